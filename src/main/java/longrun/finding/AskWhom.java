@@ -1,0 +1,12 @@
+package longrun.finding;
+
+import longrun.plan.Named;
+
+/** Who can answer an open question. */
+public enum AskWhom implements Named {
+    SUPPLIER,
+    FITTER,
+    INSPECTOR,
+    RATING_PLATE,
+    OWNER
+}

@@ -1,0 +1,52 @@
+package longrun.plan;
+
+import java.util.List;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
+import longrun.quantity.Pressure;
+
+/**
+ * A gas appliance.
+ *
+ * @param input the rating plate's INPUT on the propane line
+ * @param minInlet least inlet pressure of the label
+ * @param connection its hookup: parts in flow order from the end of the pipe to the appliance
+ */
+public record Appliance(
+        String id,
+        Fact<ApplianceKind> kind,
+        Fact<String> name,
+        Fact<HeatRate> input,
+        Fact<Gas> gas,
+        Fact<Pressure> minInlet,
+        Fact<Pressure> maxInlet,
+        Fact<String> fedBy,
+        Fact<String> room,
+        Fact<ApplianceVent> vent,
+        Fact<List<Part>> connection,
+        Fact<Distance> terminalAboveGrade,
+        Fact<Distance> terminalToRegulator,
+        Fact<Condensate> condensate,
+        Fact<Boolean> freezePower,
+        Fact<Distance> ignitionAboveFloor) {
+
+    /** One part of a hookup; which entries mean something depends on what part it is. */
+    public record Part(
+            Fact<PartKind> part,
+            Fact<Distance> distance,
+            Fact<Boolean> sameRoom,
+            Fact<Boolean> accessible,
+            Fact<Boolean> readyAccess,
+            Fact<ShutoffPlace> place,
+            Fact<Boolean> labelled,
+            Fact<String> size,
+            Fact<Length> nipple,
+            Fact<Boolean> capPointsDown,
+            Fact<Boolean> gasTurns,
+            Fact<Length> length,
+            Fact<Boolean> throughWall,
+            Fact<Boolean> concealed,
+            Fact<HeatRate> capacity,
+            Fact<Gas> capacityGas,
+            Fact<Pressure> ratedDrop) {}
+}

@@ -1,0 +1,70 @@
+package longrun.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longrun.quantity.Pressure;
+import longrun.quantity.Ratio;
+import longrun.quantity.Volume;
+
+/**
+ * Everything a person has entered about one house. Lists keep the order they were entered in.
+ *
+ * @param availableSizes by material, the sizes the person can get
+ * @param prices by "material size", money a foot
+ */
+public record Plan(
+        String format,
+        Fact<String> name,
+        Optional<Code> code,
+        Optional<Site> site,
+        Fact<FittingAllowance> fittingAllowance,
+        Map<Material, List<String>> availableSizes,
+        Map<String, Double> prices,
+        Optional<Diversity> diversity,
+        List<TubingTable> tubingTables,
+        List<Regulator> regulators,
+        List<Section> sections,
+        List<Room> rooms,
+        List<Appliance> appliances,
+        List<Tank> tank,
+        List<Tank> tanks,
+        Optional<Use> use,
+        List<Delivery> deliveries,
+        List<Reading> readings,
+        List<HoldPoint> holdPoints,
+        List<Answer> answers) {
+
+    /** The format this program reads and writes. */
+    public static final String FORMAT = "longrun-plan/1";
+
+    /** Every tank, whichever of the two entries holds it. */
+    public List<Tank> allTanks() {
+        return tank.isEmpty() ? tanks : tank;
+    }
+
+    /** A share of the connected load, with the reason that is printed. */
+    public record Diversity(Fact<Ratio> share, Fact<String> reason) {}
+
+    /** A maker's CSST table the person has loaded. */
+    public record TubingTable(
+            Fact<String> name, Fact<Material> material, Fact<Pressure> inlet, Fact<Pressure> drop, Fact<String> csv) {}
+
+    /** A delivery ticket. */
+    public record Delivery(Fact<LocalDate> date, Fact<Volume> volume) {}
+
+    /** A pressure read off a gauge. */
+    public record Reading(
+            Fact<String> at,
+            Fact<ReadingKind> what,
+            Fact<Pressure> pressure,
+            Fact<Double> minutes,
+            Fact<LocalDate> date) {}
+
+    /** A point at which work stops until someone has looked. */
+    public record HoldPoint(Fact<String> point, Fact<Boolean> done, Fact<String> who, Fact<LocalDate> date) {}
+
+    /** What whoever decides has said of a finding. */
+    public record Answer(Fact<String> rule, Fact<String> at, Fact<Says> says, Fact<String> who, Fact<LocalDate> date) {}
+}

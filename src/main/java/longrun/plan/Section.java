@@ -1,0 +1,53 @@
+package longrun.plan;
+
+import java.util.List;
+import java.util.Map;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
+import longrun.quantity.WireGauge;
+
+/**
+ * A length of pipe that carries one load.
+ *
+ * @param from the section or regulator it leaves
+ * @param rough whether its length is paced rather than measured
+ * @param fittings parts beyond the turns the legs show; known and empty means looked, none
+ * @param capped whether its end is closed for a future appliance
+ * @param reserve the load kept for that appliance
+ * @param installedSize the size already in place
+ * @param chosenSize a size a person raised it to
+ * @param table a tubing table of the person's own, by name
+ */
+public record Section(
+        String id,
+        Fact<String> name,
+        Fact<String> from,
+        Fact<Material> material,
+        Fact<Setting> setting,
+        Fact<List<Leg>> legs,
+        Fact<Boolean> rough,
+        Fact<Map<PipeFitting, Integer>> fittings,
+        Fact<Boolean> capped,
+        Fact<HeatRate> reserve,
+        Fact<String> installedSize,
+        Fact<String> chosenSize,
+        Fact<Tube> tube,
+        Fact<String> table,
+        Fact<Distance> depth,
+        Fact<List<String>> ends,
+        Fact<WireGauge> tracerWire,
+        Fact<Boolean> coated,
+        Fact<Under> under,
+        Fact<List<Pass>> passes,
+        Fact<WireGauge> bonding,
+        Fact<Length> bondingLength,
+        Fact<Jacket> jacket,
+        Fact<Distance> fromStuds,
+        Fact<Boolean> plates,
+        Fact<Length> supportEvery,
+        Fact<List<Joint>> joints,
+        Fact<List<String>> fittingsConcealed) {
+
+    /** Something the pipe passes through. */
+    public record Pass(Fact<String> what, Fact<Boolean> sleeved, Fact<Boolean> sealed, Fact<Boolean> belowGrade) {}
+}

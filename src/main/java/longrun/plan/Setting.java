@@ -1,0 +1,9 @@
+package longrun.plan;
+
+/** Where a section or a regulator is. */
+public enum Setting implements Named {
+    INDOORS,
+    OUTDOORS,
+    UNDERGROUND,
+    CONCEALED
+}

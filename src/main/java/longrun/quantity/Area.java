@@ -1,0 +1,23 @@
+package longrun.quantity;
+
+/** An area, in square inches. */
+public record Area(double squareInches) implements Quantity, Comparable<Area> {
+
+    public Area {
+        squareInches = Quantity.finite(squareInches);
+    }
+
+    public static Area ofSquareInches(double squareInches) {
+        return new Area(squareInches);
+    }
+
+    @Override
+    public double canonical() {
+        return squareInches;
+    }
+
+    @Override
+    public int compareTo(Area other) {
+        return Double.compare(squareInches, other.squareInches);
+    }
+}

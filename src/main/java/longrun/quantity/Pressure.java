@@ -1,0 +1,47 @@
+package longrun.quantity;
+
+/** A gauge pressure or pressure drop, in pounds per square inch; 27.7 in. w.c. = 1 psi (2018 IFGC 402.4). */
+public record Pressure(double psi) implements Quantity, Comparable<Pressure> {
+
+    public Pressure {
+        psi = Quantity.finite(psi);
+    }
+
+    /** Inches of water column in one psi as the fuel gas code counts them (2018 IFGC 402.4). */
+    public static final double IN_WC_PER_PSI = 27.7;
+
+    public static Pressure ofPsi(double psi) {
+        return new Pressure(psi);
+    }
+
+    public static Pressure ofInWc(double inWc) {
+        return new Pressure(inWc / IN_WC_PER_PSI);
+    }
+
+    public double inWc() {
+        return psi * IN_WC_PER_PSI;
+    }
+
+    public double kPa() {
+        return psi * 6.894757293168;
+    }
+
+    public Pressure minus(Pressure other) {
+        return new Pressure(psi - other.psi);
+    }
+
+    /** Equal to within a ten-thousandth of an inch of water column, which no gauge shows. */
+    public boolean same(Pressure other) {
+        return Math.abs(inWc() - other.inWc()) < 1e-4;
+    }
+
+    @Override
+    public double canonical() {
+        return psi;
+    }
+
+    @Override
+    public int compareTo(Pressure other) {
+        return Double.compare(psi, other.psi);
+    }
+}

@@ -1,0 +1,31 @@
+package longrun.quantity;
+
+/** A share; 1 is the whole, written by a person in percent. */
+public record Ratio(double fraction) implements Quantity, Comparable<Ratio> {
+
+    public Ratio {
+        fraction = Quantity.finite(fraction);
+    }
+
+    public static Ratio ofPercent(double percent) {
+        return new Ratio(percent / 100);
+    }
+
+    public static Ratio of(double fraction) {
+        return new Ratio(fraction);
+    }
+
+    public double percent() {
+        return fraction * 100;
+    }
+
+    @Override
+    public double canonical() {
+        return fraction;
+    }
+
+    @Override
+    public int compareTo(Ratio other) {
+        return Double.compare(fraction, other.fraction);
+    }
+}

@@ -1,0 +1,31 @@
+package longrun.quantity;
+
+/** A temperature, in degrees Fahrenheit. */
+public record Temperature(double degF) implements Quantity, Comparable<Temperature> {
+
+    public Temperature {
+        degF = Quantity.finite(degF);
+    }
+
+    public static Temperature ofDegF(double degF) {
+        return new Temperature(degF);
+    }
+
+    public static Temperature ofDegC(double degC) {
+        return new Temperature(degC * 1.8 + 32);
+    }
+
+    public double degC() {
+        return (degF - 32) / 1.8;
+    }
+
+    @Override
+    public double canonical() {
+        return degF;
+    }
+
+    @Override
+    public int compareTo(Temperature other) {
+        return Double.compare(degF, other.degF);
+    }
+}
