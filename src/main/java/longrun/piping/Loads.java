@@ -1,5 +1,6 @@
 package longrun.piping;
 
+import java.util.List;
 import longrun.plan.Plan;
 import longrun.plan.Section;
 import longrun.quantity.HeatRate;
@@ -10,9 +11,33 @@ import longrun.quantity.HeatRate;
  */
 final class Loads {
 
-    private Loads() {}
+    private final Plan plan;
+    private final Load[] sum;
+    private final double[] largest;
 
-    static Load[] of(Plan plan, Forest forest) {
+    private Loads(Plan plan, Load[] sum, double[] largest) {
+        this.plan = plan;
+        this.sum = sum;
+        this.largest = largest;
+    }
+
+    /** What one section must carry. */
+    Load of(int section) {
+        return diversified(sum[section], largest[section]);
+    }
+
+    /** What several sections that start together must carry. */
+    Load of(List<Integer> sections) {
+        Load load = Load.NOTHING;
+        double most = 0;
+        for (int s : sections) {
+            load = load.plus(sum[s]);
+            most = Math.max(most, largest[s]);
+        }
+        return sections.isEmpty() ? Load.MISSING : diversified(load, most);
+    }
+
+    static Loads of(Plan plan, Forest forest) {
         int[] order = forest.feedersFirst();
         Load[] sum = new Load[order.length];
         double[] largest = new double[order.length];
@@ -34,10 +59,7 @@ final class Loads {
             largest[s] = Math.max(largest[s], own.knownBtuh());
             sum[s] = load.plus(own);
         }
-        for (int s = 0; s < sum.length; s++) {
-            sum[s] = diversified(plan, sum[s], largest[s]);
-        }
-        return sum;
+        return new Loads(plan, sum, largest);
     }
 
     private static Load behind(Forest forest, int regulator, Load[] sum) {
@@ -68,7 +90,7 @@ final class Loads {
         return section.reserve().fold((HeatRate h) -> new Load(h.btuh(), true), () -> Load.NOTHING, () -> Load.MISSING);
     }
 
-    static Load diversified(Plan plan, Load load, double largestBtuh) {
+    private Load diversified(Load load, double largestBtuh) {
         return plan.diversity()
                 .filter(d -> d.reason().is(r -> !r.isBlank()))
                 .flatMap(d -> d.share().findValue())

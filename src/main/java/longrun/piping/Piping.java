@@ -18,7 +18,7 @@ public final class Piping {
     private final List<Stage> stages;
     private final int[] stageOf;
     private final double[] measuredFt;
-    private final Load[] loads;
+    private final Loads loads;
     private final Turns[] turns;
 
     private Piping(Plan plan) {
@@ -108,7 +108,7 @@ public final class Piping {
 
     /** What a section must carry, with everything it feeds firing at once. */
     public Load load(int section) {
-        return loads[section];
+        return loads.of(section);
     }
 
     public Turns turns(int section) {
@@ -117,22 +117,6 @@ public final class Piping {
 
     /** The load of everything that a stage's sections feed. */
     public Load load(Stage stage) {
-        Load sum = Load.NOTHING;
-        for (int section : stage.sections()) {
-            if (forest.parent(section) < 0) {
-                sum = sum.plus(loads[section]);
-            }
-        }
-        return stage.sections().isEmpty() ? Load.MISSING : Loads.diversified(plan, sum, largest(stage));
-    }
-
-    private double largest(Stage stage) {
-        double most = 0;
-        for (int section : stage.sections()) {
-            if (forest.parent(section) < 0) {
-                most = Math.max(most, loads[section].knownBtuh());
-            }
-        }
-        return most;
+        return loads.of(forest.sectionsLeaving(stage.regulatorIndex()));
     }
 }

@@ -28,13 +28,14 @@ final class Turning {
 
     static Turns[] of(Plan plan, Forest forest) {
         Turns[] out = new Turns[plan.sections().size()];
+        int[] straightOn = straightOn(plan, forest);
         for (int i = 0; i < out.length; i++) {
-            out[i] = of(plan, forest, i);
+            out[i] = of(plan, forest, i, straightOn);
         }
         return out;
     }
 
-    private static Turns of(Plan plan, Forest forest, int i) {
+    private static Turns of(Plan plan, Forest forest, int i, int[] straightOn) {
         Section section = plan.sections().get(i);
         List<Leg> legs = section.legs().findValue().orElse(List.of());
         int turns = 0;
@@ -59,7 +60,7 @@ final class Turning {
                         .orElse(List.of());
         return new Turns(
                 turns,
-                tee(plan, forest, i),
+                tee(plan, forest, i, straightOn),
                 looked ? 0 : undirected,
                 count(parts, PartKind.SEDIMENT_TRAP),
                 count(parts, PartKind.SHUTOFF),
@@ -72,7 +73,7 @@ final class Turning {
         return (int) parts.stream().filter(p -> p.part().is(kind)).count();
     }
 
-    private static Turns.Tee tee(Plan plan, Forest forest, int i) {
+    private static Turns.Tee tee(Plan plan, Forest forest, int i, int[] straightOn) {
         if (forest.leavingWith(i) < 2) {
             return Turns.Tee.NO_TEE;
         }
@@ -81,10 +82,20 @@ final class Turning {
             return Turns.Tee.BRANCH;
         }
         // only one can go straight on; where two claim it, both are taken through the branch
-        long straight = forest.children(forest.parent(i)).stream()
-                .filter(c -> arriving.equals(firstDirection(plan, c)))
-                .count();
-        return straight == 1 ? Turns.Tee.RUN : Turns.Tee.BRANCH;
+        return straightOn[forest.parent(i)] == 1 ? Turns.Tee.RUN : Turns.Tee.BRANCH;
+    }
+
+    /** For each section, how many of those that leave it go straight on. */
+    private static int[] straightOn(Plan plan, Forest forest) {
+        int[] out = new int[plan.sections().size()];
+        for (int i = 0; i < out.length; i++) {
+            int parent = forest.parent(i);
+            if (parent >= 0) {
+                Optional<Direction> arriving = lastDirection(plan, parent);
+                out[parent] += arriving.isPresent() && arriving.equals(firstDirection(plan, i)) ? 1 : 0;
+            }
+        }
+        return out;
     }
 
     private static Optional<Direction> firstDirection(Plan plan, int section) {
