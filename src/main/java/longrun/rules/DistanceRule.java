@@ -39,13 +39,14 @@ record DistanceRule<T>(
     public List<Verdict> judge(House house) {
         List<Verdict> verdicts = new ArrayList<>();
         for (Case<T> at : where.in(house)) {
-            Threshold main = house.limits().get(name, at.variants().get(0));
-            verdicts.add(at.findSettled(main).orElseGet(() -> judge(house, at, main)));
+            Threshold main = house.limits()
+                    .get(name, at.settled().isPresent() ? "" : at.variants().get(0));
+            verdicts.add(at.findSettled(main).orElseGet(() -> look(house, at, main)));
         }
         return verdicts;
     }
 
-    private Verdict judge(House house, Case<T> at, Threshold main) {
+    private Verdict look(House house, Case<T> at, Threshold main) {
         Fact<Distance> entered = measure.apply(at.thing().orElseThrow());
         String pointer = at.place().pointer() + "/" + field;
         return entered.fold(

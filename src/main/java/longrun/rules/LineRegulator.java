@@ -125,6 +125,11 @@ final class LineRegulator {
         }
 
         @Override
+        public Precedence precedence() {
+            return Precedence.MISSING;
+        }
+
+        @Override
         public List<Verdict> judge(House house) {
             Threshold own = house.limits().get(name(), "");
             List<Verdict> verdicts = new ArrayList<>();

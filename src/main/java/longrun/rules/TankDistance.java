@@ -16,6 +16,7 @@ final class TankDistance {
 
     static List<Rule> rules() {
         return List.of(
+                rule("tank-between-tanks", TankDistance::between, Tank::betweenTanks, "betweenTanks", "the next tank"),
                 rule("tank-to-building", TankDistance::byTable, Tank::toBuilding, "toBuilding", "the nearest building"),
                 rule(
                         "tank-to-property-line",
@@ -23,7 +24,6 @@ final class TankDistance {
                         Tank::toPropertyLine,
                         "toPropertyLine",
                         "the nearest line of property that may be built on"),
-                rule("tank-between-tanks", TankDistance::between, Tank::betweenTanks, "betweenTanks", "the next tank"),
                 rule(
                         "tank-relief-opening",
                         house -> byKind(house, List.of("cylinder")),

@@ -132,7 +132,7 @@ final class Tanks {
             return "to-30000";
         }
         if (buried) {
-            return "buried";
+            return counts > 500 + ROUND ? "buried-2000" : "buried";
         }
         if (counts > 500 + ROUND) {
             return apart && each <= LONE_TANK_GAL + ROUND ? "single" : "to-2000";
