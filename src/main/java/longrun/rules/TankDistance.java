@@ -23,7 +23,7 @@ final class TankDistance {
                         TankDistance::byTable,
                         Tank::toPropertyLine,
                         "toPropertyLine",
-                        "the nearest line of property that may be built on"),
+                        "the nearest property line that can be built up to"),
                 rule(
                         "tank-relief-opening",
                         house -> byKind(house, List.of("cylinder")),
