@@ -14,29 +14,6 @@ import longrun.plan.Material;
  */
 public final class FittingLengths {
 
-    /** What turns the gas, as the table counts it. A valve has no column of its own and counts as ELBOW_90. */
-    public enum Turn {
-        ELBOW_90(0.90, "elbow_90_screwed"),
-        ELBOW_45(0.42, "elbow_45_screwed"),
-        /** A tee with flow turning through its side outlet. */
-        TEE_BRANCH(1.80, "tee_screwed"),
-        /** Tube bent by hand to a wide radius; k of the table's easiest welding elbow. */
-        BEND(0.21, "");
-
-        private final double k;
-        private final String steelColumn;
-
-        Turn(double k, String steelColumn) {
-            this.k = k;
-            this.steelColumn = steelColumn;
-        }
-
-        /** Resistance in velocity heads. */
-        public double k() {
-            return k;
-        }
-    }
-
     /** Publication and table behind {@link #feet}. */
     public static final String SOURCE = "2018 International Residential Code, Appendix A, Table A.2.2";
 
@@ -98,9 +75,9 @@ public final class FittingLengths {
         List<String> names = file.names().fields();
         Map<String, Double> feet = new HashMap<>();
         for (Turn turn : List.of(Turn.ELBOW_90, Turn.ELBOW_45, Turn.TEE_BRANCH)) {
-            int column = names.indexOf(turn.steelColumn);
+            int column = names.indexOf(turn.steelColumn());
             if (column < 0) {
-                throw new TableFault(file.name(), file.names().line(), 1, "no column " + turn.steelColumn);
+                throw new TableFault(file.name(), file.names().line(), 1, "no column " + turn.steelColumn());
             }
             for (Row row : file.rows()) {
                 double value =

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
-import longrun.capacity.FittingLengths.Turn;
 import longrun.origin.Confidence;
 import longrun.plan.Material;
 import longrun.plan.Tube;
