@@ -13,7 +13,7 @@ import org.springframework.boot.diagnostics.FailureAnalysis;
 import org.springframework.mock.env.MockEnvironment;
 
 /** What another program, killed or still running, leaves of the saved houses. */
-@Timeout(180)
+@Timeout(600)
 class KilledProgramTest {
 
     @TempDir
