@@ -125,7 +125,7 @@ class LadderTest {
     void tubingAtFivePsiIsRefusedUntilTurnedOn() {
         Sized plan = Sized.from("5 psi", "3.5 psi")
                 .section("A", "R", "csst", "30 ft")
-                .appliance("a", "A", "400 kBtu/h");
+                .appliance("a", "A", "390 kBtu/h");
         assertThat(plan.size().section(0).noSize()).contains(NoSizeReason.MEMORY_TABLE);
         assertThat(plan.with("\"useMemoryTables\":true").size().section(0).size())
                 .contains("13");
