@@ -47,7 +47,7 @@ public record QuantityText<Q extends Quantity>(Measure<Q> measure, Unit unit, Fu
             entry.understood(name + " " + shown.apply(read));
             return Optional.of(read);
         } catch (NotAQuantity e) {
-            entry.wrong(e.getMessage());
+            entry.wrong(String.valueOf(e.getMessage()));
             return Optional.empty();
         }
     }

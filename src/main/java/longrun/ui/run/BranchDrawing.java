@@ -68,10 +68,10 @@ final class BranchDrawing {
             if (!ends.containsKey(source)) {
                 continue;
             }
-            boolean starts = row == begins.get(source);
-            boolean over = row > begins.get(source) && row < ends.get(source);
-            boolean stops = row == ends.get(source) && !starts;
-            if (starts && ends.get(source) > row) {
+            boolean starts = row == begins.getOrDefault(source, row);
+            boolean over = row > begins.getOrDefault(source, row) && row < ends.getOrDefault(source, row);
+            boolean stops = row == ends.getOrDefault(source, row) && !starts;
+            if (starts && ends.getOrDefault(source, row) > row) {
                 parts.add(upright(x(source), MIDDLE + "", "100%"));
             } else if (over) {
                 parts.add(upright(x(source), "0", "100%"));
@@ -87,11 +87,11 @@ final class BranchDrawing {
         parts.add("<line class='" + pen + "' x1='" + left + "' x2='" + (right + (line.branches() ? 1.25 : 0)) + "' y1='"
                 + MIDDLE + "' y2='" + MIDDLE + "'/>");
         if (line.from().startsWith("R")
-                && begins.get(line.from()) == row
+                && begins.getOrDefault(line.from(), row) == row
                 && line.from().equals(Start.FIRST)) {
             parts.add(regulator(left));
         }
-        boolean between = begins.get(line.from()) < row && row < ends.get(line.from());
+        boolean between = begins.getOrDefault(line.from(), row) < row && row < ends.getOrDefault(line.from(), row);
         if (between) {
             parts.add("<circle class='pf' cx='" + left + "' cy='" + MIDDLE + "' r='3.5'/>");
         }

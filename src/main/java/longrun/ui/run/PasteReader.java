@@ -76,7 +76,7 @@ final class PasteReader {
             try {
                 measure.read(text);
             } catch (NotAQuantity e) {
-                problems.add(e.getMessage());
+                problems.add(String.valueOf(e.getMessage()));
             }
         }
     }
