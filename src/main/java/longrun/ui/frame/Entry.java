@@ -32,7 +32,7 @@ public final class Entry extends Component {
         said.setAttribute("id", id + "-said");
         in.addPropertyChangeListener("value", "input", e -> {
             if (e.isUserOriginated()) {
-                typed.accept(text());
+                typed.accept(String.valueOf(e.getValue()));
             }
         });
     }

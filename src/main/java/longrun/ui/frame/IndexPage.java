@@ -18,6 +18,10 @@ class IndexPage implements VaadinServiceInitListener {
             document.documentElement.setAttribute('theme', t); })();
             """;
 
+    private static final String ICON =
+            "data:image/svg+xml,%3Csvg xmlns='http://www.w3.org/2000/svg' viewBox='-1 -5 32 32'%3E"
+                    + "%3Cpath d='M2 20V8l12 7L28 7' fill='none' stroke='%238A4318' stroke-width='3'/%3E%3C/svg%3E";
+
     @Override
     public void serviceInit(ServiceInitEvent event) {
         event.addIndexHtmlRequestListener(response -> {
@@ -26,6 +30,7 @@ class IndexPage implements VaadinServiceInitListener {
             Element head = page.head();
             head.prependElement("script").text(THEME_AT_ONCE);
             head.appendElement("link").attr("rel", "stylesheet").attr("href", "frontend/look.css");
+            head.appendElement("link").attr("rel", "icon").attr("href", ICON);
             head.appendElement("meta").attr("name", "color-scheme").attr("content", "light dark");
         });
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 public final class RowTable {
 
     private final Element table = Dom.el("table", "row");
+    private final Element box = Dom.el("div", "row-box", table);
     private Shown last = new Shown("", List.of(), List.of(), List.of(), -1);
 
     /** A row as text: its length, whether it is the one used, its cells. */
@@ -16,7 +17,7 @@ public final class RowTable {
     private record Shown(String caption, List<String> sizes, List<Optional<String>> under, List<Row> rows, int hit) {}
 
     public Element element() {
-        return Dom.el("div", "row-box", table);
+        return box;
     }
 
     /**

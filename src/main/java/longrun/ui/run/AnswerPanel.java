@@ -90,15 +90,20 @@ final class AnswerPanel {
                 line.map(l -> "Line " + l.id() + (l.name().isBlank() ? "" : ", " + l.name()))
                         .orElse("No line yet"));
         Optional<RunAnswer.Sized> cell = answer.flatMap(RunAnswer.LineAnswer::cell);
-        String handNow = pipe + cell.map(c -> c.size() + c.od() + c.bore()).orElse(word);
+        String handNow = pipe
+                + cell.map(c -> c.size() + c.od() + c.bore()).orElse(word + answer.map(RunAnswer.LineAnswer::status));
         if (!handNow.equals(handShown)) {
             handShown = handNow;
             hand.removeAllChildren();
             if (cell.isPresent()) {
                 hand.appendChild(BigSize.of(cell.get().size(), beside(cell.get(), pipe)));
-                cell.get().bore().ifPresent(b -> hand.appendChild(Dom.drawing(BoreDrawing.of(b.inches()))));
+                cell.get()
+                        .bore()
+                        .ifPresent(b -> hand.appendChild(
+                                Dom.drawing(PipeEnd.of(b.inches(), PipeEnd.outside(pipe, cell.get())))));
             } else {
-                hand.appendChild(BigSize.word(word));
+                hand.appendChild(BigSize.word(
+                        answer.map(a -> a.status() == RunAnswer.Status.NO_SIZE).orElse(false) ? "no size" : word));
             }
         }
         load.show(

@@ -89,7 +89,7 @@ final class LineRow {
                 column + "-" + index, label, classes, typed -> hand.typed(index, which, stored(which, typed)));
         made[0].getElement().setAttribute("data-column", column).setAttribute("data-at", index + " " + which.name());
         if (which != Line.Column.NAME) {
-            made[0].getElement().setAttribute("inputmode", "decimal");
+            made[0].getElement().setAttribute("placeholder", " ");
         }
         return made[0];
     }
@@ -138,13 +138,10 @@ final class LineRow {
     }
 
     /** The line with what is typed in it; empty for the next one, which is not begun. */
-    void show(Optional<Line> line, UnitSystem system, boolean inHand, Map<String, String> mayLeave) {
+    void show(Optional<Line> line, UnitSystem system, Map<String, String> mayLeave) {
         units = system;
         Dom.retext(id, line.map(Line::id).orElse(RunNames.letter(index)));
-        name.write(line.map(Line::name).orElse(""));
-        length.write(lengths().inField(line.map(Line::length).orElse("")));
         String typedInput = line.map(Line::input).orElse("");
-        input.write(inputs().inField(typedInput));
         lengths().tell(length, line.map(Line::length).orElse(""), "Length");
         inputs().tell(input, typedInput, "Input");
         boolean branches = line.map(Line::branches).orElse(false);
@@ -157,8 +154,15 @@ final class LineRow {
         Dom.retext(of, line.map(l -> named(l.feeds())).orElse(""));
         Dom.setClass(body, "next", line.isEmpty());
         markWrong();
-        markInHand(inHand);
         showLeaves(line, mayLeave);
+    }
+
+    /** Writes into the fields: after undo, a file, a paste, other units; never after a key. */
+    void write(Optional<Line> line, UnitSystem system) {
+        units = system;
+        name.write(line.map(Line::name).orElse(""));
+        length.write(lengths().inField(line.map(Line::length).orElse("")));
+        input.write(inputs().inField(line.map(Line::input).orElse("")));
     }
 
     /** Column headings follow the units. */
@@ -213,7 +217,7 @@ final class LineRow {
     }
 
     /** The answer of the line; empty while there is none. */
-    void answer(Optional<RunAnswer.LineAnswer> answer, UnitSystem system) {
+    void answer(Optional<RunAnswer.LineAnswer> answer, UnitSystem system, String unsized) {
         Dom.retext(
                 load,
                 answer.flatMap(RunAnswer.LineAnswer::load).map(system::heat).orElse(""));
@@ -229,7 +233,7 @@ final class LineRow {
         }
         String now = cell.map(
                         c -> c.size() + c.od().map(od -> " (" + od + " OD)").orElse(""))
-                .orElse(answer.map(a -> word(a.status())).orElse(""));
+                .orElse(answer.map(a -> word(a.status(), unsized)).orElse(""));
         if (now.equals(sizeShown)) {
             return;
         }
@@ -243,7 +247,7 @@ final class LineRow {
         }
     }
 
-    private static String word(RunAnswer.Status status) {
-        return status == RunAnswer.Status.NO_SIZE ? "no size" : "unknown";
+    private static String word(RunAnswer.Status status, String unsized) {
+        return status == RunAnswer.Status.NO_SIZE ? "no size" : unsized;
     }
 }

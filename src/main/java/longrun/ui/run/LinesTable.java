@@ -51,7 +51,7 @@ final class LinesTable {
         return rows.size();
     }
 
-    void show(RunDraft draft, UnitSystem units, int inHand) {
+    void show(RunDraft draft, UnitSystem units) {
         List<Line> lines = draft.lines();
         while (rows.size() > lines.size() + 1) {
             rows.remove(rows.size() - 1).element().removeFromParent();
@@ -66,7 +66,6 @@ final class LinesTable {
         Dom.retext(lengthHead, length);
         Dom.retext(inputHead, input);
         Dom.retext(sizeHead, draft.pipe().sizeHeading());
-        BranchDrawing drawing = new BranchDrawing(lines);
         for (int i = 0; i < rows.size(); i++) {
             Optional<Line> line = i < lines.size() ? Optional.of(lines.get(i)) : Optional.empty();
             rows.get(i).label(length, input, "Load, " + units.heatUnit().name());
@@ -74,19 +73,35 @@ final class LinesTable {
                     .show(
                             line,
                             units,
-                            i == inHand,
                             line.map(l -> mayLeave(draft, lines, l)).orElse(Map.of()));
-            rows.get(i).draw(line.isPresent() ? drawing.beside(i, i == inHand) : "", drawing.width());
         }
     }
 
-    void answer(RunDraft draft, RunAnswer answer, UnitSystem units) {
+    /** Marks the line in hand, in the list and in the drawing. */
+    void mark(RunDraft draft, int inHand) {
+        List<Line> lines = draft.lines();
+        BranchDrawing drawing = new BranchDrawing(lines);
+        for (int i = 0; i < rows.size(); i++) {
+            rows.get(i).markInHand(i == inHand);
+            rows.get(i).draw(i < lines.size() ? drawing.beside(i, i == inHand) : "", drawing.width());
+        }
+    }
+
+    /** Writes the draft into the fields. */
+    void write(RunDraft draft, UnitSystem units) {
+        List<Line> lines = draft.lines();
+        for (int i = 0; i < rows.size(); i++) {
+            rows.get(i).write(i < lines.size() ? Optional.of(lines.get(i)) : Optional.empty(), units);
+        }
+    }
+
+    void answer(RunDraft draft, RunAnswer answer, UnitSystem units, String unsized) {
         List<Line> lines = draft.lines();
         for (int i = 0; i < rows.size(); i++) {
             Optional<RunAnswer.LineAnswer> own = i < lines.size()
                     ? Optional.ofNullable(answer.lines().get(lines.get(i).id()))
                     : Optional.empty();
-            rows.get(i).answer(own, units);
+            rows.get(i).answer(own, units, unsized);
         }
     }
 

@@ -279,8 +279,9 @@ final class RunDraft {
         Pipe pipe = Pipe.of(
                         sections.path(0).path("material").asText(p.path("pipe").asText()))
                 .orElse(Pipe.STEEL);
+        String letter = RunNames.next(sections);
         sections.addObject()
-                .put("id", RunNames.next(sections))
+                .put("id", letter)
                 .put(NAME, "")
                 .put(FROM, from)
                 .put("material", pipe.written())

@@ -2,7 +2,7 @@ package longrun.ui.run;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.IntPredicate;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 
@@ -11,16 +11,16 @@ import longrun.finding.Severity;
  *
  * @param words the state
  * @param because what it rests on, or what is missing
- * @param shortWord stands in the foot strip where no size can
+ * @param unsized the word in place of a size that cannot be told yet
  */
-record RunState(String words, String because, String shortWord, int mustFix, int questions) {
+record RunState(String words, String because, String unsized, int mustFix, int questions) {
 
     static final String SIZED = "Sized, not approved";
 
-    static RunState of(RunDraft draft, RunAnswer answer, List<String> wrong) {
+    static RunState of(RunDraft draft, RunAnswer answer, List<String> wrong, int inHand) {
         List<Line> lines = draft.lines();
         int mustFix = count(answer, Severity.MUST_FIX);
-        List<String> open = open(lines);
+        List<String> open = open(lines, i -> true);
         int questions = open.size() + count(answer, Severity.NOTE);
         if (lines.isEmpty()) {
             return new RunState(
@@ -38,9 +38,17 @@ record RunState(String words, String because, String shortWord, int mustFix, int
                     mustFix,
                     questions);
         }
+        if (!open(lines, i -> i != inHand && i != lines.size() - 1).isEmpty()) {
+            return new RunState(
+                    "Unknown",
+                    sentence(open) + " Nothing missing is taken as zero, so what rests on it waits.",
+                    "unknown",
+                    mustFix,
+                    questions);
+        }
         if (!open.isEmpty()) {
             String count = open.size() == 1 ? "1 question open" : open.size() + " questions open";
-            return new RunState(count, sentence(open), "open", mustFix, questions);
+            return new RunState(count, sentence(open), "not yet", mustFix, questions);
         }
         if (answer.lines().values().stream().anyMatch(l -> l.status() == RunAnswer.Status.UNKNOWN)) {
             return new RunState(
@@ -73,9 +81,13 @@ record RunState(String words, String because, String shortWord, int mustFix, int
     }
 
     /** What is still to be typed. */
-    private static List<String> open(List<Line> lines) {
+    private static List<String> open(List<Line> lines, IntPredicate which) {
         List<String> open = new ArrayList<>();
-        for (Line l : lines) {
+        for (int i = 0; i < lines.size(); i++) {
+            Line l = lines.get(i);
+            if (!which.test(i)) {
+                continue;
+            }
             if (l.length().isBlank()) {
                 open.add("the length of line " + l.id());
             }
@@ -97,15 +109,5 @@ record RunState(String words, String because, String shortWord, int mustFix, int
                 .map(Finding::severity)
                 .filter(severity::equals)
                 .count();
-    }
-
-    /** What stands in place of a size. */
-    static String wordFor(Optional<RunAnswer.LineAnswer> answer) {
-        return answer.map(a -> switch (a.status()) {
-                    case NO_SIZE -> "no size";
-                    case UNKNOWN -> "unknown";
-                    case SIZED -> "";
-                })
-                .orElse("no size yet");
     }
 }

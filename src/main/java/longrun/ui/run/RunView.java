@@ -43,10 +43,10 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
             Dom.text("p", "lede", "The row is shown here as soon as the longest run is known.");
     private final Element offer = Dom.el("div", "acts screen-only start-note");
     private final Element fileSaid = Dom.text("p", "s", "").setAttribute("role", "status");
-    private final Element notice =
-            Dom.el("section", "notice").setAttribute("role", "status").setAttribute("aria-label", "Another window");
+    private final Element notice = Dom.el("div", "notice").setAttribute("role", "status");
     private final Keeper keeper = new Keeper("longrun-run", this);
     private UnitSystem units = UnitSystem.CUSTOMARY;
+    private transient List<String> wrong = List.of();
     private int inHand;
     private boolean begun;
 
@@ -146,7 +146,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     public void typed(int index, Line.Column column, String stored) {
         inHand = index;
         history.take(draft().typed(index, column, stored), index + " " + column);
-        refresh();
+        refresh(false);
     }
 
     @Override
@@ -164,8 +164,9 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     public void inHand(int index) {
         inHand = index;
         history.endStep();
-        lines.show(draft(), units, inHand);
+        lines.mark(draft(), inHand);
         showHand();
+        showState();
     }
 
     private void pasted(String text) {
@@ -206,7 +207,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
             }
         }
         begun = true;
-        lines.show(draft(), units, inHand);
+        lines.show(draft(), units);
         unsent.forEach(this::typedBefore);
         refresh();
     }
@@ -218,7 +219,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         if (index < lines.size()) {
             Line.Column column = Line.Column.valueOf(at[1]);
             history.take(draft().typed(index, column, lines.row(index).stored(column, text)), place);
-            lines.show(draft(), units, inHand);
+            lines.show(draft(), units);
         }
     }
 
@@ -288,6 +289,11 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     }
 
     private void refresh() {
+        refresh(true);
+    }
+
+    /** @param write whether the fields are written; never after a key, since the person is typing in one */
+    private void refresh(boolean write) {
         RunDraft draft = draft();
         inHand = Math.min(inHand, draft.lines().size());
         starts.setValue(draft.start());
@@ -299,9 +305,13 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
                 startNote,
                 "Line A carries 2 psi to the line regulator; the lines that leave it carry 11 in. w.c. Each of the two is sized alone.");
         Dom.show(offer, draft.lines().isEmpty());
-        lines.show(draft, units, inHand);
+        lines.show(draft, units);
+        if (write) {
+            lines.write(draft, units);
+        }
+        lines.mark(draft, inHand);
         Sizer.Result now = sizer.size(draft.planWith(draft.allowance()));
-        List<String> wrong = WrongEntries.show(draft, lines, now.errors());
+        wrong = WrongEntries.show(draft, lines, now.errors());
         if (wrong.isEmpty()) {
             answers.clear();
             for (Allowance a : Allowance.values()) {
@@ -312,24 +322,30 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
                                 : sizer.size(draft.planWith(a)).answer());
             }
         }
-        lines.answer(draft, shown(), units);
-        RunState state = RunState.of(draft, shown(), wrong);
-        panel.state(state.words(), state.because());
         panel.findings(shown().findings());
         showHand();
+        showState();
+        canUndo(history.canUndo(), history.canRedo());
+        if (begun) {
+            keeper.keep(draft.kept(), lines.heard());
+        }
+    }
+
+    private void showState() {
+        RunDraft draft = draft();
+        RunState state = RunState.of(draft, shown(), wrong, inHand);
+        lines.answer(draft, shown(), units, state.unsized());
+        panel.state(state.words(), state.because());
+        panel.show(inHandLine(), inHandAnswer(), draft.pipe(), units, state.unsized());
         foot().show(
                         inHandLine().map(l -> "Line " + l.id()).orElse("Size"),
                         inHandAnswer()
                                 .flatMap(RunAnswer.LineAnswer::cell)
                                 .map(c -> c.size() + (draft.pipe() == Pipe.CSST ? " EHD" : " in."))
-                                .orElse(state.shortWord()),
+                                .orElse(state.unsized()),
                         state.mustFix(),
                         state.questions());
         speak(Spoken.of(draft, shown(), state));
-        canUndo(history.canUndo(), history.canRedo());
-        if (begun) {
-            keeper.keep(draft.kept(), lines.heard());
-        }
     }
 
     private RunAnswer shown() {
@@ -349,7 +365,6 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     private void showHand() {
         Optional<RunAnswer.LineAnswer> own = inHandAnswer();
-        panel.show(inHandLine(), own, draft().pipe(), units, RunState.wordFor(own));
         Optional<RunAnswer.Sized> cell = own.flatMap(RunAnswer.LineAnswer::cell);
         Dom.retext(
                 rowHeading,
@@ -400,11 +415,33 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
                                     + r.row().map(f -> ", row " + units.row(f)).orElse(", longer than the table"))
                             .orElse(""));
         }
-        Dom.retext(
-                fittingNote,
-                inHandRun
-                        .map(r -> units.length(r.measured()) + unit + " measured becomes "
-                                + units.length(r.withFittings()) + unit + ".")
-                        .orElse(""));
+        Dom.retext(fittingNote, inHandRun.map(this::fittingEffect).orElse(""));
+    }
+
+    /** What the fitting switch does to the run, and to which sizes. */
+    private String fittingEffect(RunAnswer.StageRun run) {
+        String unit = " " + units.lengthUnit().name();
+        String becomes = units.length(run.measured()) + unit + " measured becomes " + units.length(run.withFittings())
+                + unit + ".";
+        Map<String, RunAnswer.LineAnswer> without =
+                answers.getOrDefault(Allowance.NONE, RunAnswer.NOTHING).lines();
+        String changed = draft().lines().stream()
+                .map(Line::id)
+                .filter(id -> !size(without, id).equals(size(shown().lines(), id)))
+                .filter(id -> !size(without, id).isEmpty()
+                        && !size(shown().lines(), id).isEmpty())
+                .map(id -> "line " + id + " would come to " + size(without, id) + "; with them it is "
+                        + size(shown().lines(), id))
+                .findFirst()
+                .map(s -> " Left out, " + s + ".")
+                .orElse(draft().allowance() == Allowance.NONE ? "" : " No size changes by it.");
+        return becomes + changed;
+    }
+
+    private static String size(Map<String, RunAnswer.LineAnswer> lines, String id) {
+        return Optional.ofNullable(lines.get(id))
+                .flatMap(RunAnswer.LineAnswer::cell)
+                .map(RunAnswer.Sized::size)
+                .orElse("");
     }
 }
