@@ -1,5 +1,6 @@
 package longrun.sizing;
 
+import java.util.List;
 import longrun.capacity.CapacityTables;
 import longrun.piping.Piping;
 import longrun.plan.FittingAllowance;
@@ -11,15 +12,18 @@ public final class Sizing {
     private final FittingAllowance allowance;
     private final SectionSize[] sections;
     private final StageSize[] stages;
+    private final StageSizer[] sizers;
 
     private Sizing(Piping piping, CapacityTables tables, FittingAllowance allowance) {
         this.piping = piping;
         this.allowance = allowance;
         this.sections = new SectionSize[piping.sectionCount()];
         this.stages = new StageSize[piping.stages().size()];
+        this.sizers = new StageSizer[stages.length];
         TableChoice choice = new TableChoice(piping.plan(), tables);
         for (int s = 0; s < stages.length; s++) {
-            stages[s] = new StageSizer(piping, piping.stages().get(s), allowance, choice).into(sections);
+            sizers[s] = new StageSizer(piping, piping.stages().get(s), allowance, choice);
+            stages[s] = sizers[s].into(sections);
         }
         for (int i = 0; i < sections.length; i++) {
             if (sections[i] == null) {
@@ -58,5 +62,10 @@ public final class Sizing {
     /** A stage's length, by the stage's index in {@link Piping#stages()}. */
     public StageSize stage(int index) {
         return stages[index];
+    }
+
+    /** Why a stage's longest run counts as longer than it measures; the items add up to its allowance. */
+    public List<AllowanceItem> allowanceItems(int stage) {
+        return sizers[stage].allowanceItems();
     }
 }

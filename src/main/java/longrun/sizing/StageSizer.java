@@ -1,5 +1,6 @@
 package longrun.sizing;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -70,6 +71,11 @@ final class StageSizer {
                 OptionalDouble.of(runs.longestFt()),
                 OptionalDouble.of(runs.longestMeasuredFt()),
                 runs.longestTo());
+    }
+
+    /** Why the longest run counts as longer than it measures. */
+    List<AllowanceItem> allowanceItems() {
+        return complete() ? runs.items(chosen, columns) : List.of();
     }
 
     private boolean complete() {
