@@ -70,10 +70,7 @@ final class LinesTable {
             Optional<Line> line = i < lines.size() ? Optional.of(lines.get(i)) : Optional.empty();
             rows.get(i).label(length, input, "Load, " + units.heatUnit().name());
             rows.get(i)
-                    .show(
-                            line,
-                            units,
-                            line.map(l -> mayLeave(draft, lines, l)).orElse(Map.of()));
+                    .show(line, units, line.map(l -> mayLeave(draft, lines, l)).orElse(Map.of()));
         }
     }
 
