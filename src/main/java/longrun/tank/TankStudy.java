@@ -2,13 +2,16 @@ package longrun.tank;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntFunction;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.plan.Plan;
+import longrun.quantity.Temperature;
 
 /** Works out what the tank holds, the vapour it gives and what is asked of it. Never throws on a plan that can be read. */
 public final class TankStudy {
@@ -42,6 +45,30 @@ public final class TankStudy {
     /** All that is known of the plan's tank or tanks. */
     public static TankReport of(Plan plan) {
         return new TankStudy(plan).report(plan);
+    }
+
+    /**
+     * What a delivery fills the tanks to, gallons by the liquid's temperature (the air's above ground, the ground's below):
+     * the lesser of 80 % and the limit by weight; a cylinder full by weight. Empty where a capacity is unknown.
+     */
+    public static Optional<DoubleUnaryOperator> fillTo(Plan plan) {
+        List<Container> tanks = Container.of(plan);
+        Optional<Double> ground =
+                plan.site().flatMap(s -> s.groundTemp().findValue()).map(Temperature::degF);
+        boolean known = !tanks.isEmpty()
+                && tanks.stream()
+                        .allMatch(t -> t.capacityGal().isKnown() && t.count().isKnown());
+        if (!known) {
+            return Optional.empty();
+        }
+        return Optional.of(airF -> tanks.stream()
+                .mapToDouble(t -> {
+                    double gal = t.capacityGal().number();
+                    double liquid = t.underground() ? ground.orElse(airF) : airF;
+                    double share = t.cylinder() ? 1 : FillLimit.share(liquid, gal, t.underground());
+                    return gal * t.count().number() * share;
+                })
+                .sum());
     }
 
     private TankReport report(Plan plan) {
