@@ -12,6 +12,7 @@ import longrun.quantity.Volume;
  * Everything a person has entered about one house. Lists keep the order they were entered in.
  *
  * @param availableSizes by material, the sizes the person can get
+ * @param useMemoryTables whether tables held from memory throughout (CSST at 5 psi) are turned on
  * @param prices by "material size", money a foot
  */
 public record Plan(
@@ -21,6 +22,7 @@ public record Plan(
         Optional<Site> site,
         Fact<FittingAllowance> fittingAllowance,
         Map<Material, List<String>> availableSizes,
+        Fact<Boolean> useMemoryTables,
         Map<String, Double> prices,
         Optional<Diversity> diversity,
         List<TubingTable> tubingTables,

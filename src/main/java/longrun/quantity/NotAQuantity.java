@@ -5,7 +5,15 @@ public final class NotAQuantity extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
 
-    public NotAQuantity(String message) {
-        super(message);
+    private final String advice;
+
+    public NotAQuantity(String advice) {
+        super(advice);
+        this.advice = advice;
+    }
+
+    /** What is wrong and what to write instead. */
+    public String advice() {
+        return advice;
     }
 }

@@ -1,0 +1,106 @@
+package longrun.capacity;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longrun.capacity.CapacityTable.Use;
+import longrun.capacity.TableFile.Row;
+import longrun.plan.Material;
+import longrun.quantity.Pressure;
+
+/** The capacity tables kept as data, and those the code's equation makes where none is published. */
+public final class CapacityTables {
+
+    private static final class Holder {
+        static final CapacityTables STANDARD = load();
+    }
+
+    private final List<CapacityTable> all;
+    private final ComputedTables computed;
+
+    CapacityTables(List<CapacityTable> all, MakerChart chart) {
+        this.all = List.copyOf(all);
+        this.computed = new ComputedTables(this.all, chart);
+    }
+
+    /** The tables of the data folder, read once. */
+    public static CapacityTables standard() {
+        return Holder.STANDARD;
+    }
+
+    private static CapacityTables load() {
+        TableFile index = TableFile.load("tables/index.csv");
+        List<CapacityTable> tables = new ArrayList<>();
+        for (Row row : index.rows()) {
+            String id = row.fields().get(0);
+            TableFile file = TableFile.load("tables/" + id + ".csv");
+            tables.add(TableReader.read(id, file, use(index, row)));
+        }
+        return new CapacityTables(tables, MakerChart.load());
+    }
+
+    private static Use use(TableFile index, Row row) {
+        String word = row.fields().get(1);
+        return switch (word) {
+            case "sizing" -> Use.SIZING;
+            case "on-request" -> Use.ON_REQUEST;
+            case "as-printed" -> Use.AS_PRINTED;
+            default -> throw new TableFault(index.name(), row.line(), 2, "'" + word + "' is no use of a table");
+        };
+    }
+
+    /**
+     * Every published table in a stable order, for showing. It holds the as-printed one too: pick a table to size with
+     * by {@link #published} or {@link #forStage}.
+     */
+    public List<CapacityTable> all() {
+        return all;
+    }
+
+    /** A published table by its id, the as-printed one included. */
+    public Optional<CapacityTable> find(String id) {
+        return all.stream().filter(t -> t.id().equals(id)).findFirst();
+    }
+
+    /** The table as the code prints it where a corrected one stands in its place. */
+    public Optional<CapacityTable> asPrinted(CapacityTable corrected) {
+        return find(corrected.id() + "-asprinted");
+    }
+
+    /** The published table for a material at these very pressures; none that is held from memory throughout. */
+    public Optional<CapacityTable> published(Material material, Pressure inlet, Pressure drop) {
+        return published(material, inlet, drop, false);
+    }
+
+    /**
+     * As {@link #published(Material, Pressure, Pressure)}.
+     *
+     * @param memoryTables whether the person has turned on tables held from memory throughout (CSST at 5 psi)
+     */
+    public Optional<CapacityTable> published(Material material, Pressure inlet, Pressure drop, boolean memoryTables) {
+        return all.stream()
+                .filter(t -> t.use() == Use.SIZING || (memoryTables && t.use() == Use.ON_REQUEST))
+                .filter(t -> t.material() == material
+                        && t.inlet().same(inlet)
+                        && t.drop().same(drop))
+                .findFirst();
+    }
+
+    /**
+     * The table a stage is sized with: the published one, else one computed by the code's equation from the bores of
+     * that material's published sizes, else none: CSST has no bore, and a drop must be less than the inlet pressure.
+     */
+    public Optional<CapacityTable> forStage(Material material, Pressure inlet, Pressure drop) {
+        return forStage(material, inlet, drop, false);
+    }
+
+    /**
+     * As {@link #forStage(Material, Pressure, Pressure)}.
+     *
+     * @param memoryTables whether the person has turned on tables held from memory throughout (CSST at 5 psi)
+     */
+    public Optional<CapacityTable> forStage(Material material, Pressure inlet, Pressure drop, boolean memoryTables) {
+        Optional<CapacityTable> published = published(material, inlet, drop, memoryTables);
+        return published.isPresent() ? published : computed.find(material, inlet, drop);
+    }
+}

@@ -1,0 +1,54 @@
+package longrun.capacity;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import longrun.capacity.TableFile.Row;
+import longrun.plan.Material;
+import longrun.quantity.Pressure;
+
+/**
+ * A fitting maker's line sizing chart for polyethylene at 10 psi and 1 psi drop (secondary), which holds PE capacities
+ * down where it says less than the code's equation.
+ */
+final class MakerChart {
+
+    static final Pressure INLET = Pressure.ofPsi(10);
+    static final Pressure DROP = Pressure.ofPsi(1);
+
+    private final List<String> columns;
+    private final double[] rowsFt;
+    private final double[][] btuh;
+
+    private MakerChart(List<String> columns, double[] rowsFt, double[][] btuh) {
+        this.columns = columns;
+        this.rowsFt = rowsFt;
+        this.btuh = btuh;
+    }
+
+    static MakerChart load() {
+        TableFile file = TableFile.load("tables/pe-mixed-10psi-1psi-propane-maker.csv");
+        List<String> names = file.names().fields();
+        double[] feet = new double[file.rows().size()];
+        double[][] btuh = new double[feet.length][names.size() - 1];
+        for (int r = 0; r < feet.length; r++) {
+            Row row = file.rows().get(r);
+            feet[r] = file.positive(row.line(), 1, row.fields().get(0));
+            for (int c = 1; c < names.size(); c++) {
+                btuh[r][c - 1] =
+                        1000 * file.positive(row.line(), c + 1, row.fields().get(c));
+            }
+        }
+        return new MakerChart(names.subList(1, names.size()), feet, btuh);
+    }
+
+    /** The chart's capacity at the equal or next longer row; empty where it has no such size or length. */
+    OptionalDouble btuh(Material material, String size, double lengthFt) {
+        int column = columns.indexOf(material == Material.PE_PIPE ? size + " IPS" : size);
+        for (int r = 0; column >= 0 && r < rowsFt.length; r++) {
+            if (rowsFt[r] >= lengthFt) {
+                return OptionalDouble.of(btuh[r][column]);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,122 @@
+package longrun.piping;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import longrun.plan.Plan;
+import longrun.plan.Section;
+
+/**
+ * A plan's pipes, resolved. Sections are known by their index in the plan; every list keeps the plan's order. Built
+ * without recursion, so that its depth has no limit.
+ */
+public final class Piping {
+
+    private final Plan plan;
+    private final Forest forest;
+    private final List<Stage> stages;
+    private final int[] stageOf;
+    private final double[] measuredFt;
+    private final Loads loads;
+    private final Turns[] turns;
+
+    private Piping(Plan plan) {
+        this.plan = plan;
+        this.forest = new Forest(plan);
+        this.stages = Stages.of(plan, forest);
+        this.stageOf = new int[plan.sections().size()];
+        java.util.Arrays.fill(stageOf, -1);
+        for (int s = 0; s < stages.size(); s++) {
+            for (int section : stages.get(s).sections()) {
+                stageOf[section] = s;
+            }
+        }
+        this.measuredFt = new double[stageOf.length];
+        for (int i = 0; i < measuredFt.length; i++) {
+            measuredFt[i] = Turning.measuredFt(plan.sections().get(i));
+        }
+        this.loads = Loads.of(plan, forest);
+        this.turns = Turning.of(plan, forest);
+    }
+
+    public static Piping of(Plan plan) {
+        return new Piping(plan);
+    }
+
+    public Plan plan() {
+        return plan;
+    }
+
+    /** One a regulator, in the plan's order. */
+    public List<Stage> stages() {
+        return stages;
+    }
+
+    public int sectionCount() {
+        return stageOf.length;
+    }
+
+    public Section section(int index) {
+        return plan.sections().get(index);
+    }
+
+    /** The stage a section belongs to; none for a section that hangs on nothing. */
+    public Optional<Stage> findStage(int section) {
+        return stageOf[section] < 0 ? Optional.empty() : Optional.of(stages.get(stageOf[section]));
+    }
+
+    /** Index of a section's stage in {@link #stages()}, or -1. */
+    public int stageIndex(int section) {
+        return stageOf[section];
+    }
+
+    /** Index of the section another leaves, or -1 where it leaves a regulator or nothing. */
+    public int parent(int section) {
+        return forest.parent(section);
+    }
+
+    /** Indices of the sections that leave a section. */
+    public List<Integer> children(int section) {
+        return forest.children(section);
+    }
+
+    /** What hangs on a section's end: an appliance, a regulator, a cap, nothing; empty where other sections leave it. */
+    public Optional<Outlet> findOutlet(int section) {
+        return forest.findOutlet(section);
+    }
+
+    public OptionalInt findSection(String id) {
+        return forest.findSection(id);
+    }
+
+    /** The index of the stage whose pipe ends at a regulator, or -1 where that is the tank or not said. */
+    public int stageFeeding(int regulatorIndex) {
+        int section = forest.sectionFeeding(regulatorIndex);
+        return section < 0 ? -1 : stageOf[section];
+    }
+
+    /** Index of the section a regulator hangs on, or -1. */
+    public int sectionFeeding(int regulatorIndex) {
+        return forest.sectionFeeding(regulatorIndex);
+    }
+
+    /** Measured feet, or empty where the legs are not entered. */
+    public OptionalDouble measuredFt(int section) {
+        return Double.isNaN(measuredFt[section]) ? OptionalDouble.empty() : OptionalDouble.of(measuredFt[section]);
+    }
+
+    /** What a section must carry, with everything it feeds firing at once. */
+    public Load load(int section) {
+        return loads.of(section);
+    }
+
+    public Turns turns(int section) {
+        return turns[section];
+    }
+
+    /** The load of everything that a stage's sections feed. */
+    public Load load(Stage stage) {
+        return loads.of(forest.sectionsLeaving(stage.regulatorIndex()));
+    }
+}

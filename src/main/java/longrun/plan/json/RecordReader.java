@@ -1,0 +1,206 @@
+package longrun.plan.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.lang.reflect.Type;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import longrun.plan.Fact;
+import longrun.plan.Named;
+import longrun.quantity.NotAQuantity;
+
+/** Reads plan records from JSON by their components, collecting every error rather than stopping at the first. */
+final class RecordReader {
+
+    private final List<PlanError> errors = new ArrayList<>();
+    private final List<String> unread = new ArrayList<>();
+
+    List<PlanError> errors() {
+        return errors;
+    }
+
+    List<String> unread() {
+        return unread;
+    }
+
+    void error(String pointer, String message) {
+        errors.add(new PlanError(pointer, message));
+    }
+
+    Object record(Class<?> type, JsonNode node, String pointer) {
+        RecordShape shape = RecordShape.of(type);
+        Object[] values = new Object[shape.fields().size()];
+        Set<String> known = new HashSet<>();
+        for (int i = 0; i < values.length; i++) {
+            RecordShape.Field field = shape.fields().get(i);
+            known.add(field.name());
+            JsonNode child = node.path(field.name());
+            values[i] = field(field.type(), child, Pointer.child(pointer, field.name()));
+        }
+        node.fieldNames().forEachRemaining(name -> {
+            if (!known.contains(name)) {
+                unread.add(Pointer.child(pointer, name));
+            }
+        });
+        return shape.create(values);
+    }
+
+    private Object field(Type type, JsonNode node, String pointer) {
+        Class<?> raw = RecordShape.raw(type);
+        if (raw == Fact.class) {
+            return fact(RecordShape.argument(type, 0), node, pointer);
+        }
+        if (raw == Optional.class) {
+            return optional(RecordShape.raw(RecordShape.argument(type, 0)), node, pointer);
+        }
+        if (raw == List.class) {
+            return records(RecordShape.raw(RecordShape.argument(type, 0)), node, pointer);
+        }
+        if (raw == Map.class) {
+            return map(RecordShape.raw(RecordShape.argument(type, 0)), RecordShape.argument(type, 1), node, pointer);
+        }
+        return id(node, pointer);
+    }
+
+    private String id(JsonNode node, String pointer) {
+        if (absent(node)) {
+            // an entry without a name still has a place: its path names it, and a finding asks for the id
+            return pointer.substring(0, pointer.lastIndexOf('/'))
+                    .replaceFirst("^/", "")
+                    .replace('/', '-');
+        }
+        if (!node.isTextual() || node.textValue().isBlank()) {
+            error(pointer, Values.shown(node) + " is no name: write a short text, such as \"A\"");
+            return "";
+        }
+        if (node.textValue().length() > 200) {
+            error(pointer, "a name of " + node.textValue().length() + " characters is too long: write up to 200");
+        }
+        return node.textValue();
+    }
+
+    private Optional<Object> optional(Class<?> type, JsonNode node, String pointer) {
+        if (absent(node) || isNone(node)) {
+            return Optional.empty();
+        }
+        if (!node.isObject()) {
+            error(pointer, Values.shown(node) + " stands where an object is needed: write { ... } with its entries");
+            return Optional.empty();
+        }
+        return Optional.of(record(type, node, pointer));
+    }
+
+    private List<Object> records(Class<?> type, JsonNode node, String pointer) {
+        if (absent(node) || isNone(node)) {
+            return List.of();
+        }
+        if (node.isObject()) {
+            return List.of(record(type, node, pointer)); // one, written without a list
+        }
+        if (!node.isArray()) {
+            error(pointer, Values.shown(node) + " stands where a list is needed: write [ ... ]");
+            return List.of();
+        }
+        List<Object> out = new ArrayList<>(node.size());
+        int i = 0;
+        for (JsonNode item : node) {
+            String at = Pointer.item(pointer, i++);
+            if (item.isObject()) {
+                out.add(record(type, item, at));
+            } else {
+                error(at, Values.shown(item) + " stands where an object is needed: write { ... } with its entries");
+            }
+        }
+        return Collections.unmodifiableList(out);
+    }
+
+    private Fact<Object> fact(Type type, JsonNode node, String pointer) {
+        if (absent(node)) {
+            return Fact.unknown();
+        }
+        Class<?> raw = RecordShape.raw(type);
+        if (isNone(node) && !Values.hasOwnNone(raw)) {
+            return Fact.none();
+        }
+        if (raw == List.class) {
+            Class<?> item = RecordShape.raw(RecordShape.argument(type, 0));
+            List<Object> list = item.isRecord() && !Values.isText(item)
+                    ? records(item, node, pointer)
+                    : values(item, node, pointer);
+            return Fact.known(list, node.toString());
+        }
+        if (raw == Map.class) {
+            return Fact.known(
+                    map(RecordShape.raw(RecordShape.argument(type, 0)), RecordShape.argument(type, 1), node, pointer),
+                    node.toString());
+        }
+        return single(raw, node, pointer).map(v -> Fact.known(v, node.asText())).orElseGet(Fact::unknown);
+    }
+
+    private List<Object> values(Class<?> type, JsonNode node, String pointer) {
+        List<Object> out = new ArrayList<>();
+        if (!node.isArray()) {
+            single(type, node, pointer).ifPresent(out::add); // one, written without a list
+            return Collections.unmodifiableList(out);
+        }
+        int i = 0;
+        for (JsonNode item : node) {
+            single(type, item, Pointer.item(pointer, i++)).ifPresent(out::add);
+        }
+        return Collections.unmodifiableList(out);
+    }
+
+    private Map<Object, Object> map(Class<?> keys, Type values, JsonNode node, String pointer) {
+        Map<Object, Object> out = new LinkedHashMap<>();
+        if (absent(node) || isNone(node)) {
+            return out;
+        }
+        if (!node.isObject()) {
+            error(pointer, Values.shown(node) + " stands where an object is needed: write { \"name\": value }");
+            return out;
+        }
+        node.properties().forEach(e -> {
+            String at = Pointer.child(pointer, e.getKey());
+            Optional<Object> key = keys == String.class ? Optional.of(e.getKey()) : key(keys, e.getKey(), at);
+            Object value = RecordShape.raw(values) == List.class
+                    ? values(RecordShape.raw(RecordShape.argument(values, 0)), e.getValue(), at)
+                    : single(RecordShape.raw(values), e.getValue(), at).orElse(null);
+            if (key.isPresent() && value != null) {
+                out.put(key.get(), value);
+            }
+        });
+        return Collections.unmodifiableMap(out);
+    }
+
+    private Optional<Object> key(Class<?> type, String written, String pointer) {
+        for (Object constant : type.getEnumConstants()) {
+            if (((Named) constant).written().equals(written)) {
+                return Optional.of(constant);
+            }
+        }
+        error(pointer, "\"" + written + "\" is not among the choices: write one of " + Values.names(type));
+        return Optional.empty();
+    }
+
+    private Optional<Object> single(Class<?> type, JsonNode node, String pointer) {
+        try {
+            return Optional.of(Values.read(type, node));
+        } catch (NotAQuantity e) {
+            error(pointer, e.advice());
+            return Optional.empty();
+        }
+    }
+
+    private static boolean absent(JsonNode node) {
+        return node.isMissingNode() || node.isNull();
+    }
+
+    private static boolean isNone(JsonNode node) {
+        return node.isTextual() && node.textValue().strip().equalsIgnoreCase("none");
+    }
+}
