@@ -1,0 +1,42 @@
+package longrun.tank;
+
+import java.util.List;
+import longrun.origin.DataFile;
+
+/**
+ * How far a tank may be filled: 80 % of its water capacity in practice, less where the liquid is cold, because the code
+ * limits weight: share = filling density / (specific gravity at 60 degF x volume factor) (29 CFR 1910.110; NFPA 58).
+ */
+public final class FillLimit {
+
+    /** The share a tank is filled to in practice. */
+    public static final double USUAL = 0.80;
+
+    private static final double GRAVITY = 0.504;
+    private static final List<DataFile.Row> ROWS =
+            DataFile.read("tanks/filling-density.csv").rows();
+
+    private FillLimit() {}
+
+    /** The code's own limit: share of the water capacity liquid at this temperature may take up. */
+    public static double byWeight(double liquidF, double waterGal, boolean underground) {
+        return density(waterGal, underground) / (GRAVITY * Propane.volumeFactor(liquidF));
+    }
+
+    /** What a delivery fills to: the lesser of 80 % and the code's limit. */
+    public static double share(double liquidF, double waterGal, boolean underground) {
+        return Math.min(USUAL, byWeight(liquidF, waterGal, underground));
+    }
+
+    private static double density(double waterGal, boolean underground) {
+        String place = underground ? "underground" : "above-ground";
+        return ROWS.stream()
+                        .filter(r -> r.text("placement").equals(place)
+                                && waterGal > r.number("over_gal")
+                                && waterGal <= r.number("up_to_gal"))
+                        .mapToDouble(r -> r.number("percent"))
+                        .findFirst()
+                        .orElse(42)
+                / 100;
+    }
+}
