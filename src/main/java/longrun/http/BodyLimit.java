@@ -1,5 +1,6 @@
 package longrun.http;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ReadListener;
 import jakarta.servlet.ServletException;
@@ -13,11 +14,10 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.stereotype.Component;
-import org.springframework.web.ErrorResponseException;
 import org.springframework.web.filter.OncePerRequestFilter;
-import org.springframework.web.servlet.HandlerExceptionResolver;
 
 /**
  * Answers 413 to a body over 1 MiB. The body is read here, whole, because a limit inside the reading would surface as an
@@ -28,10 +28,10 @@ class BodyLimit extends OncePerRequestFilter {
 
     static final int MAX_BYTES = 1 << 20;
 
-    private final HandlerExceptionResolver handlerExceptionResolver;
+    private final ObjectMapper json;
 
-    BodyLimit(HandlerExceptionResolver handlerExceptionResolver) {
-        this.handlerExceptionResolver = handlerExceptionResolver;
+    BodyLimit(ObjectMapper json) {
+        this.json = json;
     }
 
     @Override
@@ -43,23 +43,24 @@ class BodyLimit extends OncePerRequestFilter {
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         if (request.getContentLengthLong() > MAX_BYTES) {
-            tooLarge(request, response);
+            tooLarge(response);
             return;
         }
         byte[] body = request.getInputStream().readNBytes(MAX_BYTES + 1);
         if (body.length > MAX_BYTES) {
-            tooLarge(request, response);
+            tooLarge(response);
             return;
         }
         chain.doFilter(new Buffered(request, body), response);
     }
 
-    private void tooLarge(HttpServletRequest request, HttpServletResponse response) {
+    private void tooLarge(HttpServletResponse response) throws IOException {
         ProblemDetail problem = ProblemDetail.forStatusAndDetail(
                 HttpStatus.PAYLOAD_TOO_LARGE, "A plan is at most 1 MiB (1,048,576 bytes): send a smaller one.");
         problem.setTitle("Plan too large");
-        handlerExceptionResolver.resolveException(
-                request, response, this, new ErrorResponseException(HttpStatus.PAYLOAD_TOO_LARGE, problem, null));
+        response.setStatus(HttpStatus.PAYLOAD_TOO_LARGE.value());
+        response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
+        response.getOutputStream().write(json.writeValueAsBytes(problem));
     }
 
     /** The request with its body already read. */
