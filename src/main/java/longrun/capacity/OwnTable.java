@@ -26,6 +26,8 @@ import longrun.quantity.Pressure;
 public final class OwnTable {
 
     private static final double GREATEST = 1e9;
+    private static final int MOST_SIZES = 100;
+    private static final int MOST_LENGTHS = 1000;
     private static final String EXAMPLE = ", write for example length_ft,13,18";
 
     private final String name;
@@ -51,6 +53,10 @@ public final class OwnTable {
         List<CsvRecord> lines = lines(csv);
         List<String> sizes = lines.isEmpty() ? noHeader() : header(lines.get(0), material);
         List<CsvRecord> records = lines.isEmpty() ? lines : lines.subList(1, lines.size());
+        if (sizes.size() > MOST_SIZES || records.size() > MOST_LENGTHS) {
+            fault(1, 1, "more than 100 sizes or 1,000 lengths, write only those in use");
+            throw new OwnTableFaults(faults);
+        }
         double[] feet = new double[records.size()];
         double[][] thousands = new double[records.size()][sizes.size()];
         for (int r = 0; r < feet.length; r++) {
@@ -129,11 +135,14 @@ public final class OwnTable {
             fault(line, column, rec.getFieldCount() + " values, write " + want + " as in the first line");
         }
         for (int c = 0; c < sizes.size(); c++) {
-            String cell = c + 1 < rec.getFieldCount() ? rec.getField(c + 1).strip() : "";
-            thousands[r][c] =
-                    cell.isEmpty() ? 0 : number(line, c + 2, cell, "a capacity in thousand Btu/h, such as 49");
+            thousands[r][c] = c + 1 < rec.getFieldCount() ? cell(line, c + 2, rec.getField(c + 1)) : Double.NaN;
             trend(line, thousands, r, c);
         }
+    }
+
+    private double cell(long line, int column, String text) {
+        String cell = text.strip();
+        return cell.isEmpty() ? 0 : number(line, column, cell, "a capacity in thousand Btu/h, such as 49");
     }
 
     /** Blank is nothing, so it may stand only at the end of a column and the beginning of a line. */

@@ -1,17 +1,21 @@
 package longrun.sizing;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.FittingLengths;
 import longrun.capacity.Turn;
+import longrun.origin.Confidence;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.piping.Stage;
 import longrun.piping.Turns;
 import longrun.plan.FittingAllowance;
 import longrun.plan.Material;
+import longrun.quantity.Show;
 
 /**
  * The length of every run of a stage: measured, and what the allowance adds. Equivalent lengths by 2018 IRC Appendix A
@@ -65,7 +69,7 @@ final class RunLengths {
     void measure(TableChoice.Chosen[] chosen, int[] columns) {
         for (int k = 0; k < measured.length; k++) {
             int section = stage.sections().get(k);
-            int above = piping.parent(section) < 0 ? -1 : placeOf(piping.parent(section));
+            int above = above(section);
             measured[k] = piping.measuredFt(section).orElseThrow() + (above < 0 ? 0 : measured[above]);
             added[k] = above < 0 ? 0 : added[above];
             bends[k] = above < 0 ? 0 : bends[above];
@@ -146,8 +150,122 @@ final class RunLengths {
         if (allowance instanceof FittingAllowance.Share share) {
             return measured[k] * (1 + share.share().fraction());
         }
+        return measured[k] + counted(k);
+    }
+
+    /** What a section's own turns and fittings add where they are counted; the sections of a run sum up to the run's. */
+    double ownCountedFt(int k) {
+        int parent = piping.parent(stage.sections().get(k));
+        return counted(k) - (parent < 0 ? 0 : counted(placeOf(parent)));
+    }
+
+    private double counted(int k) {
         int over = Math.max(0, bends[k] - FittingLengths.CSST_FREE_BENDS)
                 + Math.max(0, fittings[k] - FittingLengths.CSST_FREE_FITTINGS);
-        return measured[k] + added[k] + over * FittingLengths.CSST_FEET_EACH;
+        return added[k] + over * FittingLengths.CSST_FEET_EACH;
+    }
+
+    /** Why the longest run counts as longer than it measures, section by section from the regulator. */
+    List<AllowanceItem> items(TableChoice.Chosen[] chosen, int[] columns) {
+        List<AllowanceItem> out = new ArrayList<>();
+        if (longestTo.isEmpty() || allowance instanceof FittingAllowance.None) {
+            return out;
+        }
+        if (allowance instanceof FittingAllowance.Share share) {
+            double percent = share.share().percent();
+            out.add(new AllowanceItem(
+                    Show.plain(percent) + " % of the measured length",
+                    longestMeasuredFt * share.share().fraction(),
+                    "the share entered as fitting allowance",
+                    Confidence.OWN));
+            return out;
+        }
+        List<Integer> path = new ArrayList<>();
+        for (int s = longestTo.get().section(); s >= 0; s = piping.parent(s)) {
+            path.add(0, placeOf(s));
+        }
+        path.forEach(k -> items(k, chosen, columns, out));
+        int last = placeOf(longestTo.get().section());
+        csst(bends[last], "bends", FittingLengths.CSST_FREE_BENDS, out);
+        csst(fittings[last], "fittings", FittingLengths.CSST_FREE_FITTINGS, out);
+        return out;
+    }
+
+    private static void csst(int count, String what, int free, List<AllowanceItem> out) {
+        if (count > free) {
+            out.add(new AllowanceItem(
+                    "CSST: " + (count - free) + " " + what + " beyond " + free,
+                    (count - free) * FittingLengths.CSST_FEET_EACH,
+                    "L = 1.3 n ft, 2018 International Residential Code, Table G2413.4(16), footnote",
+                    Confidence.MEMORY));
+        }
+    }
+
+    private void items(int k, TableChoice.Chosen[] chosen, int[] columns, List<AllowanceItem> out) {
+        int section = stage.sections().get(k);
+        String id = piping.section(section).id();
+        Turns t = piping.turns(section);
+        add(
+                out,
+                id + ", a fifth more, turns not described",
+                UNDIRECTED_SHARE * t.undirectedFt(),
+                "CSA B149.1, Annex B",
+                Confidence.SECONDARY);
+        if (piping.section(section).material().is(Material.CSST)
+                || chosen[k].table().isEmpty()
+                || columns[k] < 0) {
+            return;
+        }
+        Material material = chosen[k].table().get().material();
+        String size = chosen[k].table().get().sizes().get(columns[k]);
+        String source = FittingLengths.SOURCE + (material == Material.STEEL ? ", size " + size : ", L = k d / 0.36");
+        Confidence sure = FittingLengths.confidence(material);
+        Turn turn = material.bends() ? Turn.BEND : Turn.ELBOW_90;
+        String turned = material.bends() ? " bends" : " elbows";
+        int piece = above(section);
+        add(out, id + ", " + t.turns() + turned, t.turns() * feet.of(turn, material, size), source, sure);
+        if (t.tee() == Turns.Tee.BRANCH) {
+            add(
+                    out,
+                    id + ", branch of a tee",
+                    branch(k, piece, chosen, columns),
+                    FittingLengths.SOURCE + ", at the larger bore",
+                    sure);
+        }
+        add(
+                out,
+                id + ", " + t.elbows90() + " elbows or valves listed",
+                t.elbows90() * feet.of(Turn.ELBOW_90, material, size),
+                source,
+                sure);
+        add(
+                out,
+                id + ", " + t.elbows45() + " 45 degree elbows listed",
+                t.elbows45() * feet.of(Turn.ELBOW_45, material, size),
+                source,
+                sure);
+        add(
+                out,
+                id + ", " + t.teeBranches() + " tee branches listed",
+                t.teeBranches() * feet.of(Turn.TEE_BRANCH, material, size),
+                source,
+                sure);
+        add(out, id + ", shutoff as an elbow", t.shutoffs() * feet.of(Turn.ELBOW_90, material, size), source, sure);
+        add(
+                out,
+                id + ", sediment trap as a tee's branch",
+                t.traps() * feet.of(Turn.TEE_BRANCH, material, size),
+                source,
+                sure);
+    }
+
+    private int above(int section) {
+        return piping.parent(section) < 0 ? -1 : placeOf(piping.parent(section));
+    }
+
+    private static void add(List<AllowanceItem> out, String what, double feet, String how, Confidence sure) {
+        if (feet > 0) {
+            out.add(new AllowanceItem(what, feet, how, sure));
+        }
     }
 }

@@ -1,5 +1,7 @@
 package longrun.sizing;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import longrun.capacity.CapacityTables;
 import longrun.piping.Piping;
 import longrun.plan.FittingAllowance;
@@ -11,15 +13,21 @@ public final class Sizing {
     private final FittingAllowance allowance;
     private final SectionSize[] sections;
     private final StageSize[] stages;
+    private final StageSizer[] sizers;
+    private final double[] countedFt;
 
     private Sizing(Piping piping, CapacityTables tables, FittingAllowance allowance) {
         this.piping = piping;
         this.allowance = allowance;
         this.sections = new SectionSize[piping.sectionCount()];
         this.stages = new StageSize[piping.stages().size()];
+        this.sizers = new StageSizer[stages.length];
+        this.countedFt = new double[sections.length];
+        java.util.Arrays.fill(countedFt, Double.NaN);
         TableChoice choice = new TableChoice(piping.plan(), tables);
         for (int s = 0; s < stages.length; s++) {
-            stages[s] = new StageSizer(piping, piping.stages().get(s), allowance, choice).into(sections);
+            sizers[s] = new StageSizer(piping, piping.stages().get(s), allowance, choice);
+            stages[s] = sizers[s].into(sections, countedFt);
         }
         for (int i = 0; i < sections.length; i++) {
             if (sections[i] == null) {
@@ -55,8 +63,23 @@ public final class Sizing {
         return sections[index];
     }
 
+    /**
+     * What a section's own counted fittings add to its measured length, feet, at the size in use; zero where fittings
+     * are not counted, empty where its stage is unknown. Along a run these sum up to the run's allowance: the bends and
+     * fittings a run of CSST has free are used up from the regulator on, so each section bears the 1.3 ft of those of
+     * its own that come after.
+     */
+    public OptionalDouble countedFt(int index) {
+        return Double.isNaN(countedFt[index]) ? OptionalDouble.empty() : OptionalDouble.of(countedFt[index]);
+    }
+
     /** A stage's length, by the stage's index in {@link Piping#stages()}. */
     public StageSize stage(int index) {
         return stages[index];
+    }
+
+    /** Why a stage's longest run counts as longer than it measures; the items add up to its allowance. */
+    public List<AllowanceItem> allowanceItems(int stage) {
+        return sizers[stage].allowanceItems();
     }
 }

@@ -19,7 +19,7 @@ class TablesAgainstEquationTest {
 
     /**
      * The table is one step of its last digit under the equation: 18 cells of the 2 and 10 psi tables, which 2,487.965
-     * Btu/ft3 would reproduce, and an exact rounding tie, PE 3 in. at 60 ft (6,055).
+     * Btu/ft3 (or Cr unrounded, but for one) would reproduce, and an exact rounding tie, PE 3 in. at 60 ft (6,055).
      */
     private static final List<String> ONE_STEP = List.of(
             "steel-sch40-2psi-1psi-propane 60 ft 2-1/2 in 37700000 equation 37800000",

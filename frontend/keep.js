@@ -1,0 +1,106 @@
+// Keeps what is typed in this browser. The draft is stored as the page sends it; keys the page has not answered yet are
+// stored apart, so that nothing is lost when the program stops in between.
+
+class DraftKeeper extends HTMLElement {
+  #key;
+  #draft;
+  #unsent = new Map();
+  #heard = {};
+  #ready = false;
+
+  connectedCallback() {
+    for (const name of ['keep', 'heard', 'draft']) {
+      if (Object.hasOwn(this, name)) {
+        const early = this[name];
+        delete this[name];
+        this[name] = early;
+      }
+    }
+    if (this.#ready) return;
+    this.#ready = true;
+    this.onInput = (e) => this.#typed(e);
+    document.addEventListener('input', this.onInput, true);
+    this.onStorage = (e) => {
+      if (e.key === this.#key && e.newValue !== null && e.newValue !== this.#draft) this.dispatchEvent(new CustomEvent('kept-elsewhere', { detail: e.newValue }));
+    };
+    window.addEventListener('storage', this.onStorage);
+    this.#restore();
+  }
+  disconnectedCallback() {
+    document.removeEventListener('input', this.onInput, true);
+    window.removeEventListener('storage', this.onStorage);
+    this.#ready = false;
+  }
+
+  get keep() { return this.#key; }
+  set keep(key) { this.#key = key; }
+  get heard() { return JSON.stringify(this.#heard); }
+  set heard(text) { this.#heard = text ? JSON.parse(text) : {}; }
+  get draft() { return this.#draft; }
+  set draft(text) {
+    this.#draft = text;
+    if (!text) return;
+    try {
+      localStorage.setItem(this.#key, text);
+      this.#forgetHeard();
+      this.#say('Saved ' + new Date().toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' }));
+    } catch {
+      this.#say('Not saved: the browser has no room');
+    }
+  }
+
+  #restore() {
+    let text = null;
+    let unsent = [];
+    try {
+      text = localStorage.getItem(this.#key);
+      unsent = JSON.parse(localStorage.getItem(this.#key + ':unsent') ?? '[]');
+    } catch { /* storage is closed to us: the page starts empty */ }
+    this.dispatchEvent(new CustomEvent('kept', { detail: { text: text ?? '', unsent: JSON.stringify(unsent), units: this.#units() } }));
+  }
+
+  #units() {
+    document.querySelector('.units select')?.addEventListener('change', (e) => {
+      try { localStorage.setItem('longrun-units', e.target.value); } catch { /* asked again next time */ }
+    });
+    try { return localStorage.getItem('longrun-units') ?? ''; } catch { return ''; }
+  }
+
+  #typed(e) {
+    const at = e.target.dataset?.at;
+    if (at === undefined) return;
+    this.#unsent.set(at, e.target.value);
+    try { localStorage.setItem(this.#key + ':unsent', JSON.stringify([...this.#unsent])); } catch { /* said by draft */ }
+    if (document.documentElement.dataset.server === 'gone') this.#say('Kept in this browser');
+  }
+  // Once the page has heard an entry as it stands, it is in the draft.
+  #forgetHeard() {
+    for (const [at, value] of this.#unsent) if (this.#heard[at] === value) this.#unsent.delete(at);
+    if (this.#unsent.size === 0) localStorage.removeItem(this.#key + ':unsent');
+  }
+  #say(words) {
+    const saved = document.querySelector('.saved');
+    if (saved && saved.textContent !== words) saved.textContent = words;
+  }
+
+  download(name, text) {
+    const link = document.createElement('a');
+    link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+    link.download = name;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 10000);
+  }
+  async open() {
+    const choose = document.createElement('input');
+    choose.type = 'file';
+    choose.accept = '.json,application/json';
+    choose.addEventListener('change', async () => {
+      const file = choose.files[0];
+      if (!file) return;
+      const tooLong = file.size > 1048576;
+      this.dispatchEvent(new CustomEvent('opened', { detail: { name: file.name, text: tooLong ? '' : await file.text(), tooLong } }));
+    });
+    choose.click();
+  }
+}
+customElements.define('draft-keeper', DraftKeeper);

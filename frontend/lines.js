@@ -1,0 +1,79 @@
+// The lines from the keyboard: Enter for the next, arrows from field to field, Escape puts back what stood there, and a
+// list from a spreadsheet is handed over whole instead of falling into one field.
+
+const fields = (line) => [...line.querySelectorAll('.main .in')];
+const lines = (table) => [...table.querySelectorAll('tbody')];
+let before = new WeakMap();
+
+function go(field) {
+  if (!field) return;
+  field.focus();
+  field.select?.();
+}
+
+function nextLine(table, line) {
+  const all = lines(table);
+  const next = all[all.indexOf(line) + 1];
+  if (next) { go(fields(next)[0]); return; }
+  // The line after the one being typed is on its way: go there when it comes.
+  const wait = new MutationObserver(() => {
+    const came = line.nextElementSibling;
+    if (came) { wait.disconnect(); if (line.contains(document.activeElement)) go(fields(came)[0]); }
+  });
+  if (fields(line).some((f) => f.value.trim() !== '')) {
+    wait.observe(table, { childList: true, subtree: true });
+    setTimeout(() => wait.disconnect(), 2000);
+  }
+}
+
+document.addEventListener('focusin', (e) => {
+  if (e.target.matches?.('.lines .in')) before.set(e.target, e.target.value);
+});
+
+document.addEventListener('keydown', (e) => {
+  const field = e.target;
+  const table = field.closest?.('.lines');
+  if (!table || e.ctrlKey || e.metaKey || e.altKey || e.isComposing) return;
+  const line = field.closest('tbody');
+  if (!line || !field.matches('.in')) return;
+  const column = field.dataset.column;
+  if (e.key === 'Enter') {
+    e.preventDefault();
+    nextLine(table, line);
+  } else if (e.key === 'Escape') {
+    const was = before.get(field);
+    if (was !== undefined && was !== field.value && field.matches('input')) {
+      field.value = was;
+      field.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    }
+  } else if (field.matches('select')) {
+    return;
+  } else if (e.key === 'ArrowDown' || e.key === 'ArrowUp') {
+    e.preventDefault();
+    const all = lines(table);
+    const step = e.key === 'ArrowDown' ? 1 : -1;
+    for (let i = all.indexOf(line) + step; all[i]; i += step) {
+      const there = all[i].querySelector(`.main .in[data-column=${column}]`);
+      if (there) { go(there); return; }
+    }
+  } else if (!e.shiftKey && (e.key === 'ArrowLeft' || e.key === 'ArrowRight')) {
+    const left = e.key === 'ArrowLeft';
+    const edge = left ? 0 : field.value.length;
+    if (field.selectionStart !== edge || field.selectionEnd !== edge) return;
+    const row = fields(line);
+    const there = row[row.indexOf(field) + (left ? -1 : 1)];
+    if (there) {
+      e.preventDefault();
+      there.focus();
+      there.setSelectionRange(left ? there.value.length : 0, left ? there.value.length : 0);
+    }
+  }
+});
+
+document.addEventListener('paste', (e) => {
+  const table = e.target.closest?.('.lines');
+  const text = e.clipboardData?.getData('text/plain') ?? '';
+  if (!table || !/\t|\n./.test(text.trim())) return;
+  e.preventDefault();
+  table.dispatchEvent(new CustomEvent('pasted', { detail: text.slice(0, 200000) }));
+});

@@ -1,0 +1,120 @@
+package longrun.http;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ReadListener;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.ServletInputStream;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletRequestWrapper;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.BufferedReader;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ProblemDetail;
+import org.springframework.stereotype.Component;
+import org.springframework.web.filter.OncePerRequestFilter;
+
+/**
+ * Answers 413 to a body over 1 MiB. The body is read here, whole, because a limit inside the reading would surface as an
+ * error of the JSON.
+ */
+@Component
+class BodyLimit extends OncePerRequestFilter {
+
+    static final int MAX_BYTES = 1 << 20;
+
+    private final ObjectMapper json;
+
+    BodyLimit(ObjectMapper json) {
+        this.json = json;
+    }
+
+    @Override
+    protected boolean shouldNotFilter(HttpServletRequest request) {
+        return !request.getRequestURI().startsWith("/api/");
+    }
+
+    @Override
+    protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+            throws ServletException, IOException {
+        if (request.getContentLengthLong() > MAX_BYTES) {
+            tooLarge(response);
+            return;
+        }
+        byte[] body = request.getInputStream().readNBytes(MAX_BYTES + 1);
+        if (body.length > MAX_BYTES) {
+            tooLarge(response);
+            return;
+        }
+        chain.doFilter(new Buffered(request, body), response);
+    }
+
+    private void tooLarge(HttpServletResponse response) throws IOException {
+        ProblemDetail problem = ProblemDetail.forStatusAndDetail(
+                HttpStatus.PAYLOAD_TOO_LARGE, "A plan is at most 1 MiB (1,048,576 bytes): send a smaller one.");
+        problem.setTitle("Plan too large");
+        response.setStatus(HttpStatus.PAYLOAD_TOO_LARGE.value());
+        response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
+        response.getOutputStream().write(json.writeValueAsBytes(problem));
+    }
+
+    /** The request with its body already read. */
+    private static final class Buffered extends HttpServletRequestWrapper {
+
+        private final byte[] body;
+
+        Buffered(HttpServletRequest request, byte[] body) {
+            super(request);
+            this.body = body;
+        }
+
+        @Override
+        public ServletInputStream getInputStream() {
+            return new Bytes(new ByteArrayInputStream(body));
+        }
+
+        @Override
+        public BufferedReader getReader() {
+            return new BufferedReader(new InputStreamReader(getInputStream(), StandardCharsets.UTF_8));
+        }
+    }
+
+    private static final class Bytes extends ServletInputStream {
+
+        private final ByteArrayInputStream bytes;
+
+        Bytes(ByteArrayInputStream bytes) {
+            this.bytes = bytes;
+        }
+
+        @Override
+        public boolean isFinished() {
+            return bytes.available() == 0;
+        }
+
+        @Override
+        public boolean isReady() {
+            return true;
+        }
+
+        @Override
+        public void setReadListener(ReadListener listener) {
+            throw new IllegalStateException("the body is read at once, not asynchronously");
+        }
+
+        @Override
+        public int read() {
+            return bytes.read();
+        }
+
+        @Override
+        public int read(byte[] into, int offset, int length) {
+            return bytes.read(into, offset, length);
+        }
+    }
+}

@@ -1,0 +1,131 @@
+package longrun.piping;
+
+import java.util.ArrayList;
+import java.util.List;
+import longrun.finding.AskWhom;
+import longrun.finding.Finding;
+import longrun.finding.FindingBuilder;
+import longrun.finding.Severity;
+import longrun.origin.Confidence;
+import longrun.plan.Appliance;
+import longrun.plan.Plan;
+import longrun.plan.Regulator;
+import longrun.plan.Section;
+
+/** What the pipes lack before they can be sized; each a question at the entry that answers it. */
+public final class MissingEntries {
+
+    private static final String RULE = "entry-missing";
+
+    private MissingEntries() {}
+
+    /** Every missing entry, in the plan's order. */
+    public static List<Finding> of(Piping piping) {
+        Plan plan = piping.plan();
+        List<Finding> out = new ArrayList<>();
+        for (int i = 0; i < plan.regulators().size(); i++) {
+            regulator(piping, i, out);
+        }
+        for (int i = 0; i < plan.sections().size(); i++) {
+            section(piping, i, out);
+        }
+        for (int i = 0; i < plan.appliances().size(); i++) {
+            appliance(plan.appliances().get(i), "/appliances/" + i, out);
+        }
+        plan.diversity()
+                .filter(d -> d.share().isKnown() && !d.reason().is(r -> !r.isBlank()))
+                .ifPresent(d -> out.add(
+                        question("plan", "a share of the load is entered without its reason; the full load is used")
+                                .required("a written reason, which is printed, or no share")
+                                .reference("2018 International Fuel Gas Code, 402.2", "2018", Confidence.PRINT)
+                                .remedy("write the reason, or leave the share out")
+                                .at("/diversity/reason")));
+        return out;
+    }
+
+    private static void regulator(Piping piping, int i, List<Finding> out) {
+        Regulator r = piping.plan().regulators().get(i);
+        String at = "/regulators/" + i;
+        if (!r.outlet().isKnown()) {
+            out.add(question(r.id(), "the outlet pressure is not entered")
+                    .required("the pressure it is set to, such as 11 in w.c. or 10 psi")
+                    .remedy("read it off the regulator's tag")
+                    .ask(AskWhom.SUPPLIER, "What outlet pressure is regulator " + r.id() + " set to?")
+                    .at(at + "/outlet"));
+        }
+        if (!r.allowedDrop().isKnown()) {
+            out.add(question(r.id(), "the pressure drop its pipe is allowed is not entered")
+                    .required("0.5 in w.c. after an 11 in w.c. regulator, 1 psi in a 2 psi or 10 psi line")
+                    .remedy("enter the drop of the table that is to be used")
+                    .ask(AskWhom.FITTER, "Which pressure drop is the pipe after " + r.id() + " sized for?")
+                    .at(at + "/allowedDrop"));
+        }
+        if (!r.fedBy().isKnown()) {
+            out.add(question(r.id(), "what feeds the regulator is not entered")
+                    .required("a section, or the tank")
+                    .remedy("name the section it hangs on, or tank")
+                    .at(at + "/fedBy"));
+        }
+        if (piping.stages().get(i).sections().isEmpty()) {
+            out.add(question(r.id(), "no section leaves the regulator, so its load is not known")
+                    .required("at least one section from it")
+                    .remedy("enter the pipe that leaves it")
+                    .at("/sections"));
+        }
+    }
+
+    private static void section(Piping piping, int i, List<Finding> out) {
+        Section s = piping.section(i);
+        String at = "/sections/" + i;
+        if (!s.from().isKnown()) {
+            out.add(question(s.id(), "where the section leaves is not entered")
+                    .required("a regulator or a section")
+                    .remedy("name what it leaves")
+                    .at(at + "/from"));
+        }
+        if (!s.material().isKnown()) {
+            out.add(question(s.id(), "the material is not entered")
+                    .required("steel, copper, csst, pe-pipe or pe-tubing")
+                    .remedy("enter the material")
+                    .ask(AskWhom.FITTER, "What is section " + s.id() + " made of?")
+                    .at(at + "/material"));
+        }
+        if (piping.measuredFt(i).isEmpty()) {
+            out.add(question(s.id(), "the length is not entered")
+                    .required("its legs, such as up 4 ft, north 12 ft")
+                    .remedy("pace it and enter the legs")
+                    .at(at + "/legs"));
+        }
+        boolean end = piping.findOutlet(i)
+                .filter(o -> o.kind() == Outlet.Kind.CAPPED || o.kind() == Outlet.Kind.OPEN)
+                .isPresent();
+        if (end && s.reserve().isUnknown()) {
+            out.add(question(s.id(), "the section feeds nothing, and the load kept for its end is not entered")
+                    .required("what it feeds, or the reserve of a future appliance, or none")
+                    .remedy("hang an appliance on it, or enter a reserve in Btu/h or none")
+                    .ask(AskWhom.OWNER, "What will section " + s.id() + " feed?")
+                    .at(at + "/reserve"));
+        }
+    }
+
+    private static void appliance(Appliance a, String at, List<Finding> out) {
+        if (!a.input().isKnown()) {
+            out.add(question(a.id(), "the input is not entered")
+                    .required("INPUT of the rating plate, propane line, in Btu/h")
+                    .remedy("read the rating plate")
+                    .reference("2018 International Fuel Gas Code, 402.2", "2018", Confidence.PRINT)
+                    .ask(AskWhom.RATING_PLATE, "What INPUT, Btu/h, does the plate of " + a.id() + " give for propane?")
+                    .at(at + "/input"));
+        }
+        if (!a.fedBy().isKnown()) {
+            out.add(question(a.id(), "the section that feeds the appliance is not entered; no pipe carries its load")
+                    .required("the section it hangs on")
+                    .remedy("name the section that ends at it")
+                    .at(at + "/fedBy"));
+        }
+    }
+
+    private static FindingBuilder question(String at, String found) {
+        return FindingBuilder.finding(RULE, Severity.NOTE, at).found(found);
+    }
+}

@@ -1,0 +1,61 @@
+package longrun.review;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longrun.capacity.OwnTable;
+import longrun.capacity.OwnTableFaults;
+import longrun.plan.Material;
+import longrun.plan.Plan;
+import longrun.plan.json.PlanError;
+import longrun.plan.json.PlanReader;
+import longrun.plan.json.Reading;
+import longrun.quantity.Pressure;
+
+/** Reads plans as {@link PlanReader} does, and the tubing tables inside them too. */
+public final class PlanDoor {
+
+    private PlanDoor() {}
+
+    /** Reads a plan from its text. */
+    public static Reading read(String json) {
+        try {
+            return read(PlanReader.tree(json));
+        } catch (JsonProcessingException e) {
+            return PlanReader.read(json); // which says what is wrong with it
+        }
+    }
+
+    /** Reads a plan from a parsed document. */
+    public static Reading read(JsonNode document) {
+        Reading reading = PlanReader.read(document);
+        if (reading.plan().isEmpty()) {
+            return reading;
+        }
+        List<PlanError> errors = new ArrayList<>();
+        List<Plan.TubingTable> tables = reading.plan().get().tubingTables();
+        for (int i = 0; i < tables.size(); i++) {
+            check(tables.get(i), "/tubingTables/" + i, errors);
+        }
+        return errors.isEmpty() ? reading : new Reading(Optional.empty(), errors, reading.unread());
+    }
+
+    /** A table that is still half entered sizes nothing; one whose cells are wrong is an error. */
+    private static void check(Plan.TubingTable t, String at, List<PlanError> errors) {
+        if (!t.csv().isKnown()) {
+            return;
+        }
+        try {
+            OwnTable.ownTable(
+                    t.name().findValue().orElse("table"),
+                    t.material().findValue().orElse(Material.CSST),
+                    t.inlet().findValue().orElse(Pressure.ofInWc(11)),
+                    t.drop().findValue().orElse(Pressure.ofInWc(0.5)),
+                    t.csv().findValue().orElseThrow());
+        } catch (OwnTableFaults e) {
+            e.faults().forEach(fault -> errors.add(new PlanError(at + "/csv", fault)));
+        }
+    }
+}

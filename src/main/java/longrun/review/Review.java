@@ -1,0 +1,78 @@
+package longrun.review;
+
+import java.util.List;
+import java.util.Optional;
+import longrun.finding.Finding;
+import longrun.fuel.FuelReport;
+import longrun.piping.Outlet;
+import longrun.piping.Piping;
+import longrun.plan.Plan;
+import longrun.pressure.Headroom;
+import longrun.pressure.Pressures;
+import longrun.rules.RuleReport;
+import longrun.sizing.Sizing;
+import longrun.tank.TankReport;
+
+/**
+ * Everything worked out from one plan.
+ *
+ * @param plan what was entered
+ * @param piping its pipes, resolved
+ * @param sizing every section sized
+ * @param pressures along every run and at every appliance
+ * @param headroom what can still be added without changing a size
+ * @param rules every rule with its state at each place
+ * @param tank what the tank gives, where it was asked for
+ * @param fuel the year, where it was asked for
+ * @param findings what is wrong, doubtful or missing, in the plan's order
+ */
+public record Review(
+        Plan plan,
+        Piping piping,
+        Sizing sizing,
+        Pressures pressures,
+        Headroom headroom,
+        RuleReport rules,
+        Optional<TankReport> tank,
+        Optional<FuelReport> fuel,
+        List<Finding> findings) {
+
+    public Review {
+        findings = List.copyOf(findings);
+    }
+
+    /** The sum of all inputs and reserves that are known, Btu/h. */
+    public double connectedLoadBtuh() {
+        double sum = 0;
+        for (var a : plan.appliances()) {
+            sum += a.input().findValue().map(h -> h.btuh()).orElse(0.0);
+        }
+        for (int i = 0; i < piping.sectionCount(); i++) {
+            if (isFutureOutlet(i)) {
+                sum += piping.section(i)
+                        .reserve()
+                        .findValue()
+                        .map(h -> h.btuh())
+                        .orElse(0.0);
+            }
+        }
+        return sum;
+    }
+
+    /** Whether a section ends at nothing and so keeps a reserve. */
+    public boolean isFutureOutlet(int section) {
+        return piping.findOutlet(section)
+                .filter(o -> o.kind() == Outlet.Kind.CAPPED || o.kind() == Outlet.Kind.OPEN)
+                .isPresent();
+    }
+
+    /** Whether every appliance has an input and a pipe, and every future outlet its reserve. */
+    public boolean connectedLoadComplete() {
+        boolean complete = plan.appliances().stream()
+                .allMatch(a -> a.input().isKnown() && a.fedBy().isKnown());
+        for (int i = 0; complete && i < piping.sectionCount(); i++) {
+            complete = !isFutureOutlet(i) || !piping.section(i).reserve().isUnknown();
+        }
+        return complete;
+    }
+}

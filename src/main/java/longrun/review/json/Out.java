@@ -1,0 +1,119 @@
+package longrun.review.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
+import com.fasterxml.jackson.databind.node.IntNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import longrun.origin.Origin;
+import longrun.plan.json.Pointer;
+
+/**
+ * One object of a review being written. A number can only be written together with where it comes from, so that none
+ * is without; what is unknown is left out.
+ */
+final class Out {
+
+    private static final int DECIMALS = 6;
+    private static final JsonNodeFactory JSON = JsonNodeFactory.withExactBigDecimals(true);
+
+    private final ObjectNode node;
+    private final String pointer;
+    private final Map<String, Supplier<Origin>> origins;
+
+    private Out(ObjectNode node, String pointer, Map<String, Supplier<Origin>> origins) {
+        this.node = node;
+        this.pointer = pointer;
+        this.origins = origins;
+    }
+
+    static Out root(Map<String, Supplier<Origin>> origins) {
+        return new Out(JSON.objectNode(), "", origins);
+    }
+
+    ObjectNode node() {
+        return node;
+    }
+
+    String pointer() {
+        return pointer;
+    }
+
+    void number(String field, double value, Supplier<Origin> origin) {
+        node.set(field, decimal(value));
+        origins.put(Pointer.child(pointer, field), origin);
+    }
+
+    void number(String field, OptionalDouble value, Supplier<Origin> origin) {
+        if (value.isPresent()) {
+            number(field, value.getAsDouble(), origin);
+        }
+    }
+
+    /** A list of numbers that share where they come from. */
+    void numbers(String field, double[] values, Supplier<Origin> origin) {
+        ArrayNode list = node.putArray(field);
+        for (int i = 0; i < values.length; i++) {
+            list.add(decimal(values[i]));
+            origins.put(Pointer.item(Pointer.child(pointer, field), i), origin);
+        }
+    }
+
+    void text(String field, String value) {
+        node.put(field, value);
+    }
+
+    void text(String field, Optional<String> value) {
+        value.ifPresent(v -> node.put(field, v));
+    }
+
+    void bool(String field, boolean value) {
+        node.put(field, value);
+    }
+
+    Out child(String field) {
+        return new Out(node.putObject(field), Pointer.child(pointer, field), origins);
+    }
+
+    /** A list whose items are added one by one. */
+    Items list(String field) {
+        return new Items(node.putArray(field), Pointer.child(pointer, field));
+    }
+
+    /** A list being written. */
+    final class Items {
+        private final ArrayNode list;
+        private final String at;
+
+        private Items(ArrayNode list, String at) {
+            this.list = list;
+            this.at = at;
+        }
+
+        Out add() {
+            String item = Pointer.item(at, list.size());
+            return new Out(list.addObject(), item, origins);
+        }
+
+        void add(String text) {
+            list.add(text);
+        }
+    }
+
+    private static com.fasterxml.jackson.databind.JsonNode decimal(double value) {
+        BigDecimal exact = new BigDecimal(value).setScale(DECIMALS, RoundingMode.HALF_EVEN);
+        BigDecimal plain = exact.signum() == 0 ? BigDecimal.ZERO : exact.stripTrailingZeros();
+        if (plain.scale() <= 0) {
+            return plain.precision() - plain.scale() < 10
+                    ? IntNode.valueOf(plain.intValueExact())
+                    : DecimalNode.valueOf(plain.setScale(0));
+        }
+        return DecimalNode.valueOf(plain);
+    }
+}

@@ -1,0 +1,137 @@
+package longrun.review.json;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import longrun.finding.Finding;
+import longrun.origin.Confidence;
+import longrun.origin.Origin;
+import longrun.piping.Outlet;
+import longrun.piping.Stage;
+import longrun.plan.Named;
+import longrun.review.Review;
+import longrun.sizing.SectionSize;
+import longrun.sizing.StageSize;
+
+/** Writes a review as the document {@code longrun-review/1}. */
+public final class ReviewJson {
+
+    /** The format this program writes. */
+    public static final String FORMAT = "longrun-review/1";
+
+    private final Review review;
+    private final SizingOrigins sizingOrigins;
+    private final Map<String, Supplier<Origin>> origins = new LinkedHashMap<>();
+
+    private ReviewJson(Review review) {
+        this.review = review;
+        this.sizingOrigins = new SizingOrigins(review);
+    }
+
+    /**
+     * The review as a document.
+     *
+     * @param unread pointers of entries nothing reads
+     * @param withOrigin whether each number's origin is written too, under "origin" by the number's JSON pointer
+     */
+    public static ObjectNode write(Review review, List<String> unread, boolean withOrigin) {
+        ReviewJson json = new ReviewJson(review);
+        Out root = json.document(unread);
+        if (withOrigin) {
+            ObjectNode all = root.node().putObject("origin");
+            json.origins.forEach((pointer, origin) -> all.set(pointer, OriginJson.write(origin.get())));
+        }
+        return root.node();
+    }
+
+    private Out document(List<String> unread) {
+        Out root = Out.root(origins);
+        root.text("format", FORMAT);
+        root.number("connectedLoadBtuh", review.connectedLoadBtuh(), sizingOrigins::connectedLoad);
+        root.bool("connectedLoadComplete", review.connectedLoadComplete());
+        Out.Items stages = root.list("stages");
+        for (int i = 0; i < review.piping().stages().size(); i++) {
+            stage(stages.add(), i);
+        }
+        Out.Items sections = root.list("sections");
+        for (int i = 0; i < review.piping().sectionCount(); i++) {
+            section(sections.add(), i);
+        }
+        new PressureJson(review).write(root);
+        review.tank().ifPresent(t -> TankJson.write(t, root.child("tank")));
+        review.fuel().ifPresent(f -> FuelJson.write(f, root.child("fuel")));
+        if (review.fuel().isPresent()) {
+            FuelJson.hotWater(review.plan(), root.child("hotWater"));
+        }
+        Out.Items findings = root.list("findings");
+        review.findings().forEach(f -> finding(findings.add(), f));
+        if (!unread.isEmpty()) {
+            Out.Items list = root.list("unread");
+            unread.forEach(list::add);
+        }
+        return root;
+    }
+
+    private void stage(Out out, int i) {
+        Stage stage = review.piping().stages().get(i);
+        StageSize size = review.sizing().stage(i);
+        out.text("regulator", stage.id());
+        out.text("side", stage.side());
+        out.number("loadBtuh", review.piping().load(stage).btuh(), () -> sizingOrigins.stageLoad(stage));
+        out.number("longestRunFt", size.longestRunFt(), () -> sizingOrigins.longestRun(i));
+        out.number("measuredFt", size.measuredFt(), () -> sizingOrigins.measuredRun(i));
+        out.number("allowanceFt", size.allowanceFt(), () -> sizingOrigins.allowance(i));
+        out.text("longestRunTo", size.longestRunTo().map(Outlet::id));
+        PressureJson.stage(review, out, i);
+    }
+
+    private void section(Out out, int i) {
+        SectionSize size = review.sizing().section(i);
+        out.text("id", review.piping().section(i).id());
+        out.number("loadBtuh", review.piping().load(i).btuh(), () -> sizingOrigins.sectionLoad(i));
+        out.number("measuredFt", review.piping().measuredFt(i), () -> sizingOrigins.measured(i));
+        out.number("rowFt", size.rowFt(), () -> sizingOrigins.row(i));
+        out.text("size", size.size());
+        out.text("sizeOd", size.sizeOd());
+        out.text("neededSize", size.neededSize());
+        out.number("capacityBtuh", size.capacityBtuh(), () -> sizingOrigins.capacity(i));
+        out.number(
+                "usedPercent",
+                size.shareUsed().isPresent()
+                        ? java.util.OptionalDouble.of(size.shareUsed().getAsDouble() * 100)
+                        : java.util.OptionalDouble.empty(),
+                () -> sizingOrigins.shareUsed(i));
+        out.text("status", size.status().written());
+        out.text(
+                "noSizeBecause",
+                size.noSize()
+                        .map(r -> r.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')));
+        out.text("table", size.table().filter(t -> size.row().isPresent()).map(t -> t.id()));
+        out.text("confidence", size.confidence().map(Confidence::written));
+        PressureJson.section(review, out, i);
+    }
+
+    private static void finding(Out out, Finding f) {
+        out.text("rule", f.rule());
+        out.text("severity", f.severity().written());
+        out.text("at", f.at());
+        out.text("found", f.found());
+        out.text("required", f.required());
+        out.text("reference", f.reference());
+        out.text("edition", f.edition());
+        out.text("confidence", f.confidence().written());
+        out.text("remedy", f.remedy());
+        out.text("ask", f.ask());
+        out.text("askWhom", Optional.of(f).flatMap(Finding::askWhom).map(Named::written));
+        out.text("field", f.field());
+        f.answer().ifPresent(a -> {
+            Out answer = out.child("answer");
+            answer.text("says", a.says().written());
+            answer.text("who", a.who());
+            answer.text("date", a.date());
+        });
+    }
+}

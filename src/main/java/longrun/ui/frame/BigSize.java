@@ -1,0 +1,42 @@
+package longrun.ui.frame;
+
+import com.vaadin.flow.dom.Element;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The size in hand, the largest thing on the page: a built-up fraction. */
+public final class BigSize {
+
+    private static final Pattern SIZE = Pattern.compile("(?:(\\d+)-)?(\\d+)/(\\d+)");
+
+    private BigSize() {}
+
+    /** @param beside what the figure is, a line of words each */
+    public static Element of(String size, String beside) {
+        Element big = Dom.el("span", "big").setAttribute("data-fig", "");
+        Matcher m = SIZE.matcher(size);
+        if (m.matches()) {
+            if (m.group(1) != null) {
+                big.appendChild(Dom.text("span", "whole", m.group(1)).setAttribute("aria-hidden", "true"));
+            }
+            big.appendChild(Dom.el("span", "fr", Dom.text("i", "", m.group(2)), Dom.text("i", "", m.group(3)))
+                    .setAttribute("aria-hidden", "true"));
+            big.appendChild(Dom.text("span", "vh", size));
+        } else {
+            big.appendChild(Dom.text("span", "whole", size));
+        }
+        Element small = Dom.el("small", "");
+        for (String line : beside.split("\n")) {
+            if (small.getChildCount() > 0) {
+                small.appendChild(Dom.el("br", ""));
+            }
+            small.appendChild(Dom.words(line));
+        }
+        return big.appendChild(small);
+    }
+
+    /** In place of a size: a word. */
+    public static Element word(String word) {
+        return Dom.text("span", "big word", word);
+    }
+}

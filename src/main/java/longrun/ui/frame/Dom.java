@@ -1,0 +1,65 @@
+package longrun.ui.frame;
+
+import com.vaadin.flow.dom.Element;
+
+/** Short words for making plain HTML. */
+public final class Dom {
+
+    private Dom() {}
+
+    /** An element with its classes (separated by blanks) and children. */
+    public static Element el(String tag, String classes, Element... children) {
+        Element e = new Element(tag);
+        if (!classes.isEmpty()) {
+            e.setAttribute("class", classes);
+        }
+        e.appendChild(children);
+        return e;
+    }
+
+    public static Element text(String tag, String classes, String text) {
+        return el(tag, classes).setText(text);
+    }
+
+    /** A text that stands beside other children. */
+    public static Element words(String text) {
+        return Element.createText(text);
+    }
+
+    /** A drawing from trusted mark-up; any text a person typed must have been through {@link #escaped}. */
+    public static Element drawing(String svg) {
+        return el("span", "drawn").setProperty("innerHTML", svg);
+    }
+
+    /** A button that says what happens. */
+    public static Element button(String classes, String says) {
+        return text("button", classes, says).setAttribute("type", "button");
+    }
+
+    public static void setClass(Element e, String name, boolean on) {
+        e.getClassList().set(name, on);
+    }
+
+    /** Sets the text only where it changed, so that nothing fades that stayed the same. */
+    public static void retext(Element e, String text) {
+        if (!e.getText().equals(text)) {
+            e.setText(text);
+        }
+    }
+
+    public static void show(Element e, boolean shown) {
+        if (shown) {
+            e.removeAttribute("hidden");
+        } else {
+            e.setAttribute("hidden", true);
+        }
+    }
+
+    /** Text made safe inside mark-up. */
+    public static String escaped(String text) {
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
+    }
+}

@@ -1,0 +1,91 @@
+package longrun.ui.frame;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.dom.Element;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * A line to write on, which answers at each key. What a person is typing is never written back; only undo, a file or a
+ * paste sets it. Beside it {@link #said()} tells what it was understood as, or what is wrong.
+ */
+@Tag("input")
+public final class Entry extends Component {
+
+    private static final String SQUARE =
+            "<svg viewBox='0 0 10 10' aria-hidden='true'><rect width='10' height='10' fill='currentColor'/></svg>";
+
+    private final Element said = Dom.el("p", "said");
+    private String shownSaying = "";
+    private String shownKey = "";
+
+    public Entry(String id, String label, String classes, Consumer<String> typed) {
+        Element in = getElement();
+        setId(id);
+        in.setAttribute("class", classes)
+                .setAttribute("type", "text")
+                .setAttribute("autocomplete", "off")
+                .setAttribute("spellcheck", "false")
+                .setAttribute("aria-label", label)
+                .setAttribute("aria-describedby", id + "-said");
+        said.setAttribute("id", id + "-said");
+        in.addPropertyChangeListener("value", "input", e -> {
+            if (e.isUserOriginated()) {
+                typed.accept(String.valueOf(e.getValue()));
+            }
+        });
+    }
+
+    public Element said() {
+        return said;
+    }
+
+    /** What stands in the field, as far as the page has heard. */
+    public String text() {
+        return getElement().getProperty("value", "");
+    }
+
+    /** Writes into the field, unless that already stands there. */
+    public void write(String text) {
+        if (!text().equals(text)) {
+            getElement().setProperty("value", text);
+        }
+    }
+
+    /** Says what the entry was understood as, or helps while it is empty. */
+    public void understood(String saying) {
+        getElement().removeAttribute("aria-invalid");
+        say(saying, false);
+    }
+
+    /** Says what is wrong and what to write instead. */
+    public void wrong(String saying) {
+        getElement().setAttribute("aria-invalid", "true");
+        say(saying, true);
+    }
+
+    public boolean isWrong() {
+        return "true".equals(getElement().getAttribute("aria-invalid"));
+    }
+
+    /** What it says now. */
+    public Optional<String> saying() {
+        return Optional.of(shownSaying).filter(s -> !s.isEmpty());
+    }
+
+    private void say(String saying, boolean bad) {
+        String key = (bad ? "!" : "") + saying;
+        if (key.equals(shownKey)) {
+            return;
+        }
+        shownKey = key;
+        shownSaying = saying;
+        said.removeAllChildren();
+        Dom.setClass(said, "bad", bad);
+        if (bad) {
+            said.appendChild(Dom.drawing(SQUARE), Dom.text("b", "", "Not understood "));
+        }
+        said.appendChild(Dom.words(saying));
+    }
+}

@@ -1,0 +1,47 @@
+package longrun.ui.frame;
+
+import com.vaadin.flow.dom.Element;
+
+/** The foot strip of a phone: three slots, which open upward into the answer. */
+public final class FootStrip {
+
+    private static final String ARROW =
+            "<svg viewBox='0 0 24 44' aria-hidden='true'><path d='M5 26l7-8 7 8' fill='none'"
+                    + " stroke='currentColor' stroke-width='2.5'/></svg>";
+
+    private final Element label = Dom.text("span", "l", "Size");
+    private final Element size = Dom.text("b", "", "").setAttribute("data-fig", "");
+    private final Element mustFix = Dom.text("b", "", "0").setAttribute("data-fig", "");
+    private final Element questions = Dom.text("b", "", "0").setAttribute("data-fig", "");
+    private final Element mustSlot = Dom.el("div", "", Dom.text("span", "l", "Must fix"), mustFix);
+    private final Element strip;
+
+    FootStrip() {
+        Element open = Dom.el("button", "", Dom.drawing(ARROW))
+                .setAttribute("type", "button")
+                .setAttribute("data-do", "answer")
+                .setAttribute("aria-expanded", "false")
+                .setAttribute("aria-controls", "answer")
+                .setAttribute("aria-label", "Open the answer upward");
+        strip = Dom.el(
+                        "aside",
+                        "foot",
+                        Dom.el("div", "", label, size),
+                        mustSlot,
+                        Dom.el("div", "", Dom.text("span", "l", "Questions"), questions),
+                        open)
+                .setAttribute("aria-label", "The answer in short");
+    }
+
+    Element element() {
+        return strip;
+    }
+
+    public void show(String what, String sizeInHand, int toMend, int open) {
+        Dom.retext(label, what);
+        Dom.retext(size, sizeInHand);
+        Dom.retext(mustFix, String.valueOf(toMend));
+        Dom.retext(questions, String.valueOf(open));
+        Dom.setClass(mustSlot, "must", toMend > 0);
+    }
+}

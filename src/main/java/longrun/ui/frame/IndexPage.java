@@ -1,0 +1,37 @@
+package longrun.ui.frame;
+
+import com.vaadin.flow.server.ServiceInitEvent;
+import com.vaadin.flow.server.VaadinServiceInitListener;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.springframework.stereotype.Component;
+
+/** The page before the first answer: its language, and light or dark at once, so that nothing flashes. */
+@Component
+class IndexPage implements VaadinServiceInitListener {
+
+    private static final long serialVersionUID = 1L;
+
+    private static final String THEME_AT_ONCE = """
+            (() => { let t = null; try { t = localStorage.getItem('longrun-theme'); } catch (e) { t = null; }
+            t = t || (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light');
+            document.documentElement.setAttribute('theme', t); })();
+            """;
+
+    private static final String ICON =
+            "data:image/svg+xml,%3Csvg xmlns='http://www.w3.org/2000/svg' viewBox='-1 -5 32 32'%3E"
+                    + "%3Cpath d='M2 20V8l12 7L28 7' fill='none' stroke='%238A4318' stroke-width='3'/%3E%3C/svg%3E";
+
+    @Override
+    public void serviceInit(ServiceInitEvent event) {
+        event.addIndexHtmlRequestListener(response -> {
+            Document page = response.getDocument();
+            page.select("html").attr("lang", "en");
+            Element head = page.head();
+            head.prependElement("script").text(THEME_AT_ONCE);
+            head.appendElement("link").attr("rel", "stylesheet").attr("href", "frontend/look.css");
+            head.appendElement("link").attr("rel", "icon").attr("href", ICON);
+            head.appendElement("meta").attr("name", "color-scheme").attr("content", "light dark");
+        });
+    }
+}

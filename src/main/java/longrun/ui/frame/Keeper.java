@@ -1,0 +1,101 @@
+package longrun.ui.frame;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.component.dependency.JsModule;
+import elemental.json.Json;
+import elemental.json.JsonArray;
+import elemental.json.JsonObject;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Keeps the draft in the browser until a store of houses does, opens plan files and saves them. */
+@Tag("draft-keeper")
+@JsModule("context://frontend/keep.js")
+public final class Keeper extends Component {
+
+    private static final String DETAIL = "event.detail";
+
+    /** What the keeper tells the page. */
+    public interface Hears {
+        /**
+         * The page begins.
+         *
+         * @param text the draft kept, or empty
+         * @param unsent entries typed that the program had not answered, by place
+         */
+        void kept(String text, Map<String, String> unsent, Optional<UnitSystem> units);
+
+        /** Another window has kept a draft of its own. */
+        void keptElsewhere(String text);
+
+        /** A file was chosen; its text is empty where it was over 1 MiB. */
+        void opened(String name, String text, boolean tooLong);
+    }
+
+    public Keeper(String key, Hears page) {
+        getElement().setProperty("keep", key);
+        getElement()
+                .addEventListener("kept", e -> {
+                    JsonObject d = e.getEventData().getObject(DETAIL);
+                    page.kept(d.getString("text"), unsent(d.getString("unsent")), units(d.getString("units")));
+                })
+                .addEventData(DETAIL);
+        getElement()
+                .addEventListener(
+                        "kept-elsewhere",
+                        e -> page.keptElsewhere(e.getEventData().getString(DETAIL)))
+                .addEventData(DETAIL);
+        getElement()
+                .addEventListener("opened", e -> {
+                    JsonObject d = e.getEventData().getObject(DETAIL);
+                    page.opened(d.getString("name"), d.getString("text"), d.getBoolean("tooLong"));
+                })
+                .addEventData(DETAIL);
+    }
+
+    private static Map<String, String> unsent(String json) {
+        Map<String, String> all = new LinkedHashMap<>();
+        JsonArray pairs = Json.instance().parse(json);
+        for (int i = 0; i < pairs.length(); i++) {
+            JsonArray pair = pairs.getArray(i);
+            all.put(pair.getString(0), pair.getString(1));
+        }
+        return all;
+    }
+
+    private static Optional<UnitSystem> units(String name) {
+        for (UnitSystem each : UnitSystem.values()) {
+            if (each.name().equals(name)) {
+                return Optional.of(each);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * Keeps the draft as it is now.
+     *
+     * @param heard what stands in each entry as far as the page has heard
+     */
+    public void keep(String draft, Map<String, String> heard) {
+        JsonObject entries = Json.createObject();
+        heard.forEach(entries::put);
+        getElement().setProperty("heard", entries.toJson());
+        getElement().setProperty("draft", draft);
+    }
+
+    /** Keeps it again although it did not change, over what another window has kept. */
+    public void keepAgain(String draft) {
+        getElement().executeJs("this.draft = $0", draft);
+    }
+
+    public void download(String name, String text) {
+        getElement().callJsFunction("download", name, text);
+    }
+
+    public void open() {
+        getElement().callJsFunction("open");
+    }
+}

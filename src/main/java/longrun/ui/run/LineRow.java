@@ -1,0 +1,253 @@
+package longrun.ui.run;
+
+import com.vaadin.flow.dom.Element;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
+import longrun.quantity.Measure;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.Entry;
+import longrun.ui.frame.QuantityText;
+import longrun.ui.frame.UnitSystem;
+
+/** One line as it is typed: what it feeds, feet, Btu/h; and under the line in hand what was understood. */
+final class LineRow {
+
+    /** What a person does in a line. */
+    interface Hand {
+        void typed(int index, Line.Column column, String stored);
+
+        void leaves(int index, String from);
+
+        void removed(int index);
+
+        void inHand(int index);
+    }
+
+    private final int index;
+    private final Element body = Dom.el("tbody", "");
+    private final Element tree = Dom.el("td", "tr").setAttribute("rowspan", "2").setAttribute("aria-hidden", "true");
+    private final Element id = Dom.text("th", "id", "").setAttribute("scope", "row");
+    private final Entry name;
+    private final Entry length;
+    private final Entry input;
+    private final Element inputCell;
+    private final Element of = Dom.text("span", "of", "");
+    private final Element load =
+            Dom.text("td", "load", "").setAttribute("data-fig", "").setAttribute("data-l", "Load ");
+    private final Element carries = Dom.text("td", "carries", "");
+    private final Element used =
+            Dom.text("td", "used", "").setAttribute("data-fig", "").setAttribute("data-l", "Used ");
+    private final Element size = Dom.text("td", "size", "").setAttribute("data-fig", "");
+    private final Element leaves = Dom.el("select", "in");
+    private final Element remove = Dom.button("ask", "Remove this line");
+    private UnitSystem units = UnitSystem.CUSTOMARY;
+    private String drawn = "";
+    private String sizeShown = "";
+    private Map<String, String> leavesShown = Map.of();
+
+    LineRow(int index, Hand hand) {
+        this.index = index;
+        String letter = RunNames.letter(index);
+        name = entry("name", "Line " + letter + ", what it feeds or where it branches", "in", hand, Line.Column.NAME);
+        length = entry("length", "Line " + letter + ", length", "in r", hand, Line.Column.LENGTH);
+        input = entry("input", "Line " + letter + ", input in Btu/h", "in r", hand, Line.Column.INPUT);
+        name.getElement()
+                .setAttribute(
+                        "placeholder", index == 0 ? "what does the first line feed?" : "what does the next line feed?");
+        inputCell = Dom.el("td", "ent inp", input.getElement(), of);
+        leaves.setAttribute("id", "leaves-" + index);
+        leaves.addEventListener(
+                        "change", e -> hand.leaves(index, e.getEventData().getString("element.value")))
+                .addEventData("element.value");
+        remove.addEventListener("click", e -> hand.removed(index));
+        body.addEventListener("focusin", e -> hand.inHand(index)).setFilter("!element.classList.contains('on')");
+        Element tools = Dom.el("div", "tools", Dom.el("label", "", Dom.words("It leaves"), leaves), remove);
+        Element says = Dom.el(
+                "div", "says", help("name"), help("length"), help("input"), name.said(), length.said(), input.said());
+        body.appendChild(
+                Dom.el(
+                        "tr",
+                        "main",
+                        tree,
+                        id,
+                        Dom.el("td", "nm", name.getElement()),
+                        Dom.el("td", "ent len", length.getElement()),
+                        inputCell,
+                        load,
+                        carries,
+                        used,
+                        size),
+                Dom.el("tr", "under", Dom.el("td", "", says, tools).setAttribute("colspan", "8")));
+    }
+
+    private Entry entry(String column, String label, String classes, Hand hand, Line.Column which) {
+        Entry[] made = new Entry[1];
+        made[0] = new Entry(
+                column + "-" + index, label, classes, typed -> hand.typed(index, which, stored(which, typed)));
+        made[0].getElement().setAttribute("data-column", column).setAttribute("data-at", index + " " + which.name());
+        if (which != Line.Column.NAME) {
+            made[0].getElement().setAttribute("placeholder", " ");
+        }
+        return made[0];
+    }
+
+    private static Element help(String column) {
+        String says = switch (column) {
+            case "length" -> "Feet of pipe as measured: 22, 12.5, or 5' 6\". Another unit is written out: 3.4 m.";
+            case "input" -> "INPUT on the rating plate, propane line. Left blank, the line branches.";
+            default -> "To the range; or where it branches to the lines below.";
+        };
+        return Dom.text("p", "said help", says).setAttribute("data-for", column);
+    }
+
+    String stored(Line.Column column, String typed) {
+        return switch (column) {
+            case NAME -> typed;
+            case LENGTH -> lengths().stored(typed);
+            case INPUT -> inputs().stored(typed);
+        };
+    }
+
+    private QuantityText<Length> lengths() {
+        return new QuantityText<>(
+                Measure.LENGTH,
+                units.lengthUnit(),
+                l -> units.length(l) + " " + units.lengthUnit().name());
+    }
+
+    private QuantityText<HeatRate> inputs() {
+        return new QuantityText<>(
+                Measure.HEAT_RATE,
+                units.heatUnit(),
+                h -> units.heat(h) + " " + units.heatUnit().name());
+    }
+
+    Element element() {
+        return body;
+    }
+
+    Entry entry(Line.Column column) {
+        return switch (column) {
+            case NAME -> name;
+            case LENGTH -> length;
+            case INPUT -> input;
+        };
+    }
+
+    /** The line with what is typed in it; empty for the next one, which is not begun. */
+    void show(Optional<Line> line, UnitSystem system, Map<String, String> mayLeave) {
+        units = system;
+        Dom.retext(id, line.map(Line::id).orElse(RunNames.letter(index)));
+        String typedInput = line.map(Line::input).orElse("");
+        lengths().tell(length, line.map(Line::length).orElse(""), "Length");
+        inputs().tell(input, typedInput, "Input");
+        boolean branches = line.map(Line::branches).orElse(false);
+        if (branches && !typedInput.isBlank() && !input.isWrong()) {
+            input.wrong(
+                    "a line that branches has no appliance of its own: clear this, or give the appliance its own line");
+        }
+        Dom.show(input.getElement(), !branches || !typedInput.isBlank());
+        Dom.show(of, branches && typedInput.isBlank());
+        Dom.retext(of, line.map(l -> named(l.feeds())).orElse(""));
+        Dom.setClass(body, "next", line.isEmpty());
+        markWrong();
+        showLeaves(line, mayLeave);
+    }
+
+    /** Writes into the fields: after undo, a file, a paste, other units; never after a key. */
+    void write(Optional<Line> line, UnitSystem system) {
+        units = system;
+        name.write(line.map(Line::name).orElse(""));
+        length.write(lengths().inField(line.map(Line::length).orElse("")));
+        input.write(inputs().inField(line.map(Line::input).orElse("")));
+    }
+
+    /** Column headings follow the units. */
+    void label(String lengthHead, String inputHead, String loadHead) {
+        entry(Line.Column.LENGTH).getElement().getParent().setAttribute("data-l", lengthHead);
+        inputCell.setAttribute("data-l", inputHead);
+        load.setAttribute("data-l", loadHead + " ");
+    }
+
+    void markWrong() {
+        Dom.setClass(body, "wrong", length.isWrong() || input.isWrong());
+    }
+
+    void markInHand(boolean inHand) {
+        Dom.setClass(body, "on", inHand);
+    }
+
+    private static String named(List<String> feeds) {
+        if (feeds.equals(List.of(Start.LINE_REGULATOR))) {
+            return "regulator";
+        }
+        if (feeds.size() > 3) {
+            return feeds.size() + " lines";
+        }
+        return feeds.size() < 2
+                ? String.join("", feeds)
+                : String.join(", ", feeds.subList(0, feeds.size() - 1)) + " and " + feeds.get(feeds.size() - 1);
+    }
+
+    private void showLeaves(Optional<Line> line, Map<String, String> mayLeave) {
+        Dom.show(leaves.getParent(), line.isPresent() && mayLeave.size() > 1);
+        Dom.show(remove, line.isPresent());
+        if (line.isEmpty()) {
+            return;
+        }
+        Dom.retext(remove, "Remove line " + line.get().id());
+        if (!mayLeave.equals(leavesShown)) {
+            leavesShown = mayLeave;
+            leaves.removeAllChildren();
+            mayLeave.forEach((from, says) ->
+                    leaves.appendChild(Dom.text("option", "", says).setAttribute("value", from)));
+        }
+        leaves.executeJs("this.value = $0", line.get().from());
+    }
+
+    void draw(String svg, int width) {
+        if (!svg.equals(drawn)) {
+            drawn = svg;
+            tree.setProperty("innerHTML", svg);
+        }
+        tree.getStyle().set("width", width + "px");
+    }
+
+    /** The answer of the line; empty while there is none. */
+    void answer(Optional<RunAnswer.LineAnswer> answer, UnitSystem system, String unsized) {
+        Dom.retext(
+                load,
+                answer.flatMap(RunAnswer.LineAnswer::load).map(system::heat).orElse(""));
+        Optional<RunAnswer.Sized> cell = answer.flatMap(RunAnswer.LineAnswer::cell);
+        Dom.retext(carries, cell.map(c -> system.heat(c.capacity())).orElse(""));
+        String share = cell.map(c -> Math.round(c.sharePercent()) + " %").orElse("");
+        if (!used.getText().equals(share)) {
+            used.setText(share);
+            cell.ifPresent(c -> used.appendChild(Dom.el(
+                    "span",
+                    "use",
+                    Dom.el("i", "").setAttribute("style", "width:" + Math.round(c.sharePercent()) + "%"))));
+        }
+        String now = cell.map(
+                        c -> c.size() + c.od().map(od -> " (" + od + " OD)").orElse(""))
+                .orElse(answer.map(a -> word(a.status(), unsized)).orElse(""));
+        if (now.equals(sizeShown)) {
+            return;
+        }
+        sizeShown = now;
+        size.removeAllChildren();
+        if (cell.isPresent()) {
+            size.setText(cell.get().size());
+            cell.get().od().ifPresent(od -> size.appendChild(Dom.text("span", "od", "(" + od + " OD)")));
+        } else {
+            size.appendChild(Dom.text("span", "word", now));
+        }
+    }
+
+    private static String word(RunAnswer.Status status, String unsized) {
+        return status == RunAnswer.Status.NO_SIZE ? "no size" : unsized;
+    }
+}

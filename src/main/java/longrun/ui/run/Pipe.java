@@ -1,0 +1,60 @@
+package longrun.ui.run;
+
+/** The materials a run can be sized in. */
+enum Pipe {
+    STEEL("steel", "Steel", "Schedule 40", "in. steel,\nSchedule 40", "indoors"),
+    COPPER("copper", "Copper", "nominal and OD", "in. copper,\nnominal", "indoors"),
+    CSST("csst", "Corrugated tubing", "CSST, by its EHD number", "EHD,\ncorrugated tubing", "indoors"),
+    POLYETHYLENE("pe-pipe", "Polyethylene", "buried, outdoors only", "in. polyethylene\npipe", "underground");
+
+    private final String written;
+    private final String title;
+    private final String note;
+    private final String beside;
+    private final String setting;
+
+    Pipe(String written, String title, String note, String beside, String setting) {
+        this.written = written;
+        this.title = title;
+        this.note = note;
+        this.beside = beside;
+        this.setting = setting;
+    }
+
+    /** As a plan writes it. */
+    String written() {
+        return written;
+    }
+
+    String title() {
+        return title;
+    }
+
+    String note() {
+        return note;
+    }
+
+    /** The words beside the size in hand. */
+    String beside() {
+        return beside;
+    }
+
+    /** Where such pipe lies in a run that says nothing else. */
+    String setting() {
+        return setting;
+    }
+
+    /** The heading of a column of sizes. */
+    String sizeHeading() {
+        return this == CSST ? "Size, EHD" : "Size, in.";
+    }
+
+    static java.util.Optional<Pipe> of(String written) {
+        for (Pipe p : values()) {
+            if (p.written.equals(written)) {
+                return java.util.Optional.of(p);
+            }
+        }
+        return java.util.Optional.empty();
+    }
+}

@@ -1,0 +1,89 @@
+package longrun.ui.run;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import longrun.capacity.CapacityTables;
+import longrun.piping.Piping;
+import longrun.plan.Plan;
+import longrun.plan.json.PlanReader;
+import longrun.plan.json.Reading;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
+import longrun.sizing.SectionSize;
+import longrun.sizing.SectionStatus;
+import longrun.sizing.Sizing;
+import longrun.sizing.StageSize;
+import org.springframework.stereotype.Component;
+
+/** Reads the run, sizes it, and takes from the result what the page shows. */
+@Component
+final class ReviewSizer implements Sizer {
+
+    @Override
+    public Result size(ObjectNode document) {
+        Reading reading = PlanReader.read(document);
+        if (reading.plan().isEmpty()) {
+            return new Result(
+                    RunAnswer.NOTHING,
+                    reading.errors().stream()
+                            .map(e -> new EntryError(e.pointer(), e.message()))
+                            .toList());
+        }
+        return new Result(answer(reading.plan().get()), List.of());
+    }
+
+    private static RunAnswer answer(Plan plan) {
+        Sizing sizing = Sizing.of(Piping.of(plan), CapacityTables.standard());
+        Piping piping = sizing.piping();
+        Map<String, RunAnswer.LineAnswer> lines = new LinkedHashMap<>();
+        for (int i = 0; i < piping.sectionCount(); i++) {
+            lines.put(piping.section(i).id(), line(sizing, i));
+        }
+        return new RunAnswer(lines, List.of());
+    }
+
+    private static RunAnswer.LineAnswer line(Sizing sizing, int section) {
+        SectionSize size = sizing.section(section);
+        OptionalDouble load = sizing.piping().load(section).btuh();
+        return new RunAnswer.LineAnswer(
+                status(size.status()),
+                load.isPresent() ? Optional.of(HeatRate.ofBtuh(load.getAsDouble())) : Optional.empty(),
+                stage(sizing, section, size),
+                size.capacityBtuh().isPresent() ? Optional.of(SizedCell.of(sizing, section)) : Optional.empty());
+    }
+
+    private static RunAnswer.Status status(SectionStatus status) {
+        return switch (status) {
+            case SIZED, ADEQUATE, UNDERSIZED -> RunAnswer.Status.SIZED;
+            case NO_SIZE -> RunAnswer.Status.NO_SIZE;
+            case UNKNOWN -> RunAnswer.Status.UNKNOWN;
+        };
+    }
+
+    private static Optional<RunAnswer.StageRun> stage(Sizing sizing, int section, SectionSize size) {
+        int at = sizing.piping().stageIndex(section);
+        if (at < 0) {
+            return Optional.empty();
+        }
+        StageSize stage = sizing.stage(at);
+        if (stage.longestRunFt().isEmpty()
+                || stage.measuredFt().isEmpty()
+                || stage.longestRunTo().isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalDouble row = size.rowFt();
+        return Optional.of(new RunAnswer.StageRun(
+                Length.ofFeet(stage.measuredFt().getAsDouble()),
+                Length.ofFeet(stage.longestRunFt().getAsDouble()),
+                Length.ofFeet(stage.allowanceFt().orElse(0)),
+                row.isPresent() ? Optional.of(Length.ofFeet(row.getAsDouble())) : Optional.empty(),
+                "the end of line "
+                        + sizing.piping()
+                                .section(stage.longestRunTo().get().section())
+                                .id()));
+    }
+}

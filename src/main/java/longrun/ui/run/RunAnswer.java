@@ -1,0 +1,84 @@
+package longrun.ui.run;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longrun.finding.Finding;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
+
+/**
+ * What the page shows of a review: no more than the screen needs, in quantities, not in text.
+ *
+ * @param lines by letter
+ * @param findings of the run alone
+ */
+record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings) {
+
+    RunAnswer {
+        lines = Map.copyOf(lines);
+        findings = List.copyOf(findings);
+    }
+
+    static final RunAnswer NOTHING = new RunAnswer(Map.of(), List.of());
+
+    /** How far a line is sized. */
+    enum Status {
+        SIZED,
+        NO_SIZE,
+        UNKNOWN
+    }
+
+    /**
+     * One line's answer.
+     *
+     * @param stage the run it belongs to; empty while that is unknown
+     * @param cell the row and cell its size was read in
+     */
+    record LineAnswer(Status status, Optional<HeatRate> load, Optional<StageRun> stage, Optional<Sized> cell) {}
+
+    /**
+     * The longest run of a stage, which decides the row for all its lines.
+     *
+     * @param measured sum of the measured lengths
+     * @param withFittings with what the fitting switch adds
+     * @param to letter of the line it ends with, or the name of what it ends at
+     */
+    record StageRun(Length measured, Length withFittings, Length added, Optional<Length> row, String to) {}
+
+    /**
+     * A size read in a table.
+     *
+     * @param od outside diameter by which the same copper tube is sold
+     * @param share of the capacity used, percent
+     */
+    record Sized(
+            String size,
+            Optional<String> od,
+            HeatRate capacity,
+            double sharePercent,
+            TableRow row,
+            List<WhyStep> why,
+            Optional<Bore> bore) {}
+
+    /** The row used, with the one before and the one after. */
+    record TableRow(
+            List<String> sizes,
+            List<Optional<String>> ods,
+            List<Cells> rows,
+            int hitColumn,
+            String source,
+            String held) {}
+
+    /** Cells of one row; a blank of the print is empty. */
+    record Cells(Length run, boolean used, List<Optional<HeatRate>> capacities) {}
+
+    /** One answer of where from: a heading, its text, and a sum where there is one. */
+    record WhyStep(String title, String text, List<Term> sum) {}
+
+    /** A term of a sum; the last is the sum. */
+    record Term(String what, Length length) {}
+
+    /** Inside diameter of the pipe, inches, by the table's head. */
+    record Bore(double inches) {}
+}

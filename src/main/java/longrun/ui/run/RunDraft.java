@@ -1,0 +1,380 @@
+package longrun.ui.run;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * The run as typed: a plan document with one regulator (two with a line regulator) and a few lines. Never changed once
+ * made: each change is a new draft. Entries that are no quantity are held as typed.
+ */
+final class RunDraft {
+
+    private static final String NAME = "name";
+    private static final String FROM = "from";
+    private static final String SECTIONS = "sections";
+    private static final String APPLIANCES = "appliances";
+    private static final String FED_BY = "fedBy";
+    private static final String INPUT = "input";
+
+    private final ObjectNode plan;
+
+    private RunDraft(ObjectNode plan) {
+        this.plan = plan;
+    }
+
+    /** A plan that {@link RunFile} has found to be a run. */
+    static RunDraft of(ObjectNode plan) {
+        return new RunDraft(plan.deepCopy()).changed(p -> {});
+    }
+
+    static RunDraft empty() {
+        ObjectNode p = JsonNodeFactory.instance.objectNode();
+        p.put("format", longrun.plan.Plan.FORMAT);
+        p.put("fittingAllowance", Allowance.COUNTED.written());
+        p.set("regulators", Start.WALL.regulators());
+        p.putArray(SECTIONS);
+        p.putArray(APPLIANCES);
+        p.put("pipe", Pipe.STEEL.written());
+        return new RunDraft(p);
+    }
+
+    /** The demo run: a branch, an on-demand water heater and a range. */
+    static RunDraft demo() {
+        return empty().typed(0, Line.Column.NAME, "from the regulator to the branch")
+                .typed(0, Line.Column.LENGTH, "22 ft")
+                .typed(1, Line.Column.NAME, "to the on-demand water heater")
+                .typed(1, Line.Column.LENGTH, "12 ft")
+                .typed(1, Line.Column.INPUT, "199,000 Btu/h")
+                .typed(2, Line.Column.NAME, "to the range")
+                .typed(2, Line.Column.LENGTH, "18 ft")
+                .typed(2, Line.Column.INPUT, "65,000 Btu/h");
+    }
+
+    /** The plan to be reviewed, saved or stored: a copy. */
+    ObjectNode plan() {
+        ObjectNode p = plan.deepCopy();
+        p.remove("pipe");
+        return p;
+    }
+
+    /** As {@link #plan} with another fitting switch. */
+    ObjectNode planWith(Allowance allowance) {
+        ObjectNode p = plan();
+        p.put("fittingAllowance", allowance.written());
+        return p;
+    }
+
+    /** The text kept in the browser: the plan, and the material chosen before there is a line. */
+    String kept() {
+        return plan.toString();
+    }
+
+    Start start() {
+        return Start.of(plan.path("regulators")).orElse(Start.WALL);
+    }
+
+    Allowance allowance() {
+        return Allowance.of(plan.path("fittingAllowance").asText());
+    }
+
+    Pipe pipe() {
+        String written = plan.path(SECTIONS)
+                .path(0)
+                .path("material")
+                .asText(plan.path("pipe").asText());
+        return Pipe.of(written).orElse(Pipe.STEEL);
+    }
+
+    List<Line> lines() {
+        Map<String, List<String>> feeds = new LinkedHashMap<>();
+        Map<String, String> inputs = new LinkedHashMap<>();
+        for (JsonNode s : plan.path(SECTIONS)) {
+            feeds.computeIfAbsent(s.path(FROM).asText(), k -> new ArrayList<>())
+                    .add(s.path("id").asText());
+        }
+        for (JsonNode r : plan.path("regulators")) {
+            if (r.has(FED_BY)) {
+                feeds.computeIfAbsent(r.path(FED_BY).asText(), k -> new ArrayList<>())
+                        .add(r.path("id").asText());
+            }
+        }
+        for (JsonNode a : plan.path(APPLIANCES)) {
+            inputs.put(a.path(FED_BY).asText(), a.path(INPUT).asText(""));
+        }
+        List<Line> lines = new ArrayList<>();
+        for (JsonNode s : plan.path(SECTIONS)) {
+            String id = s.path("id").asText();
+            lines.add(new Line(
+                    id,
+                    s.path(NAME).asText(""),
+                    s.path(FROM).asText(),
+                    s.path("legs").path(0).asText(""),
+                    inputs.getOrDefault(id, ""),
+                    List.copyOf(feeds.getOrDefault(id, List.of()))));
+        }
+        return List.copyOf(lines);
+    }
+
+    /** The place in the lines that a pointer of a finding or an error means. */
+    Optional<Integer> lineAt(String pointer) {
+        String[] steps = pointer.split("/", -1);
+        if (steps.length < 3 || !steps[2].matches("\\d{1,4}")) {
+            return Optional.empty();
+        }
+        int at = Integer.parseInt(steps[2]);
+        if (steps[1].equals(SECTIONS)) {
+            return Optional.of(at);
+        }
+        return steps[1].equals(APPLIANCES)
+                ? Optional.of(indexOf(
+                                plan.path(APPLIANCES).path(at).path(FED_BY).asText()))
+                        .filter(i -> i >= 0)
+                : Optional.empty();
+    }
+
+    /** Which line an id in a review means: its own, that of its appliance, or of the line regulator at its end. */
+    Optional<Integer> lineOf(String id) {
+        int own = indexOf(id);
+        if (own >= 0) {
+            return Optional.of(own);
+        }
+        for (String group : List.of(APPLIANCES, "regulators")) {
+            for (JsonNode each : plan.path(group)) {
+                if (each.path("id").asText().equals(id)) {
+                    return Optional.of(indexOf(each.path(FED_BY).asText())).filter(i -> i >= 0);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private int indexOf(String id) {
+        ArrayNode sections = plan.withArray(SECTIONS);
+        for (int i = 0; i < sections.size(); i++) {
+            if (sections.get(i).path("id").asText().equals(id)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** An entry as typed; in the line after the last it begins a new line. */
+    RunDraft typed(int index, Line.Column column, String text) {
+        return changed(p -> {
+            ArrayNode sections = p.withArray(SECTIONS);
+            if (index >= sections.size()) {
+                if (text.isBlank()) {
+                    return;
+                }
+                addLine(p);
+            }
+            ObjectNode section = (ObjectNode) sections.get(Math.min(index, sections.size() - 1));
+            switch (column) {
+                case NAME -> section.put(NAME, text);
+                case LENGTH -> {
+                    if (text.isBlank()) {
+                        section.remove("legs");
+                    } else {
+                        section.putArray("legs").add(text);
+                    }
+                }
+                case INPUT -> setInput(p, section.path("id").asText(), text);
+            }
+            dropBlankEnd(p);
+        });
+    }
+
+    RunDraft from(int index, String id) {
+        return changed(p -> ((ObjectNode) p.withArray(SECTIONS).get(index)).put(FROM, id));
+    }
+
+    /** Without that line; what left it now leaves what it left, and the lines are named anew. */
+    RunDraft without(int index) {
+        return changed(p -> {
+            ArrayNode sections = p.withArray(SECTIONS);
+            JsonNode gone = sections.remove(index);
+            String id = gone.path("id").asText();
+            for (JsonNode s : sections) {
+                if (s.path(FROM).asText().equals(id)) {
+                    ((ObjectNode) s).put(FROM, gone.path(FROM).asText());
+                }
+            }
+            removeAppliance(p, id);
+            RunNames.rename(p);
+        });
+    }
+
+    RunDraft plus(List<PastedLine> pasted) {
+        RunDraft d = this;
+        for (PastedLine each : pasted) {
+            int at = d.lines().size();
+            String name = each.name().isBlank() ? "as pasted" : each.name();
+            d = d.typed(at, Line.Column.NAME, name)
+                    .typed(at, Line.Column.LENGTH, each.length())
+                    .typed(at, Line.Column.INPUT, each.input());
+            if (each.from().isPresent()) {
+                d = d.from(at, each.from().get());
+            }
+        }
+        return d;
+    }
+
+    RunDraft with(Allowance allowance) {
+        return changed(p -> p.put("fittingAllowance", allowance.written()));
+    }
+
+    RunDraft with(Pipe pipe) {
+        return changed(p -> {
+            p.put("pipe", pipe.written());
+            p.withArray(SECTIONS)
+                    .forEach(s ->
+                            ((ObjectNode) s).put("material", pipe.written()).put("setting", pipe.setting()));
+        });
+    }
+
+    /** Another start. For 2 psi the first line ends at the line regulator and the lines that left it leave that. */
+    RunDraft with(Start start) {
+        if (start == start()) {
+            return this;
+        }
+        return changed(p -> {
+            if (start() == Start.TWO_PSI) {
+                String fed = p.path("regulators").path(1).path(FED_BY).asText(Start.FIRST);
+                RunNames.refer(p, Start.LINE_REGULATOR, fed);
+            }
+            p.set("regulators", start.regulators());
+            if (start == Start.TWO_PSI) {
+                RunNames.placeLineRegulator(p);
+            }
+        });
+    }
+
+    private static void addLine(ObjectNode p) {
+        ArrayNode sections = p.withArray(SECTIONS);
+        String from = Start.FIRST;
+        if (p.path("regulators").size() > 1 && !sections.isEmpty()) {
+            from = Start.LINE_REGULATOR;
+        }
+        for (Line line : new RunDraft(p).lines()) {
+            boolean lineRegulator = line.feeds().contains(Start.LINE_REGULATOR);
+            if (!lineRegulator
+                    && line.input().isBlank()
+                    && (line.branches() || !line.length().isBlank())) {
+                from = line.id();
+            }
+        }
+        if (sections.size() == 1
+                && from.equals(Start.FIRST)
+                && inputOf(p, first(sections)).isBlank()) {
+            from = first(sections);
+        }
+        Pipe pipe = Pipe.of(
+                        sections.path(0).path("material").asText(p.path("pipe").asText()))
+                .orElse(Pipe.STEEL);
+        String letter = RunNames.next(sections);
+        sections.addObject()
+                .put("id", letter)
+                .put(NAME, "")
+                .put(FROM, from)
+                .put("material", pipe.written())
+                .put("setting", pipe.setting());
+        if (p.path("regulators").size() > 1) {
+            RunNames.placeLineRegulator(p);
+        }
+    }
+
+    private static String first(ArrayNode sections) {
+        return sections.path(0).path("id").asText();
+    }
+
+    private static String inputOf(ObjectNode p, String id) {
+        for (JsonNode a : p.path(APPLIANCES)) {
+            if (a.path(FED_BY).asText().equals(id)) {
+                return a.path(INPUT).asText("");
+            }
+        }
+        return "";
+    }
+
+    private static void setInput(ObjectNode p, String id, String text) {
+        for (JsonNode a : p.path(APPLIANCES)) {
+            if (a.path(FED_BY).asText().equals(id)) {
+                if (text.isBlank()) {
+                    ((ObjectNode) a).remove(INPUT);
+                } else {
+                    ((ObjectNode) a).put(INPUT, text);
+                }
+                return;
+            }
+        }
+        if (!text.isBlank()) {
+            appliance(p, id).put(INPUT, text);
+        }
+    }
+
+    private static ObjectNode appliance(ObjectNode p, String id) {
+        return p.withArray(APPLIANCES)
+                .addObject()
+                .put("id", "at-" + id)
+                .put("gas", "propane")
+                .put(FED_BY, id);
+    }
+
+    private static void removeAppliance(ObjectNode p, String id) {
+        ArrayNode all = p.withArray(APPLIANCES);
+        for (int i = all.size() - 1; i >= 0; i--) {
+            if (all.get(i).path(FED_BY).asText().equals(id)) {
+                all.remove(i);
+            }
+        }
+    }
+
+    private static void dropBlankEnd(ObjectNode p) {
+        List<Line> lines = new RunDraft(p).lines();
+        for (int i = lines.size() - 1; i >= 0; i--) {
+            Line last = lines.get(i);
+            if (!last.isBlank() || last.branches()) {
+                return;
+            }
+            p.withArray(SECTIONS).remove(i);
+            removeAppliance(p, last.id());
+        }
+    }
+
+    /** A copy with a change made; every end of the run then has an appliance, in the order of the lines. */
+    private RunDraft changed(Consumer<ObjectNode> change) {
+        ObjectNode p = plan.deepCopy();
+        change.accept(p);
+        List<JsonNode> inOrder = new ArrayList<>();
+        for (Line line : new RunDraft(p).lines()) {
+            if (line.branches() && line.input().isBlank()) {
+                removeAppliance(p, line.id());
+                continue;
+            }
+            ObjectNode end = null;
+            for (JsonNode a : p.path(APPLIANCES)) {
+                if (a.path(FED_BY).asText().equals(line.id())) {
+                    end = (ObjectNode) a;
+                }
+            }
+            if (end == null) {
+                end = appliance(p, line.id());
+            }
+            if (!line.name().isBlank()) {
+                end.put(NAME, line.name());
+            }
+            inOrder.add(end);
+        }
+        ArrayNode appliances = p.putArray(APPLIANCES);
+        inOrder.forEach(appliances::add);
+        return new RunDraft(p);
+    }
+}

@@ -1,0 +1,113 @@
+package longrun.ui.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntPredicate;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+
+/**
+ * How far the run has come, in words: empty, half typed, unknown, a wrong entry, or sized. It never looks finished.
+ *
+ * @param words the state
+ * @param because what it rests on, or what is missing
+ * @param unsized the word in place of a size that cannot be told yet
+ */
+record RunState(String words, String because, String unsized, int mustFix, int questions) {
+
+    static final String SIZED = "Sized, not approved";
+
+    static RunState of(RunDraft draft, RunAnswer answer, List<String> wrong, int inHand) {
+        List<Line> lines = draft.lines();
+        int mustFix = count(answer, Severity.MUST_FIX);
+        List<String> open = open(lines, i -> true);
+        int questions = open.size() + count(answer, Severity.NOTE);
+        if (lines.isEmpty()) {
+            return new RunState(
+                    "Nothing to size yet",
+                    "Type the first line: what it feeds, its feet, its Btu/h.",
+                    "none yet",
+                    0,
+                    0);
+        }
+        if (!wrong.isEmpty()) {
+            return new RunState(
+                    "Waiting for an entry",
+                    "Not understood: " + String.join("; ", wrong) + ". What is shown is the answer before it.",
+                    "waiting",
+                    mustFix,
+                    questions);
+        }
+        if (!open(lines, i -> i != inHand && i != lines.size() - 1).isEmpty()) {
+            return new RunState(
+                    "Unknown",
+                    sentence(open) + " Nothing missing is taken as zero, so what rests on it waits.",
+                    "unknown",
+                    mustFix,
+                    questions);
+        }
+        if (!open.isEmpty()) {
+            String count = open.size() == 1 ? "1 question open" : open.size() + " questions open";
+            return new RunState(count, sentence(open), "not yet", mustFix, questions);
+        }
+        if (answer.lines().values().stream().anyMatch(l -> l.status() == RunAnswer.Status.UNKNOWN)) {
+            return new RunState(
+                    "Unknown",
+                    "Something the size rests on is not known; see the questions below.",
+                    "unknown",
+                    mustFix,
+                    questions);
+        }
+        if (answer.lines().values().stream().anyMatch(l -> l.status() == RunAnswer.Status.NO_SIZE)) {
+            return new RunState(
+                    "No size in the table",
+                    "The run is longer than the table, or a load is more than its largest size carries.",
+                    "no size",
+                    mustFix,
+                    questions);
+        }
+        return new RunState(SIZED, assumed(draft.allowance(), draft.pipe()), "sized", mustFix, questions);
+    }
+
+    private static String assumed(Allowance allowance, Pipe pipe) {
+        return switch (allowance) {
+            case NONE -> "Fittings are left out: the run is longer than it is measured.";
+            case FIFTH -> "A fifth is added for fittings, whatever they come to.";
+            case COUNTED ->
+                pipe == Pipe.CSST
+                        ? "Turns are not described; a fifth is added for them. Take the maker\u2019s table where the brand is known."
+                        : "Turns are not described; a fifth is added for them.";
+        };
+    }
+
+    /** What is still to be typed. */
+    private static List<String> open(List<Line> lines, IntPredicate which) {
+        List<String> open = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            Line l = lines.get(i);
+            if (!which.test(i)) {
+                continue;
+            }
+            if (l.length().isBlank()) {
+                open.add("the length of line " + l.id());
+            }
+            if (l.input().isBlank() && !l.branches()) {
+                open.add("the Btu/h of line " + l.id() + ", or the lines it branches to");
+            }
+        }
+        return open;
+    }
+
+    private static String sentence(List<String> open) {
+        String first = String.join("; ", open.subList(0, Math.min(3, open.size())));
+        String rest = open.size() > 3 ? "; and " + (open.size() - 3) + " more" : "";
+        return "Not typed yet: " + first + rest + ".";
+    }
+
+    private static int count(RunAnswer answer, Severity severity) {
+        return (int) answer.findings().stream()
+                .map(Finding::severity)
+                .filter(severity::equals)
+                .count();
+    }
+}

@@ -1,0 +1,164 @@
+package longrun.ui.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import longrun.capacity.CapacityTable;
+import longrun.capacity.CapacityTables;
+import longrun.origin.Confidence;
+import longrun.piping.Outlet;
+import longrun.piping.Piping;
+import longrun.plan.FittingAllowance;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
+import longrun.quantity.Pressure;
+import longrun.sizing.SectionSize;
+import longrun.sizing.Sizing;
+import longrun.sizing.StageSize;
+
+/** The cell a size was read in: the row used with its neighbours, and the answer to where from. */
+final class SizedCell {
+
+    private final Sizing sizing;
+    private final int section;
+    private final SectionSize size;
+    private final CapacityTable table;
+    private final int row;
+    private final int column;
+
+    private SizedCell(Sizing sizing, int section) {
+        this.sizing = sizing;
+        this.section = section;
+        this.size = sizing.section(section);
+        this.table = size.table().orElseThrow();
+        this.row = size.row().orElseThrow();
+        this.column = size.used().orElseThrow();
+    }
+
+    static RunAnswer.Sized of(Sizing sizing, int section) {
+        return new SizedCell(sizing, section).sized();
+    }
+
+    private RunAnswer.Sized sized() {
+        OptionalDouble bore = size.boreIn();
+        return new RunAnswer.Sized(
+                size.size().orElseThrow(),
+                size.sizeOd(),
+                HeatRate.ofBtuh(size.capacityBtuh().orElseThrow()),
+                size.shareUsed().orElseThrow() * 100,
+                tableRow(),
+                why(),
+                bore.isPresent() ? Optional.of(new RunAnswer.Bore(bore.getAsDouble())) : Optional.empty());
+    }
+
+    private RunAnswer.TableRow tableRow() {
+        List<RunAnswer.Cells> rows = new ArrayList<>();
+        for (int r = Math.max(0, row - 1); r <= Math.min(table.rowCount() - 1, row + 1); r++) {
+            List<Optional<HeatRate>> cells = new ArrayList<>();
+            for (int c = 0; c < table.sizes().size(); c++) {
+                double btuh = table.capacityBtuh(r, c);
+                cells.add(Double.isNaN(btuh) ? Optional.empty() : Optional.of(HeatRate.ofBtuh(btuh)));
+            }
+            rows.add(new RunAnswer.Cells(Length.ofFeet(table.rowFt(r)), r == row, List.copyOf(cells)));
+        }
+        List<Optional<String>> ods = new ArrayList<>();
+        for (int c = 0; c < table.sizes().size(); c++) {
+            ods.add(table.outsideDiameter(c).map(od -> od + " OD"));
+        }
+        return new RunAnswer.TableRow(table.sizes(), ods, rows, column, source(), held());
+    }
+
+    private String source() {
+        return table.source() + (table.source().contains(table.edition()) ? "" : ", " + table.edition()) + ".";
+    }
+
+    private String held() {
+        String held = held(size.confidence().orElse(Confidence.MEMORY));
+        return CapacityTables.standard().asPrinted(table).isPresent() && table.rowFt(row) > 60
+                ? held + " The printed table leaves out two length labels; each value is shown here at its true length."
+                : held;
+    }
+
+    private static String held(Confidence confidence) {
+        return switch (confidence) {
+            case PRINT -> "The cell is held as printed.";
+            case COMPUTED -> "The cell is computed by the code\u2019s equation.";
+            case SECONDARY -> "The cell is held from a page that repeats the code.";
+            case MEMORY -> "The cell is held from memory: check it against the print before pipe is cut.";
+            case OWN -> "The cell is from a table of your own.";
+        };
+    }
+
+    private List<RunAnswer.WhyStep> why() {
+        StageSize stage = sizing.stage(sizing.piping().stageIndex(section));
+        String feet = number(stage.longestRunFt().orElse(0));
+        String rowFt = whole(table.rowFt(row));
+        String bore = size.boreIn().isPresent() ? " Bore " + bore() + " in." : "";
+        List<RunAnswer.WhyStep> why = new ArrayList<>();
+        why.add(new RunAnswer.WhyStep(
+                "Row " + rowFt + " ft, size " + size.size().orElse(""),
+                table.title() + ". " + source() + " Start " + pressure(table.inlet()) + ", drop "
+                        + pressure(table.drop()) + "." + bore + " " + held(),
+                List.of()));
+        why.add(new RunAnswer.WhyStep(
+                "Why row " + rowFt,
+                "The longest run is " + feet + " ft. The row is the same or the next longer, never between two.",
+                List.of()));
+        why.add(new RunAnswer.WhyStep("Why " + feet + " ft", "", sum(stage)));
+        stage.longestRunTo()
+                .ifPresent(to -> why.add(new RunAnswer.WhyStep(
+                        "Why the run to the end of line "
+                                + sizing.piping().section(to.section()).id(),
+                        "It is the longest, and every line of it takes that one length, near ones too.",
+                        List.of())));
+        return List.copyOf(why);
+    }
+
+    private String bore() {
+        return String.format(Locale.ROOT, "%.3f", size.boreIn().orElseThrow());
+    }
+
+    private List<RunAnswer.Term> sum(StageSize stage) {
+        Piping piping = sizing.piping();
+        List<RunAnswer.Term> terms = new ArrayList<>();
+        double undirected = 0;
+        for (int s = stage.longestRunTo().map(Outlet::section).orElse(-1); s >= 0; s = piping.parent(s)) {
+            terms.add(
+                    0,
+                    new RunAnswer.Term(
+                            "line " + piping.section(s).id() + ", measured",
+                            Length.ofFeet(piping.measuredFt(s).orElse(0))));
+            undirected += piping.turns(s).undirectedFt();
+        }
+        double added = stage.allowanceFt().orElse(0);
+        if (sizing.allowance() instanceof FittingAllowance.Counted) {
+            double fifth = undirected * 0.2;
+            terms.add(new RunAnswer.Term("a fifth more, turns not described", Length.ofFeet(fifth)));
+            terms.add(new RunAnswer.Term("tees, turns and fittings counted", Length.ofFeet(added - fifth)));
+        } else if (added > 0) {
+            terms.add(new RunAnswer.Term("a fifth more for fittings", Length.ofFeet(added)));
+        }
+        terms.add(new RunAnswer.Term(
+                "longest run", Length.ofFeet(stage.longestRunFt().orElse(0))));
+        return List.copyOf(terms);
+    }
+
+    private static String pressure(Pressure p) {
+        return p.psi() < 1 ? trimmed(p.inWc()) + " in. w.c." : trimmed(p.psi()) + " psi";
+    }
+
+    private static String number(double feet) {
+        return String.format(Locale.ROOT, "%.1f", feet);
+    }
+
+    private static String whole(double feet) {
+        return trimmed(feet);
+    }
+
+    private static String trimmed(double v) {
+        String s = String.format(Locale.ROOT, "%.2f", v);
+        return s.contains(".") ? s.replaceAll("0+$", "").replaceAll("\\.$", "") : s;
+    }
+}

@@ -1,0 +1,86 @@
+package longrun.capacity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import longrun.plan.Material;
+import longrun.quantity.Length;
+import longrun.quantity.Pressure;
+import org.junit.jupiter.api.Test;
+
+/** Reading a table as 2018 IFGC Appendix A tells: the equal or next longer row, never between two. */
+class LookUpTest {
+
+    private static final CapacityTables TABLES = CapacityTables.standard();
+    private static final CapacityTable CSST =
+            TABLES.find("csst-11inwc-0.5inwc-propane").orElseThrow();
+
+    private static double rowFor(double feet) {
+        int row = CSST.findRow(Length.ofFeet(feet));
+        return row < 0 ? -1 : CSST.rowFt(row);
+    }
+
+    @Test
+    void equalLengthTakesItsRowAndALongerOneTheNext() {
+        assertThat(rowFor(30)).isEqualTo(30);
+        assertThat(rowFor(30.0004)).isEqualTo(30);
+        assertThat(rowFor(30.001)).isEqualTo(40);
+        assertThat(rowFor(0)).isEqualTo(5);
+        assertThat(rowFor(300)).isEqualTo(300);
+        assertThat(rowFor(300.01)).isEqualTo(-1);
+    }
+
+    @Test
+    void sixtyFeetMeasuredInMetresIsSixtyFeet() {
+        assertThat(rowFor(18.288 / 0.3048)).isEqualTo(60);
+    }
+
+    @Test
+    void thirtyFeetOfEhdThirtyCarryTwoHundredNinetySevenThousand() {
+        int row = CSST.findRow(Length.ofFeet(30));
+        assertThat(CSST.capacityBtuh(row, CSST.findColumn("30"))).isEqualTo(297_000);
+        assertThat(CSST.capacityBtuh(row, CSST.findColumn("25"))).isEqualTo(177_000);
+        assertThat(CSST.capacityBtuh(row, CSST.findColumn("18"))).isEqualTo(74_000);
+        assertThat(CSST.findColumn("32")).isEqualTo(-1);
+    }
+
+    @Test
+    void aBlankIsNoCapacity() {
+        CapacityTable copper = TABLES.find("copper-11inwc-0.5inwc-propane").orElseThrow();
+        assertThat(copper.capacityBtuh(copper.findRow(Length.ofFeet(200)), 0)).isNaN();
+    }
+
+    @Test
+    void pressuresWrittenInAnotherUnitFindTheSameTable() {
+        assertThat(TABLES.published(Material.STEEL, Pressure.ofPsi(11 / 27.7), Pressure.ofPsi(0.5 / 27.7)))
+                .isPresent();
+        assertThat(TABLES.published(Material.STEEL, Pressure.ofInWc(55.4), Pressure.ofInWc(27.7)))
+                .map(CapacityTable::id)
+                .contains("steel-sch40-2psi-1psi-propane");
+        assertThat(TABLES.published(Material.STEEL, Pressure.ofInWc(11.01), Pressure.ofInWc(0.5)))
+                .isEmpty();
+    }
+
+    @Test
+    void theFivePsiTubingTableHeldFromMemoryMustBeTurnedOn() {
+        Pressure inlet = Pressure.ofPsi(5);
+        Pressure drop = Pressure.ofPsi(3.5);
+        assertThat(TABLES.published(Material.CSST, inlet, drop)).isEmpty();
+        assertThat(TABLES.forStage(Material.CSST, inlet, drop)).isEmpty();
+        assertThat(TABLES.published(Material.CSST, inlet, drop, true))
+                .map(CapacityTable::id)
+                .contains("csst-5psi-3.5psi-propane");
+        assertThat(TABLES.forStage(Material.CSST, inlet, drop, true)).isPresent();
+    }
+
+    @Test
+    void theTablesAreReadOnceAndHaveTheNamesOfTheirFiles() {
+        assertThat(CapacityTables.standard()).isSameAs(TABLES);
+        assertThat(TABLES.all()).hasSize(14).doesNotHaveDuplicates();
+        for (CapacityTable t : TABLES.all()) {
+            assertThat(TABLES.find(t.id())).contains(t);
+            assertThat(t.source()).contains("Code").contains("Table");
+            assertThat(t.notes()).anyMatch(n -> n.startsWith("provenance: "));
+        }
+        assertThat(TABLES.find("steel")).isEmpty();
+    }
+}
