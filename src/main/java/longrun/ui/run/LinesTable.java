@@ -32,7 +32,7 @@ final class LinesTable {
                 Dom.text("th", "tl", "Line").setAttribute("colspan", "2").setAttribute("scope", "col"),
                 lengthHead,
                 inputHead,
-                Dom.text("th", "", "Load").setAttribute("scope", "col"),
+                Dom.text("th", "loadh", "Load").setAttribute("scope", "col"),
                 Dom.text("th", "carries", "Carries").setAttribute("scope", "col"),
                 Dom.text("th", "", "Used").setAttribute("scope", "col"),
                 sizeHead);
@@ -70,10 +70,7 @@ final class LinesTable {
             Optional<Line> line = i < lines.size() ? Optional.of(lines.get(i)) : Optional.empty();
             rows.get(i).label(length, input, "Load, " + units.heatUnit().name());
             rows.get(i)
-                    .show(
-                            line,
-                            units,
-                            line.map(l -> mayLeave(draft, lines, l)).orElse(Map.of()));
+                    .show(line, units, line.map(l -> mayLeave(draft, lines, l)).orElse(Map.of()));
         }
     }
 
