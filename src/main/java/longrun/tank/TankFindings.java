@@ -57,7 +57,13 @@ public final class TankFindings {
         }
         return switch (mean.status()) {
             case SHORT -> Optional.of(over(plan, report, mean, MEAN, Severity.MUST_FIX));
-            case DOUBTFUL -> Optional.of(over(plan, report, mean, MEAN, Severity.CAUTION));
+            case DOUBTFUL ->
+                Optional.of(over(
+                        plan,
+                        report,
+                        mean,
+                        MEAN,
+                        report.capacityAt20PsigBtuh().isKnown() ? Severity.CAUTION : Severity.NOTE));
             default -> Optional.empty();
         };
     }
@@ -142,8 +148,9 @@ public final class TankFindings {
                 found,
                 isShort
                         ? "at most " + limit
-                        : "at most " + limit
-                                + (report.capacityAt20PsigBtuh().isKnown() ? " to be carried at 20 psig" : ""),
+                        : report.capacityAt20PsigBtuh().isKnown()
+                                ? "at most " + limit + " to be carried at 20 psig"
+                                : "the supplier's own figure, in Btu/h: the table names no tank pressure",
                 REFERENCE,
                 "",
                 Confidence.MEMORY,
