@@ -33,6 +33,7 @@ public abstract class Frame extends Component {
     private final Element heading = Dom.text("h1", "", "");
     private final Element codeShown = Dom.text("span", "", "");
     private final Element sheet;
+    private final Element unitsShown = Dom.el("div", "units", Dom.text("span", "l", "Units"), units);
 
     protected Frame(String title, String code) {
         Element page = getElement().setAttribute("class", "page");
@@ -71,7 +72,7 @@ public abstract class Frame extends Component {
                 brand,
                 heading,
                 Dom.el("div", "opt", Dom.text("span", "l", "Code"), codeShown),
-                Dom.el("div", "units", Dom.text("span", "l", "Units"), units),
+                unitsShown,
                 Dom.el("div", "grow opt"),
                 Dom.el("div", "", Dom.text("span", "saved", "").setAttribute("role", "status")),
                 nav);
@@ -108,6 +109,13 @@ public abstract class Frame extends Component {
         sheet.setAttribute("class", "sheet no-thread no-answer");
         answer.removeFromParent();
         foot.element().removeFromParent();
+        unitsShown.removeFromParent();
+    }
+
+    /** Takes undo and redo away, on pages where nothing is entered. */
+    protected final void noSheetActions() {
+        undo.removeFromParent();
+        redo.removeFromParent();
     }
 
     protected final Element work() {

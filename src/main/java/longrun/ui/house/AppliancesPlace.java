@@ -33,10 +33,7 @@ final class AppliancesPlace implements Place {
         kind.addEventListener("change", e -> add(e.getEventData().getString("element.value")))
                 .addEventData("element.value");
         Element adding = Dom.el(
-                "div",
-                "fld add",
-                Dom.text("label", "lab", "Add an appliance").setAttribute("for", "add-kind"),
-                kind);
+                "div", "fld add", Dom.text("label", "lab", "Add an appliance").setAttribute("for", "add-kind"), kind);
         element = Dom.el("div", "place-body", none, blocks, adding);
     }
 

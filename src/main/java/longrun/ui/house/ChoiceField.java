@@ -23,8 +23,7 @@ final class ChoiceField implements Field {
      * @param unknown the words for not knowing
      * @param choices by the text stored
      */
-    ChoiceField(
-            HouseDesk desk, String pointer, String label, String unknown, Supplier<Map<String, String>> choices) {
+    ChoiceField(HouseDesk desk, String pointer, String label, String unknown, Supplier<Map<String, String>> choices) {
         this.desk = desk;
         this.pointer = pointer;
         this.unknown = unknown;

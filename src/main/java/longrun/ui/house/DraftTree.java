@@ -42,7 +42,8 @@ final class DraftTree {
             }
         } else if (at instanceof ObjectNode object) {
             object.remove(last);
-            boolean isItem = names.length > 1 && INDEX.matcher(names[names.length - 2]).matches();
+            boolean isItem =
+                    names.length > 1 && INDEX.matcher(names[names.length - 2]).matches();
             if (object.isEmpty() && names.length > 1 && !isItem) {
                 remove(root, parent);
             }

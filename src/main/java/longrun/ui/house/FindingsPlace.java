@@ -6,7 +6,6 @@ import java.util.Map;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.FindingLine;
 
 /** What is wrong or doubtful, and the questions to take along, each with the way to the field that mends it. */
 final class FindingsPlace implements Place {
@@ -34,8 +33,12 @@ final class FindingsPlace implements Place {
         drawn = true;
         shown = now;
         element.removeAllChildren();
-        part("Must fix", now.stream().filter(f -> f.severity() == Severity.MUST_FIX).toList());
-        part("Caution", now.stream().filter(f -> f.severity() == Severity.CAUTION).toList());
+        part(
+                "Must fix",
+                now.stream().filter(f -> f.severity() == Severity.MUST_FIX).toList());
+        part(
+                "Caution",
+                now.stream().filter(f -> f.severity() == Severity.CAUTION).toList());
         Element questions = Dom.el("section", "part", Dom.text("h3", "", "Questions to take along"));
         QuestionsByWhom.of(now).forEach((whom, asked) -> {
             questions.appendChild(Dom.text("h4", "", QuestionsByWhom.heading(whom)));

@@ -117,9 +117,8 @@ final class HouseAnswer {
         List<Finding> findings = desk.session().findings();
         mustFix.show(Optional.of(String.valueOf(now.mustFix())), "", "");
         mustFix.mark("has-must", now.mustFix() > 0);
-        showMust(findings.stream()
-                .filter(f -> f.severity() == Severity.MUST_FIX)
-                .toList());
+        showMust(
+                findings.stream().filter(f -> f.severity() == Severity.MUST_FIX).toList());
         open.show(Optional.of(String.valueOf(now.questions())), "", "");
         open.note(QuestionsByWhom.counts(findings));
         spoken.put("must", now.mustFix() == 0 ? "" : now.mustFix() + " must fix");
@@ -136,7 +135,10 @@ final class HouseAnswer {
         Review r = review.get();
         var section = r.piping().section(index.getAsInt());
         SectionSize size = r.sizing().section(index.getAsInt());
-        Dom.retext(whose, "Line " + section.id() + section.name().findText().map(n -> ", " + n).orElse(""));
+        Dom.retext(
+                whose,
+                "Line " + section.id()
+                        + section.name().findText().map(n -> ", " + n).orElse(""));
         Optional<String> name = size.size();
         if (name.isEmpty()) {
             word(now.unsized());
@@ -165,7 +167,8 @@ final class HouseAnswer {
     private static String besides(SectionSize size, Material material) {
         return switch (material) {
             case STEEL -> "in. steel,\nSchedule 40";
-            case COPPER -> "in. copper" + size.sizeOd().map(od -> "\n(" + od + " OD)").orElse("");
+            case COPPER ->
+                "in. copper" + size.sizeOd().map(od -> "\n(" + od + " OD)").orElse("");
             case CSST -> "EHD\nCSST";
             case PE_PIPE -> "in. PE pipe";
             case PE_TUBING -> "in. PE tubing";
@@ -219,8 +222,9 @@ final class HouseAnswer {
         String feet = units.length(Length.ofFeet(size.longestRunFt().orElse(0)));
         String to = size.longestRunTo().map(o -> Names.of(r.plan(), o.id())).orElse("its end");
         run.show(Optional.of(feet), unit, "");
-        run.note("to " + to + ": " + units.length(Length.ofFeet(size.measuredFt().orElse(0))) + " measured, "
-                + units.length(Length.ofFeet(size.allowanceFt().orElse(0))) + " for fittings");
+        run.note(
+                "to " + to + ": " + units.length(Length.ofFeet(size.measuredFt().orElse(0))) + " measured, "
+                        + units.length(Length.ofFeet(size.allowanceFt().orElse(0))) + " for fittings");
         run.origin(Optional.of(new SizingOrigins(r).longestRun(stage.getAsInt())));
         spoken.put("run", "longest run " + feet + " " + unit + ", to " + to);
     }

@@ -36,7 +36,11 @@ final class HousePlace implements Place {
         element = Dom.el(
                 "div",
                 "place-body",
-                part("name", "Name", "", field(new WordsField(desk, "/name", "Name of the house", "As it shall stand on the papers."))),
+                part(
+                        "name",
+                        "Name",
+                        "",
+                        field(new WordsField(desk, "/name", "Name of the house", "As it shall stand on the papers."))),
                 part(
                         "cut",
                         "How is the pressure cut down?",

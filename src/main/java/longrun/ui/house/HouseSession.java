@@ -120,7 +120,8 @@ public final class HouseSession {
         int slash = pointer.indexOf('/', 1);
         while (slash >= 0) {
             String above = pointer.substring(0, slash);
-            if (above.substring(above.lastIndexOf('/') + 1).matches("[0-9]+") && draft.at(above).isMissingNode()) {
+            if (above.substring(above.lastIndexOf('/') + 1).matches("[0-9]+")
+                    && draft.at(above).isMissingNode()) {
                 return false;
             }
             slash = pointer.indexOf('/', slash + 1);
@@ -260,7 +261,8 @@ public final class HouseSession {
         } else if (parsed(now.get().json()).equals(draft)) {
             stored = now.get();
         } else if (now.get().version() != stored.version()) {
-            standing = new Standing.ChangedElsewhere(now.get().version(), now.get().changed());
+            standing =
+                    new Standing.ChangedElsewhere(now.get().version(), now.get().changed());
         } else {
             return;
         }
@@ -321,9 +323,7 @@ public final class HouseSession {
             return; // the person has yet to choose; what is typed meanwhile waits here
         }
         String text = draft.toString();
-        ask(() -> sameStep
-                ? store.saveOn(id(), text, stored.version())
-                : store.save(id(), text, stored.version()));
+        ask(() -> sameStep ? store.saveOn(id(), text, stored.version()) : store.save(id(), text, stored.version()));
     }
 
     /** Whether the store has stored it. */

@@ -18,7 +18,11 @@ final class Names {
                 .map(a -> a.name()
                         .findValue()
                         .filter(n -> !n.isBlank())
-                        .orElseGet(() -> "the " + a.kind().findValue().orElse(ApplianceKind.OTHER).label()))
+                        .orElseGet(() -> "the "
+                                + a.kind()
+                                        .findValue()
+                                        .orElse(ApplianceKind.OTHER)
+                                        .label()))
                 .orElse(id);
     }
 

@@ -21,9 +21,7 @@ public final class OriginSteps {
         List<List<String>> inputs = origin.inputs().stream()
                 .map(i -> List.of(i.figure(), i.value()))
                 .toList();
-        String held = origin.confidence()
-                .map(c -> "; held as " + c.written())
-                .orElse("");
+        String held = origin.confidence().map(c -> "; held as " + c.written()).orElse("");
         steps.add(new WhereFrom.Step(origin.figure() + ": " + origin.value(), origin.how() + held + ".", inputs));
         for (Origin input : origin.inputs()) {
             if (input.confidence().isPresent() && !input.inputs().isEmpty()) {

@@ -154,15 +154,14 @@ enum PressureCut {
         ObjectNode section = draft.withArray(SECTIONS).objectNode();
         section.put(ID, id).put(FROM, before);
         if (yard) {
-            section.put("name", "tank to the wall")
-                    .put("material", "pe-pipe")
-                    .put("setting", "underground");
+            section.put("name", "tank to the wall").put("material", "pe-pipe").put("setting", "underground");
         } else {
             section.put("name", "wall to the line regulator")
                     .put("material", "steel")
                     .put("setting", "indoors");
         }
-        draft.withArray(SECTIONS).insert(yard ? 0 : Math.min(1, draft.path(SECTIONS).size()), section);
+        draft.withArray(SECTIONS)
+                .insert(yard ? 0 : Math.min(1, draft.path(SECTIONS).size()), section);
         return id;
     }
 

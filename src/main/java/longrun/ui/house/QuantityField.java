@@ -36,7 +36,8 @@ final class QuantityField<Q extends Quantity> implements Field {
         this.help = help;
         this.shown = shown;
         String id = Field.id(pointer);
-        this.entry = new Entry(id, label, "in", typed -> desk.session().set(pointer, address().stored(typed)));
+        this.entry = new Entry(
+                id, label, "in", typed -> desk.session().set(pointer, address().stored(typed)));
         this.unknown = asks
                 ? Optional.of(answer("I don\u2019t know", () -> desk.session().remove(pointer)))
                 : Optional.empty();

@@ -38,8 +38,8 @@ final class RoomList {
 
     void add() {
         String id = FreeId.of(desk.session().draft(), "room");
-        int index = desk.session()
-                .add(ROOMS, JsonNodeFactory.instance.objectNode().put("id", id));
+        int index =
+                desk.session().add(ROOMS, JsonNodeFactory.instance.objectNode().put("id", id));
         fields.focus(ROOMS + "/" + index + "/name");
     }
 

@@ -28,14 +28,11 @@ record Shown<Q extends Quantity>(Measure<Q> measure, String customary, String me
     static final Shown<Length> LENGTH = new Shown<>(Measure.LENGTH, "ft", "m", "#,##0.##");
     static final Shown<Elevation> ELEVATION = new Shown<>(Measure.ELEVATION, "ft", "m", "#,##0");
     static final Shown<HeatRate> HEAT = new Shown<>(Measure.HEAT_RATE, "Btu/h", "kW", "#,##0.#");
-    static final Shown<Temperature> TEMPERATURE =
-            new Shown<>(Measure.TEMPERATURE, "degF", "degC", "0.#");
-    static final Shown<Pressure> APPLIANCE_PRESSURE =
-            new Shown<>(Measure.PRESSURE, "in w.c.", "kPa", "#,##0.##");
+    static final Shown<Temperature> TEMPERATURE = new Shown<>(Measure.TEMPERATURE, "degF", "degC", "0.#");
+    static final Shown<Pressure> APPLIANCE_PRESSURE = new Shown<>(Measure.PRESSURE, "in w.c.", "kPa", "#,##0.##");
     static final Shown<Pressure> LINE_PRESSURE = new Shown<>(Measure.PRESSURE, "psi", "kPa", "#,##0.##");
     static final Shown<Volume> ROOM_VOLUME = new Shown<>(Measure.VOLUME, "ft3", "L", "#,##0");
-    static final Shown<AirChange> AIR_CHANGE =
-            new Shown<>(Measure.AIR_CHANGE, "ach", "ach", "0.##");
+    static final Shown<AirChange> AIR_CHANGE = new Shown<>(Measure.AIR_CHANGE, "ach", "ach", "0.##");
 
     /** The unit a bare number has. */
     String unit(UnitSystem system) {
