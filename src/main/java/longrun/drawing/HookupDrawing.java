@@ -68,11 +68,9 @@ public final class HookupDrawing {
 
     /** The parts in words, for whoever does not see the drawing. */
     public static String inWords(String appliance, List<Part> parts) {
-        String row = parts.stream()
-                .map(p -> name(p.part().findValue().orElse(null)))
-                .collect(Collectors.joining(", "));
-        return "From the end of the pipe to " + appliance + ": "
-                + (parts.isEmpty() ? "no part is entered" : row) + ".";
+        String row =
+                parts.stream().map(p -> name(p.part().findValue().orElse(null))).collect(Collectors.joining(", "));
+        return "From the end of the pipe to " + appliance + ": " + (parts.isEmpty() ? "no part is entered" : row) + ".";
     }
 
     private @Nullable PartKind kind(int i) {
@@ -104,7 +102,10 @@ public final class HookupDrawing {
     private String draw() {
         int width = end + 100;
         int height = bottom + 34;
-        out.append("<svg class='draw hookup' viewBox='0 0 ").append(width).append(' ').append(height);
+        out.append("<svg class='draw hookup' viewBox='0 0 ")
+                .append(width)
+                .append(' ')
+                .append(height);
         out.append("' style='width:").append(width).append("px' role='img' aria-label='");
         out.append(HookupSymbols.safe(inWords(appliance, parts) + marked())).append("'>");
         out.append(HookupSymbols.pipe(0, TOP, START));
@@ -144,14 +145,19 @@ public final class HookupDrawing {
         PartKind kind = kind(i);
         out.append("<g class='hp' data-part='").append(i).append("'>");
         out.append("<rect class='grip' x='").append(x).append("' y='").append(TOP - 30);
-        out.append("' width='").append(slot(i)).append("' height='").append(bottom - TOP + 60).append("'/>");
+        out.append("' width='")
+                .append(slot(i))
+                .append("' height='")
+                .append(bottom - TOP + 60)
+                .append("'/>");
         out.append(HookupSymbols.pipe(x, y, lead));
         out.append(symbol(part, kind, at, y));
         int after = at + symbolWidth(i);
         out.append(HookupSymbols.pipe(after, level[i + 1], x + slot(i) - after));
         int foot = kind == PartKind.SEDIMENT_TRAP ? level[i + 1] + 54 : y + 22;
         out.append(HookupSymbols.path("ld", "M" + middle(i) + " " + foot + "V" + (bottom + 8)));
-        out.append(HookupSymbols.words(label(i), middle(i), bottom + 24, "middle", wrong.contains(i) ? "tm halo" : "halo"));
+        out.append(HookupSymbols.words(
+                label(i), middle(i), bottom + 24, "middle", wrong.contains(i) ? "tm halo" : "halo"));
         if (wrong.contains(i)) {
             int low = foot + 2;
             out.append(HookupSymbols.path(
@@ -168,13 +174,13 @@ public final class HookupDrawing {
         }
         return switch (kind) {
             case SHUTOFF ->
-                HookupSymbols.shutoff(x, y)
-                        + (part.sameRoom().is(false) ? HookupSymbols.wall(x + 56, y) : "");
+                HookupSymbols.shutoff(x, y) + (part.sameRoom().is(false) ? HookupSymbols.wall(x + 56, y) : "");
             case UNION -> HookupSymbols.union(x, y);
             case SEDIMENT_TRAP ->
                 HookupSymbols.trap(
                         x, y, !part.gasTurns().is(false), !part.capPointsDown().is(false));
-            case BUILT_IN_TRAP -> HookupSymbols.pipe(x, y, 36) + "<circle class='pt' cx='" + (x + 18) + "' cy='" + y + "' r='5'/>";
+            case BUILT_IN_TRAP ->
+                HookupSymbols.pipe(x, y, 36) + "<circle class='pt' cx='" + (x + 18) + "' cy='" + y + "' r='5'/>";
             case RIGID_PIPE -> HookupSymbols.pipe(x, y, 80);
             case FLEXIBLE_CONNECTOR ->
                 HookupSymbols.connector(x, y, part.concealed().is(true))
@@ -214,10 +220,9 @@ public final class HookupDrawing {
                 int to = gap;
                 out.append(HookupSymbols.path(
                         "belongs",
-                        "M" + from + " " + (low - 30) + "C" + from + " " + (low + 6) + " " + to + " " + (low + 6) + " " + to
-                                + " " + (level[Math.min(i, parts.size())] + 26)));
-                out.append(HookupSymbols.path(
-                        "belongs-tip", "M" + (to - 5) + " " + (level[i] + 36) + "l5 -10l5 10"));
+                        "M" + from + " " + (low - 30) + "C" + from + " " + (low + 6) + " " + to + " " + (low + 6) + " "
+                                + to + " " + (level[Math.min(i, parts.size())] + 26)));
+                out.append(HookupSymbols.path("belongs-tip", "M" + (to - 5) + " " + (level[i] + 36) + "l5 -10l5 10"));
                 out.append(HookupSymbols.words(
                         "belongs here", to, level[i] - 34 < 40 ? 44 : level[i] - 34, "middle", "ta halo"));
             }

@@ -30,7 +30,8 @@ final class HookupSymbols {
     }
 
     static String shutoff(int x, int y) {
-        return pipe(x, y, 56) + path("pt", "M" + (x + 14) + " " + (y - 11) + "v22l28 -22v22z")
+        return pipe(x, y, 56)
+                + path("pt", "M" + (x + 14) + " " + (y - 11) + "v22l28 -22v22z")
                 + path("pn", "M" + (x + 28) + " " + y + "v-18m-9 0h18");
     }
 
@@ -48,12 +49,13 @@ final class HookupSymbols {
     static String trap(int x, int y, boolean turns, boolean down) {
         int tee = x + 28;
         int out = turns ? y + DROP : y;
-        String along = turns
-                ? path("p", "M" + x + " " + y + "H" + tee + "V" + out + "H" + (x + 56))
-                : pipe(x, y, 56);
-        return along + (down
-                ? path("p", "M" + tee + " " + out + "v" + NIPPLE) + path("p cap", "M" + (tee - 9) + " " + (out + NIPPLE) + "h18")
-                : path("p", "M" + tee + " " + out + "l-22 30") + path("p cap", "M" + (tee - 30) + " " + (out + 25) + "l15 11"));
+        String along = turns ? path("p", "M" + x + " " + y + "H" + tee + "V" + out + "H" + (x + 56)) : pipe(x, y, 56);
+        return along
+                + (down
+                        ? path("p", "M" + tee + " " + out + "v" + NIPPLE)
+                                + path("p cap", "M" + (tee - 9) + " " + (out + NIPPLE) + "h18")
+                        : path("p", "M" + tee + " " + out + "l-22 30")
+                                + path("p cap", "M" + (tee - 30) + " " + (out + 25) + "l15 11"));
     }
 
     static String connector(int x, int y, boolean concealed) {
@@ -77,8 +79,8 @@ final class HookupSymbols {
     /** The appliance: its box, a burner, and the trap its maker built in. */
     static String appliance(int x, int y, int top, int height, boolean trapInside) {
         int base = top + height / 2;
-        StringBuilder out = new StringBuilder("<rect class='pt' x='" + x + "' y='" + top + "' width='96' height='" + height
-                + "' rx='3'/>");
+        StringBuilder out = new StringBuilder(
+                "<rect class='pt' x='" + x + "' y='" + top + "' width='96' height='" + height + "' rx='3'/>");
         out.append(path("pn", "M" + x + " " + y + "h14V" + base + "h12"));
         out.append(path("pn", "M" + (x + 26) + " " + base + "h50"));
         for (int i = 0; i < 4; i++) {
@@ -101,6 +103,9 @@ final class HookupSymbols {
 
     /** Text made safe inside mark-up. */
     static String safe(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("'", "&#39;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("'", "&#39;");
     }
 }

@@ -24,8 +24,10 @@ public final class RightOrder {
 
     /** The indices of the parts in the right order; a part already placed right keeps its place. */
     public static List<Integer> of(List<Optional<PartKind>> parts) {
-        List<Integer> movable =
-                IntStream.range(0, parts.size()).filter(i -> rank(parts, i) >= 0).boxed().toList();
+        List<Integer> movable = IntStream.range(0, parts.size())
+                .filter(i -> rank(parts, i) >= 0)
+                .boxed()
+                .toList();
         List<Integer> sorted = movable.stream()
                 .sorted(Comparator.comparingInt(i -> rank(parts, i)))
                 .toList();

@@ -64,7 +64,9 @@ public record WhatChanged(
 
     /** The change of state in words, such as "held, now broken". */
     public String inWords() {
-        return before == after ? words(after) + ", as before, with another limit" : past(before) + ", now " + words(after);
+        return before == after
+                ? words(after) + ", as before, with another limit"
+                : past(before) + ", now " + words(after);
     }
 
     private static String past(State state) {

@@ -2,6 +2,7 @@ package longrun.ui.house;
 
 import com.vaadin.flow.dom.Element;
 import java.util.Locale;
+import longrun.finding.Answer;
 import longrun.finding.Finding;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
@@ -17,6 +18,7 @@ final class HouseFinding {
                 .orElseGet(() -> Sentence.of(called(f, desk) + f.found())
                         + (f.remedy().isBlank() ? "" : " " + Sentence.of(f.remedy())));
         Element line = FindingLine.sentence(f.severity(), words);
+        f.answer().ifPresent(a -> line.appendChild(Dom.text("span", "q", " " + answered(a))));
         if (!f.field().isEmpty()) {
             Element go = Dom.button("ask go", "go to the entry");
             go.addEventListener("click", e -> desk.goTo(f.field()));
@@ -30,7 +32,9 @@ final class HouseFinding {
             Dom.show(from, open);
             ask.setAttribute("aria-expanded", String.valueOf(open));
         });
-        return line.appendChild(Dom.words(" "), ask, from);
+        line.appendChild(Dom.words(" "), ask);
+        RuleWhy.of(f.rule()).ifPresent(why -> line.appendChild(Dom.words(" "), why.ask(), why.told()));
+        return line.appendChild(from);
     }
 
     private static String called(Finding f, HouseDesk desk) {
@@ -40,6 +44,11 @@ final class HouseFinding {
                 .filter(name -> !name.isEmpty())
                 .map(name -> name.equals("plan") ? "" : name + ": ")
                 .orElse("");
+    }
+
+    private static String answered(Answer a) {
+        String by = a.who().isBlank() ? "" : " by the " + a.who();
+        return Names.capital(a.says().written()) + by + (a.date().isBlank() ? "" : ", " + a.date()) + ".";
     }
 
     private static String from(Finding f) {

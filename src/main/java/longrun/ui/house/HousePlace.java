@@ -20,6 +20,7 @@ final class HousePlace implements Place {
     private final Element regulators = Dom.el("div", "blocks");
     private final RoomList rooms;
     private final AmendmentList amendments;
+    private final CodeChange changed;
     private final Element element;
     private String regulatorsShown = "";
 
@@ -33,6 +34,7 @@ final class HousePlace implements Place {
                 c -> desk.session().change(c::into));
         rooms = new RoomList(desk, fields);
         amendments = new AmendmentList(desk, fields);
+        changed = new CodeChange(desk);
         element = Dom.el(
                 "div",
                 "place-body",
@@ -50,7 +52,7 @@ final class HousePlace implements Place {
                         regulators),
                 part("site", "Where it stands", "", site()),
                 part("rooms", "Rooms that hold appliances", "", rooms.element()),
-                part("code", "The code that decides", "", code(), amendments.element()));
+                part("code", "The code that decides", "", code(), amendments.element(), changed.element()));
     }
 
     private static Element part(String id, String title, String note, Element... content) {
@@ -127,6 +129,7 @@ final class HousePlace implements Place {
         fresh |= rooms.draw();
         fresh |= amendments.draw();
         fields.show(write || fresh);
+        changed.show();
     }
 
     private void showCut() {
@@ -203,6 +206,10 @@ final class HousePlace implements Place {
 
     FieldList fields() {
         return fields;
+    }
+
+    CodeChange changed() {
+        return changed;
     }
 
     RoomList rooms() {

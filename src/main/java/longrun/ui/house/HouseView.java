@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
 @Route("house/:id/:place?")
 @StyleSheet("context://frontend/run.css")
 @StyleSheet("context://frontend/house.css")
+@StyleSheet("context://frontend/connections.css")
 public final class HouseView extends Frame implements BeforeEnterObserver, HasDynamicTitle, HouseDesk, Keeper.Hears {
 
     private static final String NAMELESS = "House without a name";

@@ -1,7 +1,6 @@
 package longrun.ui.house;
 
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
@@ -23,17 +22,11 @@ record Lack(String words, boolean must) {
         long wrong = session.errors().keySet().stream()
                 .filter(p -> PlaceKind.of(p) == place)
                 .count();
-        return counted(own, (int) wrong, begun(session, place) ? "nothing lacking" : "not begun");
+        return counted(own, (int) wrong, place.begun(session.draft()) ? "nothing lacking" : "not begun");
     }
 
-    private static boolean begun(HouseSession session, PlaceKind place) {
-        return session.draft().properties().stream()
-                .map(Map.Entry::getKey)
-                .filter(k -> !k.equals("format"))
-                .anyMatch(k -> place.holds("/" + k));
-    }
-
-    private static Lack counted(List<Finding> findings, int wrong, String none) {
+    /** What findings come to in words; those answered are left out. */
+    static Lack counted(List<Finding> findings, int wrong, String none) {
         long must = count(findings, Severity.MUST_FIX);
         String words = java.util.stream.Stream.of(
                         wrong == 0 ? "" : wrong == 1 ? "1 entry not understood" : wrong + " entries not understood",
@@ -46,7 +39,9 @@ record Lack(String words, boolean must) {
     }
 
     static long count(List<Finding> findings, Severity severity) {
-        return findings.stream().filter(f -> f.severity() == severity).count();
+        return findings.stream()
+                .filter(f -> f.severity() == severity && f.isOpen())
+                .count();
     }
 
     static String several(long count, String what) {
