@@ -75,7 +75,7 @@ public final class PressurePlot {
         OptionalDouble droop = pressures.regulator(index).droop().orElseThrow().atLoadInWc();
         List<Level> levels = levels(index, setting, ends[ends.length - 1]);
         scale(setting, levels);
-        axes(svg);
+        axes(svg, setting);
         limits(svg, levels);
         if (droop.isPresent()) {
             double[] drooped = run.stream()
@@ -127,12 +127,12 @@ public final class PressurePlot {
         return BOTTOM - (BOTTOM - TOP) * (inWc - least) / (greatest - least);
     }
 
-    private void axes(PlotSvg svg) {
+    private void axes(PlotSvg svg, double setting) {
         svg.line(LEFT, TOP, LEFT, BOTTOM, PlotSvg.LEADER, PlotSvg.Ink.QUIET, "");
         svg.line(LEFT, BOTTOM, RIGHT, BOTTOM, PlotSvg.LEADER, PlotSvg.Ink.QUIET, "");
-        svg.text(LEFT - 8, y(greatest) + 5, "end", PlotSvg.Ink.QUIET, bare(greatest));
+        svg.text(LEFT - 8, y(setting) + 5, "end", PlotSvg.Ink.INK, bare(setting));
         svg.text(LEFT - 8, y(least) + 5, "end", PlotSvg.Ink.QUIET, bare(least));
-        svg.text(LEFT - 8, TOP - 8, "end", PlotSvg.Ink.QUIET, psi ? "psi" : "in. w.c.");
+        svg.text(LEFT - 8, TOP - 14, "end", PlotSvg.Ink.QUIET, psi ? "psi" : "in. w.c.");
         svg.text(LEFT, BOTTOM + 20, "middle", PlotSvg.Ink.QUIET, "0");
         svg.text(RIGHT, BOTTOM + 20, "middle", PlotSvg.Ink.QUIET, PlotSvg.number(feet) + " ft");
     }
