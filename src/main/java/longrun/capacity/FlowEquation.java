@@ -60,7 +60,17 @@ public final class FlowEquation {
      * cannot push the load through.
      */
     public static double dropPsi(double boreIn, Pressure inlet, double loadBtuh, double lengthFt) {
-        if (!(boreIn > 0) || !(lengthFt >= 0) || !(loadBtuh >= 0) || !(inlet.psi() > 0)) {
+        return dropPsi(boreIn, inlet, inlet, loadBtuh, lengthFt);
+    }
+
+    /**
+     * As {@link #dropPsi(double, Pressure, double, double)} for a length that begins somewhere along a run.
+     *
+     * @param inlet pressure at the start of the run, which decides the equation (2018 IFGC A.4)
+     * @param start pressure where this length begins
+     */
+    public static double dropPsi(double boreIn, Pressure inlet, Pressure start, double loadBtuh, double lengthFt) {
+        if (!(boreIn > 0) || !(lengthFt >= 0) || !(loadBtuh >= 0) || !(start.psi() > 0)) {
             return Double.NaN;
         }
         GasProperties gas = GasProperties.PROPANE;
@@ -68,13 +78,13 @@ public final class FlowEquation {
         double head =
                 gas.cr() * lengthFt * Math.pow(flow / (factor(inlet) * Math.pow(boreIn, BORE_POWER)), 1 / DROP_POWER);
         double drop = isHigh(inlet)
-                ? highDrop(gas, inlet, head)
+                ? highDrop(gas, start, head)
                 : Pressure.ofInWc(head).psi();
-        return drop <= inlet.psi() ? drop : Double.NaN;
+        return drop <= start.psi() ? drop : Double.NaN;
     }
 
-    private static double highDrop(GasProperties gas, Pressure inlet, double head) {
-        double upstream = inlet.psi() + ATMOSPHERE_PSIA;
+    private static double highDrop(GasProperties gas, Pressure start, double head) {
+        double upstream = start.psi() + ATMOSPHERE_PSIA;
         double squares = head / gas.y();
         // P1 - P2 written so that a small drop keeps its digits
         return squares / (upstream + Math.sqrt(upstream * upstream - squares));

@@ -19,6 +19,7 @@ import longrun.origin.Confidence;
  * @param ask the question to take along, where someone else must answer
  * @param askWhom who can answer it
  * @param field JSON pointer of the entry that mends it
+ * @param answer what whoever decides has said of it; the severity stays
  */
 public record Finding(
         String rule,
@@ -32,7 +33,79 @@ public record Finding(
         String remedy,
         Optional<String> ask,
         Optional<AskWhom> askWhom,
-        String field) {
+        String field,
+        Optional<Answer> answer) {
+
+    /** A finding nobody has answered yet. */
+    public Finding(
+            String rule,
+            Severity severity,
+            String at,
+            String found,
+            String required,
+            String reference,
+            String edition,
+            Confidence confidence,
+            String remedy,
+            Optional<String> ask,
+            Optional<AskWhom> askWhom,
+            String field) {
+        this(
+                rule,
+                severity,
+                at,
+                found,
+                required,
+                reference,
+                edition,
+                confidence,
+                remedy,
+                ask,
+                askWhom,
+                field,
+                Optional.empty());
+    }
+
+    /** This finding with the answer it was given. */
+    public Finding withAnswer(Answer given) {
+        return new Finding(
+                rule,
+                severity,
+                at,
+                found,
+                required,
+                reference,
+                edition,
+                confidence,
+                remedy,
+                ask,
+                askWhom,
+                field,
+                Optional.of(given));
+    }
+
+    /** This finding with other words for what mends it. */
+    public Finding withRemedy(String other) {
+        return new Finding(
+                rule,
+                severity,
+                at,
+                found,
+                required,
+                reference,
+                edition,
+                confidence,
+                other,
+                ask,
+                askWhom,
+                field,
+                answer);
+    }
+
+    /** Whether it counts among the open ones: an answer, accepted or refused, takes it out of that count. */
+    public boolean isOpen() {
+        return answer.isEmpty();
+    }
 
     public Finding {
         Objects.requireNonNull(rule);

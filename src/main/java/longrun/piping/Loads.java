@@ -26,6 +26,11 @@ final class Loads {
         return diversified(sum[section], largest[section]);
     }
 
+    /** Everything a section feeds, before any share for diversity. */
+    Load connected(int section) {
+        return sum[section];
+    }
+
     /** What several sections that start together must carry. */
     Load of(List<Integer> sections) {
         Load load = Load.NOTHING;

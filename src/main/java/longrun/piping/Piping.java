@@ -111,6 +111,11 @@ public final class Piping {
         return loads.of(section);
     }
 
+    /** Everything a section feeds, before any share for diversity. */
+    public Load connected(int section) {
+        return loads.connected(section);
+    }
+
     public Turns turns(int section) {
         return turns[section];
     }

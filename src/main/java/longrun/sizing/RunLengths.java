@@ -150,9 +150,19 @@ final class RunLengths {
         if (allowance instanceof FittingAllowance.Share share) {
             return measured[k] * (1 + share.share().fraction());
         }
+        return measured[k] + counted(k);
+    }
+
+    /** What a section's own turns and fittings add where they are counted; the sections of a run sum up to the run's. */
+    double ownCountedFt(int k) {
+        int parent = piping.parent(stage.sections().get(k));
+        return counted(k) - (parent < 0 ? 0 : counted(placeOf(parent)));
+    }
+
+    private double counted(int k) {
         int over = Math.max(0, bends[k] - FittingLengths.CSST_FREE_BENDS)
                 + Math.max(0, fittings[k] - FittingLengths.CSST_FREE_FITTINGS);
-        return measured[k] + added[k] + over * FittingLengths.CSST_FEET_EACH;
+        return added[k] + over * FittingLengths.CSST_FEET_EACH;
     }
 
     /** Why the longest run counts as longer than it measures, section by section from the regulator. */

@@ -1,6 +1,7 @@
 package longrun.sizing;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import longrun.capacity.CapacityTables;
 import longrun.piping.Piping;
 import longrun.plan.FittingAllowance;
@@ -13,6 +14,7 @@ public final class Sizing {
     private final SectionSize[] sections;
     private final StageSize[] stages;
     private final StageSizer[] sizers;
+    private final double[] countedFt;
 
     private Sizing(Piping piping, CapacityTables tables, FittingAllowance allowance) {
         this.piping = piping;
@@ -20,10 +22,12 @@ public final class Sizing {
         this.sections = new SectionSize[piping.sectionCount()];
         this.stages = new StageSize[piping.stages().size()];
         this.sizers = new StageSizer[stages.length];
+        this.countedFt = new double[sections.length];
+        java.util.Arrays.fill(countedFt, Double.NaN);
         TableChoice choice = new TableChoice(piping.plan(), tables);
         for (int s = 0; s < stages.length; s++) {
             sizers[s] = new StageSizer(piping, piping.stages().get(s), allowance, choice);
-            stages[s] = sizers[s].into(sections);
+            stages[s] = sizers[s].into(sections, countedFt);
         }
         for (int i = 0; i < sections.length; i++) {
             if (sections[i] == null) {
@@ -57,6 +61,16 @@ public final class Sizing {
     /** A section's size, by the section's index in the plan. */
     public SectionSize section(int index) {
         return sections[index];
+    }
+
+    /**
+     * What a section's own counted fittings add to its measured length, feet, at the size in use; zero where fittings
+     * are not counted, empty where its stage is unknown. Along a run these sum up to the run's allowance: the bends and
+     * fittings a run of CSST has free are used up from the regulator on, so each section bears the 1.3 ft of those of
+     * its own that come after.
+     */
+    public OptionalDouble countedFt(int index) {
+        return Double.isNaN(countedFt[index]) ? OptionalDouble.empty() : OptionalDouble.of(countedFt[index]);
     }
 
     /** A stage's length, by the stage's index in {@link Piping#stages()}. */

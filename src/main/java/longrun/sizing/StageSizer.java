@@ -43,8 +43,8 @@ final class StageSizer {
         this.runs = new RunLengths(piping, stage, allowance);
     }
 
-    /** Sizes the stage and puts each section's size at its index. */
-    StageSize into(SectionSize[] sizes) {
+    /** Sizes the stage and puts each section's size, and the feet of its own counted fittings, at its index. */
+    StageSize into(SectionSize[] sizes, double[] countedFt) {
         if (!complete()) {
             stage.sections().forEach(s -> sizes[s] = SectionSize.unknown());
             return StageSize.unknown();
@@ -66,6 +66,7 @@ final class StageSizer {
         for (int k = 0; k < chosen.length; k++) {
             sizes[stage.sections().get(k)] = size(k, runs.longestFt());
         }
+        countInUse(sizes, countedFt);
         return new StageSize(
                 true,
                 OptionalDouble.of(runs.longestFt()),
@@ -76,6 +77,19 @@ final class StageSizer {
     /** Why the longest run counts as longer than it measures. */
     List<AllowanceItem> allowanceItems() {
         return complete() ? runs.items(chosen, columns) : List.of();
+    }
+
+    /** The fittings of each section at the size in use, which an installed pipe makes another than the needed one. */
+    private void countInUse(SectionSize[] sizes, double[] countedFt) {
+        int[] inUse = columns.clone();
+        for (int k = 0; k < inUse.length; k++) {
+            inUse[k] = sizes[stage.sections().get(k)].used().orElse(columns[k]);
+        }
+        RunLengths at = new RunLengths(piping, stage, allowance);
+        at.measure(chosen, inUse);
+        for (int k = 0; k < inUse.length; k++) {
+            countedFt[stage.sections().get(k)] = at.ownCountedFt(k);
+        }
     }
 
     private boolean complete() {

@@ -1,0 +1,12 @@
+package longrun.finding;
+
+import longrun.plan.Says;
+
+/**
+ * What whoever decides has said of a finding.
+ *
+ * @param says accepted or refused
+ * @param who decided, as entered; empty where not entered
+ * @param date the day, as entered; empty where not entered
+ */
+public record Answer(Says says, String who, String date) {}

@@ -1,0 +1,119 @@
+package longrun.hotwater;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import longrun.finding.AskWhom;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.origin.Confidence;
+import longrun.plan.Appliance;
+import longrun.plan.ApplianceKind;
+import longrun.plan.Plan;
+import longrun.plan.Site;
+import longrun.quantity.Elevation;
+
+/**
+ * Input lost to altitude where output matters (hot water, heat): 4 % for each 1,000 ft, above 2,000 ft. Two readings are in
+ * use, counted from the sea or only from 2,000 ft up; the safer is the lower output. A label that covers the altitude
+ * overrules both. NFPA 54 11.1.2, 2018 IFGC 402.2. Pipe is always sized for the whole input.
+ */
+public final class Altitude {
+
+    private static final double FREE_FT = 2000;
+    private static final double LOST_PER_FT = 0.04 / 1000;
+    private static final Set<ApplianceKind> HEATERS = Set.of(
+            ApplianceKind.ON_DEMAND_WATER_HEATER,
+            ApplianceKind.STORAGE_WATER_HEATER,
+            ApplianceKind.FURNACE,
+            ApplianceKind.BOILER,
+            ApplianceKind.SPACE_HEATER);
+
+    private Altitude() {}
+
+    /** Share of input left, counted from the sea once the house stands above 2,000 ft. */
+    public static double shareFromSea(Elevation elevation) {
+        return elevation.feet() <= FREE_FT ? 1 : Math.max(0, 1 - LOST_PER_FT * elevation.feet());
+    }
+
+    /** Share of input left, counted only on the height above 2,000 ft. */
+    public static double shareAboveFree(Elevation elevation) {
+        return Math.max(0, Math.min(1, 1 - LOST_PER_FT * (elevation.feet() - FREE_FT)));
+    }
+
+    /** The safer of the two readings: the lower share. */
+    public static double share(Elevation elevation) {
+        return Math.min(shareFromSea(elevation), shareAboveFree(elevation));
+    }
+
+    /** What altitude takes from each heater, or the question for the elevation. */
+    public static List<Finding> findings(Plan plan) {
+        Optional<Elevation> elevation = plan.site().map(Site::elevation).flatMap(f -> f.findValue());
+        List<Finding> found = new ArrayList<>();
+        for (int i = 0; i < plan.appliances().size(); i++) {
+            Appliance a = plan.appliances().get(i);
+            if (a.kind().is(HEATERS::contains)) {
+                if (elevation.isEmpty()) {
+                    found.add(asks());
+                    break;
+                }
+                if (elevation.get().feet() > FREE_FT) {
+                    found.add(derated(a, elevation.get(), i));
+                }
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    private static Finding asks() {
+        return new Finding(
+                "altitude",
+                Severity.NOTE,
+                "site",
+                "the elevation of the house is not entered",
+                "elevation in ft: above 2,000 ft a heater gives 4 % less for each 1,000 ft",
+                "NFPA 54 11.1.2; IFGC 402.2",
+                "2018",
+                Confidence.SECONDARY,
+                "Enter the elevation of the house.",
+                Optional.of("How high above the sea does the house stand, in ft?"),
+                Optional.of(AskWhom.OWNER),
+                "/site/elevation");
+    }
+
+    private static Finding derated(Appliance a, Elevation elevation, int index) {
+        double low = share(elevation);
+        double high = shareAboveFree(elevation);
+        String input = a.input()
+                .findValue()
+                .map(in -> String.format(
+                        Locale.ROOT,
+                        ": of its input of %,.0f Btu/h %,.0f Btu/h counted from the sea, %,.0f Btu/h counted from 2,000 ft",
+                        in.btuh(),
+                        in.btuh() * low,
+                        in.btuh() * high))
+                .orElse("; its input is not entered");
+        return new Finding(
+                "altitude",
+                Severity.CAUTION,
+                a.id(),
+                String.format(Locale.ROOT, "the house stands at %,.0f ft%s", elevation.feet(), input),
+                String.format(
+                        Locale.ROOT,
+                        "output reckoned with %.0f %% of the input, the lower of two readings, unless the label covers %,.0f ft",
+                        low * 100,
+                        elevation.feet()),
+                "NFPA 54 11.1.2; IFGC 402.2",
+                "2018",
+                Confidence.SECONDARY,
+                "Read the altitude on the label, or ask the maker for the kit that covers it.",
+                Optional.of(String.format(
+                        Locale.ROOT,
+                        "Up to which altitude does the label give the full input? The house stands at %,.0f ft.",
+                        elevation.feet())),
+                Optional.of(AskWhom.RATING_PLATE),
+                "/appliances/" + index + "/input");
+    }
+}

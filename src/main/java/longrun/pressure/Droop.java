@@ -1,0 +1,92 @@
+package longrun.pressure;
+
+import java.util.OptionalDouble;
+import longrun.capacity.FlowEquation;
+import longrun.piping.Load;
+import longrun.plan.Plan;
+import longrun.plan.ReadingKind;
+import longrun.plan.Regulator;
+import longrun.plan.RegulatorKind;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Pressure;
+
+/**
+ * How far a regulator's outlet falls under its setting at its load.
+ *
+ * @param atLoadInWc in. w.c.; empty where the load is not known and decides it
+ * @param atCapacityInWc at full capacity, in. w.c.
+ * @param source where the figure comes from
+ */
+public record Droop(OptionalDouble atLoadInWc, double atCapacityInWc, Source source) {
+
+    /** Where a droop comes from. */
+    public enum Source {
+        /** The maker's figure, entered. */
+        ENTERED,
+        /** Read at the regulator with everything firing. */
+        MEASURED,
+        /** 2 in. w.c., or a fifth of the setting at 1.5 psi and more; memory. */
+        DEFAULT
+    }
+
+    /** Default for a regulator set near 11 in. w.c., line regulators too (memory). */
+    static final double DEFAULT_IN_WC = 2;
+
+    /** Default share of the setting for first-stage and 2 psi regulators (memory). */
+    static final double DEFAULT_SHARE = 0.20;
+
+    static Droop of(Plan plan, Regulator regulator, Pressure setting, Load load) {
+        if (regulator.droopAtCapacity().isKnown()) {
+            double full = regulator.droopAtCapacity().findValue().orElseThrow().inWc();
+            return new Droop(scaled(regulator, full, load), full, Source.ENTERED);
+        }
+        OptionalDouble read = measured(plan, regulator.id());
+        if (read.isPresent()) {
+            double droop = Math.max(0, setting.inWc() - read.getAsDouble());
+            return new Droop(OptionalDouble.of(droop), droop, Source.MEASURED);
+        }
+        double full = defaultInWc(regulator, setting);
+        return new Droop(scaled(regulator, full, load), full, Source.DEFAULT);
+    }
+
+    static double defaultInWc(Regulator regulator, Pressure setting) {
+        boolean high = regulator.kind().is(RegulatorKind.FIRST_STAGE)
+                || regulator.kind().is(RegulatorKind.TWO_PSI)
+                || setting.compareTo(FlowEquation.HIGH_FROM) >= 0;
+        return high ? DEFAULT_SHARE * setting.inWc() : DEFAULT_IN_WC;
+    }
+
+    /** In proportion to the load; the whole of it where the capacity is not known. */
+    private static OptionalDouble scaled(Regulator regulator, double full, Load load) {
+        OptionalDouble capacity = capacity(regulator);
+        if (capacity.isEmpty()) {
+            return OptionalDouble.of(full);
+        }
+        return load.complete()
+                ? OptionalDouble.of(full * load.knownBtuh() / capacity.getAsDouble())
+                : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble capacity(Regulator regulator) {
+        return regulator
+                .capacity()
+                .findValue()
+                .map(HeatRate::btuh)
+                .filter(c -> c > 0)
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** The last pressure read at the regulator with everything firing, in. w.c. */
+    static OptionalDouble measured(Plan plan, String regulator) {
+        OptionalDouble found = OptionalDouble.empty();
+        for (Plan.Reading r : plan.readings()) {
+            if (r.at().is(regulator)
+                    && r.what().is(ReadingKind.FLOWING_ALL)
+                    && r.pressure().isKnown()) {
+                found = OptionalDouble.of(r.pressure().findValue().orElseThrow().inWc());
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,83 @@
+package longrun.pressure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longrun.finding.AskWhom;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.origin.Confidence;
+import longrun.plan.Appliance;
+
+/** With nothing firing no appliance gets more than its label's greatest inlet pressure (2015 IRC Appendix A.1). */
+public final class InletPressureHigh {
+
+    static final String RULE = "inlet-pressure-high";
+
+    private InletPressureHigh() {}
+
+    /** The findings of a plan, in the order of its appliances. */
+    public static List<Finding> of(Pressures pressures) {
+        List<Finding> out = new ArrayList<>();
+        List<Appliance> appliances = pressures.sizing().piping().plan().appliances();
+        for (int a = 0; a < appliances.size(); a++) {
+            Appliance appliance = appliances.get(a);
+            OutletPressure outlet = pressures.outlet(a);
+            if (appliance.maxInlet().isUnknown()) {
+                out.add(asksLabel(appliance, a));
+            } else if (isOver(appliance, outlet)) {
+                out.add(high(pressures, appliance, outlet));
+            }
+        }
+        return List.copyOf(out);
+    }
+
+    /** Told even where the pressure is low too: the two are two faults. */
+    private static boolean isOver(Appliance appliance, OutletPressure outlet) {
+        return outlet.pressureIdleInWc().isPresent()
+                && appliance.maxInlet().is(p -> outlet.pressureIdleInWc().getAsDouble() > p.inWc() + 1e-9);
+    }
+
+    private static Finding high(Pressures pressures, Appliance appliance, OutletPressure outlet) {
+        RegulatorPressure regulator = pressures.regulator(outlet.regulator());
+        String id = regulator.regulator().id();
+        double setting = regulator.settingInWc().orElseThrow();
+        double idle = outlet.pressureIdleInWc().orElseThrow();
+        double greatest = appliance.maxInlet().findValue().orElseThrow().inWc();
+        SettingWindow window = pressures.window(outlet.regulator());
+        boolean assumed = !regulator.lockUpEntered();
+        return new Finding(
+                RULE,
+                Severity.MUST_FIX,
+                appliance.id(),
+                Words.inWc(idle) + " stands at " + appliance.id() + " with nothing firing: " + id + " set to "
+                        + Words.inWc(setting) + ", lock-up at " + Words.number(100 * idle / setting, 1) + " %"
+                        + (assumed ? " (default, its own figure is not entered)" : ""),
+                "no more than " + Words.inWc(greatest) + " at the inlet, the label's greatest; " + id + " set to "
+                        + InletPressureLow.bounds(window),
+                InletPressureLow.REFERENCE,
+                InletPressureLow.EDITION,
+                assumed ? Confidence.MEMORY : Confidence.PRINT,
+                InletPressureLow.remedy(id, window),
+                assumed ? Optional.of("At what pressure does " + id + " lock up?") : Optional.empty(),
+                assumed ? Optional.of(AskWhom.SUPPLIER) : Optional.empty(),
+                "/regulators/" + outlet.regulator() + "/outlet");
+    }
+
+    private static Finding asksLabel(Appliance appliance, int a) {
+        return new Finding(
+                RULE,
+                Severity.NOTE,
+                appliance.id(),
+                "the greatest inlet pressure of " + appliance.id() + " is not entered",
+                "the greatest inlet pressure on its rating plate, in in. w.c.",
+                InletPressureLow.REFERENCE,
+                InletPressureLow.EDITION,
+                Confidence.PRINT,
+                "Enter it from the rating plate, the propane line.",
+                Optional.of("What greatest inlet pressure does the rating plate of " + appliance.id()
+                        + " name for propane?"),
+                Optional.of(AskWhom.RATING_PLATE),
+                "/appliances/" + a + "/maxInlet");
+    }
+}

@@ -1,0 +1,239 @@
+package longrun.pressure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longrun.finding.AskWhom;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.origin.Confidence;
+import longrun.piping.Piping;
+import longrun.plan.Appliance;
+import longrun.pressure.RegulatorPressure.Reached;
+import longrun.sizing.SectionStatus;
+
+/**
+ * With everything firing each appliance gets at least its label's least inlet pressure (2015 IRC Appendix A.1). A label
+ * that is not entered is a question; a figure is never put in its place.
+ */
+public final class InletPressureLow {
+
+    static final String RULE = "inlet-pressure-low";
+    static final String REFERENCE = "International Residential Code Appendix A.1 (fuel gas code Appendix A.1)";
+    static final String EDITION = "2015";
+
+    private final Pressures pressures;
+    private final Piping piping;
+    private final List<Finding> out = new ArrayList<>();
+
+    private InletPressureLow(Pressures pressures) {
+        this.pressures = pressures;
+        this.piping = pressures.sizing().piping();
+    }
+
+    /** The findings of a plan, in the order of its appliances, then of its regulators. */
+    public static List<Finding> of(Pressures pressures) {
+        InletPressureLow rule = new InletPressureLow(pressures);
+        for (int a = 0; a < rule.piping.plan().appliances().size(); a++) {
+            rule.appliance(a);
+        }
+        for (int r = 0; r < pressures.regulators().size(); r++) {
+            rule.regulator(r);
+        }
+        return List.copyOf(rule.out);
+    }
+
+    private void appliance(int a) {
+        Appliance appliance = piping.plan().appliances().get(a);
+        OutletPressure outlet = pressures.outlet(a);
+        if (outlet.status() == InletStatus.LOW) {
+            out.add(
+                    pressures.regulator(outlet.regulator()).reached() == Reached.NO
+                            ? notReached(appliance, outlet)
+                            : low(appliance, outlet));
+        } else if (appliance.minInlet().isUnknown()) {
+            out.add(asksLabel(appliance, a));
+        } else if (appliance.minInlet().isKnown()
+                && outlet.pressureAtInletInWc().isEmpty()) {
+            beyondTable(appliance, outlet).ifPresent(out::add);
+        }
+    }
+
+    private Finding low(Appliance appliance, OutletPressure outlet) {
+        RegulatorPressure regulator = pressures.regulator(outlet.regulator());
+        Droop droop = regulator.droop().orElseThrow();
+        double least = appliance.minInlet().findValue().orElseThrow().inWc();
+        double setting = regulator.settingInWc().orElseThrow();
+        String id = regulator.regulator().id();
+        boolean assumed =
+                droop.source() == Droop.Source.DEFAULT || outlet.connector().assumed();
+        String found = Words.inWc(outlet.pressureAtInletInWc().orElseThrow()) + " arrives at " + appliance.id()
+                + " with everything firing: " + id + " set to " + Words.inWc(setting) + ", pipe loses "
+                + Words.inWc(setting - outlet.pressureInWc().orElse(0)) + ", regulator falls "
+                + Words.inWc(droop.atLoadInWc().orElse(0)) + source(droop) + ", connector loses "
+                + Words.inWc(outlet.connector().inWc())
+                + (outlet.connector().assumed() ? " (assumed, its capacity is not entered)" : "");
+        SettingWindow window = pressures.window(outlet.regulator());
+        String required = "at least " + Words.inWc(least) + " at the inlet, the label's least; " + id + " set to "
+                + bounds(window);
+        return new Finding(
+                RULE,
+                Severity.MUST_FIX,
+                appliance.id(),
+                found,
+                required,
+                REFERENCE,
+                EDITION,
+                assumed ? Confidence.MEMORY : Confidence.PRINT,
+                remedy(id, window),
+                assumed
+                        ? Optional.of("How far does " + id + " fall at its load, and what does the connector to "
+                                + appliance.id() + " carry?")
+                        : Optional.empty(),
+                assumed ? Optional.of(AskWhom.SUPPLIER) : Optional.empty(),
+                "/regulators/" + outlet.regulator() + "/outlet");
+    }
+
+    private static String source(Droop droop) {
+        return switch (droop.source()) {
+            case ENTERED -> "";
+            case MEASURED -> " (as read)";
+            case DEFAULT -> " (default, its own figure is not entered)";
+        };
+    }
+
+    /** "11.2 to 11.67 in. w.c." in words, with the side that is not known left open. */
+    static String bounds(SettingWindow window) {
+        String lowest = window.lowestInWc().isPresent()
+                ? "no less than " + Words.inWc(window.lowestInWc().getAsDouble())
+                : "";
+        String highest = window.highestInWc().isPresent()
+                ? "no more than " + Words.inWc(window.highestInWc().getAsDouble())
+                : "";
+        return lowest.isEmpty() ? highest : highest.isEmpty() ? lowest : lowest + " and " + highest;
+    }
+
+    /** What mends a setting outside the window; both outlets by name where no setting will do. */
+    static String remedy(String regulator, SettingWindow window) {
+        if (window.isEmpty()) {
+            return "No setting of " + regulator + " serves both: "
+                    + window.lowestFor().orElseThrow() + " asks for no less than "
+                    + Words.inWc(window.lowestInWc().orElseThrow()) + ", "
+                    + window.highestFor().orElseThrow() + " for no more than "
+                    + Words.inWc(window.highestInWc().orElseThrow())
+                    + ". Larger pipe, a regulator that falls less, or a line regulator for one of them mends it.";
+        }
+        return "Have the fitter set " + regulator + " to " + bounds(window)
+                + ", or use larger pipe, a larger connector or a regulator that falls less.";
+    }
+
+    private Finding notReached(Appliance appliance, OutletPressure outlet) {
+        int starved = starved(outlet.regulator());
+        RegulatorPressure regulator = pressures.regulator(starved);
+        String id = regulator.regulator().id();
+        boolean entered = regulator.regulator().minInlet().isKnown();
+        double needed = entered
+                ? regulator.regulator().minInlet().findValue().orElseThrow().inWc()
+                : regulator.settingInWc().orElseThrow();
+        int feeder = piping.stageIndex(piping.sectionFeeding(starved));
+        return new Finding(
+                RULE,
+                Severity.MUST_FIX,
+                appliance.id(),
+                "regulator " + id + " before " + appliance.id() + " sees "
+                        + Words.inWc(regulator.inletInWc().orElse(0)) + " with everything firing",
+                "at least " + Words.inWc(needed) + " at the inlet of " + id
+                        + (entered ? ", its least" : ", its own setting"),
+                REFERENCE,
+                EDITION,
+                Confidence.PRINT,
+                "Set " + pressures.regulator(feeder).regulator().id() + " higher or use larger pipe between it and "
+                        + id + ".",
+                Optional.empty(),
+                Optional.empty(),
+                "/regulators/" + feeder + "/outlet");
+    }
+
+    /** The first regulator on the way from the tank that is not reached. */
+    private int starved(int regulator) {
+        int found = regulator;
+        int section = piping.sectionFeeding(found);
+        while (section >= 0 && pressures.regulator(piping.stageIndex(section)).reached() == Reached.NO) {
+            found = piping.stageIndex(section);
+            section = piping.sectionFeeding(found);
+        }
+        return found;
+    }
+
+    private static Finding asksLabel(Appliance appliance, int a) {
+        return new Finding(
+                RULE,
+                Severity.NOTE,
+                appliance.id(),
+                "the least inlet pressure of " + appliance.id() + " is not entered",
+                "the least inlet pressure on its rating plate, in in. w.c.",
+                REFERENCE,
+                EDITION,
+                Confidence.PRINT,
+                "Enter it from the rating plate, the propane line.",
+                Optional.of(
+                        "What least inlet pressure does the rating plate of " + appliance.id() + " name for propane?"),
+                Optional.of(AskWhom.RATING_PLATE),
+                "/appliances/" + a + "/minInlet");
+    }
+
+    /** A section that has a size and a load, but more load than its table's first row, tells no drop. */
+    private Optional<Finding> beyondTable(Appliance appliance, OutletPressure outlet) {
+        for (int s = outlet.section(); s >= 0; s = piping.parent(s)) {
+            boolean sized = pressures.sizing().section(s).status() != SectionStatus.UNKNOWN
+                    && pressures.sizing().section(s).used().isPresent();
+            boolean told = pressures.section(s).dropInWc().isPresent();
+            boolean reachable = piping.parent(s) < 0
+                    || pressures.section(piping.parent(s)).endInWc().isPresent();
+            if (sized && !told && reachable && piping.load(s).complete()) {
+                return Optional.of(new Finding(
+                        RULE,
+                        Severity.NOTE,
+                        appliance.id(),
+                        "the pressure at " + appliance.id() + " is not known: section "
+                                + piping.section(s).id() + " has "
+                                + Words.btuh(piping.load(s).knownBtuh())
+                                + ", more than the first row of its table carries",
+                        "a load within the table of section "
+                                + piping.section(s).id(),
+                        REFERENCE,
+                        EDITION,
+                        Confidence.PRINT,
+                        "Use a larger size in section " + piping.section(s).id() + ".",
+                        Optional.empty(),
+                        Optional.empty(),
+                        "/sections/" + s + "/installedSize"));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void regulator(int r) {
+        RegulatorPressure regulator = pressures.regulator(r);
+        if (piping.sectionFeeding(r) < 0 || !regulator.regulator().minInlet().isUnknown()) {
+            return;
+        }
+        String id = regulator.regulator().id();
+        String sees = regulator.inletInWc().isPresent()
+                ? "; it will see " + Words.inWc(regulator.inletInWc().getAsDouble())
+                : "";
+        out.add(new Finding(
+                RULE,
+                Severity.NOTE,
+                id,
+                "the least inlet pressure of regulator " + id + " is not entered" + sees,
+                "the least inlet pressure of its maker",
+                REFERENCE,
+                EDITION,
+                Confidence.PRINT,
+                "Enter the least inlet pressure from its maker's sheet.",
+                Optional.of("What inlet pressure does regulator " + id + " need at its load?"),
+                Optional.of(AskWhom.SUPPLIER),
+                "/regulators/" + r + "/minInlet"));
+    }
+}

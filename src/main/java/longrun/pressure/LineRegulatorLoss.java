@@ -1,0 +1,81 @@
+package longrun.pressure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longrun.finding.AskWhom;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.origin.Confidence;
+import longrun.piping.Piping;
+import longrun.piping.Stage;
+import longrun.plan.Regulator;
+import longrun.plan.RegulatorKind;
+import longrun.quantity.Pressure;
+
+/**
+ * The 2 psi tables leave out what the line regulator itself loses and hold only up to 1/2 psi (footnote of 2018 IRC Table
+ * G2413.4(17)).
+ */
+public final class LineRegulatorLoss {
+
+    static final String RULE = "line-regulator-loss";
+
+    /** Greatest loss with which the tables hold. */
+    static final Pressure LIMIT = Pressure.ofPsi(0.5);
+
+    private static final Pressure TWO_PSI = Pressure.ofPsi(2);
+
+    private LineRegulatorLoss() {}
+
+    /** The findings of a plan, in the order of its regulators. */
+    public static List<Finding> of(Pressures pressures) {
+        Piping piping = pressures.sizing().piping();
+        List<Finding> out = new ArrayList<>();
+        for (Stage stage : piping.stages()) {
+            int feeder = piping.stageFeeding(stage.regulatorIndex());
+            boolean onTwoPsi = feeder >= 0
+                    && piping.stages().get(feeder).regulator().outlet().is(p -> p.same(TWO_PSI));
+            if (onTwoPsi && stage.regulator().kind().is(RegulatorKind.LINE)) {
+                find(stage).ifPresent(out::add);
+            }
+        }
+        return List.copyOf(out);
+    }
+
+    private static Optional<Finding> find(Stage stage) {
+        Regulator regulator = stage.regulator();
+        Optional<Pressure> loss = regulator.lossAtLoad().findValue();
+        if (loss.isPresent() && loss.get().inWc() <= LIMIT.inWc() + 1e-9) {
+            return Optional.empty();
+        }
+        String id = regulator.id();
+        boolean known = loss.isPresent();
+        String found = known
+                ? "line regulator " + id + " loses " + Words.number(loss.get().psi(), 2) + " psi at its load"
+                : "the pressure line regulator " + id + " itself loses at its load is not entered";
+        return Optional.of(new Finding(
+                RULE,
+                known ? Severity.MUST_FIX : Severity.CAUTION,
+                id,
+                found,
+                "no more than 0.5 psi, with which the 2 psi tables hold",
+                "International Residential Code Table G2413.4(17), footnote",
+                "2018",
+                Confidence.PRINT,
+                known
+                        ? "Use a larger line regulator, whose loss is no more than 0.5 psi."
+                        : "Enter its loss at its load.",
+                known
+                        ? Optional.empty()
+                        : Optional.of("What pressure does line regulator " + id + " lose at " + stageLoad(stage) + "?"),
+                known ? Optional.empty() : Optional.of(AskWhom.SUPPLIER),
+                "/regulators/" + stage.regulatorIndex() + "/lossAtLoad"));
+    }
+
+    private static String stageLoad(Stage stage) {
+        return stage.outlets().size() == 1
+                ? "the full input of " + stage.outlets().get(0).id()
+                : "the full input of everything behind it";
+    }
+}

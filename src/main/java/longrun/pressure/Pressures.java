@@ -1,0 +1,260 @@
+package longrun.pressure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import longrun.capacity.FlowEquation;
+import longrun.capacity.GasProperties;
+import longrun.piping.Outlet;
+import longrun.piping.Piping;
+import longrun.piping.Stage;
+import longrun.plan.Appliance;
+import longrun.plan.Direction;
+import longrun.plan.Fact;
+import longrun.plan.Leg;
+import longrun.plan.Regulator;
+import longrun.pressure.RegulatorPressure.Reached;
+import longrun.quantity.Pressure;
+import longrun.quantity.Ratio;
+import longrun.sizing.Sizing;
+
+/**
+ * The pressure along every run and at every appliance of a sized plan. Every regulator begins anew at its own setting.
+ * Worked in time proportional to the number of sections, without recursion.
+ */
+public final class Pressures {
+
+    /** What propane loses a foot of rise, in. w.c.: specific gravity 1.50 against air (derived). */
+    public static final double STATIC_IN_WC_PER_FT = 0.0073;
+
+    /** Outlet at no flow as a share of the setting where it is not entered (memory). */
+    public static final double LOCK_UP_SHARE = 1.20;
+
+    private static final double SAME = 1e-9; // binary rounding, far below any gauge
+
+    private final Sizing sizing;
+    private final Piping piping;
+    private final StageChain chain;
+    private final double[] aloneInWc;
+    private final double[] riseInWc;
+    private final RegulatorPressure[] regulators;
+    private final List<OutletPressure> outlets;
+
+    private Pressures(Sizing sizing) {
+        this.sizing = sizing;
+        this.piping = sizing.piping();
+        this.chain = new StageChain(sizing);
+        this.aloneInWc = new double[piping.sectionCount()];
+        Arrays.fill(aloneInWc, Double.NaN);
+        this.riseInWc = new double[piping.sectionCount()];
+        this.regulators = new RegulatorPressure[piping.stages().size()];
+        AloneChain alone = new AloneChain(piping, chain.flow, aloneInWc);
+        for (int stage : upstreamFirst()) {
+            work(piping.stages().get(stage), alone);
+        }
+        List<OutletPressure> out = new ArrayList<>();
+        for (Appliance appliance : piping.plan().appliances()) {
+            out.add(outlet(appliance));
+        }
+        this.outlets = List.copyOf(out);
+    }
+
+    public static Pressures of(Sizing sizing) {
+        return new Pressures(sizing);
+    }
+
+    /** Stages, each after the one that feeds its regulator. */
+    private List<Integer> upstreamFirst() {
+        List<Integer> order = new ArrayList<>();
+        for (int r = 0; r < regulators.length; r++) {
+            if (piping.stageFeeding(r) < 0) {
+                order.add(r);
+            }
+        }
+        for (int k = 0; k < order.size(); k++) {
+            for (Outlet outlet : piping.stages().get(order.get(k)).outlets()) {
+                if (outlet.kind() == Outlet.Kind.REGULATOR) {
+                    order.add(outlet.item());
+                }
+            }
+        }
+        return order;
+    }
+
+    private void work(Stage stage, AloneChain alone) {
+        Regulator regulator = stage.regulator();
+        Optional<Pressure> setting = regulator.outlet().findValue();
+        Optional<Droop> droop = setting.map(p -> Droop.of(piping.plan(), regulator, p, piping.load(stage)));
+        double lockUp = regulator.lockUp().findValue().map(Ratio::fraction).orElse(LOCK_UP_SHARE);
+        int feeder = piping.sectionFeeding(stage.regulatorIndex());
+        OptionalDouble inlet = feeder < 0 ? OptionalDouble.empty() : known(chain.droopedEndInWc[feeder]);
+        regulators[stage.regulatorIndex()] = new RegulatorPressure(
+                regulator,
+                inlet,
+                reached(regulator, inlet, feeder),
+                setting.map(p -> OptionalDouble.of(p.inWc())).orElse(OptionalDouble.empty()),
+                setting.map(p -> OptionalDouble.of(p.inWc() * lockUp)).orElse(OptionalDouble.empty()),
+                regulator.lockUp().isKnown(),
+                droop,
+                piping.load(stage));
+        for (int s : stage.sections()) {
+            int parent = piping.parent(s);
+            riseInWc[s] = (parent < 0 ? 0 : riseInWc[parent]) + staticInWc(s).orElse(Double.NaN);
+        }
+        if (setting.isPresent()) {
+            chain.run(stage, setting.get(), droop.orElseThrow().atLoadInWc().orElse(Double.NaN));
+            alone.run(stage, setting.get());
+        }
+    }
+
+    private Reached reached(Regulator regulator, OptionalDouble inlet, int feeder) {
+        if (feeder < 0) {
+            return Reached.YES;
+        }
+        int stage = piping.stageIndex(feeder);
+        Reached before = stage < 0 ? Reached.UNKNOWN : regulators[stage].reached();
+        Optional<Pressure> least = regulator.minInlet().findValue();
+        // no regulator raises pressure: under its own setting it is not reached, whatever its maker asks
+        Optional<Pressure> needed =
+                least.isPresent() ? least : regulator.outlet().findValue();
+        boolean under = inlet.isPresent()
+                && needed.isPresent()
+                && inlet.getAsDouble() < needed.get().inWc() - SAME;
+        if (before == Reached.NO || under) {
+            return Reached.NO;
+        }
+        return before == Reached.UNKNOWN || (least.isPresent() && inlet.isEmpty()) ? Reached.UNKNOWN : Reached.YES;
+    }
+
+    private OutletPressure outlet(Appliance appliance) {
+        ConnectorDrop connector = ConnectorDrop.of(appliance);
+        OptionalInt found = piping.findSection(appliance.fedBy().findValue().orElse(""));
+        int section = found.orElse(-1);
+        int stage = section < 0 ? -1 : piping.stageIndex(section);
+        if (stage < 0) {
+            OptionalDouble none = OptionalDouble.empty();
+            return new OutletPressure(section, -1, none, none, none, none, none, none, connector, InletStatus.UNKNOWN);
+        }
+        RegulatorPressure regulator = regulators[stage];
+        double drooped = chain.droopedEndInWc[section];
+        OptionalDouble atInlet = known(StageChain.after(drooped, connector.inWc()));
+        return new OutletPressure(
+                section,
+                stage,
+                known(chain.endInWc[section]),
+                known(drooped),
+                atInlet,
+                known(aloneInWc[section]),
+                regulator.lockUpInWc(),
+                known(riseInWc[section]),
+                connector,
+                status(appliance, regulator, atInlet));
+    }
+
+    private static InletStatus status(Appliance appliance, RegulatorPressure regulator, OptionalDouble atInlet) {
+        Fact<Pressure> least = appliance.minInlet();
+        Fact<Pressure> greatest = appliance.maxInlet();
+        boolean low = atInlet.isPresent() && least.is(p -> atInlet.getAsDouble() < p.inWc() - SAME);
+        if (low || regulator.reached() == Reached.NO) {
+            return InletStatus.LOW;
+        }
+        OptionalDouble idle = regulator.lockUpInWc();
+        if (idle.isPresent() && greatest.is(p -> idle.getAsDouble() > p.inWc() + SAME)) {
+            return InletStatus.HIGH;
+        }
+        boolean known = least.isKnown()
+                && greatest.isKnown()
+                && atInlet.isPresent()
+                && idle.isPresent()
+                && regulator.reached() == Reached.YES;
+        return known ? InletStatus.ENOUGH : InletStatus.UNKNOWN;
+    }
+
+    public Sizing sizing() {
+        return sizing;
+    }
+
+    /** One section, by its index in the plan. */
+    public SectionPressure section(int index) {
+        double drop = chain.dropInWc[index];
+        SectionFlow flow = chain.flow[index];
+        return new SectionPressure(
+                Double.isInfinite(drop) ? OptionalDouble.empty() : known(drop),
+                known(chain.endInWc[index]),
+                known(chain.droopedEndInWc[index]),
+                velocity(index),
+                flow.hasBore() && piping.measuredFt(index).isPresent()
+                        ? OptionalDouble.of(
+                                areaFt2(flow) * piping.measuredFt(index).getAsDouble())
+                        : OptionalDouble.empty(),
+                staticInWc(index),
+                sizing.countedFt(index));
+    }
+
+    /** Actual feet a second at the section's end, where the gas is thinnest and fastest. */
+    private OptionalDouble velocity(int index) {
+        SectionFlow flow = chain.flow[index];
+        OptionalDouble load = piping.load(index).btuh();
+        double end = chain.endInWc[index];
+        if (!flow.hasBore() || load.isEmpty() || Double.isNaN(end) || end <= 0) {
+            return OptionalDouble.empty();
+        }
+        double standard = load.getAsDouble() / GasProperties.PROPANE.btuPerFt3() / 3600;
+        double psia = Pressure.ofInWc(end).psi() + FlowEquation.ATMOSPHERE_PSIA;
+        return OptionalDouble.of(standard * FlowEquation.ATMOSPHERE_PSIA / psia / areaFt2(flow));
+    }
+
+    private static double areaFt2(SectionFlow flow) {
+        return Math.PI / 4 * flow.boreIn() * flow.boreIn() / 144;
+    }
+
+    private OptionalDouble staticInWc(int section) {
+        double rise = 0;
+        List<Leg> legs = piping.section(section).legs().findValue().orElse(List.of());
+        for (Leg leg : legs) {
+            if (leg.direction().isEmpty()) {
+                return OptionalDouble.empty();
+            }
+            Direction way = leg.direction().get();
+            double feet = leg.length().feet();
+            rise += way == Direction.UP ? feet : way == Direction.DOWN ? -feet : 0;
+        }
+        return legs.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(STATIC_IN_WC_PER_FT * rise + 0.0);
+    }
+
+    /** One line an appliance, in the plan's order. */
+    public List<OutletPressure> outlets() {
+        return outlets;
+    }
+
+    /** One appliance, by its index in the plan. */
+    public OutletPressure outlet(int appliance) {
+        return outlets.get(appliance);
+    }
+
+    /** The regulator schedule: one line a regulator, in the plan's order. */
+    public List<RegulatorPressure> regulators() {
+        return List.of(regulators);
+    }
+
+    /** One regulator, by its index in the plan. */
+    public RegulatorPressure regulator(int index) {
+        return regulators[index];
+    }
+
+    /** The settings one regulator may have, by its index in the plan. */
+    public SettingWindow window(int regulator) {
+        return SettingWindow.of(this, regulator);
+    }
+
+    SectionFlow flow(int section) {
+        return chain.flow[section];
+    }
+
+    private static OptionalDouble known(double value) {
+        return AloneChain.known(value);
+    }
+}

@@ -1,0 +1,81 @@
+package longrun.pressure;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import longrun.capacity.CapacityTable;
+import longrun.capacity.FittingLengths;
+import longrun.capacity.FlowEquation;
+import longrun.plan.Material;
+import longrun.quantity.Pressure;
+import longrun.sizing.SectionSize;
+import longrun.sizing.Sizing;
+
+/**
+ * One section as the gas meets it.
+ *
+ * @param lengthFt measured and counted fittings; NaN unknown
+ * @param boreIn of the size in use; NaN where it has none or there is no size
+ * @param table the table of the size in use
+ * @param column its column
+ */
+record SectionFlow(double lengthFt, double boreIn, Optional<CapacityTable> table, int column) {
+
+    static SectionFlow of(Sizing sizing, int section) {
+        SectionSize size = sizing.section(section);
+        OptionalDouble measured = sizing.piping().measuredFt(section);
+        OptionalDouble counted = sizing.countedFt(section);
+        double length = measured.isPresent() && counted.isPresent()
+                ? measured.getAsDouble() + counted.getAsDouble()
+                : Double.NaN;
+        return new SectionFlow(
+                length,
+                boreIn(size),
+                size.used().isPresent() ? size.table() : Optional.empty(),
+                size.used().orElse(-1));
+    }
+
+    /** A table the person loaded names sizes only; pipe and tube are known by their size all the same. */
+    private static double boreIn(SectionSize size) {
+        if (size.boreIn().isPresent() || size.size().isEmpty()) {
+            return size.boreIn().orElse(Double.NaN);
+        }
+        Material material = size.table().orElseThrow().material();
+        return material == Material.CSST
+                ? Double.NaN
+                : FittingLengths.boreIn(material, size.size().get()).orElse(Double.NaN);
+    }
+
+    boolean isKnown() {
+        return !Double.isNaN(lengthFt) && table.isPresent();
+    }
+
+    boolean hasBore() {
+        return boreIn > 0;
+    }
+
+    /**
+     * Drop in in. w.c.; NaN where it is not known, infinite where the pressure cannot push the load through.
+     *
+     * @param runInlet the regulator's setting, which decides the equation
+     * @param startInWc pressure where the section begins
+     */
+    double dropInWc(Pressure runInlet, double startInWc, double loadBtuh) {
+        if (!isKnown() || Double.isNaN(startInWc) || Double.isNaN(loadBtuh)) {
+            return Double.NaN;
+        }
+        if (loadBtuh == 0) {
+            return 0;
+        }
+        if (startInWc <= 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        if (hasBore()) {
+            double psi = FlowEquation.dropPsi(boreIn, runInlet, Pressure.ofInWc(startInWc), loadBtuh, lengthFt);
+            return Double.isNaN(psi)
+                    ? Double.POSITIVE_INFINITY
+                    : Pressure.ofPsi(psi).inWc();
+        }
+        OptionalDouble carries = TableLength.feet(table.orElseThrow(), column, loadBtuh);
+        return carries.isEmpty() ? Double.NaN : table.get().drop().inWc() * lengthFt / carries.getAsDouble();
+    }
+}

@@ -1,0 +1,131 @@
+package longrun.rules;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import longrun.plan.Appliance;
+import longrun.plan.Appliance.Part;
+import longrun.plan.ApplianceKind;
+import longrun.plan.PartKind;
+import longrun.plan.ShutoffPlace;
+
+/** The parts at one appliance, in flow order. */
+record Hookup(Appliance appliance, Place place) {
+
+    private static final int NOWHERE = -1;
+
+    /** One part and where it stands in the row. */
+    record Fitted(Hookup hookup, int index, Part part) {
+
+        Place place() {
+            return hookup.place.inside("connection/" + index);
+        }
+    }
+
+    static List<Hookup> listIn(House house) {
+        List<Hookup> all = new ArrayList<>();
+        List<Appliance> appliances = house.plan().appliances();
+        for (int i = 0; i < appliances.size(); i++) {
+            Appliance a = appliances.get(i);
+            all.add(new Hookup(a, new Place(a.id(), "/appliances/" + i, label(a))));
+        }
+        return all;
+    }
+
+    private static String label(Appliance a) {
+        String name = a.name()
+                .findValue()
+                .or(() -> a.kind().findValue().map(ApplianceKind::label))
+                .orElse("appliance");
+        String lower = a.name().isKnown() ? name : name + (name.equals("appliance") ? " " + a.id() : "");
+        return "the " + lower;
+    }
+
+    String connectionPointer() {
+        return place.pointer() + "/connection";
+    }
+
+    boolean isUnknown() {
+        return appliance.connection().isUnknown();
+    }
+
+    List<Fitted> parts() {
+        List<Part> parts = appliance.connection().findValue().orElse(List.of());
+        List<Fitted> fitted = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            fitted.add(new Fitted(this, i, parts.get(i)));
+        }
+        return fitted;
+    }
+
+    List<Fitted> listOf(PartKind kind) {
+        return parts().stream().filter(f -> f.part().part().is(kind)).toList();
+    }
+
+    boolean has(PartKind kind) {
+        return !listOf(kind).isEmpty();
+    }
+
+    /** The first part of any of these kinds, or -1. */
+    int first(PartKind... kinds) {
+        return parts().stream()
+                .filter(f -> Arrays.stream(kinds).anyMatch(k -> f.part().part().is(k)))
+                .mapToInt(Fitted::index)
+                .findFirst()
+                .orElse(NOWHERE);
+    }
+
+    /** The first part whose kind is not entered. */
+    Optional<Fitted> findUnnamed() {
+        return parts().stream().filter(f -> !f.part().part().isKnown()).findFirst();
+    }
+
+    /** The shutoff that serves the appliance: the nearest by the distances entered, else the first. */
+    Optional<Fitted> findShutoff() {
+        return listOf(PartKind.SHUTOFF).stream().min(Comparator.comparingDouble(Hookup::distance));
+    }
+
+    private static double distance(Fitted valve) {
+        return valve.part().distance().findValue().map(d -> d.length().feet()).orElse(Double.MAX_VALUE);
+    }
+
+    /** Where the serving shutoff is; at the appliance where nothing else is entered, which is the stricter case. */
+    ShutoffPlace shutoffPlace() {
+        return findShutoff().flatMap(f -> f.part().place().findValue()).orElse(ShutoffPlace.APPLIANCE);
+    }
+
+    /** What a rule says of a part that is not in the row, or empty where the row shows enough. */
+    <T> Optional<Case<T>> findUnseen(String what) {
+        if (isUnknown()) {
+            return Optional.of(Case.asks(
+                    place,
+                    "the parts between the pipe and {who} are not entered",
+                    Question.fitter("Which parts are fitted at {who}, in order from the pipe to the appliance:"
+                            + " shutoff, sediment trap, union, connector?"),
+                    connectionPointer()));
+        }
+        return findUnnamed()
+                .map(f -> Case.asks(
+                        f.place(),
+                        "part " + (f.index() + 1) + " at {who} has no kind entered, so " + what + " is not known",
+                        Question.fitter("What is part " + (f.index() + 1) + " at {who}, counted from the pipe?"),
+                        f.place().pointer() + "/part"));
+    }
+
+    /** Every part of a kind, or the reason why there is none to judge. */
+    static Cases<Part> each(PartKind kind, String what) {
+        return house -> {
+            List<Case<Part>> cases = new ArrayList<>();
+            for (Hookup h : listIn(house)) {
+                List<Fitted> fitted = h.listOf(kind);
+                if (fitted.isEmpty()) {
+                    cases.add(h.<Part>findUnseen(what).orElseGet(() -> Case.notFor(h.place())));
+                }
+                fitted.forEach(f -> cases.add(Case.of(f.place(), f.part())));
+            }
+            return cases;
+        };
+    }
+}

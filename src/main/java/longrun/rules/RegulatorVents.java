@@ -1,0 +1,154 @@
+package longrun.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import longrun.plan.Appliance;
+import longrun.plan.ApplianceVent;
+import longrun.plan.Distance;
+import longrun.plan.Fact;
+import longrun.plan.Regulator;
+import longrun.plan.RegulatorKind;
+import longrun.plan.RegulatorVent;
+import longrun.plan.Setting;
+
+/** Topic vent: what a regulator lets go of ends away from openings, flames, intakes and wet exhaust. */
+final class RegulatorVents {
+
+    private RegulatorVents() {}
+
+    static List<Rule> rules() {
+        return List.of(
+                new VentIndoors(),
+                rule(
+                        "regulator-vent-ignition",
+                        RegulatorVents::ignition,
+                        Regulator::ventToIgnition,
+                        "ventToIgnition",
+                        "a source of ignition"),
+                rule(
+                        "regulator-vent-intake",
+                        Regulators.eachOnTankSide(),
+                        Regulator::ventToIntake,
+                        "ventToIntake",
+                        "a direct-vent opening or air intake"),
+                rule(
+                        "regulator-vent-terminal",
+                        RegulatorVents::terminal,
+                        Regulator::ventToVentTerminal,
+                        "ventToVentTerminal",
+                        "an appliance's vent terminal"));
+    }
+
+    static DistanceRule<Regulator> rule(
+            String name,
+            Cases<Regulator> where,
+            Function<Regulator, Fact<Distance>> measure,
+            String field,
+            String thing) {
+        return new DistanceRule<>(
+                name,
+                Precedence.PLACE,
+                where,
+                measure,
+                field,
+                State.HOLDS,
+                new DistanceRule.Words(
+                        "the vent of {who} is {entered} from " + thing,
+                        "how far the vent of {who} is from the nearest " + thing.replaceFirst("^(an|a) ", "")
+                                + " is not entered",
+                        "Move the vent of {who} to {limit} or more from " + thing + ", or pipe it there.",
+                        Question.fitter(
+                                "How far is the relief outlet of {who} from " + thing + ", or is there none?")));
+    }
+
+    /** A line regulator's vent counts where it ends outdoors; a limiter lets nothing out worth a distance. */
+    private static List<Case<Regulator>> ignition(House house) {
+        List<Case<Regulator>> cases = new ArrayList<>();
+        for (Regulators.At at : Regulators.listIn(house)) {
+            Regulator r = at.regulator();
+            if (!r.kind().isKnown()) {
+                cases.add(Regulators.askKind(at));
+            } else if (!r.kind().is(RegulatorKind.LINE)) {
+                cases.add(Case.of(at.place(), r));
+            } else if (r.vent().isUnknown()) {
+                cases.add(LineRegulator.askVent(at.place()));
+            } else if (r.vent().is(v -> v != RegulatorVent.LIMITER)) {
+                cases.add(Case.of(at.place(), r, "line"));
+            } else {
+                cases.add(Case.notFor(at.place()));
+            }
+        }
+        return cases;
+    }
+
+    /** Only a house with a vent terminal through its wall, or one whose vents are not all entered. */
+    private static List<Case<Regulator>> terminal(House house) {
+        boolean noTerminal = house.plan().appliances().stream()
+                .map(Appliance::vent)
+                .allMatch(v -> v.isNone() || v.is(ApplianceVent.NONE) || v.is(ApplianceVent.DRAFT));
+        return Regulators.listIn(house).stream()
+                .map(at -> {
+                    Regulator r = at.regulator();
+                    if (!r.kind().isKnown()) {
+                        return Regulators.<Regulator>askKind(at);
+                    }
+                    boolean inside =
+                            r.kind().is(RegulatorKind.LINE) && !r.setting().is(Setting.OUTDOORS);
+                    return noTerminal || inside ? Case.<Regulator>notFor(at.place()) : Case.of(at.place(), r);
+                })
+                .toList();
+    }
+
+    /** The distance to an opening below the relief; indoors the relief is piped outdoors first. */
+    private static final class VentIndoors implements Rule {
+
+        private final DistanceRule<Regulator> distance = rule(
+                name(),
+                Regulators.eachOnTankSide(),
+                Regulator::ventToOpening,
+                "ventToOpening",
+                "a building opening below it");
+
+        @Override
+        public String name() {
+            return "regulator-vent-opening";
+        }
+
+        @Override
+        public List<Verdict> judge(House house) {
+            List<Verdict> verdicts = new ArrayList<>(distance.judge(house));
+            Threshold piped = house.limits().get(name(), "indoors");
+            for (Regulators.At at : Regulators.listIn(house)) {
+                Regulator r = at.regulator();
+                boolean indoors = r.kind().is(k -> k != RegulatorKind.LINE)
+                        && r.setting().is(s -> s == Setting.INDOORS || s == Setting.CONCEALED);
+                if (indoors) {
+                    verdicts.add(indoors(piped, at.place(), r.vent()));
+                }
+            }
+            return verdicts;
+        }
+
+        private static Verdict indoors(Threshold piped, Place place, Fact<RegulatorVent> vent) {
+            String field = place.pointer() + "/vent";
+            if (vent.isUnknown()) {
+                return Tell.asks(
+                        piped,
+                        place,
+                        "{who} is indoors, and where its vent goes is not entered",
+                        Question.fitter("Is the vent of {who} piped outdoors?"),
+                        field);
+            }
+            return vent.is(v -> v != RegulatorVent.LIMITER)
+                    ? Tell.holds(piped, place)
+                    : Tell.broken(
+                            piped,
+                            place,
+                            "{who} is indoors and its relief is not piped outdoors (vent: "
+                                    + vent.findText().orElse("") + ")",
+                            "Pipe the vent of {who} outdoors, or move the regulator outdoors.",
+                            field);
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package longrun.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import longrun.plan.Regulator;
+import longrun.plan.RegulatorKind;
+
+/** The regulators of a house, each at its place. */
+final class Regulators {
+
+    private Regulators() {}
+
+    record At(Regulator regulator, Place place) {}
+
+    static List<At> listIn(House house) {
+        List<At> all = new ArrayList<>();
+        List<Regulator> regulators = house.plan().regulators();
+        for (int i = 0; i < regulators.size(); i++) {
+            Regulator r = regulators.get(i);
+            String kind = r.kind().findValue().map(RegulatorKind::label).orElse("regulator");
+            all.add(new At(r, new Place(r.id(), "/regulators/" + i, "the " + kind + " " + r.id())));
+        }
+        return all;
+    }
+
+    /** The question that decides which rules a regulator falls under. */
+    static <T> Case<T> askKind(At at) {
+        return Case.asks(
+                at.place(),
+                "the kind of {who} is not entered",
+                Question.supplier("What kind is {who}: first-stage, second-stage, integral two-stage, 2 psi or line?"),
+                at.place().pointer() + "/kind");
+    }
+
+    /** Every line regulator. */
+    static Cases<Regulator> eachLine() {
+        return house -> listIn(house).stream()
+                .map(at -> at.regulator().kind().isKnown()
+                        ? at.regulator().kind().is(RegulatorKind.LINE)
+                                ? Case.of(at.place(), at.regulator())
+                                : Case.<Regulator>notFor(at.place())
+                        : Regulators.<Regulator>askKind(at))
+                .toList();
+    }
+
+    /** Every regulator ahead of the point of delivery or at it. */
+    static Cases<Regulator> eachOnTankSide() {
+        return house -> listIn(house).stream()
+                .map(at -> at.regulator().kind().isKnown()
+                        ? at.regulator().kind().is(RegulatorKind.LINE)
+                                ? Case.<Regulator>notFor(at.place())
+                                : Case.of(at.place(), at.regulator())
+                        : Regulators.<Regulator>askKind(at))
+                .toList();
+    }
+}

@@ -1,0 +1,92 @@
+package longrun.rules;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import longrun.finding.Finding;
+
+/** Every rule there is, and the one way to ask them all. */
+public final class Rules {
+
+    private static final List<Rule> ALL = Stream.of(
+                    List.<Rule>of(new EnteredCode()),
+                    GasType.rules(),
+                    Shutoff.rules(),
+                    SedimentTrap.rules(),
+                    Connector.rules(),
+                    List.<Rule>of(new RegulatorKinds(), new RegulatorCapacity()),
+                    RegulatorVents.rules(),
+                    LineRegulator.rules(),
+                    TankDistance.rules(),
+                    List.<Rule>of(new UncappedOutlet()))
+            .flatMap(List::stream)
+            .toList();
+
+    /** Parts of a plan in the order they are written. */
+    private static final List<String> PARTS =
+            List.of("code", "site", "regulators", "sections", "rooms", "appliances", "tank", "tanks", "use");
+
+    private Rules() {}
+
+    /** Every rule, in the order its topics are told. */
+    public static List<Rule> all() {
+        return ALL;
+    }
+
+    /** What all rules say of a house, with the answers given so far. */
+    public static RuleReport check(House house) {
+        List<Told> told = new ArrayList<>();
+        List<RuleState> states = new ArrayList<>();
+        for (Rule rule : ALL) {
+            for (Verdict verdict : rule.judge(house)) {
+                states.add(verdict.state());
+                verdict.finding().ifPresent(f -> told.add(new Told(rule.precedence(), verdict.state(), f)));
+            }
+        }
+        List<Finding> findings = onceAnEntry(told).stream()
+                .sorted(Comparator.comparingLong(t -> order(t.state().pointer())))
+                .map(Told::finding)
+                .toList();
+        return new RuleReport(Answers.apply(house.plan(), findings), states);
+    }
+
+    private record Told(Precedence precedence, RuleState state, Finding finding) {
+
+        /** A question stands best where its entry is. */
+        boolean isAtItsEntry() {
+            return finding.field().startsWith(state.pointer());
+        }
+    }
+
+    /** Of several questions that one entry answers, the first by precedence is asked. */
+    private static List<Told> onceAnEntry(List<Told> told) {
+        Comparator<Told> first =
+                Comparator.comparing((Told t) -> !t.isAtItsEntry()).thenComparing(Told::precedence);
+        Map<String, Told> asked = new HashMap<>();
+        for (Told t : told) {
+            if (t.state().state() == State.ASKS) {
+                asked.merge(t.finding().field(), t, (a, b) -> first.compare(b, a) < 0 ? b : a);
+            }
+        }
+        return told.stream()
+                .filter(t -> t.state().state() != State.ASKS
+                        || Optional.ofNullable(asked.get(t.finding().field()))
+                                .filter(kept -> kept == t)
+                                .isPresent())
+                .toList();
+    }
+
+    /** Where a place stands in the plan: its part, then its number in the list. */
+    private static long order(String pointer) {
+        String[] steps = pointer.split("/", 4);
+        int part = steps.length > 1 ? PARTS.indexOf(steps[1]) : -1;
+        long index = steps.length > 2 && steps[2].chars().allMatch(Character::isDigit) && !steps[2].isEmpty()
+                ? Long.parseLong(steps[2])
+                : 0;
+        return (part < 0 ? PARTS.size() : part) * 10_000_000L + index;
+    }
+}

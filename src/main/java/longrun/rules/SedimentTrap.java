@@ -1,0 +1,124 @@
+package longrun.rules;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import longrun.plan.Appliance.Part;
+import longrun.plan.ApplianceKind;
+import longrun.plan.Distance;
+import longrun.plan.Fact;
+import longrun.plan.PartKind;
+import longrun.quantity.Length;
+
+/** Topic trap: a pocket for dirt after the valve, with gas turning and the cap hanging down. */
+final class SedimentTrap {
+
+    /** ST-03, the list of the 2009 to 2018 codes. */
+    private static final Set<ApplianceKind> EXEMPT = EnumSet.of(
+            ApplianceKind.LIGHT,
+            ApplianceKind.RANGE,
+            ApplianceKind.CLOTHES_DRYER,
+            ApplianceKind.FIREPLACE,
+            ApplianceKind.GAS_LOGS,
+            ApplianceKind.OUTDOOR_GRILL);
+
+    /** Not in that list by name; treated as a range only where the authority agrees. */
+    private static final Set<ApplianceKind> BUILT_IN_COOKING = EnumSet.of(ApplianceKind.COOKTOP, ApplianceKind.OVEN);
+
+    private static final String WHAT = "the sediment trap";
+
+    private SedimentTrap() {}
+
+    static List<Rule> rules() {
+        return List.of(
+                new MissingPart(
+                        "trap-missing",
+                        PartKind.SEDIMENT_TRAP,
+                        SedimentTrap::needed,
+                        "no sediment trap is fitted at {who}, and none is built in",
+                        "Add a sediment trap at {who}, after the shutoff."),
+                new OrderRule(
+                        "trap-downstream-of-shutoff",
+                        PartKind.SHUTOFF,
+                        List.of(PartKind.SEDIMENT_TRAP),
+                        SedimentTrap::shutoffIsMoved,
+                        "Move the sediment trap of {who} to after the shutoff."),
+                new OrderRule(
+                        "trap-before-connector",
+                        PartKind.SEDIMENT_TRAP,
+                        List.of(PartKind.FLEXIBLE_CONNECTOR),
+                        SedimentTrap::shutoffIsMoved,
+                        "Move the sediment trap of {who} to before the connector."),
+                new FlagRule<>(
+                        "trap-gas-turns",
+                        Precedence.PLACE,
+                        Hookup.each(PartKind.SEDIMENT_TRAP, WHAT),
+                        Part::gasTurns,
+                        true,
+                        "gasTurns",
+                        new FlagRule.Words(
+                                "gas goes straight through the trap's tee at {who}",
+                                "whether gas turns in the trap's tee at {who} is not entered",
+                                "Turn the tee at {who}: gas in at the top, out at the branch, the nipple below.",
+                                Question.fitter("Does gas turn 90 degrees in the trap's tee at {who}?"))),
+                new FlagRule<>(
+                        "trap-cap-down",
+                        Precedence.PLACE,
+                        Hookup.each(PartKind.SEDIMENT_TRAP, WHAT),
+                        Part::capPointsDown,
+                        true,
+                        "capPointsDown",
+                        new FlagRule.Words(
+                                "the trap's nipple at {who} does not hang straight down",
+                                "whether the trap's nipple at {who} hangs straight down is not entered",
+                                "Hang the capped nipple at {who} straight down from the tee's bottom opening.",
+                                Question.fitter("Does the trap's capped nipple at {who} hang straight down?"))),
+                new DistanceRule<>(
+                        "trap-nipple-length",
+                        Precedence.SIZE,
+                        Hookup.each(PartKind.SEDIMENT_TRAP, WHAT),
+                        part -> distance(part.nipple()),
+                        "nipple",
+                        State.BROKEN,
+                        new DistanceRule.Words(
+                                "the trap's nipple at {who} is {entered} long",
+                                "the length of the trap's nipple at {who} is not entered",
+                                "Fit a capped nipple of 3 in or longer in the trap at {who}.",
+                                Question.fitter("How long is the trap's nipple at {who}?"))));
+    }
+
+    private static Optional<Case<Hookup>> needed(Hookup hookup) {
+        Fact<ApplianceKind> kind = hookup.appliance().kind();
+        if (kind.is(EXEMPT::contains)) {
+            return Optional.empty();
+        }
+        if (!kind.isKnown()) {
+            return Optional.of(Case.asks(
+                    hookup.place(),
+                    "the kind of {who} is not entered, so whether it needs a sediment trap is not known",
+                    Question.plate("What kind of appliance is {who}?"),
+                    hookup.place().pointer() + "/kind"));
+        }
+        if (kind.is(BUILT_IN_COOKING::contains)) {
+            return Optional.of(Case.asks(
+                    hookup.place(),
+                    "no sediment trap is fitted at {who}; the code excuses ranges and does not name it",
+                    Question.inspector("Does {who} count as a range, which needs no sediment trap?"),
+                    hookup.connectionPointer()));
+        }
+        return Optional.of(Case.of(hookup.place(), hookup));
+    }
+
+    /** The valve stands after the connector or union: putting it at the pipe's end mends the trap's place as well. */
+    private static boolean shutoffIsMoved(Hookup hookup) {
+        int connector = hookup.first(PartKind.UNION, PartKind.FLEXIBLE_CONNECTOR);
+        int shutoff = hookup.first(PartKind.SHUTOFF);
+        return connector >= 0 && shutoff >= 0 && connector < shutoff;
+    }
+
+    static Fact<Distance> distance(Fact<Length> length) {
+        return length.fold(
+                known -> Fact.known(Distance.of(known), length.findText().orElse("")), Fact::none, Fact::unknown);
+    }
+}

@@ -1,0 +1,14 @@
+package longrun.rules;
+
+import longrun.plan.Named;
+
+/**
+ * Which code a stage falls under. The point of delivery is the outlet of the last regulator that is not a line regulator
+ * (NFPA 54 1.1.1.1(A)); NFPA 58 rules ahead of it, the house-piping code after it.
+ */
+public enum Side implements Named {
+    TANK_SIDE,
+    HOUSE_SIDE,
+    /** A regulator further on has no kind entered. */
+    UNKNOWN
+}

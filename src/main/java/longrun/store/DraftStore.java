@@ -1,0 +1,228 @@
+package longrun.store;
+
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
+import longrun.store.Outcome.Conflict;
+import longrun.store.Outcome.Gone;
+import longrun.store.Outcome.Saved;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/**
+ * Keeps the drafts of houses. A call that returns has put its change on the disk; one that throws has stored nothing
+ * that may be called saved. A draft's text is given back character for character. Every change of a text names the
+ * version it was made from, so two who work on one house never overwrite one another unawares.
+ */
+@Component
+public class DraftStore {
+
+    /** How many steps of a house can be undone at most; older ones are let go. */
+    public static final int UNDO_STEPS = 250;
+
+    private final Houses houses;
+    private final Steps steps;
+    private final TransactionTemplate transaction;
+    private final JdbcTemplate jdbc;
+    private final Clock clock;
+
+    DraftStore(Houses houses, Steps steps, TransactionTemplate transaction, JdbcTemplate jdbc, Clock clock) {
+        this.houses = houses;
+        this.steps = steps;
+        this.transaction = transaction;
+        this.jdbc = jdbc;
+        this.clock = clock;
+    }
+
+    /** The houses kept, the one changed last first. */
+    public List<ListedHouse> list() {
+        return listed(houses.findByDeletedIsNullOrderByChangedDescIdDesc());
+    }
+
+    /** The houses deleted, the one deleted last first. */
+    public List<ListedHouse> listDeleted() {
+        return listed(houses.findByDeletedIsNotNullOrderByDeletedDescIdDesc());
+    }
+
+    /** The house as it stands; empty where there is none or it was deleted. */
+    public Optional<Draft> find(long id) {
+        return Objects.requireNonNull(transaction.execute(status ->
+                houses.findByIdAndDeletedIsNull(id).map(house -> draft(house, steps.body(id, house.step())))));
+    }
+
+    /**
+     * Adds a house, from a plan file for example.
+     *
+     * @throws IllegalArgumentException where the text is not JSON, or the name cannot be kept as typed
+     */
+    public Draft create(String name, String json) {
+        DraftText.requireName(name);
+        DraftText.requireJson(json);
+        return durably(() -> insert(name, json));
+    }
+
+    /**
+     * Stores the text as a step of its own. A text that is stored already makes no step and is Saved, whatever version
+     * was expected.
+     *
+     * @throws IllegalArgumentException where the text is not JSON
+     */
+    public Outcome save(long id, String json, long expectedVersion) {
+        DraftText.requireJson(json);
+        return durably(() -> change(id, json, expectedVersion, false));
+    }
+
+    /**
+     * Stores the text as more of the step before: the further keys in one field, which one undo takes back together. The
+     * first key in a field, and the first after an undo, a redo or a reload, is a {@link #save}. Where a step follows
+     * that was undone, or none goes before, this makes a step as save does.
+     *
+     * @throws IllegalArgumentException where the text is not JSON
+     */
+    public Outcome saveOn(long id, String json, long expectedVersion) {
+        DraftText.requireJson(json);
+        return durably(() -> change(id, json, expectedVersion, true));
+    }
+
+    /** Goes one step back and gives the draft as it was there; where there is none, the draft as it stands. */
+    public Outcome undo(long id, long expectedVersion) {
+        return durably(() -> walk(id, expectedVersion, -1));
+    }
+
+    /** Does the last undone step again; where there is none, gives the draft as it stands. */
+    public Outcome redo(long id, long expectedVersion) {
+        return durably(() -> walk(id, expectedVersion, +1));
+    }
+
+    /**
+     * Names the house anew, its text and version left alone; false where there is no such house.
+     *
+     * @throws IllegalArgumentException where the name cannot be kept as typed
+     */
+    public boolean rename(long id, String name) {
+        DraftText.requireName(name);
+        return durably(() -> houses.rename(id, name));
+    }
+
+    /**
+     * Copies the house as it stands, its steps left behind; empty where there is no such house.
+     *
+     * @throws IllegalArgumentException where the name cannot be kept as typed
+     */
+    public Optional<Draft> duplicate(long id, String name) {
+        DraftText.requireName(name);
+        return durably(() ->
+                houses.findByIdAndDeletedIsNull(id).map(house -> insert(name, steps.body(id, house.step()))));
+    }
+
+    /** Takes the house out of the list, text and steps kept; false where there is no such house. */
+    public boolean delete(long id) {
+        return durably(() -> houses.delete(id, now()));
+    }
+
+    /** Puts a deleted house back as it was; false where there is no such deleted house. */
+    public boolean undelete(long id) {
+        return durably(() -> houses.undelete(id));
+    }
+
+    private Draft insert(String name, String json) {
+        House house = houses.save(new House(null, name, 1, 0, now(), null));
+        long id = Objects.requireNonNull(house.id());
+        steps.save(new Step(null, id, 0, json));
+        return draft(house, json);
+    }
+
+    private Outcome change(long id, String json, long expected, boolean sameStep) {
+        Optional<House> found = houses.findByIdAndDeletedIsNull(id);
+        if (found.isEmpty()) {
+            return new Gone();
+        }
+        House house = found.get();
+        int step = house.step();
+        if (steps.body(id, step).equals(json)) {
+            return new Saved(draft(house, json));
+        }
+        if (house.version() != expected) {
+            return conflict(house);
+        }
+        Span span = steps.span(id);
+        if (!sameStep || step < span.latest() || step == span.earliest()) {
+            steps.deleteAfter(id, step);
+            steps.save(new Step(null, id, ++step, json));
+            steps.deleteBefore(id, step - UNDO_STEPS);
+        } else if (steps.body(id, step - 1).equals(json)) {
+            // Typed and taken back within one step: undoing that would show nothing.
+            steps.deleteAfter(id, --step);
+        } else {
+            steps.replace(id, step, json);
+        }
+        return moved(house, step, json);
+    }
+
+    private Outcome walk(long id, long expected, int by) {
+        Optional<House> found = houses.findByIdAndDeletedIsNull(id);
+        if (found.isEmpty()) {
+            return new Gone();
+        }
+        House house = found.get();
+        if (house.version() != expected) {
+            return conflict(house);
+        }
+        int step = house.step() + by;
+        Span span = steps.span(id);
+        return step < span.earliest() || step > span.latest()
+                ? new Saved(draft(house, steps.body(id, house.step())))
+                : moved(house, step, steps.body(id, step));
+    }
+
+    private Outcome moved(House house, int step, String json) {
+        House moved = house.at(step, now());
+        houses.move(Objects.requireNonNull(moved.id()), moved.version(), step, moved.changed());
+        return new Saved(draft(moved, json));
+    }
+
+    private static Outcome conflict(House house) {
+        return new Conflict(house.version(), house.changed().toInstant());
+    }
+
+    private Draft draft(House house, String json) {
+        long id = Objects.requireNonNull(house.id());
+        Span span = steps.span(id);
+        return new Draft(
+                id,
+                house.name(),
+                json,
+                house.version(),
+                house.changed().toInstant(),
+                house.step() - span.earliest(),
+                span.latest() - house.step());
+    }
+
+    private static List<ListedHouse> listed(List<House> rows) {
+        return rows.stream()
+                .map(house -> new ListedHouse(
+                        Objects.requireNonNull(house.id()),
+                        house.name(),
+                        house.version(),
+                        house.changed().toInstant()))
+                .toList();
+    }
+
+    private OffsetDateTime now() {
+        // Whole milliseconds, so that what is told after a save is what is read back later.
+        return clock.instant().truncatedTo(ChronoUnit.MILLIS).atOffset(ZoneOffset.UTC);
+    }
+
+    /** Commits the change and has the database write its file through to the disk before the caller hears of it. */
+    private <T> T durably(Supplier<T> change) {
+        T result = Objects.requireNonNull(transaction.execute(status -> change.get()));
+        jdbc.execute("checkpoint sync");
+        return result;
+    }
+}

@@ -1,0 +1,29 @@
+package longrun.store;
+
+import org.springframework.data.jdbc.repository.query.Modifying;
+import org.springframework.data.jdbc.repository.query.Query;
+import org.springframework.data.repository.Repository;
+
+/** The table of steps. */
+interface Steps extends Repository<Step, Long> {
+
+    Step save(Step step);
+
+    @Query("select body from step where house = :house and number = :number")
+    String body(long house, int number);
+
+    @Query("select min(number) as earliest, max(number) as latest from step where house = :house")
+    Span span(long house);
+
+    @Modifying
+    @Query("update step set body = :body where house = :house and number = :number")
+    void replace(long house, int number, String body);
+
+    @Modifying
+    @Query("delete from step where house = :house and number > :number")
+    void deleteAfter(long house, int number);
+
+    @Modifying
+    @Query("delete from step where house = :house and number < :number")
+    void deleteBefore(long house, int number);
+}

@@ -1,0 +1,93 @@
+package longrun.tank;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import longrun.origin.Figure;
+import longrun.origin.Missing;
+import longrun.plan.Appliance;
+import longrun.plan.Plan;
+import longrun.plan.Use;
+import longrun.quantity.HeatRate;
+
+/** What is asked of the tank: everything firing, each named occasion, the mean of the design day. */
+record Demands(Plan plan, Figure capacity, Figure at20Psig, DoubleFunction<Hold> holding) {
+
+    static final String EVERYTHING = "everything firing";
+    static final String MEAN = "mean of the design day";
+
+    /** Minutes a load can be held, or that it is held as long as there is liquid. */
+    record Hold(Figure minutes, boolean withoutEnd) {}
+
+    /** Everything firing first, the mean last. */
+    List<Demand> list() {
+        List<Demand> out = new ArrayList<>();
+        List<Figure> all = new ArrayList<>();
+        for (int i = 0; i < plan.appliances().size(); i++) {
+            all.add(input(i));
+        }
+        Figure everything = all.isEmpty()
+                ? Figure.unknown(
+                        EVERYTHING, "Btu/h", List.of(new Missing("/appliances", "the appliances and their input")))
+                : Figure.sum(EVERYTHING, "Btu/h", all);
+        out.add(demand(EVERYTHING, everything, false));
+        List<Use.Occasion> occasions = plan.use().map(Use::occasions).orElse(List.of());
+        for (int i = 0; i < occasions.size(); i++) {
+            String name = occasions.get(i).name().findValue().orElse("occasion " + (i + 1));
+            out.add(demand(name, firing(name, occasions.get(i), i), false));
+        }
+        out.add(demand(MEAN, DesignDay.mean(plan), true));
+        return List.copyOf(out);
+    }
+
+    private Figure input(int i) {
+        Appliance a = plan.appliances().get(i);
+        return Figure.entered(
+                "input of " + a.id(),
+                a.input(),
+                HeatRate::btuh,
+                "Btu/h",
+                "/appliances/" + i + "/input",
+                "INPUT on the rating plate, propane line");
+    }
+
+    private Figure firing(String name, Use.Occasion occasion, int index) {
+        Optional<List<String>> ids = occasion.firing().findValue().filter(l -> !l.isEmpty());
+        String field = "/use/occasions/" + index + "/firing";
+        if (ids.isEmpty()) {
+            return Figure.unknown(name, "Btu/h", List.of(new Missing(field, "which appliances fire together")));
+        }
+        List<Figure> parts = new ArrayList<>();
+        for (String id : ids.get()) {
+            Figure part = Figure.unknown(id, "Btu/h", List.of(new Missing(field, "the id of an appliance")));
+            for (int i = 0; i < plan.appliances().size(); i++) {
+                if (plan.appliances().get(i).id().equals(id)) {
+                    part = input(i);
+                }
+            }
+            parts.add(part);
+        }
+        return Figure.sum(name, "Btu/h", parts);
+    }
+
+    private Demand demand(String name, Figure load, boolean mean) {
+        Demand.Status status = status(load);
+        Hold hold = status == Demand.Status.SHORT
+                ? holding.apply(load.number())
+                : new Hold(Figure.unknown("minutes it can be held", "min", List.of()), false);
+        return new Demand(name, load, status, hold.minutes(), hold.withoutEnd(), mean);
+    }
+
+    private Demand.Status status(Figure load) {
+        if (!load.isKnown() || !capacity.isKnown()) {
+            return Demand.Status.UNKNOWN;
+        }
+        if (load.number() > capacity.number()) {
+            return Demand.Status.SHORT;
+        }
+        return at20Psig.isKnown() && load.number() <= at20Psig.number()
+                ? Demand.Status.CARRIES
+                : Demand.Status.DOUBTFUL;
+    }
+}

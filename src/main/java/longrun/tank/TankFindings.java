@@ -1,0 +1,220 @@
+package longrun.tank;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import longrun.finding.AskWhom;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.origin.Confidence;
+import longrun.origin.Figure;
+import longrun.origin.Missing;
+import longrun.plan.Placement;
+import longrun.plan.Plan;
+import longrun.plan.Site;
+
+/** Findings on the tank's vapour: its mean over the design day and its peaks. */
+public final class TankFindings {
+
+    static final String MEAN = "tank-vapour-mean";
+    static final String PEAK = "tank-vapour-peak";
+    private static final String REFERENCE = "vaporisation rule of the LP-gas trade, D x L x K x M";
+
+    private TankFindings() {}
+
+    /** Every finding of the tank's vapour; none for a plan that asks nothing of a tank. */
+    public static List<Finding> of(Plan plan, TankReport report) {
+        boolean asked = !plan.allTanks().isEmpty()
+                || plan.use().isPresent()
+                || plan.site().map(Site::winterDesignTemp).map(f -> f.isKnown()).orElse(false);
+        if (!asked) {
+            return List.of();
+        }
+        List<Finding> out = new ArrayList<>();
+        mean(plan, report).ifPresent(out::add);
+        peak(plan, report).ifPresent(out::add);
+        boolean onlyDerived = report.derived()
+                && buried(plan)
+                && !report.supplier()
+                && report.capacityAtDesignBtuh().isKnown();
+        if (onlyDerived && out.stream().allMatch(f -> f.severity() == Severity.NOTE)) {
+            out.removeIf(f -> f.rule().equals(PEAK));
+            out.add(derived(plan, report));
+        }
+        return List.copyOf(out);
+    }
+
+    private static Optional<Finding> mean(Plan plan, TankReport report) {
+        Figure capacity = report.capacityAtDesignBtuh();
+        Demand mean = last(report);
+        if (capacity.isKnown() && capacity.number() <= 0) {
+            return Optional.of(nothing(report));
+        }
+        if (!mean.btuh().isKnown()) {
+            return Optional.of(asks(
+                    MEAN, "the mean of the design day is unknown", mean.btuh().missing(), AskWhom.OWNER));
+        }
+        return switch (mean.status()) {
+            case SHORT -> Optional.of(over(plan, report, mean, MEAN, Severity.MUST_FIX));
+            case DOUBTFUL ->
+                Optional.of(over(
+                        plan,
+                        report,
+                        mean,
+                        MEAN,
+                        report.capacityAt20PsigBtuh().isKnown() ? Severity.CAUTION : Severity.NOTE));
+            default -> Optional.empty();
+        };
+    }
+
+    private static Demand last(TankReport report) {
+        return report.demands().get(report.demands().size() - 1);
+    }
+
+    private static Optional<Finding> peak(Plan plan, TankReport report) {
+        if (!report.capacityAtDesignBtuh().isKnown()) {
+            return Optional.of(asks(
+                    PEAK,
+                    "the vapour the tank gives is unknown",
+                    report.capacityAtDesignBtuh().missing(),
+                    AskWhom.SUPPLIER));
+        }
+        if (report.capacityAtDesignBtuh().number() <= 0) {
+            return Optional.empty(); // said once, with the mean
+        }
+        Comparator<Demand> byLoad = Comparator.comparingDouble(d -> d.btuh().number());
+        Optional<Demand> worst = report.demands().stream()
+                .filter(d -> !d.mean() && d.btuh().isKnown())
+                .max(byLoad);
+        if (worst.filter(d -> d.status() == Demand.Status.SHORT).isPresent()) {
+            return Optional.of(over(plan, report, worst.get(), PEAK, Severity.CAUTION));
+        }
+        Demand everything = report.demands().get(0);
+        if (!everything.btuh().isKnown()) {
+            return Optional.of(asks(
+                    PEAK,
+                    "what everything firing needs is unknown",
+                    everything.btuh().missing(),
+                    AskWhom.RATING_PLATE));
+        }
+        return worst.filter(d -> d.status() == Demand.Status.DOUBTFUL)
+                .map(d -> over(plan, report, d, PEAK, Severity.NOTE));
+    }
+
+    private static Finding nothing(TankReport report) {
+        double design = designF(report);
+        String what = design <= Propane.BOILING_F
+                ? "at " + Figure.text(design, "degF") + " gas stops altogether: propane boils at -44 degF"
+                : "at " + Figure.text(design, "degF") + " the tank cannot keep the "
+                        + report.leastPsig().text() + " its regulator needs; it cannot feed a 10 psi regulator";
+        return new Finding(
+                MEAN,
+                Severity.MUST_FIX,
+                "tank",
+                what + "; vapour 0 Btu/h",
+                "vapour for the house at the winter design temperature, above 0 Btu/h",
+                REFERENCE,
+                "",
+                Confidence.MEMORY,
+                "Bury the tank, or ask the supplier for a vaporiser; check the winter design temperature entered.",
+                Optional.of("What does the supplier set where it gets this cold?"),
+                Optional.of(AskWhom.SUPPLIER),
+                "/site/winterDesignTemp");
+    }
+
+    private static double designF(TankReport report) {
+        return report.ownRuleBtuh().from().stream()
+                .filter(f -> f.name().equals("winter design temperature"))
+                .mapToDouble(Figure::number)
+                .findFirst()
+                .orElse(VapourRule.LIQUID_F);
+    }
+
+    private static Finding over(Plan plan, TankReport report, Demand d, String rule, Severity severity) {
+        boolean isShort = d.status() == Demand.Status.SHORT;
+        String limit = (isShort ? report.capacityAtDesignBtuh() : report.capacityAt20PsigBtuh()).text();
+        String found = d.name() + " needs " + d.btuh().text() + "; the tank gives "
+                + report.capacityAtDesignBtuh().text() + " at the refill gauge and the design temperature, "
+                + (report.capacityAt20PsigBtuh().isKnown()
+                        ? report.capacityAt20PsigBtuh().text() + " at 20 psig"
+                        : "at 20 psig an unknown amount")
+                + (report.derived() && !report.supplier() ? ", derived" : "")
+                + held(d, isShort);
+        return new Finding(
+                rule,
+                severity,
+                "tank",
+                found,
+                isShort
+                        ? "at most " + limit
+                        : report.capacityAt20PsigBtuh().isKnown()
+                                ? "at most " + limit + " to be carried at 20 psig"
+                                : "the supplier's own figure, in Btu/h: the table names no tank pressure",
+                REFERENCE,
+                "",
+                Confidence.MEMORY,
+                isShort
+                        ? "A larger tank, a second one alike, or a higher refill gauge."
+                        : "Ask the supplier which figure he counts on; enter it as the vapour capacity.",
+                Optional.of(
+                        "How much vapour does the supplier count on from this tank at the refill gauge on the coldest morning?"),
+                Optional.of(AskWhom.SUPPLIER),
+                at(plan));
+    }
+
+    private static String at(Plan plan) {
+        return plan.tank().isEmpty() ? "/tanks/0/vapourCapacity" : "/tank/vapourCapacity";
+    }
+
+    private static String held(Demand d, boolean isShort) {
+        if (!isShort) {
+            return "";
+        }
+        if (d.withoutEnd()) {
+            return "; by the liquid's heat balance it is held as long as there is liquid";
+        }
+        return d.holdMinutes().isKnown()
+                ? "; held for " + Figure.text(Math.floor(d.holdMinutes().number()), "min")
+                        + " from liquid as warm as the air or ground about it"
+                : "";
+    }
+
+    private static Finding asks(String rule, String what, List<Missing> missing, AskWhom whom) {
+        Missing first = missing.isEmpty() ? new Missing("/tank", "the tank") : missing.get(0);
+        return new Finding(
+                rule,
+                Severity.NOTE,
+                "tank",
+                what + ": no entry for " + first.words(),
+                first.words(),
+                "common practice",
+                "",
+                Confidence.MEMORY,
+                "Enter " + first.words() + ".",
+                Optional.of(first.words() + "?"),
+                Optional.of(whom),
+                first.field());
+    }
+
+    private static boolean buried(Plan plan) {
+        return plan.allTanks().stream().anyMatch(t -> t.placement().is(Placement.UNDERGROUND));
+    }
+
+    private static Finding derived(Plan plan, TankReport report) {
+        return new Finding(
+                PEAK,
+                Severity.CAUTION,
+                "tank",
+                "the buried tank's " + report.capacityAtDesignBtuh().text()
+                        + " is derived from heat through the soil; the rule for tanks above ground does not hold",
+                "the supplier's own figure for this tank in this ground, in Btu/h",
+                "heat conduction to a buried cylinder; soil's conductivity held from memory",
+                "",
+                Confidence.MEMORY,
+                "Ask the supplier for his figure and enter it as the vapour capacity.",
+                Optional.of("How much vapour does the supplier count on from this buried tank at the refill gauge?"),
+                Optional.of(AskWhom.SUPPLIER),
+                at(plan));
+    }
+}

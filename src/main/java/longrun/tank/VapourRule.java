@@ -1,0 +1,95 @@
+package longrun.tank;
+
+import java.util.Comparator;
+import java.util.List;
+import longrun.origin.DataFile;
+
+/**
+ * The trade's rule for vapour: Q = D x L x K(fill) x M(air). K runs through its published points by the wetted share of the
+ * shell (the same heat through each square foot of wetted steel), straight between them and through zero; M is
+ * (T + 20) / 20, never below 0 and held at 2 above 20 degF, which is then a floor.
+ */
+public final class VapourRule {
+
+    /** Temperature of the liquid the rule reckons with, degF, and the air at which it gives nothing. */
+    public static final double LIQUID_F = -20;
+    /** The least tank pressure where none is entered, psig: liquid at -20 degF, the rule's own basis. */
+    public static final double LEAST_PSIG = 10.7;
+
+    private static final double HELD_M = 2;
+    private static final List<DataFile.Row> POINTS = DataFile.read("tanks/vaporisation-factors.csv").rows().stream()
+            .filter(r -> r.text("kind").equals("K"))
+            .sorted(Comparator.comparingDouble(r -> r.number("key")))
+            .toList();
+    private static final double[] K =
+            POINTS.stream().mapToDouble(r -> r.number("value")).toArray();
+    private static final double[] WETTED =
+            POINTS.stream().mapToDouble(r -> wettedShare(r.number("key") / 100)).toArray();
+
+    private VapourRule() {}
+
+    /**
+     * Share of a horizontal round shell's circumference under the liquid: w of (2 pi w - sin 2 pi w) / 2 pi = fill.
+     *
+     * @param fill share of the water capacity
+     */
+    public static double wettedShare(double fill) {
+        if (fill <= 0) {
+            return 0;
+        }
+        if (fill >= 1) {
+            return 1;
+        }
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < 60; i++) {
+            double w = (low + high) / 2;
+            double area = w - Math.sin(2 * Math.PI * w) / (2 * Math.PI);
+            if (area < fill) {
+                low = w;
+            } else {
+                high = w;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    /** K by the wetted share of the shell. */
+    public static double k(double wetted) {
+        int last = K.length - 1;
+        if (wetted <= WETTED[0]) {
+            return K[0] * Math.max(0, wetted) / WETTED[0];
+        }
+        if (wetted >= WETTED[last]) {
+            return K[last] * wetted / WETTED[last];
+        }
+        int i = 1;
+        while (wetted > WETTED[i]) {
+            i++;
+        }
+        return K[i - 1] + (wetted - WETTED[i - 1]) * (K[i] - K[i - 1]) / (WETTED[i] - WETTED[i - 1]);
+    }
+
+    /** M by the air's temperature. */
+    public static double m(double airF) {
+        return Math.max(0, Math.min(HELD_M, (airF - LIQUID_F) / 20));
+    }
+
+    /** The rule, Btu/h, for a shell of D by L inches. */
+    public static double btuh(double diameterIn, double lengthIn, double wetted, double airF) {
+        return diameterIn * lengthIn * k(wetted) * m(airF);
+    }
+
+    /**
+     * The rule's figure where the tank must keep another pressure: the heat goes with air less liquid, and the liquid is
+     * then as warm as that pressure asks. Never more than the rule.
+     *
+     * @param liquidF temperature of the liquid at the least tank pressure
+     */
+    public static double atLiquid(double rule, double airF, double liquidF) {
+        if (airF <= LIQUID_F || airF <= liquidF) {
+            return 0;
+        }
+        return Math.max(0, Math.min(rule, rule * (airF - liquidF) / (airF - LIQUID_F)));
+    }
+}

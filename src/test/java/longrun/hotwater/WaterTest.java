@@ -1,0 +1,104 @@
+package longrun.hotwater;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.hummeling.if97.IF97;
+import java.util.List;
+import longrun.Samples;
+import longrun.origin.Months;
+import longrun.quantity.Elevation;
+import org.assertj.core.data.Percentage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Water: its heat against IAPWS-97, mains temperature against a worked row, altitude against both readings. */
+class WaterTest {
+
+    @ParameterizedTest
+    @ValueSource(doubles = {34, 40, 45, 50, 60, 75, 90, 105, 120, 130, 140, 160})
+    void heatToWarmWaterFollowsTheSteamTables(double degF) throws Exception {
+        IF97 water = new IF97();
+        double kelvin = (degF + 459.67) / 1.8;
+        double density = water.densityPT(0.4, kelvin) / 0.45359237 * 3.785411784e-3; // lb/gal
+        double heat = water.isobaricHeatCapacityPT(0.4, kelvin) / 4.1868; // Btu/(lb.degF)
+        assertThat(WaterHeat.k(degF)).isCloseTo(60 * density * heat, Percentage.withPercentage(0.15));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"40, 502.9", "50, 501.5", "60, 500.4", "90, 497.3", "120, 494.1", "140, 491.8"})
+    void publishedPointsComeBack(double degF, double k) {
+        assertThat(WaterHeat.k(degF)).isCloseTo(k, within(1e-9));
+    }
+
+    /** 4,500 Btu/h at a rise of 67 degF: 8.1 gal/h. */
+    @Test
+    void aHeatPumpRecoversEightGallonsAnHour() {
+        assertThat(WaterHeat.gallonsPerHour(4500, 58, 125)).isCloseTo(8.1, within(0.05));
+    }
+
+    @Test
+    void mixingTakesFourFifthsOfHotWater() {
+        assertThat(WaterHeat.hotShare(105, 45, 120)).isCloseTo(0.8, within(1e-12));
+    }
+
+    /** A northern town: mean 46.2 degF, warmest month 70.0, coldest 19.0; averages over each month's days. The worked row's own
+     * inputs are rounded, which moves it by up to 0.05 degF. */
+    @Test
+    void mainsTemperatureOfAWorkedYear() {
+        double[] worked = {43.1, 41.5, 42.7, 46.4, 51.6, 57.0, 61.1, 62.8, 61.6, 57.8, 52.6, 47.2};
+        List<Double> months = ColdWater.mainsMonths(46.2, 51.0);
+        for (int m = 0; m < 12; m++) {
+            assertThat(months.get(m)).isCloseTo(worked[m], within(0.1));
+        }
+        assertThat(ColdWater.yearMean(months)).isCloseTo(52.2, within(0.05));
+    }
+
+    @Test
+    void mainsWaterNeverFreezes() {
+        assertThat(ColdWater.mainsMonths(20, 60)).allMatch(t -> t >= 32);
+    }
+
+    @Test
+    void coldWaterAsEnteredByTheWellOrByTheMains() {
+        String site = "{\"format\":\"longrun-plan/1\",\"site\":{%s}}";
+        String climate =
+                "\"monthlyMeanTemp\":[\"19 degF\",\"21.9 degF\",\"31.1 degF\",\"46 degF\",\"56.8 degF\",\"66.7 degF\",\"70 degF\",\"67.6 degF\",\"59.2 degF\",\"47.7 degF\",\"37 degF\",\"29.3 degF\"]";
+        Months entered =
+                ColdWater.of(Samples.plan(site.formatted("\"coldWater\":{\"source\":\"well\",\"temp\":\"51 degF\"}")));
+        assertThat(entered.values()).hasSize(12).allMatch(t -> t == 51);
+        Months well = ColdWater.of(Samples.plan(site.formatted(climate + ",\"coldWater\":{\"source\":\"well\"}")));
+        assertThat(well.get(0)).isCloseTo(46.1, within(0.1)).isEqualTo(well.get(6));
+        Months mains = ColdWater.of(Samples.plan(site.formatted(climate)));
+        assertThat(mains.get(7)).isGreaterThan(mains.get(1) + 15);
+        assertThat(ColdWater.of(Samples.plan("{\"format\":\"longrun-plan/1\"}")).isKnown())
+                .isFalse();
+    }
+
+    @Test
+    void altitudeTakesFourPercentAThousandFeetInTwoReadings() {
+        assertThat(Altitude.share(Elevation.ofFeet(2000))).isEqualTo(1);
+        assertThat(Altitude.shareFromSea(Elevation.ofFeet(5000))).isCloseTo(0.80, within(1e-12));
+        assertThat(Altitude.shareAboveFree(Elevation.ofFeet(5000))).isCloseTo(0.88, within(1e-12));
+        assertThat(Altitude.share(Elevation.ofFeet(5000))).isCloseTo(0.80, within(1e-12));
+        assertThat(Altitude.share(Elevation.ofFeet(-200))).isEqualTo(1);
+    }
+
+    @Test
+    void altitudeIsFoundAboveTwoThousandFeetAndAskedWhereUnknown() {
+        String plan =
+                "{\"format\":\"longrun-plan/1\",\"site\":{\"elevation\":\"%s\"},\"appliances\":[{\"id\":\"f\",\"kind\":\"furnace\",\"input\":\"60000 Btu/h\"},{\"id\":\"r\",\"kind\":\"range\",\"input\":\"65000 Btu/h\"}]}";
+        assertThat(Altitude.findings(Samples.plan(plan.formatted("2000 ft")))).isEmpty();
+        assertThat(Altitude.findings(Samples.plan(plan.formatted("5000 ft"))))
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(f.at()).isEqualTo("f");
+                    assertThat(f.found()).contains("48,000 Btu/h").contains("52,800 Btu/h");
+                });
+        assertThat(Altitude.findings(Samples.plan(plan.replace("\"elevation\":\"%s\"", ""))))
+                .singleElement()
+                .satisfies(f -> assertThat(f.field()).isEqualTo("/site/elevation"));
+    }
+}

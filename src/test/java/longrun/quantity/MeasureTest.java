@@ -1,0 +1,175 @@
+package longrun.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** How a person may write a quantity, and what is refused with what to write instead. */
+class MeasureTest {
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            12 ft        | 12
+            12.5ft       | 12.5
+            .5 ft        | 0.5
+            1,250 ft     | 1250
+            1-1/2 ft     | 1.5
+            3/8 in       | 0.03125
+            5 ft 6 in    | 5.5
+            5' 6"        | 5.5
+            5'6"         | 5.5
+            5 ft 6-1/2 in | 5.5416666666666667
+            18.288 m     | 60
+            6 FT         | 6
+            7 '          | 7
+            30.48 cm     | 1
+            304.8 mm     | 1
+            """)
+    void aLengthIsReadInTheUnitsOfTheTrade(String written, double feet) {
+        assertThat(Measure.LENGTH.read(written).feet()).isCloseTo(feet, within(1e-12 * Math.max(1, feet)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            199,000 Btu/h | 199000
+            199000 btuh   | 199000
+            199 kBtu/h    | 199000
+            199 MBH       | 199000
+            199mbh        | 199000
+            58.32 kW      | 198996.1
+            1 MJ/h        | 947.817
+            """)
+    void aHeatRateIsReadInTheUnitsOfTheTrade(String written, double btuh) {
+        assertThat(Measure.HEAT_RATE.read(written).btuh()).isCloseTo(btuh, within(btuh * 1e-6));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            3,7 ft        | write 3.7
+            22            | one of ft, in, m, cm, mm
+            12 psi        | no unit of length
+            -3 ft         | below zero
+            1e5 ft        | no unit of length
+            NaN ft        | is no length
+            twelve ft     | is no length
+            5 ft 14 in    | under 12
+            100,001 ft    | more than 100,000 ft
+            1 1/2 ft      | 1-1/2
+            1/0 ft        | divides by zero
+            12,34 ft      | write 12.34
+            1,23,456 ft   | is no number
+            1.2.3 ft      | is no number
+            ``            | is no length
+            1.234,5 ft    | is no number
+            """)
+    void whatIsNoLengthIsRefusedWithWhatToWrite(String written, String words) {
+        assertThatThrownBy(() -> Measure.LENGTH.read(written))
+                .isInstanceOf(NotAQuantity.class)
+                .hasMessageContaining(words);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"199 MBtu/h", "199 MMBtu/h", "199 M Btu/h", "1 MkW"})
+    void mBeforeAUnitIsRefusedBecauseItMeansTwoThings(String written) {
+        assertThatThrownBy(() -> Measure.HEAT_RATE.read(written))
+                .hasMessageContaining("thousand")
+                .hasMessageContaining("million");
+    }
+
+    @Test
+    void onlyTemperatureAndElevationGoBelowZero() {
+        assertThat(Measure.TEMPERATURE.read("-40 degF").degF()).isEqualTo(-40);
+        assertThat(Measure.TEMPERATURE.read("-40 °C").degF()).isCloseTo(-40, within(1e-12));
+        assertThat(Measure.ELEVATION.read("-200 ft").feet()).isEqualTo(-200);
+        assertThatThrownBy(() -> Measure.PRESSURE.read("-1 psi")).hasMessageContaining("below zero");
+        assertThatThrownBy(() -> Measure.TEMPERATURE.read("-101 degF")).isInstanceOf(NotAQuantity.class);
+        assertThatThrownBy(() -> Measure.TEMPERATURE.read("301 F")).isInstanceOf(NotAQuantity.class);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            100,000 ft        | 100,000.1 ft
+            1,000,000,000 Btu/h | 1,000,000,001 Btu/h
+            300 psi           | 300.1 psi
+            1,000,000 gal     | 1,000,001 gal
+            """)
+    void absurdQuantitiesAreRefused(String greatest, String absurd) {
+        Measure<?> measure = List.of(Measure.LENGTH, Measure.HEAT_RATE, Measure.PRESSURE, Measure.VOLUME).stream()
+                .filter(m -> m.units().stream().anyMatch(u -> greatest.endsWith(" " + u.name())))
+                .findFirst()
+                .orElseThrow();
+        measure.read(greatest);
+        assertThatThrownBy(() -> measure.read(absurd)).isInstanceOf(NotAQuantity.class);
+    }
+
+    @Test
+    void aBareNumberTakesTheUnitOfItsColumnOnlyWhereAskedFor() {
+        assertThat(Measure.LENGTH.read("12", Measure.LENGTH.units().get(0)).feet())
+                .isEqualTo(12);
+        assertThat(Measure.LENGTH.read("3 m", Measure.LENGTH.units().get(0)).feet())
+                .isCloseTo(9.8425, within(1e-4));
+    }
+
+    @Test
+    void theCountryTheProgramRunsInChangesNothing() {
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+            assertThat(Measure.PRESSURE.read("11 IN W.C.").inWc()).isCloseTo(11, within(1e-12));
+            Locale.setDefault(Locale.GERMANY);
+            assertThat(Show.btuh(199_000)).isEqualTo("199,000 Btu/h");
+            assertThat(Show.feet(53.245)).isEqualTo("53.2 ft");
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    static List<Measure<?>> measures() {
+        return List.of(
+                Measure.LENGTH,
+                Measure.ELEVATION,
+                Measure.PRESSURE,
+                Measure.HEAT_RATE,
+                Measure.VOLUME,
+                Measure.TEMPERATURE,
+                Measure.FLOW,
+                Measure.MASS,
+                Measure.RATIO,
+                Measure.HEATING_VALUE,
+                Measure.HEAT_LOSS,
+                Measure.TIME,
+                Measure.WIRE,
+                Measure.AREA,
+                Measure.AIR_CHANGE);
+    }
+
+    @ParameterizedTest
+    @MethodSource("measures")
+    void everyUnitGoesThereAndBack(Measure<?> measure) {
+        for (Unit unit : measure.units()) {
+            double number = 7.25;
+            Quantity q = measure.read(number + " " + unit.name());
+            assertThat(unit.fromCanonical(q.canonical())).isCloseTo(number, within(1e-9));
+            for (String alias : unit.aliases()) {
+                assertThat(measure.read("7.25 " + alias).canonical()).isEqualTo(q.canonical());
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("measures")
+    void noQuantityIsEverNotANumber(Measure<?> measure) {
+        assertThatThrownBy(() -> measure.of(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> measure.of(Double.POSITIVE_INFINITY)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(measure.of(-0.0).canonical()).isEqualTo(0.0);
+        assertThat(Double.doubleToRawLongBits(measure.of(-0.0).canonical())).isZero();
+        assertThat(measure.of(2)).isEqualTo(measure.of(2)).isNotEqualTo(measure.of(3));
+    }
+}

@@ -1,0 +1,46 @@
+package longrun.sizing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashMap;
+import java.util.Map;
+import longrun.Samples;
+import longrun.capacity.CapacityTables;
+import longrun.piping.Piping;
+import org.junit.jupiter.api.Test;
+
+/** An independent reading of the rule text gives the same row and size for every section of 10,000 plans. */
+class BruteForceTest {
+
+    private static final int PLANS = 10_000;
+    private static final long FIRST_SEED = 20_180_402;
+
+    @Test
+    void anIndependentReadingOfTheRuleTextAgrees() throws Exception {
+        Map<String, Integer> seen = new HashMap<>();
+        for (long seed = FIRST_SEED; seed < FIRST_SEED + PLANS; seed++) {
+            String json = RandomPlans.json(seed, 18);
+            Sizing sizing = Sizing.of(Piping.of(Samples.plan(json)), CapacityTables.standard());
+            Map<String, String> expected = new RuleTextReading(json).answers();
+            for (int i = 0; i < sizing.piping().sectionCount(); i++) {
+                String id = sizing.piping().section(i).id();
+                String actual = ours(sizing.section(i));
+                seen.merge(actual.replaceAll("/.*", ""), 1, Integer::sum);
+                assertThat(actual)
+                        .as("seed %d, section %s of %s", seed, id, json)
+                        .isEqualTo(expected.get(id));
+            }
+        }
+        // the plans reach every kind of answer and many rows
+        assertThat(seen).containsKeys("unknown", "no-size").hasSizeGreaterThan(12);
+    }
+
+    private static String ours(SectionSize s) {
+        return switch (s.status()) {
+            case UNKNOWN -> "unknown";
+            case NO_SIZE -> "no-size";
+            case SIZED, ADEQUATE, UNDERSIZED ->
+                s.neededSize().map(n -> s.rowFt().orElseThrow() + "/" + n).orElse("no-size");
+        };
+    }
+}

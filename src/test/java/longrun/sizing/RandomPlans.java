@@ -1,0 +1,157 @@
+package longrun.sizing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+
+/** Makes plans at random from a seed, of every material, pressure and allowance. */
+public final class RandomPlans {
+
+    private static final String[] DIRECTIONS = {"north", "east", "south", "west", "up", "down"};
+    private static final String[] MATERIALS = {"steel", "copper", "csst", "pe-pipe", "pe-tubing"};
+    private static final String[][] STAGES = {
+        {"11 in w.c.", "0.5 in w.c."},
+        {"11 in w.c.", "0.5 in w.c."},
+        {"11 in w.c.", "1 in w.c."},
+        {"2 psi", "1 psi"},
+        {"10 psi", "1 psi"},
+        {"10 psi", "3 psi"},
+        {"5 psi", "3.5 psi"}
+    };
+    private static final String[] ALLOWANCES = {"\"none\"", "\"20 %\"", "\"counted\"", "null", "\"counted\""};
+    private static final String[][] INSTALLED = {
+        {"1/2", "1"}, {"1/2 nominal", "5/8 OD"}, {"13", "30"}, {"1/2", "2"}, {"1/2 CTS", "1 CTS"}
+    };
+
+    private final Random random;
+    private final List<String> regulators = new ArrayList<>();
+    private final List<String> sections = new ArrayList<>();
+    private final List<String> appliances = new ArrayList<>();
+    private final int most;
+
+    private RandomPlans(long seed, int most) {
+        this.random = new Random(seed);
+        this.most = most;
+    }
+
+    /** The plan of a seed, as JSON. */
+    public static String json(long seed, int mostSections) {
+        return new RandomPlans(seed, mostSections).make();
+    }
+
+    private String make() {
+        String allowance = ALLOWANCES[random.nextInt(ALLOWANCES.length)];
+        stage("tank", 2);
+        StringBuilder plan = new StringBuilder("{\"format\":\"longrun-plan/1\",\"fittingAllowance\":" + allowance);
+        if (random.nextInt(4) == 0) {
+            plan.append(",\"availableSizes\":{\"steel\":[\"1/2\",\"1\",\"2\"],\"copper\":[\"1/2 nominal\",\"7/8 OD\"],")
+                    .append("\"csst\":[\"13\",\"19\",\"25\",\"31\",\"46\"]}");
+        }
+        return plan.append(",\"regulators\":[")
+                .append(String.join(",", regulators))
+                .append("],\"sections\":[")
+                .append(String.join(",", sections))
+                .append("],\"appliances\":[")
+                .append(String.join(",", appliances))
+                .append("]}")
+                .toString();
+    }
+
+    private void stage(String fedBy, int depth) {
+        String id = "R" + regulators.size();
+        String[] pressures = STAGES[random.nextInt(STAGES.length)];
+        String kind = depth == 2 ? "first-stage" : depth == 1 ? "second-stage" : "line";
+        regulators.add("{\"id\":\"" + id + "\",\"kind\":\"" + kind + "\",\"fedBy\":\"" + fedBy + "\""
+                + (random.nextInt(40) == 0 ? "" : ",\"outlet\":\"" + pressures[0] + "\"") + ",\"allowedDrop\":\""
+                + pressures[1] + "\"}");
+        int material = random.nextInt(MATERIALS.length);
+        List<String> ends = new ArrayList<>(List.of(id));
+        List<String> directions = new ArrayList<>(List.of(""));
+        int count = 1 + random.nextInt(6);
+        List<String> leaves = new ArrayList<>();
+        for (int k = 0; k < count && sections.size() < most; k++) {
+            int on = random.nextInt(ends.size());
+            int own = random.nextInt(3) == 0 ? random.nextInt(MATERIALS.length) : material;
+            String section = "S" + sections.size();
+            String last = section(section, ends.get(on), directions.get(on), own);
+            leaves.remove(ends.get(on));
+            leaves.add(section);
+            ends.add(section);
+            directions.add(last);
+        }
+        for (String leaf : leaves) {
+            int what = random.nextInt(12);
+            if (what == 0 && depth > 0) {
+                stage(leaf, depth - 1);
+            } else if (what > 1) {
+                appliance(leaf);
+            }
+        }
+    }
+
+    private String section(String id, String from, String arriving, int material) {
+        StringBuilder legs = new StringBuilder();
+        String before = arriving;
+        int n = 1 + random.nextInt(6);
+        for (int k = 0; k < n; k++) {
+            String way = random.nextInt(5) == 0 ? "" : DIRECTIONS[random.nextInt(DIRECTIONS.length)];
+            if (!way.isEmpty() && reverse(way).equals(before)) {
+                way = before;
+            }
+            double feet = random.nextInt(3) == 0 ? random.nextInt(40) : Math.round(random.nextDouble() * 300) / 10.0;
+            legs.append(k == 0 ? "" : ",").append(String.format(Locale.ROOT, "\"%s %s ft\"", way, plain(feet)));
+            before = way;
+        }
+        StringBuilder s = new StringBuilder("{\"id\":\"" + id + "\",\"from\":\"" + from + "\",\"material\":\""
+                + MATERIALS[material] + "\",\"legs\":[" + legs + "]");
+        if (random.nextInt(5) == 0) {
+            s.append(",\"fittings\":")
+                    .append(new String[] {"{}", "{\"elbow-90\":2,\"elbow-45\":1}", "{\"tee-branch\":1,\"valve\":1}"}
+                            [random.nextInt(3)]);
+        }
+        if (random.nextInt(6) == 0) {
+            s.append(",\"installedSize\":\"")
+                    .append(INSTALLED[material][random.nextInt(2)])
+                    .append("\"");
+        }
+        if (random.nextInt(8) == 0) {
+            s.append(",\"chosenSize\":\"")
+                    .append(INSTALLED[material][random.nextInt(2)])
+                    .append("\"");
+        }
+        s.append(new String[] {"", ",\"reserve\":\"40 MBH\",\"capped\":true", ",\"reserve\":\"none\",\"capped\":true"}
+                [random.nextInt(3)]);
+        sections.add(s.append("}").toString());
+        return before;
+    }
+
+    private void appliance(String on) {
+        String input = random.nextInt(25) == 0
+                ? ""
+                : ",\"input\":\"" + (5 + random.nextInt(60)) * (random.nextInt(4) == 0 ? 20 : 3) + " kBtu/h\"";
+        String[] hookups = {
+            "",
+            ",\"connection\":[{\"part\":\"shutoff\"},{\"part\":\"flexible-connector\"}]",
+            ",\"connection\":[{\"part\":\"shutoff\"},{\"part\":\"sediment-trap\"},{\"part\":\"flexible-connector\"}]",
+            ",\"connection\":[{\"part\":\"shutoff\"},{\"part\":\"union\"},{\"part\":\"sediment-trap\"},{\"part\":\"shutoff\"}]"
+        };
+        appliances.add("{\"id\":\"a" + appliances.size() + "\",\"fedBy\":\"" + on + "\"" + input
+                + hookups[random.nextInt(hookups.length)] + "}");
+    }
+
+    private static String plain(double feet) {
+        return feet == Math.rint(feet) ? Long.toString((long) feet) : Double.toString(feet);
+    }
+
+    private static String reverse(String way) {
+        return switch (way) {
+            case "north" -> "south";
+            case "south" -> "north";
+            case "east" -> "west";
+            case "west" -> "east";
+            case "up" -> "down";
+            default -> "up";
+        };
+    }
+}
