@@ -33,7 +33,7 @@ class RunViewIT extends BrowserTest {
     }
 
     private Page openRun(int width) {
-        return ready(open("/", width));
+        return ready(open("/run", width));
     }
 
     private static void typeTwoLineRun(Page page) {
@@ -99,7 +99,7 @@ class RunViewIT extends BrowserTest {
             names = {"LIGHT", "DARK"})
     void nothingBarsAnyoneInAnyState(ColorScheme scheme) {
         for (int width : new int[] {1440, 390}) {
-            Page page = ready(open("/", width, scheme));
+            Page page = ready(open("/run", width, scheme));
             String name = "run-" + width + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT) + "-";
             assertAccessible(page);
             screenshot(page, name + "1-empty");
@@ -213,7 +213,7 @@ class RunViewIT extends BrowserTest {
 
     @Test
     void itPrintsOnOnePageInBlackWithOriginCautionAndBlanks() throws IOException {
-        Page page = ready(open("/", 1440, ColorScheme.DARK));
+        Page page = ready(open("/run", 1440, ColorScheme.DARK));
         demo(page);
         byte[] pdf = page.pdf(new Page.PdfOptions().setPreferCSSPageSize(true));
         Files.write(
@@ -298,7 +298,7 @@ class RunViewIT extends BrowserTest {
     void anotherWindowIsNotOverwrittenInSilence() {
         Page first = openRun(1440);
         demo(first);
-        Page second = ready(openBeside(first, "/"));
+        Page second = ready(openBeside(first, "/run"));
         assertThat(second.locator("#length-1")).hasValue("12");
         second.locator("#length-1").fill("14");
         assertThat(first.locator(".notice")).isVisible();
