@@ -27,6 +27,9 @@ document.addEventListener('click', (e) => {
     showTheme();
   } else if (button.dataset.do === 'answer') {
     openAnswer(!page().classList.contains('open'));
+  } else if (button.dataset.do === 'go') {
+    openAnswer(false);
+    document.getElementById(button.dataset.to)?.focus();
   } else if (button.dataset.do === 'print') {
     print();
   }

@@ -7,9 +7,10 @@ class DraftKeeper extends HTMLElement {
   #unsent = new Map();
   #heard = {};
   #ready = false;
+  #waiting;
 
   connectedCallback() {
-    for (const name of ['keep', 'heard', 'draft']) {
+    for (const name of ['keep', 'state']) {
       if (Object.hasOwn(this, name)) {
         const early = this[name];
         delete this[name];
@@ -34,12 +35,15 @@ class DraftKeeper extends HTMLElement {
 
   get keep() { return this.#key; }
   set keep(key) { this.#key = key; }
-  get heard() { return JSON.stringify(this.#heard); }
-  set heard(text) { this.#heard = text ? JSON.parse(text) : {}; }
-  get draft() { return this.#draft; }
-  set draft(text) {
+  get state() { return JSON.stringify({ draft: this.#draft, heard: this.#heard }); }
+  set state(json) {
+    if (!json) return;
+    const state = JSON.parse(json);
+    this.#heard = state.heard;
+    this.store(state.draft);
+  }
+  store(text) {
     this.#draft = text;
-    if (!text) return;
     try {
       localStorage.setItem(this.#key, text);
       this.#forgetHeard();
@@ -71,7 +75,8 @@ class DraftKeeper extends HTMLElement {
     if (at === undefined) return;
     this.#unsent.set(at, e.target.value);
     try { localStorage.setItem(this.#key + ':unsent', JSON.stringify([...this.#unsent])); } catch { /* said by draft */ }
-    if (document.documentElement.dataset.server === 'gone') this.#say('Kept in this browser');
+    clearTimeout(this.#waiting);
+    this.#waiting = setTimeout(() => { if (this.#unsent.size > 0) this.#say('Kept in this browser'); }, 700);
   }
   // Once the page has heard an entry as it stands, it is in the draft.
   #forgetHeard() {

@@ -26,7 +26,7 @@ import longrun.plan.Arrangement;
  * @param callBy that less the lead days
  * @param level the tank's level through a year from the gauge's date
  * @param coldSpell the same with a run of days at the design temperature
- * @param notCounted appliances no use is entered for: they are in no sum
+ * @param notCounted appliances no use is entered for: they are in no sum (a standby generator does not keep the year unknown)
  * @param assumptions what was taken where nothing was entered
  */
 public record FuelReport(
@@ -106,15 +106,16 @@ public record FuelReport(
         List<Origin> out = new ArrayList<>(List.of(degreeDays65.origin(), monthlyGal.origin()));
         monthlyByUse.values().forEach(m -> out.add(m.origin()));
         figures().forEach(f -> out.add(f.origin()));
+        arrangements.values().forEach(f -> out.add(f.origin()));
         return List.copyOf(out);
     }
 
+    /** Without the arrangements the house does not have: what they lack is no open question. */
     private List<Figure> figures() {
         List<Figure> out = new ArrayList<>(List.of(annualGal));
         out.addAll(byUse.values());
         out.addAll(
                 List.of(daysPerFill.coldestMonth(), daysPerFill.warmestMonth(), daysPerFill.mean(), deliveriesPerYear));
-        out.addAll(arrangements.values());
         out.add(cost);
         out.add(co2Lb);
         generators.forEach(g -> out.addAll(List.of(g.galPerHour(), g.fromFull(), g.fromNow(), g.fromRefill())));

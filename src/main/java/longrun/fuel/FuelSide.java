@@ -21,14 +21,19 @@ import longrun.tank.SpaceHeating;
 import longrun.tank.TankReport;
 
 /** What stands beside the year: hot water by arrangement, generator hours, doubts, what was assumed and what is in no sum. */
-record FuelSide(Plan plan, TankReport tank, Figure heatingValue, Optional<AirYear> air, YearUse use) {
+record FuelSide(
+        Plan plan,
+        TankReport tank,
+        Figure heatingValue,
+        Optional<AirYear> air,
+        YearUse use,
+        Optional<HotWaterUse> water) {
 
     /** Heat in a gallon where the widely printed 91,502 is a slip: the figure the same handbook's pounds give. */
     static final double DOUBTED_BTU_PER_GAL = 90_502;
 
     Map<Arrangement, Figure> arrangements() {
         Map<Arrangement, Figure> out = new LinkedHashMap<>();
-        Optional<HotWaterUse> water = plan.use().flatMap(Use::hotWater).map(h -> HotWaterUse.of(plan, h));
         for (Arrangement a : Arrangement.values()) {
             Optional<Months> btu =
                     water.flatMap(w -> Optional.ofNullable(w.dailyBtu().get(a)));
@@ -114,7 +119,8 @@ record FuelSide(Plan plan, TankReport tank, Figure heatingValue, Optional<AirYea
     List<FuelReport.Doubt> doubts(Figure annual) {
         List<FuelReport.Doubt> out = new ArrayList<>();
         if (annual.isKnown() && heatingValue.number() == DesignDay.BTU_PER_GAL) {
-            Figure other = YearUse.of(plan, DOUBTED_BTU_PER_GAL, air).total().sum("gallons a year at 90,502 Btu/gal");
+            Figure other =
+                    YearUse.of(plan, DOUBTED_BTU_PER_GAL, air, water).total().sum("gallons a year at 90,502 Btu/gal");
             out.add(new FuelReport.Doubt(
                     "The printed 91,502 Btu/gal may be a slip for 90,502: the same print's pounds and cubic feet give that.",
                     other));
@@ -122,10 +128,7 @@ record FuelSide(Plan plan, TankReport tank, Figure heatingValue, Optional<AirYea
         if (tank.usableGaugeLowGal().isKnown()) {
             out.add(new FuelReport.Doubt("A float gauge may stand 5 % of capacity off.", tank.usableGaugeLowGal()));
         }
-        boolean series = plan.use()
-                .flatMap(Use::hotWater)
-                .map(h -> HotWaterUse.of(plan, h).chosen())
-                .flatMap(c -> c)
+        boolean series = water.flatMap(HotWaterUse::chosen)
                 .filter(a -> a == Arrangement.SERIES)
                 .isPresent();
         if (series && annual.isKnown()) {

@@ -1,7 +1,6 @@
 package longrun.fuel;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +9,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntToDoubleFunction;
 import longrun.hotwater.ColdWater;
+import longrun.hotwater.HotWaterUse;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
@@ -41,14 +41,14 @@ public final class FuelYear {
     private final FuelSide side;
     private final double[] days;
 
-    private FuelYear(Plan plan, TankReport tank) {
+    private FuelYear(Plan plan, TankReport tank, Optional<HotWaterUse> hotWater) {
         this.plan = plan;
         this.tank = tank;
         this.heatingValue = DesignDay.heatingValue(plan);
         this.means = ColdWater.airMeans(plan);
         this.air = means.map(AirYear::new);
-        this.use = YearUse.of(plan, heatingValue.number(), air);
-        this.side = new FuelSide(plan, tank, heatingValue, air, use);
+        this.use = YearUse.of(plan, heatingValue.number(), air, hotWater);
+        this.side = new FuelSide(plan, tank, heatingValue, air, use, hotWater);
         this.days = use.days();
     }
 
@@ -59,7 +59,12 @@ public final class FuelYear {
 
     /** The same where the tank has been studied already. */
     public static FuelReport of(Plan plan, TankReport tank) {
-        return new FuelYear(plan, tank).report();
+        return of(plan, tank, plan.use().flatMap(Use::hotWater).map(h -> HotWaterUse.of(plan, h)));
+    }
+
+    /** The same where hot water has been studied more closely than by a balance over the day. */
+    public static FuelReport of(Plan plan, TankReport tank, Optional<HotWaterUse> hotWater) {
+        return new FuelYear(plan, tank, hotWater).report();
     }
 
     private FuelReport report() {
@@ -121,7 +126,7 @@ public final class FuelYear {
                         List.of(annual, carbon),
                         v -> v[0] * v[1]),
                 side.doubts(annual),
-                calibration(),
+                new Tickets(plan, means, air, use, days).calibration(),
                 side.notCounted(),
                 side.assumptions(),
                 dates.missing());
@@ -210,6 +215,7 @@ public final class FuelYear {
         if (lead.isEmpty()) {
             missing.add(new Missing("/site/leadDays", "days from calling the supplier to the truck"));
         }
+        missing.addAll(openSpells());
         Optional<LocalDate> call = refill.flatMap(r -> lead.map(l -> r.minusDays((long) Math.ceil(l))));
         return new Dates(start, refill, call, missing);
     }
@@ -233,6 +239,18 @@ public final class FuelYear {
                 d -> use365[d],
                 airOf,
                 spells()));
+    }
+
+    /** Spells without truck that lack a day: they are not in the level. */
+    private List<Missing> openSpells() {
+        List<Missing> out = new ArrayList<>();
+        List<Site.Unreachable> all = plan.site().map(Site::unreachable).orElse(List.of());
+        for (int i = 0; i < all.size(); i++) {
+            if (!all.get(i).from().isKnown() || !all.get(i).to().isKnown()) {
+                out.add(new Missing("/site/unreachable/" + i, "first and last day on which the truck cannot come"));
+            }
+        }
+        return out;
     }
 
     private List<LevelYear.Spell> spells() {
@@ -296,41 +314,5 @@ public final class FuelYear {
                         List.of(tank.nowGal(), tank.refillGal(), perDay),
                         v -> Math.max(0, v[0] - v[1]) / v[2]),
                 dates.start().flatMap(start -> level(start, spell))));
-    }
-
-    private Optional<Calibration> calibration() {
-        List<Calibration.Ticket> tickets = new ArrayList<>();
-        for (Plan.Delivery d : plan.deliveries()) {
-            if (d.date().isKnown() && d.volume().isKnown()) {
-                tickets.add(new Calibration.Ticket(
-                        d.date().findValue().orElseThrow(),
-                        d.volume().findValue().orElseThrow().gallons()));
-            }
-        }
-        if (tickets.size() < 2 || means.isEmpty()) {
-            return Optional.empty();
-        }
-        DegreeDays degrees = new DegreeDays(means.get(), DegreeDays.PUBLISHED_BASE_F, air.orElseThrow());
-        double[] model = use.total().isKnown() ? days : new double[0];
-        return Optional.of(Calibration.of(
-                tickets,
-                (from, to) -> between(from, to, degrees::day),
-                (from, to) -> model.length == 0 ? Double.NaN : between(from, to, d -> model[d])));
-    }
-
-    /** Sum over the days from one date up to the day before another. */
-    private static double between(LocalDate from, LocalDate to, IntToDoubleFunction day) {
-        long count = ChronoUnit.DAYS.between(from, to);
-        double year = 0;
-        for (int d = 0; d < 365; d++) {
-            year += day.applyAsDouble(d);
-        }
-        long years = count / 365; // tickets centuries apart are summed by the year
-        double sum = years * year;
-        LocalDate rest = from.plusDays(years * 365);
-        for (long i = 0; i < count - years * 365; i++) {
-            sum += day.applyAsDouble(Calendar.day(rest.plusDays(i)));
-        }
-        return sum;
     }
 }

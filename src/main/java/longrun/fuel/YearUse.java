@@ -15,7 +15,6 @@ import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.origin.Months;
 import longrun.plan.Plan;
-import longrun.plan.Use;
 import longrun.tank.DesignDay;
 import longrun.tank.OtherUse;
 import longrun.tank.SpaceHeating;
@@ -37,15 +36,16 @@ record YearUse(Map<String, Months> monthly, Map<String, double[]> daily, Months 
      * The year of a plan.
      *
      * @param air the year's temperatures, where the climate is entered
+     * @param hotWater gas for hot water, where the plan has any
      */
-    static YearUse of(Plan plan, double btuPerGal, Optional<AirYear> air) {
+    static YearUse of(Plan plan, double btuPerGal, Optional<AirYear> air, Optional<HotWaterUse> hotWater) {
         Builder b = new Builder();
         List<SpaceHeating> heaters = SpaceHeating.of(plan);
         for (SpaceHeating h : heaters) {
             heating(b, plan, h, btuPerGal, air);
         }
-        plan.use().flatMap(Use::hotWater).ifPresent(h -> {
-            Months btu = HotWaterUse.of(plan, h).chosenBtu();
+        hotWater.ifPresent(h -> {
+            Months btu = h.chosenBtu();
             b.add(HOT_WATER, perDay(btu, 1 / btuPerGal, "gas a day / heating value; " + btu.how()));
         });
         OtherUse.of(plan, btuPerGal)

@@ -1,10 +1,17 @@
 package longrun.review;
 
 import java.util.List;
+import java.util.Optional;
 import longrun.finding.Finding;
+import longrun.fuel.FuelReport;
+import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.plan.Plan;
+import longrun.pressure.Headroom;
+import longrun.pressure.Pressures;
+import longrun.rules.RuleReport;
 import longrun.sizing.Sizing;
+import longrun.tank.TankReport;
 
 /**
  * Everything worked out from one plan.
@@ -12,9 +19,23 @@ import longrun.sizing.Sizing;
  * @param plan what was entered
  * @param piping its pipes, resolved
  * @param sizing every section sized
+ * @param pressures along every run and at every appliance
+ * @param headroom what can still be added without changing a size
+ * @param rules every rule with its state at each place
+ * @param tank what the tank gives, where it was asked for
+ * @param fuel the year, where it was asked for
  * @param findings what is wrong, doubtful or missing, in the plan's order
  */
-public record Review(Plan plan, Piping piping, Sizing sizing, List<Finding> findings) {
+public record Review(
+        Plan plan,
+        Piping piping,
+        Sizing sizing,
+        Pressures pressures,
+        Headroom headroom,
+        RuleReport rules,
+        Optional<TankReport> tank,
+        Optional<FuelReport> fuel,
+        List<Finding> findings) {
 
     public Review {
         findings = List.copyOf(findings);
@@ -41,8 +62,7 @@ public record Review(Plan plan, Piping piping, Sizing sizing, List<Finding> find
     /** Whether a section ends at nothing and so keeps a reserve. */
     public boolean isFutureOutlet(int section) {
         return piping.findOutlet(section)
-                .filter(o ->
-                        o.kind() == longrun.piping.Outlet.Kind.CAPPED || o.kind() == longrun.piping.Outlet.Kind.OPEN)
+                .filter(o -> o.kind() == Outlet.Kind.CAPPED || o.kind() == Outlet.Kind.OPEN)
                 .isPresent();
     }
 

@@ -1,14 +1,31 @@
 package longrun.review;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import longrun.capacity.CapacityTables;
 import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.fuel.FuelReport;
+import longrun.fuel.FuelYear;
+import longrun.hotwater.Altitude;
 import longrun.piping.MissingEntries;
 import longrun.piping.Piping;
 import longrun.plan.Plan;
+import longrun.pressure.Headroom;
+import longrun.pressure.PressureFindings;
+import longrun.pressure.Pressures;
+import longrun.rules.Answers;
+import longrun.rules.House;
+import longrun.rules.RuleReport;
+import longrun.rules.Rules;
 import longrun.sizing.Sizing;
 import longrun.sizing.SizingFindings;
+import longrun.tank.TankFindings;
+import longrun.tank.TankReport;
+import longrun.tank.TankStudy;
 
 /** Works a plan out. The same plan always gives the same review. */
 public final class Reviewer {
@@ -24,12 +41,38 @@ public final class Reviewer {
         return new Reviewer(CapacityTables.standard());
     }
 
-    /** Never fails for a plan that could be read. */
+    /** Never fails for a plan that can be read. */
     public Review review(Plan plan, Parts parts) {
         Piping piping = Piping.of(plan);
         Sizing sizing = Sizing.of(piping, tables);
+        Pressures pressures = Pressures.of(sizing);
+        RuleReport rules = Rules.check(House.of(plan));
         List<Finding> findings = new ArrayList<>(MissingEntries.of(piping));
         findings.addAll(SizingFindings.of(sizing));
-        return new Review(plan, piping, sizing, findings);
+        List<Finding> pressureFindings = PressureFindings.of(pressures);
+        findings.addAll(notYetSaid(rules.findings(), findings, pressureFindings));
+        findings.addAll(pressureFindings);
+        Optional<TankReport> tank = Optional.empty();
+        Optional<FuelReport> fuel = Optional.empty();
+        if (parts == Parts.ALL) {
+            tank = Optional.of(TankStudy.of(plan));
+            fuel = Optional.of(FuelYear.of(plan, tank.get()));
+            findings.addAll(TankFindings.of(plan, tank.get()));
+            findings.addAll(Altitude.findings(plan));
+        }
+        return new Review(
+                plan, piping, sizing, pressures, Headroom.of(sizing), rules, tank, fuel, Answers.apply(plan, findings));
+    }
+
+    /** What the rules found, without a question that a missing entry asks already and without a pressure finding. */
+    private static List<Finding> notYetSaid(List<Finding> rules, List<Finding> missing, List<Finding> pressures) {
+        Set<String> asked = new HashSet<>();
+        missing.forEach(f -> asked.add(f.field()));
+        Set<String> said = new HashSet<>();
+        pressures.forEach(f -> said.add(f.rule() + " " + f.at()));
+        return rules.stream()
+                .filter(f -> f.ask().isEmpty() || f.severity() != Severity.NOTE || !asked.contains(f.field()))
+                .filter(f -> !said.contains(f.rule() + " " + f.at()))
+                .toList();
     }
 }

@@ -41,6 +41,10 @@ record MissingPart(
         Optional<Case<Hookup>> unseen = hookup.findUnseen("the " + OrderRule.words(part));
         return unseen.or(() -> wanted)
                 .flatMap(c -> c.findSettled(own))
-                .orElseGet(() -> Tell.broken(own, hookup.place(), found, remedy, hookup.connectionPointer()));
+                .orElseGet(() -> Tell.broken(own, hookup.place(), found(hookup), remedy, hookup.connectionPointer()));
+    }
+
+    private String found(Hookup hookup) {
+        return hookup.appliance().connection().isNone() ? found + " (connection: none)" : found;
     }
 }

@@ -140,13 +140,31 @@ final class RegulatorKinds implements Rule {
         if (follows(kind, before.get())) {
             return holds(house, at);
         }
+        if (isMisplaced(house, ahead.get())) {
+            return Tell.brokenElsewhere(limit(house, ""), at.place()); // told at the regulator ahead
+        }
         boolean line = kind == RegulatorKind.LINE;
         return Tell.broken(
                 limit(house, line ? "line" : kind == RegulatorKind.SINGLE_STAGE ? "" : "inlet"),
                 at.place(),
-                "{who} follows the " + before.get().label() + " " + ahead.get().id(),
+                "{who} (kind: " + kind.written() + ") follows the "
+                        + before.get().label() + " " + ahead.get().id(),
                 RIGHT_ORDER,
                 at.place().pointer() + "/kind");
+    }
+
+    /** Whether a regulator's own kind is wrong where it stands; then what follows it is not told as well. */
+    private static boolean isMisplaced(House house, Regulator r) {
+        Optional<RegulatorKind> kind = r.kind().findValue();
+        if (r.fedBy().is("tank")) {
+            return kind.filter(k -> k == RegulatorKind.SECOND_STAGE
+                            || k == RegulatorKind.LINE
+                            || k == RegulatorKind.SINGLE_STAGE)
+                    .isPresent();
+        }
+        Optional<RegulatorKind> before =
+                house.network().findRegulatorAhead(r.id()).flatMap(a -> a.kind().findValue());
+        return kind.isPresent() && before.isPresent() && !follows(kind.get(), before.get());
     }
 
     /** Which kind is at home after which. */

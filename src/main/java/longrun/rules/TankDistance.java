@@ -23,7 +23,7 @@ final class TankDistance {
                         TankDistance::byTable,
                         Tank::toPropertyLine,
                         "toPropertyLine",
-                        "the nearest line of property that may be built on"),
+                        "the nearest property line that can be built up to"),
                 rule(
                         "tank-relief-opening",
                         house -> byKind(house, List.of("cylinder")),
@@ -50,17 +50,19 @@ final class TankDistance {
     }
 
     private static List<Case<Tank>> byTable(House house) {
+        Tanks.Site site = Tanks.Site.of(house);
         return Tanks.listIn(house).stream()
-                .map(at -> Tanks.byTable(house, at, at.tank()))
+                .map(at -> Tanks.byTable(site, at, at.tank()))
                 .toList();
     }
 
     /** The column "between containers above ground" of the table. */
     private static List<Case<Tank>> between(House house) {
         List<Case<Tank>> cases = new ArrayList<>();
+        boolean several = Tanks.Site.of(house).holdsSeveral();
         for (Tanks.At at : Tanks.listIn(house)) {
             double gallons = Tanks.gallons(at.tank()).orElse(Double.NaN);
-            if (Tanks.containers(house) <= 1 || at.tank().placement().is(Placement.UNDERGROUND) || gallons <= 250) {
+            if (!several || at.tank().placement().is(Placement.UNDERGROUND) || gallons <= 250) {
                 cases.add(Case.notFor(at.place()));
             } else if (Double.isNaN(gallons)) {
                 cases.add(Case.asks(

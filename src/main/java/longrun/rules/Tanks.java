@@ -52,12 +52,26 @@ final class Tanks {
         return tank.count().findValue().orElse(1.0);
     }
 
-    static double containers(House house) {
-        return house.plan().allTanks().stream().mapToDouble(Tanks::count).sum();
+    /** What a site holds in all. */
+    record Site(double containers, double gallons) {
+
+        static Site of(House house) {
+            double containers = 0;
+            double gallons = 0;
+            for (Tank tank : house.plan().allTanks()) {
+                containers += count(tank);
+                gallons += Tanks.gallons(tank).orElse(0.0) * count(tank);
+            }
+            return new Site(containers, gallons);
+        }
+
+        boolean holdsSeveral() {
+            return containers > 1;
+        }
     }
 
     /** What is near: a row of the table for each placement that is possible, the distance between tanks as entered. */
-    static <T> Case<T> byTable(House house, At at, T thing) {
+    static <T> Case<T> byTable(Site site, At at, T thing) {
         Place place = at.place();
         if (gallons(at.tank()).isEmpty()) {
             return Case.asks(
@@ -66,9 +80,9 @@ final class Tanks {
                     Question.supplier("What is the water capacity of {who} in gallons?"),
                     place.pointer() + "/waterCapacity");
         }
-        boolean several = containers(house) > 1;
-        List<String> together = rows(house, at.tank(), false);
-        List<String> alone = rows(house, at.tank(), true);
+        boolean several = site.holdsSeveral();
+        List<String> together = rows(site, at.tank(), false);
+        List<String> alone = rows(site, at.tank(), true);
         List<String> possible;
         if (!several || isApart(at.tank())) {
             possible = alone;
@@ -107,24 +121,21 @@ final class Tanks {
                         place.pointer() + "/betweenTanks");
     }
 
-    private static List<String> rows(House house, Tank tank, boolean apart) {
+    private static List<String> rows(Site site, Tank tank, boolean apart) {
         List<String> rows = new ArrayList<>();
         if (!tank.placement().is(Placement.UNDERGROUND)) {
-            rows.add(row(house, tank, apart, false));
+            rows.add(row(site, tank, apart, false));
         }
         if (!tank.placement().is(Placement.ABOVE_GROUND)) {
-            rows.add(row(house, tank, apart, true));
+            rows.add(row(site, tank, apart, true));
         }
         return rows.stream().distinct().toList();
     }
 
     /** TK-01 to TK-07. A site of 501 gal or more in all takes the row of the total, unless its tanks are 25 ft apart. */
-    private static String row(House house, Tank tank, boolean apart, boolean buried) {
+    private static String row(Site site, Tank tank, boolean apart, boolean buried) {
         double each = gallons(tank).orElse(0.0);
-        double total = house.plan().allTanks().stream()
-                .mapToDouble(t -> gallons(t).orElse(0.0) * count(t))
-                .sum();
-        double counts = !apart && total > 500 + ROUND ? total : each;
+        double counts = !apart && site.gallons() > 500 + ROUND ? site.gallons() : each;
         if (counts > 30_000 + ROUND) {
             return "";
         }

@@ -8,7 +8,6 @@ import longrun.finding.Finding;
 import longrun.finding.FindingBuilder;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
-import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.plan.FittingAllowance;
 import longrun.plan.Material;
@@ -16,7 +15,7 @@ import longrun.plan.Section;
 import longrun.plan.SizeNames;
 import longrun.quantity.Show;
 
-/** What the sizes show: too small, no size, a cell from memory, an end left open. */
+/** What the sizes show: too small, no size, a cell from memory, turns not described. */
 public final class SizingFindings {
 
     private static final String LONGEST_LENGTH = "2018 International Fuel Gas Code, 402.4.1, longest length method";
@@ -51,7 +50,6 @@ public final class SizingFindings {
             fromMemory(i, size);
         }
         undirected(i);
-        end(i);
     }
 
     private void undersized(int i, SectionSize size) {
@@ -165,26 +163,6 @@ public final class SizingFindings {
                 .reference("CSA B149.1, Annex B", "", Confidence.SECONDARY)
                 .remedy("enter legs with directions, such as up 4 ft, north 12 ft, or list the fittings")
                 .at("/sections/" + i + "/legs"));
-    }
-
-    private void end(int i) {
-        Section s = piping.section(i);
-        if (piping.findOutlet(i).filter(o -> o.kind() == Outlet.Kind.OPEN).isEmpty()) {
-            return;
-        }
-        boolean open = s.capped().is(false);
-        FindingBuilder f = FindingBuilder.finding("outlet-uncapped", open ? Severity.MUST_FIX : Severity.NOTE, s.id())
-                .found(
-                        open
-                                ? "the section feeds nothing and its end is not capped"
-                                : "the section feeds nothing; whether its end is capped is not entered")
-                .required("an outlet that feeds nothing is closed gastight with a cap or plug, even behind a valve")
-                .reference("2018 International Fuel Gas Code, 404.15; NFPA 54, 7.7.2", "2018", Confidence.MEMORY)
-                .remedy("cap it before gas is let in, or hang the appliance on it");
-        if (!open) {
-            f.ask(AskWhom.FITTER, "Is the end of section " + s.id() + " capped gastight?");
-        }
-        out.add(f.at("/sections/" + i + "/capped"));
     }
 
     private void csstSeries() {

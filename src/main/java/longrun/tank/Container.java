@@ -68,7 +68,7 @@ record Container(
         boolean underground = tank.placement().is(Placement.UNDERGROUND);
         Body body = tank.kind().isKnown()
                 ? cylinder ? cylinderBody(tank, at) : asmeBody(tank, at, plan)
-                : Body.lacking(List.of(new Missing(at + "/kind", "asme or cylinder")));
+                : Body.lacking(List.of(new Missing(at + "/kind", "what the propane is kept in: asme or cylinder")));
         Figure capacity = cylinder
                 ? Figure.of(
                         "full by weight",
@@ -160,10 +160,10 @@ record Container(
     private static Body asmeBody(Tank tank, String at, Plan plan) {
         List<Missing> missing = new ArrayList<>();
         if (!tank.orientation().isKnown()) {
-            missing.add(new Missing(at + "/orientation", "horizontal or vertical"));
+            missing.add(new Missing(at + "/orientation", "how the tank lies: horizontal or vertical"));
         }
         if (!tank.placement().isKnown()) {
-            missing.add(new Missing(at + "/placement", "above-ground or underground"));
+            missing.add(new Missing(at + "/placement", "where the tank stands: above-ground or underground"));
         }
         Figure diameter = side(tank, tank.diameter(), at, "diameter", StandardTanks.Size::diameterIn);
         Figure length = side(tank, tank.length(), at, "length", StandardTanks.Size::lengthIn);
@@ -227,7 +227,10 @@ record Container(
                     field, "in", List.of(new Missing(at + "/waterCapacity", "water capacity from the tank's plate")));
         }
         if (!tank.orientation().isKnown()) {
-            return Figure.unknown(field, "in", List.of(new Missing(at + "/orientation", "horizontal or vertical")));
+            return Figure.unknown(
+                    field,
+                    "in",
+                    List.of(new Missing(at + "/orientation", "how the tank lies: horizontal or vertical")));
         }
         return StandardTanks.find(
                         TankKind.ASME,

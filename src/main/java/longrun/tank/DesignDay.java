@@ -31,7 +31,7 @@ public final class DesignDay {
                         "heating value", BTU_PER_GAL, "Btu/gal", "handbook set, none entered", Confidence.SECONDARY));
     }
 
-    /** Heaters of house or water that no use is entered for: the greatest burners, without which no sum is true. */
+    /** Appliances that no use is entered for, without which no sum is true; a standby generator's outages apart. */
     public static List<Missing> unused(Plan plan) {
         if (plan.use().isEmpty()) {
             return List.of(new Missing("/use", "what propane is used for: heating, hot water, the rest"));
@@ -41,10 +41,10 @@ public final class DesignDay {
         for (Appliance a : plan.appliances()) {
             Optional<ApplianceKind> kind = a.kind().findValue();
             boolean named = use.others().stream().anyMatch(o -> o.appliance().is(a.id()));
-            if (kind.isEmpty() || named) {
+            if (named) {
                 continue;
             }
-            switch (kind.get()) {
+            switch (kind.orElse(ApplianceKind.OTHER)) {
                 case FURNACE, BOILER, SPACE_HEATER -> {
                     boolean heats = use.heating().stream()
                             .anyMatch(h -> h.appliance().is(a.id())
@@ -58,7 +58,8 @@ public final class DesignDay {
                         out.add(new Missing("/use/hotWater", "the hot water " + a.id() + " makes"));
                     }
                 }
-                default -> {}
+                case STANDBY_GENERATOR -> {} // burns in an outage; no part of an ordinary year
+                default -> out.add(new Missing("/use/others", "gallons a year or hours a day of " + a.id()));
             }
         }
         return List.copyOf(out);

@@ -13,8 +13,16 @@ public final class FillLimit {
     public static final double USUAL = 0.80;
 
     private static final double GRAVITY = 0.504;
-    private static final List<DataFile.Row> ROWS =
-            DataFile.read("tanks/filling-density.csv").rows();
+    private static final List<Band> BANDS = DataFile.read("tanks/filling-density.csv").rows().stream()
+            .map(r -> new Band(
+                    r.text("placement").equals("underground"),
+                    r.number("over_gal"),
+                    r.number("up_to_gal"),
+                    r.number("percent") / 100))
+            .toList();
+
+    /** Filling density of tanks over one capacity up to another. */
+    private record Band(boolean underground, double overGal, double upToGal, double density) {}
 
     private FillLimit() {}
 
@@ -29,14 +37,11 @@ public final class FillLimit {
     }
 
     private static double density(double waterGal, boolean underground) {
-        String place = underground ? "underground" : "above-ground";
-        return ROWS.stream()
-                        .filter(r -> r.text("placement").equals(place)
-                                && waterGal > r.number("over_gal")
-                                && waterGal <= r.number("up_to_gal"))
-                        .mapToDouble(r -> r.number("percent"))
-                        .findFirst()
-                        .orElse(42)
-                / 100;
+        for (Band b : BANDS) {
+            if (b.underground() == underground && waterGal > b.overGal() && waterGal <= b.upToGal()) {
+                return b.density();
+            }
+        }
+        return BANDS.get(0).density(); // no tank holds nothing: the least density does no harm
     }
 }

@@ -10,6 +10,7 @@ import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
+import longrun.plan.Placement;
 import longrun.plan.Plan;
 import longrun.plan.Site;
 
@@ -31,18 +32,20 @@ public final class TankFindings {
             return List.of();
         }
         List<Finding> out = new ArrayList<>();
-        mean(report).ifPresent(out::add);
-        peak(report).ifPresent(out::add);
-        if (report.derived()
+        mean(plan, report).ifPresent(out::add);
+        peak(plan, report).ifPresent(out::add);
+        boolean onlyDerived = report.derived()
                 && buried(plan)
                 && !report.supplier()
-                && report.capacityAtDesignBtuh().isKnown()) {
+                && report.capacityAtDesignBtuh().isKnown();
+        if (onlyDerived && out.stream().allMatch(f -> f.severity() == Severity.NOTE)) {
+            out.removeIf(f -> f.rule().equals(PEAK));
             out.add(derived(plan, report));
         }
         return List.copyOf(out);
     }
 
-    private static Optional<Finding> mean(TankReport report) {
+    private static Optional<Finding> mean(Plan plan, TankReport report) {
         Figure capacity = report.capacityAtDesignBtuh();
         Demand mean = last(report);
         if (capacity.isKnown() && capacity.number() <= 0) {
@@ -53,8 +56,14 @@ public final class TankFindings {
                     MEAN, "the mean of the design day is unknown", mean.btuh().missing(), AskWhom.OWNER));
         }
         return switch (mean.status()) {
-            case SHORT -> Optional.of(over(report, mean, MEAN, Severity.MUST_FIX));
-            case DOUBTFUL -> Optional.of(over(report, mean, MEAN, Severity.CAUTION));
+            case SHORT -> Optional.of(over(plan, report, mean, MEAN, Severity.MUST_FIX));
+            case DOUBTFUL ->
+                Optional.of(over(
+                        plan,
+                        report,
+                        mean,
+                        MEAN,
+                        report.capacityAt20PsigBtuh().isKnown() ? Severity.CAUTION : Severity.NOTE));
             default -> Optional.empty();
         };
     }
@@ -63,7 +72,7 @@ public final class TankFindings {
         return report.demands().get(report.demands().size() - 1);
     }
 
-    private static Optional<Finding> peak(TankReport report) {
+    private static Optional<Finding> peak(Plan plan, TankReport report) {
         if (!report.capacityAtDesignBtuh().isKnown()) {
             return Optional.of(asks(
                     PEAK,
@@ -79,7 +88,7 @@ public final class TankFindings {
                 .filter(d -> !d.mean() && d.btuh().isKnown())
                 .max(byLoad);
         if (worst.filter(d -> d.status() == Demand.Status.SHORT).isPresent()) {
-            return Optional.of(over(report, worst.get(), PEAK, Severity.CAUTION));
+            return Optional.of(over(plan, report, worst.get(), PEAK, Severity.CAUTION));
         }
         Demand everything = report.demands().get(0);
         if (!everything.btuh().isKnown()) {
@@ -89,7 +98,8 @@ public final class TankFindings {
                     everything.btuh().missing(),
                     AskWhom.RATING_PLATE));
         }
-        return worst.filter(d -> d.status() == Demand.Status.DOUBTFUL).map(d -> over(report, d, PEAK, Severity.NOTE));
+        return worst.filter(d -> d.status() == Demand.Status.DOUBTFUL)
+                .map(d -> over(plan, report, d, PEAK, Severity.NOTE));
     }
 
     private static Finding nothing(TankReport report) {
@@ -121,7 +131,7 @@ public final class TankFindings {
                 .orElse(VapourRule.LIQUID_F);
     }
 
-    private static Finding over(TankReport report, Demand d, String rule, Severity severity) {
+    private static Finding over(Plan plan, TankReport report, Demand d, String rule, Severity severity) {
         boolean isShort = d.status() == Demand.Status.SHORT;
         String limit = (isShort ? report.capacityAtDesignBtuh() : report.capacityAt20PsigBtuh()).text();
         String found = d.name() + " needs " + d.btuh().text() + "; the tank gives "
@@ -129,6 +139,7 @@ public final class TankFindings {
                 + (report.capacityAt20PsigBtuh().isKnown()
                         ? report.capacityAt20PsigBtuh().text() + " at 20 psig"
                         : "at 20 psig an unknown amount")
+                + (report.derived() && !report.supplier() ? ", derived" : "")
                 + held(d, isShort);
         return new Finding(
                 rule,
@@ -137,8 +148,9 @@ public final class TankFindings {
                 found,
                 isShort
                         ? "at most " + limit
-                        : "at most " + limit
-                                + (report.capacityAt20PsigBtuh().isKnown() ? " to be carried at 20 psig" : ""),
+                        : report.capacityAt20PsigBtuh().isKnown()
+                                ? "at most " + limit + " to be carried at 20 psig"
+                                : "the supplier's own figure, in Btu/h: the table names no tank pressure",
                 REFERENCE,
                 "",
                 Confidence.MEMORY,
@@ -148,7 +160,11 @@ public final class TankFindings {
                 Optional.of(
                         "How much vapour does the supplier count on from this tank at the refill gauge on the coldest morning?"),
                 Optional.of(AskWhom.SUPPLIER),
-                "/tank/vapourCapacity");
+                at(plan));
+    }
+
+    private static String at(Plan plan) {
+        return plan.tank().isEmpty() ? "/tanks/0/vapourCapacity" : "/tank/vapourCapacity";
     }
 
     private static String held(Demand d, boolean isShort) {
@@ -160,7 +176,7 @@ public final class TankFindings {
         }
         return d.holdMinutes().isKnown()
                 ? "; held for " + Figure.text(Math.floor(d.holdMinutes().number()), "min")
-                        + " from a tank as warm as what warms it"
+                        + " from liquid as warm as the air or ground about it"
                 : "";
     }
 
@@ -170,19 +186,19 @@ public final class TankFindings {
                 rule,
                 Severity.NOTE,
                 "tank",
-                what + ": not entered is " + first.words(),
+                what + ": no entry for " + first.words(),
                 first.words(),
                 "common practice",
                 "",
                 Confidence.MEMORY,
                 "Enter " + first.words() + ".",
-                Optional.of("What is " + first.words() + "?"),
+                Optional.of(first.words() + "?"),
                 Optional.of(whom),
                 first.field());
     }
 
     private static boolean buried(Plan plan) {
-        return plan.allTanks().stream().anyMatch(t -> t.placement().is(longrun.plan.Placement.UNDERGROUND));
+        return plan.allTanks().stream().anyMatch(t -> t.placement().is(Placement.UNDERGROUND));
     }
 
     private static Finding derived(Plan plan, TankReport report) {
@@ -199,6 +215,6 @@ public final class TankFindings {
                 "Ask the supplier for his figure and enter it as the vapour capacity.",
                 Optional.of("How much vapour does the supplier count on from this buried tank at the refill gauge?"),
                 Optional.of(AskWhom.SUPPLIER),
-                plan.tank().isEmpty() ? "/tanks/0/vapourCapacity" : "/tank/vapourCapacity");
+                at(plan));
     }
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
-import java.util.function.IntFunction;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
@@ -72,6 +71,7 @@ public final class TankStudy {
     }
 
     private TankReport report(Plan plan) {
+        TankVolumes volumes = new TankVolumes(tanks, refill);
         Figure own = vapour("vapour by our own reckoning", leastPsig);
         Figure ownAt20 = vapour("vapour at 20 psig", given20());
         boolean supplier = !tanks.isEmpty()
@@ -80,13 +80,13 @@ public final class TankStudy {
         Figure at20 = supplier ? suppliers().named("vapour at 20 psig") : ownAt20;
         List<Demand> demands = new Demands(plan, capacity, at20, this::hold).list();
         return new TankReport(
-                waterCapacity(),
-                volume("full", 0, false),
-                volume("full, gauge 5 % off", GAUGE_OFF, false),
-                volume("usable", 0, true),
-                volume("usable, gauge 5 % off", GAUGE_OFF, true),
-                atGauge("in the tank now", this::gauge),
-                atGauge("left at the refill gauge", i -> refill.get(i)),
+                volumes.waterCapacity(),
+                volumes.volume("full", 0, false),
+                volumes.volume("full, gauge 5 % off", GAUGE_OFF, false),
+                volumes.volume("usable", 0, true),
+                volumes.volume("usable, gauge 5 % off", GAUGE_OFF, true),
+                volumes.atGauge("in the tank now", volumes::gauge),
+                volumes.atGauge("left at the refill gauge", refill::get),
                 capacity.named("vapour at the design temperature"),
                 at20,
                 own,
@@ -121,7 +121,7 @@ public final class TankStudy {
         return Figure.given("tank pressure", STEADY_PSIG, "psig", "a steady draw", Confidence.SECONDARY);
     }
 
-    private static Figure noTank(String name, String unit) {
+    static Figure noTank(String name, String unit) {
         return Figure.unknown(
                 name, unit, List.of(new Missing("/tank", "the tank: its kind, water capacity, refill gauge")));
     }
@@ -193,82 +193,6 @@ public final class TankStudy {
                         ""))
                 .toList();
         return parts.size() == 1 ? parts.get(0) : Figure.sum("the supplier's figures", "Btu/h", parts);
-    }
-
-    private Figure gauge(int i) {
-        Container t = tanks.get(i);
-        return t.share("gauge", t.entry().gauge(), "/gauge", "what the gauge shows");
-    }
-
-    private Figure waterCapacity() {
-        String name = "capacity";
-        if (tanks.isEmpty()) {
-            return noTank(name, "gal");
-        }
-        List<Figure> parts = tanks.stream()
-                .map(t -> Figure.of(
-                        name,
-                        "gal",
-                        "capacity x tanks alike",
-                        Confidence.COMPUTED,
-                        List.of(t.capacityGal(), t.count()),
-                        v -> v[0] * v[1]))
-                .toList();
-        return parts.size() == 1 ? parts.get(0) : Figure.sum(name, "gal", parts);
-    }
-
-    /** Gallons when full, less what stays below the refill gauge where asked; an error of the gauge takes its share off. */
-    private Figure volume(String name, double gaugeOff, boolean downToRefill) {
-        if (tanks.isEmpty()) {
-            return noTank(name, "gal");
-        }
-        List<Figure> parts = new ArrayList<>();
-        for (int i = 0; i < tanks.size(); i++) {
-            Container t = tanks.get(i);
-            double fullPercent = t.cylinder() ? 100 : 100 * FillLimit.USUAL;
-            double off = t.cylinder() ? 0 : gaugeOff;
-            List<Figure> from = new ArrayList<>(List.of(t.capacityGal(), t.count()));
-            if (downToRefill) {
-                from.add(refill.get(i));
-            }
-            String how = t.cylinder()
-                    ? "full by weight less the refill weight"
-                    : downToRefill ? "(80 % - refill gauge) x water capacity" : "80 % of water capacity";
-            Figure part = Figure.of(
-                    name, "gal", how + (off > 0 ? ", less 5 % of capacity" : ""), Confidence.MEMORY, from, v -> {
-                        double percent = fullPercent - off - (downToRefill ? v[2] : 0);
-                        return percent > 0 ? v[0] * v[1] * percent / 100 : Double.NaN;
-                    });
-            boolean nothing = part.missing().stream().anyMatch(m -> m.field().isEmpty());
-            parts.add(
-                    nothing
-                            ? Figure.unknown(
-                                    name,
-                                    "gal",
-                                    List.of(new Missing(
-                                            t.at() + "/refillAt",
-                                            "a refill gauge below the level a delivery fills to")))
-                            : part);
-        }
-        return parts.size() == 1 ? parts.get(0) : Figure.sum(name, "gal", parts);
-    }
-
-    private Figure atGauge(String name, IntFunction<Figure> reading) {
-        if (tanks.isEmpty()) {
-            return noTank(name, "gal");
-        }
-        List<Figure> parts = new ArrayList<>();
-        for (int i = 0; i < tanks.size(); i++) {
-            Container t = tanks.get(i);
-            parts.add(Figure.of(
-                    name,
-                    "gal",
-                    "gauge x capacity",
-                    Confidence.COMPUTED,
-                    List.of(t.capacityGal(), t.count(), reading.apply(i)),
-                    v -> v[0] * v[1] * v[2] / 100));
-        }
-        return parts.size() == 1 ? parts.get(0) : Figure.sum(name, "gal", parts);
     }
 
     private Figure firstRefill() {

@@ -187,6 +187,19 @@ class FuelYearTest {
     }
 
     @Test
+    void aRangeWithoutAnEntryIsNotTakenAsUnusedButAnIdleGeneratorIs() {
+        FuelReport range = changed("{ \"appliance\": \"range\", \"volumePerYear\": \"35 gal\" }", "");
+        assertThat(range.annualGal().isKnown()).isFalse();
+        assertThat(range.annualGal().missing()).anyMatch(m -> m.field().equals("/use/others"));
+        FuelReport generator = changed(
+                "{ \"id\": \"range\"",
+                "{ \"id\": \"gen\", \"kind\": \"standby-generator\", \"input\": \"180000 Btu/h\" }, { \"id\": \"range\"");
+        assertThat(generator.annualGal().number())
+                .isEqualTo(orchard().annualGal().number());
+        assertThat(generator.notCounted()).containsExactly("gen");
+    }
+
+    @Test
     void hoursADayBurnByTheInput() {
         Plan plan = Samples.plan(
                 Houses.ORCHARD

@@ -218,6 +218,13 @@ class TankStudyTest {
         assertThat(rule(r)).isCloseTo(4 * (55000 + 0.4 * 24000), within(1e-6));
         assertThat(r.usableGal().number()).isCloseTo(4 * 60 / 4.24, within(1e-9));
         assertThat(r.capacityAt20PsigBtuh().isKnown()).isFalse();
+        assertThat(TankFindings.of(
+                        Samples.plan(cylinder.replace("199000", "50000")),
+                        TankStudy.of(Samples.plan(cylinder.replace("199000", "50000")))))
+                .allSatisfy(f -> {
+                    assertThat(f.severity()).isEqualTo(Severity.NOTE);
+                    assertThat(f.required()).contains("supplier").doesNotContain("unknown");
+                });
         TankReport cold = TankStudy.of(Samples.plan(cylinder.replace("\"8 degF\"", "\"-1 degF\"")));
         assertThat(cold.capacityAtDesignBtuh().isKnown()).isFalse();
         assertThat(TankStudy.of(Samples.plan(cylinder.replace("\"100 lb\"", "\"420 lb\"")))

@@ -60,6 +60,12 @@ public final class ReviewJson {
         for (int i = 0; i < review.piping().sectionCount(); i++) {
             section(sections.add(), i);
         }
+        new PressureJson(review).write(root);
+        review.tank().ifPresent(t -> TankJson.write(t, root.child("tank")));
+        review.fuel().ifPresent(f -> FuelJson.write(f, root.child("fuel")));
+        if (review.fuel().isPresent()) {
+            FuelJson.hotWater(review.plan(), root.child("hotWater"));
+        }
         Out.Items findings = root.list("findings");
         review.findings().forEach(f -> finding(findings.add(), f));
         if (!unread.isEmpty()) {
@@ -79,6 +85,7 @@ public final class ReviewJson {
         out.number("measuredFt", size.measuredFt(), () -> sizingOrigins.measuredRun(i));
         out.number("allowanceFt", size.allowanceFt(), () -> sizingOrigins.allowance(i));
         out.text("longestRunTo", size.longestRunTo().map(Outlet::id));
+        PressureJson.stage(review, out, i);
     }
 
     private void section(Out out, int i) {
@@ -104,6 +111,7 @@ public final class ReviewJson {
                         .map(r -> r.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')));
         out.text("table", size.table().filter(t -> size.row().isPresent()).map(t -> t.id()));
         out.text("confidence", size.confidence().map(Confidence::written));
+        PressureJson.section(review, out, i);
     }
 
     private static void finding(Out out, Finding f) {
@@ -119,5 +127,11 @@ public final class ReviewJson {
         out.text("ask", f.ask());
         out.text("askWhom", Optional.of(f).flatMap(Finding::askWhom).map(Named::written));
         out.text("field", f.field());
+        f.answer().ifPresent(a -> {
+            Out answer = out.child("answer");
+            answer.text("says", a.says().written());
+            answer.text("who", a.who());
+            answer.text("date", a.date());
+        });
     }
 }

@@ -1,6 +1,7 @@
 package longrun.ui.frame;
 
 import com.vaadin.flow.dom.Element;
+import java.util.Optional;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 
@@ -9,8 +10,9 @@ public final class FindingLine {
 
     private FindingLine() {}
 
-    public static Element of(Finding f) {
-        String sentence = f.found() + (f.remedy().isBlank() ? "" : " " + f.remedy());
+    /** @param mendedAt id of the field that mends it, where it is on this page */
+    public static Element of(Finding f, Optional<String> mendedAt) {
+        String sentence = sentence(f.found()) + (f.remedy().isBlank() ? "" : " To mend it: " + ended(f.remedy()));
         String reference = f.reference() + (f.edition().isBlank() ? "" : ", " + f.edition());
         Element from = Dom.el(
                 "span",
@@ -24,7 +26,22 @@ public final class FindingLine {
             Dom.show(from, open);
             ask.setAttribute("aria-expanded", String.valueOf(open));
         });
-        return sentence(f.severity(), sentence).appendChild(Dom.words(" "), ask, from);
+        Element line = sentence(f.severity(), sentence).appendChild(Dom.words(" "), ask);
+        mendedAt.ifPresent(id -> line.appendChild(
+                Dom.words(" "),
+                Dom.button("ask", "go to the entry")
+                        .setAttribute("data-do", "go")
+                        .setAttribute("data-to", id)));
+        return line.appendChild(from);
+    }
+
+    private static String sentence(String words) {
+        String ended = ended(words);
+        return ended.isEmpty() ? ended : Character.toUpperCase(ended.charAt(0)) + ended.substring(1);
+    }
+
+    private static String ended(String words) {
+        return words.isEmpty() || words.endsWith(".") || words.endsWith("?") ? words : words + ".";
     }
 
     /** A sentence under its place, without a rule behind it. */

@@ -3,7 +3,6 @@ package longrun.ui.frame;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.component.dependency.JsModule;
-import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.dom.Element;
 import elemental.json.JsonObject;
 import java.util.Map;
@@ -15,7 +14,6 @@ import java.util.function.Consumer;
  * spoken. A page adds its sections to {@link #work()} and its answer to {@link #answer()}.
  */
 @Tag("div")
-@StyleSheet("context://frontend/look.css")
 @JsModule("context://frontend/frame.js")
 public abstract class Frame extends Component {
 

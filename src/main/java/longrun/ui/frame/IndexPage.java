@@ -6,7 +6,7 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.springframework.stereotype.Component;
 
-/** The page before the first answer: its language, and light or dark at once, so that nothing flashes. */
+/** The page before the first answer: its language, and light or dark at once, so that nothing flashes. It brings the look for every page. */
 @Component
 class IndexPage implements VaadinServiceInitListener {
 

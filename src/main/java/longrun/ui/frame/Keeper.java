@@ -82,13 +82,15 @@ public final class Keeper extends Component {
     public void keep(String draft, Map<String, String> heard) {
         JsonObject entries = Json.createObject();
         heard.forEach(entries::put);
-        getElement().setProperty("heard", entries.toJson());
-        getElement().setProperty("draft", draft);
+        JsonObject state = Json.createObject();
+        state.put("draft", draft);
+        state.put("heard", entries);
+        getElement().setProperty("state", state.toJson());
     }
 
     /** Keeps it again although it did not change, over what another window has kept. */
     public void keepAgain(String draft) {
-        getElement().executeJs("this.draft = $0", draft);
+        getElement().callJsFunction("store", draft);
     }
 
     public void download(String name, String text) {

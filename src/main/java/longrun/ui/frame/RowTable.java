@@ -37,8 +37,8 @@ public final class RowTable {
         table.removeAllChildren();
         Element heads = Dom.el("tr", "", Dom.text("th", "", runHead).setAttribute("scope", "col"));
         for (int i = 0; i < sizes.size(); i++) {
-            Element head =
-                    Dom.text("th", i == hit ? "hitcol" : "", sizes.get(i)).setAttribute("scope", "col");
+            Element head = Dom.text("th", i == hit ? "hitcol" : far(i, hit, sizes.size()), sizes.get(i))
+                    .setAttribute("scope", "col");
             under.get(i).ifPresent(u -> head.appendChild(Dom.text("small", "", u)));
             heads.appendChild(head);
         }
@@ -50,7 +50,10 @@ public final class RowTable {
                     Dom.text("th", "", row.run()).setAttribute("scope", "row"));
             for (int i = 0; i < row.cells().size(); i++) {
                 boolean cell = row.used() && i == hit;
-                Element td = Dom.text("td", cell ? "hit" : "", row.cells().get(i));
+                Element td = Dom.text(
+                        "td",
+                        cell ? "hit" : far(i, hit, row.cells().size()),
+                        row.cells().get(i));
                 if (cell) {
                     td.setAttribute("data-fig", "");
                     td.appendChild(Dom.text("span", "vh", " (used)"));
@@ -60,5 +63,11 @@ public final class RowTable {
             body.appendChild(line);
         }
         table.appendChild(Dom.text("caption", "vh", caption), Dom.el("thead", "", heads), body);
+    }
+
+    /** A phone shows the five columns about the cell used. */
+    private static String far(int column, int hit, int columns) {
+        int first = Math.max(0, Math.min(hit - 2, columns - 5));
+        return column < first || column > first + 4 ? "x" : "";
     }
 }

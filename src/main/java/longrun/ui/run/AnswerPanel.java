@@ -139,12 +139,16 @@ final class AnswerPanel {
         return new WhereFrom.Step(w.title(), w.text(), sum);
     }
 
-    void findings(List<Finding> all) {
+    void findings(List<Finding> all, RunDraft draft) {
         if (all.equals(findingsShown)) {
             return;
         }
         findingsShown = List.copyOf(all);
         findings.removeAllChildren();
-        all.forEach(f -> findings.appendChild(FindingLine.of(f)));
+        all.forEach(f -> findings.appendChild(FindingLine.of(
+                f,
+                draft.lineAt(f.field())
+                        .or(() -> draft.lineOf(f.at()))
+                        .map(i -> (f.field().endsWith("/input") ? "input-" : "length-") + i))));
     }
 }

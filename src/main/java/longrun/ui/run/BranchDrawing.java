@@ -12,7 +12,7 @@ import java.util.Map;
 final class BranchDrawing {
 
     private static final int MIDDLE = 22; // of a row of 44 px
-    private static final int FIRST_LANE = 24;
+    private static final int FIRST_LANE = 28;
     private static final int STEP = 14;
     private static final int MOST_LANES = 6;
 

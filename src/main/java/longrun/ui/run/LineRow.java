@@ -182,7 +182,7 @@ final class LineRow {
 
     private static String named(List<String> feeds) {
         if (feeds.equals(List.of(Start.LINE_REGULATOR))) {
-            return "regulator";
+            return "line regulator";
         }
         if (feeds.size() > 3) {
             return feeds.size() + " lines";

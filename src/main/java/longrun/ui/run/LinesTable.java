@@ -32,7 +32,7 @@ final class LinesTable {
                 Dom.text("th", "tl", "Line").setAttribute("colspan", "2").setAttribute("scope", "col"),
                 lengthHead,
                 inputHead,
-                Dom.text("th", "", "Load").setAttribute("scope", "col"),
+                Dom.text("th", "loadh", "Load").setAttribute("scope", "col"),
                 Dom.text("th", "carries", "Carries").setAttribute("scope", "col"),
                 Dom.text("th", "", "Used").setAttribute("scope", "col"),
                 sizeHead);

@@ -43,7 +43,8 @@ final class PastePanel {
         long unclear = u.lines().stream().filter(l -> !l.problems().isEmpty()).count();
         String doubt = unclear == 0
                 ? ""
-                : " " + unclear + " hold an entry that is not understood; it is taken as written, to be mended.";
+                : " " + unclear + (unclear == 1 ? " holds" : " hold")
+                        + " an entry that is not understood; it is taken as written, to be mended.";
         Element take = Dom.button("act main", n == 1 ? "Take this line" : "Take these " + n + " lines");
         take.addEventListener("click", e -> {
             close();

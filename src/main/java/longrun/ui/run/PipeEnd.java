@@ -34,9 +34,9 @@ final class PipeEnd {
         double r = boreInches * PIXELS_PER_INCH / 2 * scale;
         String bore = String.format(Locale.ROOT, "%.3f", boreInches);
         String size = scale == 1 ? "true size" : "not to scale";
-        StringBuilder svg =
-                new StringBuilder("<svg class='pipe-end' width='104' height='104' viewBox='-52 -52 104 104' role='img'"
-                        + " aria-label='The end of the pipe, " + size + ": bore " + bore + " in.'>");
+        StringBuilder svg = new StringBuilder("<svg class='pipe-end' width='104' height='104' viewBox='-52 "
+                + (r >= 30 ? -52 : -42) + " 104 104' role='img'" + " aria-label='The end of the pipe, " + size
+                + ": bore " + bore + " in.'>");
         if (outsideInches.isPresent()) {
             svg.append(
                             "<defs><pattern id='wall' width='6' height='6' patternUnits='userSpaceOnUse' patternTransform='rotate(45)'>"
@@ -56,7 +56,7 @@ final class PipeEnd {
             svg.append("<text y='-8' text-anchor='middle' class='ts'>" + bore
                     + "</text><text y='18' text-anchor='middle' class='tq'>in. bore</text>");
         } else {
-            svg.append("<text y='50' text-anchor='middle' class='tq'>" + bore + " in. bore</text>");
+            svg.append("<text y='58' text-anchor='middle' class='tq'>" + bore + " in. bore</text>");
         }
         return svg.append("</svg>").toString();
     }

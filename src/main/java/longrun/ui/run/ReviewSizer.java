@@ -6,13 +6,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import longrun.capacity.CapacityTables;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
 import longrun.piping.Piping;
-import longrun.plan.Plan;
-import longrun.plan.json.PlanReader;
 import longrun.plan.json.Reading;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
+import longrun.review.Parts;
+import longrun.review.PlanDoor;
+import longrun.review.Review;
+import longrun.review.Reviewer;
 import longrun.sizing.SectionSize;
 import longrun.sizing.SectionStatus;
 import longrun.sizing.Sizing;
@@ -23,9 +26,11 @@ import org.springframework.stereotype.Component;
 @Component
 final class ReviewSizer implements Sizer {
 
+    private final Reviewer reviewer = Reviewer.standard();
+
     @Override
     public Result size(ObjectNode document) {
-        Reading reading = PlanReader.read(document);
+        Reading reading = PlanDoor.read(document);
         if (reading.plan().isEmpty()) {
             return new Result(
                     RunAnswer.NOTHING,
@@ -33,17 +38,29 @@ final class ReviewSizer implements Sizer {
                             .map(e -> new EntryError(e.pointer(), e.message()))
                             .toList());
         }
-        return new Result(answer(reading.plan().get()), List.of());
+        return new Result(answer(reviewer.review(reading.plan().get(), Parts.PIPING)), List.of());
     }
 
-    private static RunAnswer answer(Plan plan) {
-        Sizing sizing = Sizing.of(Piping.of(plan), CapacityTables.standard());
-        Piping piping = sizing.piping();
+    private static RunAnswer answer(Review review) {
+        Sizing sizing = review.sizing();
+        Piping piping = review.piping();
         Map<String, RunAnswer.LineAnswer> lines = new LinkedHashMap<>();
         for (int i = 0; i < piping.sectionCount(); i++) {
             lines.put(piping.section(i).id(), line(sizing, i));
         }
-        return new RunAnswer(lines, List.of());
+        return new RunAnswer(
+                lines,
+                review.findings().stream().filter(ReviewSizer::concernsRun).toList());
+    }
+
+    /**
+     * What a run asks: everything that must be mended or wants care, and of the questions those its own sizes rest on.
+     * What is still to be typed the page says itself; what only a whole house knows it does not ask.
+     */
+    private static boolean concernsRun(Finding f) {
+        return f.severity() != Severity.NOTE
+                || f.field().equals("/availableSizes/csst")
+                || f.rule().startsWith("section-");
     }
 
     private static RunAnswer.LineAnswer line(Sizing sizing, int section) {

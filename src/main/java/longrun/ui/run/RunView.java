@@ -42,7 +42,8 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     private final Element rowEmpty =
             Dom.text("p", "lede", "The row is shown here as soon as the longest run is known.");
     private final Element offer = Dom.el("div", "acts screen-only start-note");
-    private final Element fileSaid = Dom.text("p", "s", "").setAttribute("role", "status");
+    private final Element fileSaid =
+            Dom.text("p", "s", "").setAttribute("role", "status").setAttribute("id", "file-said");
     private final Element notice = Dom.el("div", "notice").setAttribute("role", "status");
     private final Keeper keeper = new Keeper("longrun-run", this);
     private UnitSystem units = UnitSystem.CUSTOMARY;
@@ -322,7 +323,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
                                 : sizer.size(draft.planWith(a)).answer());
             }
         }
-        panel.findings(shown().findings());
+        panel.findings(shown().findings(), draft);
         showHand();
         showState();
         canUndo(history.canUndo(), history.canRedo());
@@ -341,7 +342,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
                         inHandLine().map(l -> "Line " + l.id()).orElse("Size"),
                         inHandAnswer()
                                 .flatMap(RunAnswer.LineAnswer::cell)
-                                .map(c -> c.size() + (draft.pipe() == Pipe.CSST ? " EHD" : " in."))
+                                .map(c -> named(c.size()))
                                 .orElse(state.unsized()),
                         state.mustFix(),
                         state.questions());
@@ -412,7 +413,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
                     run.map(r -> (a == Allowance.NONE ? "" : "+")
                                     + units.length(r.added())
                                     + unit
-                                    + r.row().map(f -> ", row " + units.row(f)).orElse(", longer than the table"))
+                                    + r.row().map(f -> ", row " + units.row(f)).orElse(""))
                             .orElse(""));
         }
         Dom.retext(fittingNote, inHandRun.map(this::fittingEffect).orElse(""));
@@ -431,11 +432,21 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
                 .filter(id -> !size(without, id).isEmpty()
                         && !size(shown().lines(), id).isEmpty())
                 .map(id -> "line " + id + " would come to " + size(without, id) + "; with them it is "
-                        + size(shown().lines(), id))
+                        + named(size(shown().lines(), id)))
                 .findFirst()
-                .map(s -> " Left out, " + s + ".")
-                .orElse(draft().allowance() == Allowance.NONE ? "" : " No size changes by it.");
+                .map(s -> " Left out, " + s + (s.endsWith(".") ? "" : "."))
+                .orElse(
+                        draft().allowance() == Allowance.NONE
+                                        || inHandAnswer()
+                                                .flatMap(RunAnswer.LineAnswer::cell)
+                                                .isEmpty()
+                                ? ""
+                                : " No size changes by it.");
         return becomes + changed;
+    }
+
+    private String named(String size) {
+        return size + (draft().pipe() == Pipe.CSST ? " EHD" : " in.");
     }
 
     private static String size(Map<String, RunAnswer.LineAnswer> lines, String id) {

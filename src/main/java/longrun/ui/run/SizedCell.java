@@ -10,10 +10,10 @@ import longrun.capacity.CapacityTables;
 import longrun.origin.Confidence;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
-import longrun.plan.FittingAllowance;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
-import longrun.quantity.Pressure;
+import longrun.quantity.Show;
+import longrun.sizing.AllowanceItem;
 import longrun.sizing.SectionSize;
 import longrun.sizing.Sizing;
 import longrun.sizing.StageSize;
@@ -93,14 +93,14 @@ final class SizedCell {
 
     private List<RunAnswer.WhyStep> why() {
         StageSize stage = sizing.stage(sizing.piping().stageIndex(section));
-        String feet = number(stage.longestRunFt().orElse(0));
-        String rowFt = whole(table.rowFt(row));
+        String feet = Show.decimals(stage.longestRunFt().orElse(0), 1);
+        String rowFt = Show.plain(table.rowFt(row));
         String bore = size.boreIn().isPresent() ? " Bore " + bore() + " in." : "";
         List<RunAnswer.WhyStep> why = new ArrayList<>();
         why.add(new RunAnswer.WhyStep(
                 "Row " + rowFt + " ft, size " + size.size().orElse(""),
-                table.title() + ". " + source() + " Start " + pressure(table.inlet()) + ", drop "
-                        + pressure(table.drop()) + "." + bore + " " + held(),
+                table.title() + ". " + source() + " Start " + Show.pressure(table.inlet()) + ", drop "
+                        + Show.pressure(table.drop()) + "." + bore + " " + held(),
                 List.of()));
         why.add(new RunAnswer.WhyStep(
                 "Why row " + rowFt,
@@ -123,42 +123,18 @@ final class SizedCell {
     private List<RunAnswer.Term> sum(StageSize stage) {
         Piping piping = sizing.piping();
         List<RunAnswer.Term> terms = new ArrayList<>();
-        double undirected = 0;
         for (int s = stage.longestRunTo().map(Outlet::section).orElse(-1); s >= 0; s = piping.parent(s)) {
             terms.add(
                     0,
                     new RunAnswer.Term(
                             "line " + piping.section(s).id() + ", measured",
                             Length.ofFeet(piping.measuredFt(s).orElse(0))));
-            undirected += piping.turns(s).undirectedFt();
         }
-        double added = stage.allowanceFt().orElse(0);
-        if (sizing.allowance() instanceof FittingAllowance.Counted) {
-            double fifth = undirected * 0.2;
-            terms.add(new RunAnswer.Term("a fifth more, turns not described", Length.ofFeet(fifth)));
-            terms.add(new RunAnswer.Term("tees, turns and fittings counted", Length.ofFeet(added - fifth)));
-        } else if (added > 0) {
-            terms.add(new RunAnswer.Term("a fifth more for fittings", Length.ofFeet(added)));
+        for (AllowanceItem item : sizing.allowanceItems(sizing.piping().stageIndex(section))) {
+            terms.add(new RunAnswer.Term(item.what(), Length.ofFeet(item.feet())));
         }
         terms.add(new RunAnswer.Term(
                 "longest run", Length.ofFeet(stage.longestRunFt().orElse(0))));
         return List.copyOf(terms);
-    }
-
-    private static String pressure(Pressure p) {
-        return p.psi() < 1 ? trimmed(p.inWc()) + " in. w.c." : trimmed(p.psi()) + " psi";
-    }
-
-    private static String number(double feet) {
-        return String.format(Locale.ROOT, "%.1f", feet);
-    }
-
-    private static String whole(double feet) {
-        return trimmed(feet);
-    }
-
-    private static String trimmed(double v) {
-        String s = String.format(Locale.ROOT, "%.2f", v);
-        return s.contains(".") ? s.replaceAll("0+$", "").replaceAll("\\.$", "") : s;
     }
 }

@@ -1,0 +1,43 @@
+package longrun.review.json;
+
+import longrun.origin.Figure;
+import longrun.tank.Demand;
+import longrun.tank.TankReport;
+
+/** What a review says of the tank. */
+final class TankJson {
+
+    private TankJson() {}
+
+    static void write(TankReport tank, Out out) {
+        figure(out, "usableGal", tank.usableGal());
+        figure(out, "usableGaugeLowGal", tank.usableGaugeLowGal());
+        figure(out, "capacityAtDesignBtuh", tank.capacityAtDesignBtuh());
+        figure(out, "capacityAt20PsigBtuh", tank.capacityAt20PsigBtuh());
+        Out.Items demands = out.list("demands");
+        tank.demands().forEach(d -> demand(demands.add(), d));
+        Out.Items curve = out.list("curve");
+        tank.curve().forEach(point -> {
+            Out item = curve.add();
+            item.number("airF", point.airF(), () -> tank.capacityAtDesignBtuh().origin());
+            item.number(
+                    "capacityBtuh",
+                    point.capacityBtuh(),
+                    () -> tank.capacityAtDesignBtuh().origin());
+        });
+    }
+
+    private static void demand(Out out, Demand demand) {
+        out.text("name", demand.name());
+        figure(out, "btuh", demand.btuh());
+        out.text("status", demand.status().written());
+        if (demand.status() == Demand.Status.SHORT) {
+            figure(out, "holdMinutes", demand.holdMinutes());
+            out.bool("withoutEnd", demand.withoutEnd());
+        }
+    }
+
+    static void figure(Out out, String field, Figure figure) {
+        out.number(field, figure.value(), figure::origin);
+    }
+}

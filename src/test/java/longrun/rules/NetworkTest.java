@@ -1,0 +1,82 @@
+package longrun.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import longrun.Samples;
+import longrun.plan.Regulator;
+import org.junit.jupiter.api.Test;
+
+/** What hangs on what. The point of delivery is the outlet of the last regulator that is no line regulator. */
+class NetworkTest {
+
+    private final Network network = Edits.house("whole-house.json", "").network();
+
+    @Test
+    void stageBeforeTheLastRegulatorIsOnTheTankSide() {
+        assertThat(network.sideOf("R1")).isEqualTo(Side.TANK_SIDE);
+        assertThat(network.sideOf("Y1")).isEqualTo(Side.TANK_SIDE);
+    }
+
+    @Test
+    void stageOfALineRegulatorAndTheOneBeforeItAreOnTheHouseSide() {
+        assertThat(network.sideOf("R3")).isEqualTo(Side.HOUSE_SIDE);
+        assertThat(network.sideOf("L1")).isEqualTo(Side.HOUSE_SIDE);
+        assertThat(network.sideOf("R4")).isEqualTo(Side.HOUSE_SIDE);
+        assertThat(network.sideOf("B")).isEqualTo(Side.HOUSE_SIDE);
+    }
+
+    @Test
+    void sideIsUnknownWhereARegulatorFurtherOnHasNoKind() {
+        Network unknown = Edits.house("whole-house.json", "/regulators/1/kind gone & /regulators/2/kind gone")
+                .network();
+        assertThat(unknown.sideOf("R1")).isEqualTo(Side.UNKNOWN);
+    }
+
+    @Test
+    void regulatorServesEveryStageAfterIt() {
+        assertThat(network.servedBy("R1").btuh()).isEqualTo(180000 + 65000 + 35000 + 30000 + 80000 + 60000);
+        assertThat(network.servedBy("R3").btuh()).isEqualTo(140000);
+        assertThat(network.servedBy("R1").appliances()).isEqualTo(5);
+        assertThat(network.servedBy("R1").missing()).isEmpty();
+    }
+
+    @Test
+    void missingInputIsNamed() {
+        Network lacking =
+                Edits.house("whole-house.json", "/appliances/4/input gone").network();
+        assertThat(lacking.servedBy("R1").missing()).contains("/appliances/4/input");
+        assertThat(lacking.servedBy("R2").missing()).isEmpty();
+    }
+
+    @Test
+    void applianceThatHangsNowhereLeavesEveryLoadOpen() {
+        Network lacking = Edits.house(
+                        "whole-house.json",
+                        "/appliances/4/fedBy gone & /sections/10/capped = true" + " & /sections/10/reserve = \"none\"")
+                .network();
+        assertThat(lacking.servedBy("R2").missing()).contains("/appliances/4/fedBy");
+    }
+
+    @Test
+    void regulatorAheadIsTheOneWhosePipeEndsThere() {
+        assertThat(network.findRegulatorAhead("R4").map(Regulator::id)).contains("R3");
+        assertThat(network.findRegulatorAhead("L3").map(Regulator::id)).contains("R4");
+        assertThat(network.findRegulatorAhead("R1")).isEmpty();
+    }
+
+    @Test
+    void hundredThousandSectionsInARowAreReadLikeAnyOther() {
+        String sections = IntStream.range(0, 100_000)
+                .mapToObj(i -> "{\"id\":\"S" + i + "\",\"from\":\"" + (i == 0 ? "R1" : "S" + (i - 1)) + "\"}")
+                .collect(Collectors.joining(","));
+        String plan = "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"integral-two-stage\","
+                + "\"fedBy\":\"tank\",\"capacity\":\"50000 Btu/h\"}],\"sections\":[" + sections
+                + "],\"appliances\":[{\"id\":\"a\",\"input\":\"60000 Btu/h\",\"fedBy\":\"S99999\"}]}";
+        House house = House.of(Samples.plan(plan));
+        RuleReport report = Rules.check(house);
+        assertThat(report.findings()).anyMatch(f -> f.rule().equals("regulator-capacity"));
+        assertThat(house.network().servedBy("R1").btuh()).isEqualTo(60000);
+    }
+}

@@ -1,0 +1,67 @@
+package longrun.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Collections;
+import java.util.List;
+import longrun.Samples;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import org.junit.jupiter.api.Test;
+
+/** Several tanks on one site: NFPA 58 (2017) table 6.4.1.1, its note on totals and 6.4.1.3. */
+class SeveralTanksTest {
+
+    private static String tank(String gallons, String toBuilding, String apart) {
+        return "{ \"kind\": \"asme\", \"placement\": \"above-ground\", \"waterCapacity\": \"" + gallons
+                + " gal\", \"toBuilding\": \"" + toBuilding + "\", \"toPropertyLine\": \"none\","
+                + " \"toOpeningBelow\": \"none\", \"toIgnition\": \"none\", \"toIntake\": \"none\"" + apart + " }";
+    }
+
+    private static List<Finding> check(String... tanks) {
+        return Rules.check(House.of(Samples.plan("{ \"format\": \"longrun-plan/1\", \"code\": { \"profile\":"
+                        + " \"fuel-gas-2018\" }, \"tanks\": [ " + String.join(", ", tanks) + " ] }")))
+                .findings();
+    }
+
+    @Test
+    void togetherTheyTakeTheRowOfTheTotal() {
+        String near = ", \"betweenTanks\": \"3 ft\"";
+        assertThat(check(tank("500", "25 ft", near), tank("500", "25 ft", near)))
+                .isEmpty();
+        assertThat(check(tank("500", "25 ft", near), tank("500", "24.9 ft", near)))
+                .extracting(Finding::rule, Finding::severity, Finding::field)
+                .containsExactly(org.assertj.core.groups.Tuple.tuple(
+                        "tank-to-building", Severity.MUST_FIX, "/tanks/1/toBuilding"));
+    }
+
+    @Test
+    void twentyFiveFeetApartTheyCountAlone() {
+        String far = ", \"betweenTanks\": \"25 ft\"";
+        assertThat(check(tank("1000", "10 ft", far), tank("1000", "10 ft", far)))
+                .isEmpty();
+    }
+
+    @Test
+    void totalOfFiveHundredGallonsIsStillTheSmallerRow() {
+        String near = ", \"betweenTanks\": \"1 ft\"";
+        assertThat(check(tank("250", "10 ft", near), tank("250", "10 ft", near)))
+                .isEmpty();
+    }
+
+    @Test
+    void distanceBetweenThemIsAskedWhereItDecides() {
+        assertThat(check(tank("1000", "12 ft", ""), tank("1000", "30 ft", "")))
+                .extracting(Finding::field)
+                .containsExactly("/tanks/0/betweenTanks", "/tanks/1/betweenTanks");
+    }
+
+    @Test
+    void aLongListIsAnswered() {
+        String plan = "{\"format\":\"longrun-plan/1\",\"tanks\":[" + String.join(",", Collections.nCopies(50_000, "{}"))
+                + "]}";
+        House house = House.of(Samples.plan(plan));
+        RuleReport report = Rules.check(house);
+        assertThat(report.findings()).hasSizeGreaterThan(50_000);
+    }
+}

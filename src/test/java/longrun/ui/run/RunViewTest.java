@@ -1,0 +1,219 @@
+package longrun.ui.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.github.mvysny.kaributesting.v10.LocatorJ;
+import com.github.mvysny.kaributesting.v10.MockVaadin;
+import com.github.mvysny.kaributesting.v10.Routes;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.dom.DomEvent;
+import com.vaadin.flow.dom.Element;
+import com.vaadin.flow.internal.nodefeature.ElementListenerMap;
+import elemental.json.Json;
+import elemental.json.JsonObject;
+import java.util.Map;
+import java.util.Optional;
+import longrun.ui.frame.Caution;
+import longrun.ui.frame.UnitSystem;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The page without a browser. Figures: 2018 IFGC Table 402.4(28), row 60: 1/2 carries 110,000, 3/4 231,000, 1 in. 434,000 Btu/h. */
+class RunViewTest {
+
+    private RunView view;
+
+    @BeforeEach
+    void open() {
+        MockVaadin.setup(new Routes());
+        view = new RunView(new ReviewSizer());
+        UI.getCurrent().add(view);
+        view.kept("", Map.of(), Optional.empty());
+    }
+
+    @AfterEach
+    void close() {
+        MockVaadin.tearDown();
+    }
+
+    private void type(int line, Line.Column column, String text) {
+        Element in = view.lines().row(line).entry(column).getElement();
+        in.setProperty("value", text);
+        view.typed(line, column, view.lines().row(line).stored(column, text));
+    }
+
+    private void twoLines() {
+        type(0, Line.Column.NAME, "to the branch");
+        type(0, Line.Column.LENGTH, "22");
+        type(1, Line.Column.NAME, "to the water heater");
+        type(1, Line.Column.LENGTH, "12");
+        type(1, Line.Column.INPUT, "199,000");
+        type(2, Line.Column.NAME, "to the range");
+        type(2, Line.Column.LENGTH, "18");
+        type(2, Line.Column.INPUT, "65000");
+    }
+
+    private static void fire(Element e, String event, JsonObject data) {
+        e.getNode().getFeature(ElementListenerMap.class).fireEvent(new DomEvent(e, event, data));
+    }
+
+    private String page() {
+        return view.getElement().getOuterHTML();
+    }
+
+    private String sizeOf(int line) {
+        return find(view.lines().row(line).element(), "size").getTextRecursively();
+    }
+
+    private static Element find(Element in, String clazz) {
+        return in.getChildren()
+                .map(c -> c.getClassList().contains(clazz) ? c : c.isTextNode() ? null : find(c, clazz))
+                .filter(java.util.Objects::nonNull)
+                .findFirst()
+                .orElse(null);
+    }
+
+    @Test
+    void cautionStandsWordForWordBeforeTheWork() {
+        Element caution = view.getElement()
+                .getChildren()
+                .filter(e -> e.getClassList().contains("danger"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(find(caution, "c").getTextRecursively()).isEqualTo(Caution.TEXT);
+        assertThat(page().indexOf("Gas can kill")).isLessThan(page().indexOf("<main"));
+    }
+
+    @Test
+    void twoLinesAndABranchAreSizedByTheLongestRun() {
+        twoLines();
+        assertThat(sizeOf(0)).isEqualTo("1");
+        assertThat(sizeOf(1)).isEqualTo("3/4");
+        assertThat(sizeOf(2)).isEqualTo("1/2");
+        assertThat(view.panel().stateShown()).startsWith("Sized, not approved");
+    }
+
+    @Test
+    void aWrongEntryIsKeptAndTheLastAnswerStaysShown() {
+        twoLines();
+        type(1, Line.Column.LENGTH, "12 x");
+        assertThat(view.lines().row(1).entry(Line.Column.LENGTH).isWrong()).isTrue();
+        assertThat(view.lines().row(1).entry(Line.Column.LENGTH).text()).isEqualTo("12 x");
+        assertThat(view.draft().lines().get(1).length()).isEqualTo("12 x");
+        assertThat(sizeOf(1)).isEqualTo("3/4");
+        assertThat(view.panel().stateShown()).contains("line B, length");
+        type(1, Line.Column.LENGTH, "12");
+        assertThat(view.panel().stateShown()).startsWith("Sized, not approved");
+    }
+
+    @Test
+    void aMissingInputIsUnknownAndNeverZero() {
+        twoLines();
+        type(1, Line.Column.INPUT, "");
+        assertThat(sizeOf(0)).isNotEqualTo("1/2").doesNotContain("/");
+        assertThat(sizeOf(2)).isEqualTo("1/2");
+        view.inHand(2);
+        assertThat(view.panel().stateShown()).startsWith("Unknown");
+    }
+
+    @Test
+    void undoTakesBackAWholeEntryAndRedoBringsItBack() {
+        twoLines();
+        fire(view.getElement(), "sheet-undo", Json.createObject());
+        assertThat(view.draft().lines().get(2).input()).isEmpty();
+        fire(view.getElement(), "sheet-redo", Json.createObject());
+        assertThat(view.draft().lines().get(2).input()).isEqualTo("65000 Btu/h");
+    }
+
+    @Test
+    void copperIsNamedBothWays() {
+        twoLines();
+        choose("pipe", Pipe.COPPER);
+        assertThat(sizeOf(2)).isEqualTo("1/2(5/8 OD)");
+    }
+
+    @Test
+    void corrugatedTubingIsSizedByItsEhdNumberAndAsksForTheBrand() {
+        twoLines();
+        choose("pipe", Pipe.CSST);
+        assertThat(sizeOf(2)).isEqualTo("23");
+        assertThat(page()).contains("Question");
+    }
+
+    @Test
+    void twoPsiEndsTheFirstLineAtALineRegulator() {
+        twoLines();
+        choose("start", Start.TWO_PSI);
+        assertThat(view.draft().lines().get(0).feeds()).containsExactly(Start.LINE_REGULATOR);
+        assertThat(view.draft().lines().get(1).from()).isEqualTo(Start.LINE_REGULATOR);
+        choose("start", Start.WALL);
+        assertThat(view.draft().lines().get(0).feeds()).containsExactly("B", "C");
+    }
+
+    @Test
+    void otherUnitsShowTheSameRunAndKeepWhatWasTyped() {
+        twoLines();
+        view.kept("", Map.of(), Optional.of(UnitSystem.METRIC));
+        assertThat(view.lines().row(1).entry(Line.Column.LENGTH).text()).isEqualTo("12 ft");
+        assertThat(view.lines().row(1).entry(Line.Column.LENGTH).saying()).contains("Length 3.66 m");
+        assertThat(sizeOf(1)).isEqualTo("3/4");
+    }
+
+    @Test
+    void whatTheBrowserKeptComesBackWithEntriesTheProgramHadNotHeard() {
+        twoLines();
+        String kept = view.draft().kept();
+        RunView again = new RunView(new ReviewSizer());
+        UI.getCurrent().add(again);
+        again.kept(kept, Map.of("2 INPUT", "70000"), Optional.empty());
+        assertThat(again.draft().lines()).hasSize(3);
+        assertThat(again.draft().lines().get(2).input()).isEqualTo("70000 Btu/h");
+    }
+
+    @Test
+    void aPlanOfAWholeHouseIsNotOpenedAndNothingIsLost() {
+        twoLines();
+        view.opened(
+                "house.json",
+                "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"first-stage\"},{\"id\":\"R2\",\"kind\":\"second-stage\"}]}",
+                false);
+        assertThat(view.draft().lines()).hasSize(3);
+        assertThat(page()).contains("Nothing here was changed");
+    }
+
+    @Test
+    void aRemovedLineHandsItsLinesToTheOneBefore() {
+        twoLines();
+        view.removed(0);
+        assertThat(view.draft().lines()).extracting(Line::id).containsExactly("A", "B");
+        assertThat(view.draft().lines()).extracting(Line::from).containsExactly(Start.FIRST, Start.FIRST);
+    }
+
+    private void choose(String group, Enum<?> value) {
+        Element radio = radio(view.getElement(), group, value.name());
+        assertThat(radio).isNotNull();
+        fire(radio, "change", Json.createObject());
+    }
+
+    private static Element radio(Element in, String group, String value) {
+        return in.getChildren()
+                .map(c -> c.isTextNode()
+                        ? null
+                        : group.equals(c.getAttribute("name")) && value.equals(c.getAttribute("value"))
+                                ? c
+                                : radio(c, group, value))
+                .filter(java.util.Objects::nonNull)
+                .findFirst()
+                .orElse(null);
+    }
+
+    @Test
+    void theRouteIsTheFirstPage() {
+        assertThat(RunView.class
+                        .getAnnotation(com.vaadin.flow.router.Route.class)
+                        .value())
+                .isEmpty();
+        assertThat(LocatorJ._get(UI.getCurrent(), RunView.class)).isSameAs(view);
+    }
+}
