@@ -155,7 +155,7 @@ public final class Schematic {
 
     private String feet(Run.Leg leg) {
         String length = leg.known() ? units.length(leg.feet()) : "length not known";
-        return leg.way().isPresent() || !leg.known() ? length : length + ", way not said";
+        return leg.way().isPresent() || !leg.known() ? length : length + ", any way";
     }
 
     private static List<List<Label.Words>> sectionWords(Run run) {

@@ -121,7 +121,7 @@ class SchematicTest {
     @Test
     void legWithoutDirectionSaysSo() {
         assertThat(drawn(Samples.text("drawing/manifold-house.json"), ""))
-                .contains(">14 ft, way not said<")
+                .contains(">14 ft, any way<")
                 .contains(">length not known<")
                 .contains(">not sized<");
     }
