@@ -83,6 +83,11 @@ class DraftKeeper extends HTMLElement {
     for (const [at, value] of this.#unsent) if (this.#heard[at] === value) this.#unsent.delete(at);
     if (this.#unsent.size === 0) localStorage.removeItem(this.#key + ':unsent');
   }
+  forget() {
+    this.#unsent.clear();
+    try { localStorage.removeItem(this.#key + ':unsent'); } catch { /* nothing was kept */ }
+  }
+  notSaved() { this.#say('Not saved'); this.#draft = undefined; }
   #say(words) {
     const saved = document.querySelector('.saved');
     if (saved && saved.textContent !== words) saved.textContent = words;

@@ -28,19 +28,24 @@ public abstract class Frame extends Component {
     private final Element units = Dom.el("select", "").setAttribute("aria-label", "Units");
     private final Element spoken = new Element("spoken-answer");
     private final FootStrip foot = new FootStrip();
+    private final Element heading = Dom.text("h1", "", "");
+    private final Element codeShown = Dom.text("span", "", "");
+    private final Element sheet;
+    private final Element unitsShown = Dom.el("div", "units", Dom.text("span", "l", "Units"), units);
 
     protected Frame(String title, String code) {
         Element page = getElement().setAttribute("class", "page");
         answer.setAttribute("aria-label", "The answer so far").setAttribute("id", "answer");
         spoken.setAttribute("class", "vh").setAttribute("aria-live", "polite");
+        sheet = Dom.el("main", "sheet no-thread", work, answer)
+                .setAttribute("id", "work")
+                .setAttribute("tabindex", "-1");
         page.appendChild(
                 Dom.text("a", "skip", "To the work").setAttribute("href", "#work"),
                 head(title, code),
                 Caution.element(),
                 gone(),
-                Dom.el("main", "sheet no-thread", work, answer)
-                        .setAttribute("id", "work")
-                        .setAttribute("tabindex", "-1"));
+                sheet);
         page.appendChild(afterWork());
         page.appendChild(foot.element(), spoken);
     }
@@ -53,14 +58,19 @@ public abstract class Frame extends Component {
     private Element head(String title, String code) {
         Element nav = Dom.el("nav", "", undo, redo, Dom.button("", "Dark").setAttribute("data-do", "theme"));
         nav.setAttribute("aria-label", "Sheet");
-        Element brand = Dom.el("div", "", Dom.drawing(MARK), Dom.words("Longrun"));
+        title(title);
+        code(code);
+        Element home = Dom.el("a", "home", Dom.drawing(MARK), Dom.words("Longrun"))
+                .setAttribute("href", ".")
+                .setAttribute("router-link", true);
+        Element brand = Dom.el("div", "", home);
         return Dom.el(
                 "header",
                 "head",
                 brand,
-                Dom.text("h1", "", title),
-                Dom.el("div", "opt", Dom.text("span", "l", "Code"), Dom.words(" " + code)),
-                Dom.el("div", "units", Dom.text("span", "l", "Units"), units),
+                heading,
+                Dom.el("div", "opt", Dom.text("span", "l", "Code"), codeShown),
+                unitsShown,
                 Dom.el("div", "grow opt"),
                 Dom.el("div", "", Dom.text("span", "saved", "").setAttribute("role", "status")),
                 nav);
@@ -74,6 +84,36 @@ public abstract class Frame extends Component {
                 Dom.words("What you type is kept in this browser and taken up when it answers again. The figures shown"
                         + " are the last it gave. If it was stopped, start it again; this page can stay open."));
         return Dom.el("section", "gone", words).setAttribute("role", "status").setAttribute("aria-label", "Connection");
+    }
+
+    /** What the sheet is of. */
+    protected final void title(String title) {
+        Dom.retext(heading, title);
+    }
+
+    /** The code that decides. */
+    protected final void code(String code) {
+        Dom.retext(codeShown, code);
+    }
+
+    /** Puts a thread of places at the left. */
+    protected final void thread(Element places) {
+        sheet.setAttribute("class", "sheet");
+        sheet.insertChild(0, places);
+    }
+
+    /** Takes the answer and the foot strip away, on pages that have none. */
+    protected final void noAnswer() {
+        sheet.setAttribute("class", "sheet no-thread no-answer");
+        answer.removeFromParent();
+        foot.element().removeFromParent();
+        unitsShown.removeFromParent();
+    }
+
+    /** Takes undo and redo away, on pages where nothing is entered. */
+    protected final void noSheetActions() {
+        undo.removeFromParent();
+        redo.removeFromParent();
     }
 
     protected final Element work() {

@@ -93,6 +93,16 @@ public final class Keeper extends Component {
         getElement().callJsFunction("store", draft);
     }
 
+    /** Lets go of entries the page has not answered: the person chose another text over them. */
+    public void forgetUnsent() {
+        getElement().callJsFunction("forget");
+    }
+
+    /** Says that what is shown is not stored. */
+    public void notSaved() {
+        getElement().callJsFunction("notSaved");
+    }
+
     public void download(String name, String text) {
         getElement().callJsFunction("download", name, text);
     }

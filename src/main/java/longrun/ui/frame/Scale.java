@@ -70,6 +70,17 @@ public final class Scale<T> extends Component {
         });
     }
 
+    /** Takes the mark away: nothing is chosen. */
+    public void clear() {
+        if (value != null) {
+            value = null;
+            radios.values().forEach(radio -> {
+                radio.executeJs("this.checked = false");
+                radio.removeAttribute("data-chosen");
+            });
+        }
+    }
+
     public Optional<T> value() {
         return Optional.ofNullable(value);
     }

@@ -6,16 +6,21 @@ import java.util.List;
 /** The answer to where from: it hangs on its figure by a line and answers each why in turn. */
 public final class WhereFrom {
 
-    private final Element list = Dom.el("dl", "from").setAttribute("id", "from");
-    private final Element ask = Dom.button("ask", "where from?")
-            .setAttribute("aria-expanded", "false")
-            .setAttribute("aria-controls", "from");
+    private final Element list = Dom.el("dl", "from");
+    private final Element ask = Dom.button("ask", "where from?").setAttribute("aria-expanded", "false");
     private List<Step> shown = List.of();
 
     /** One why: its heading, the answer, and a sum of terms where there is one. */
     public record Step(String title, String text, List<List<String>> sum) {}
 
     public WhereFrom() {
+        this("from");
+    }
+
+    /** @param id of the answer in its page, where there are several */
+    public WhereFrom(String id) {
+        list.setAttribute("id", id);
+        ask.setAttribute("aria-controls", id);
         Dom.show(list, false);
         ask.addEventListener("click", e -> open(list.hasAttribute("hidden")));
     }

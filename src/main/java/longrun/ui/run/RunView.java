@@ -18,7 +18,7 @@ import longrun.ui.frame.Scale;
 import longrun.ui.frame.UnitSystem;
 
 /** Size a run: where the pressure starts, material, lines, fittings, the row used, and the size of the line in hand. */
-@Route("")
+@Route("run")
 @PageTitle("Size a run \u00b7 Longrun")
 @StyleSheet("context://frontend/run.css")
 @JsModule("context://frontend/lines.js")

@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.util.List;
 
 /** Where the pressure of the run starts; each fills in the regulators, so nobody needs the word stage to begin. */
-enum Start {
+public enum Start {
     WALL("Regulator on the wall", "10 psi from the tank, 11 in. w.c. inside"),
     TANK("Both at the tank", "11 in. w.c. all the way"),
     TWO_PSI("2 psi into the house", "a line regulator near the appliances");

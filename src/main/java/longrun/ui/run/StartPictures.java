@@ -1,7 +1,7 @@
 package longrun.ui.run;
 
 /** Three drawings of where the pressure is cut down, with one pen: long dash outdoors, dash-dot buried. */
-final class StartPictures {
+public final class StartPictures {
 
     private static final String GROUND = ground();
     private static final String TANK = "<rect class='pt' x='8' y='46' width='78' height='30' rx='15'/>"
@@ -11,7 +11,8 @@ final class StartPictures {
 
     private StartPictures() {}
 
-    static String of(Start start) {
+    /** A drawing as mark-up. */
+    public static String of(Start start) {
         String inside = switch (start) {
             case WALL ->
                 path("p out", "M54 36H98V86")

@@ -1,0 +1,91 @@
+package longrun.ui.house;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.vaadin.flow.dom.Element;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import longrun.ui.frame.Dom;
+
+/** Local changes of single limits, a block each. */
+final class AmendmentList {
+
+    private static final String AMENDMENTS = "/code/amendments";
+    private static final Map<String, String> RULES = new LinkedHashMap<>();
+
+    static {
+        RULES.put("shutoff-within-reach", "how far an appliance\u2019s shutoff may be");
+        RULES.put("connector-length", "how long a flexible connector may be");
+        RULES.put("trap-nipple-length", "how long a sediment trap\u2019s nipple must be");
+        RULES.put("regulator-vent-opening", "how far a regulator\u2019s vent must be from an opening below it");
+        RULES.put("regulator-vent-ignition", "how far a regulator\u2019s vent must be from a spark or flame");
+        RULES.put("regulator-vent-intake", "how far a regulator\u2019s vent must be from an air intake");
+        RULES.put("tank-to-building", "how far the tank must be from a building");
+        RULES.put("tank-to-property-line", "how far the tank must be from the property line");
+        RULES.put("pipe-burial-depth", "how deep pipe must be buried");
+        RULES.put("vent-terminal", "how far a vent\u2019s end must be from what is near it");
+    }
+
+    private final HouseDesk desk;
+    private final FieldList fields;
+    private final Element blocks = Dom.el("div", "blocks");
+    private final Element add = Dom.button("act", "Add a local change of a limit");
+    private final Element element = Dom.el("div", "", blocks, Dom.el("p", "acts", add));
+    private int shown = -1;
+
+    AmendmentList(HouseDesk desk, FieldList fields) {
+        this.desk = desk;
+        this.fields = fields;
+        add.addEventListener("click", e -> {
+            int index = desk.session().add(AMENDMENTS, JsonNodeFactory.instance.objectNode());
+            fields.focus(AMENDMENTS + "/" + index + "/rule");
+        });
+    }
+
+    Element element() {
+        return element;
+    }
+
+    /** Draws the blocks anew where their number changed; true where it did. */
+    boolean draw() {
+        int now = desk.session().at(AMENDMENTS).size();
+        if (now == shown) {
+            return false;
+        }
+        shown = now;
+        blocks.removeAllChildren();
+        fields.removeBelow(AMENDMENTS);
+        for (int i = 0; i < now; i++) {
+            blocks.appendChild(block(i));
+        }
+        return true;
+    }
+
+    private Element block(int i) {
+        String at = AMENDMENTS + "/" + i;
+        Element remove = Dom.button("ask", "Remove this local change");
+        remove.addEventListener("click", e -> {
+            shown = -1;
+            desk.session().remove(at);
+        });
+        return Dom.el(
+                "div",
+                "block",
+                Dom.el(
+                        "div",
+                        "grid",
+                        fields.add(new ChoiceField(desk, at + "/rule", "It changes", "not chosen yet", () -> RULES))
+                                .element(),
+                        fields.add(new QuantityField<>(
+                                        desk,
+                                        at + "/limit",
+                                        "To",
+                                        "A looser limit holds too, and is noted.",
+                                        Shown.LENGTH,
+                                        false,
+                                        ""))
+                                .element(),
+                        fields.add(new WordsField(desk, at + "/source", "By", "Such as: county ordinance 12.4."))
+                                .element()),
+                remove);
+    }
+}

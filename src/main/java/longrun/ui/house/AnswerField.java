@@ -1,0 +1,85 @@
+package longrun.ui.house;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.BooleanNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import com.vaadin.flow.dom.Element;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import longrun.ui.frame.Dom;
+
+/** A question of a few answers, all in sight; not knowing is one of them. */
+final class AnswerField implements Field {
+
+    private final HouseDesk desk;
+    private final String pointer;
+    private final Element group;
+    private final Map<JsonNode, Element> radios = new LinkedHashMap<>();
+
+    private AnswerField(HouseDesk desk, String pointer, String label, Map<JsonNode, String> answers) {
+        this.desk = desk;
+        this.pointer = pointer;
+        String id = Field.id(pointer);
+        Element row = Dom.el("div", "ans");
+        answers.forEach((value, words) -> {
+            Element radio = Dom.el("input", "").setAttribute("type", "radio").setAttribute("name", id);
+            radio.addEventListener("change", e -> chosen(value));
+            row.appendChild(Dom.el("label", "", radio, Dom.text("span", "", words)));
+            radios.put(value, radio);
+        });
+        group = Dom.el("fieldset", "fld", Dom.text("legend", "lab", label), row).setAttribute("id", id);
+    }
+
+    static AnswerField yesNo(HouseDesk desk, String pointer, String label) {
+        Map<JsonNode, String> answers = new LinkedHashMap<>();
+        answers.put(BooleanNode.FALSE, "no");
+        answers.put(BooleanNode.TRUE, "yes");
+        answers.put(MissingNode.getInstance(), "I don\u2019t know");
+        return new AnswerField(desk, pointer, label, answers);
+    }
+
+    /** @param answers by the text stored; not knowing is added */
+    static AnswerField of(HouseDesk desk, String pointer, String label, Map<String, String> answers) {
+        Map<JsonNode, String> all = new LinkedHashMap<>();
+        answers.forEach((value, words) -> all.put(TextNode.valueOf(value), words));
+        all.put(MissingNode.getInstance(), "I don\u2019t know");
+        return new AnswerField(desk, pointer, label, all);
+    }
+
+    void chosen(JsonNode value) {
+        if (value.isMissingNode()) {
+            desk.session().remove(pointer);
+        } else if (value.isBoolean()) {
+            desk.session().choose(pointer, value.booleanValue());
+        } else {
+            desk.session().choose(pointer, value.asText());
+        }
+    }
+
+    @Override
+    public void show(boolean write) {
+        JsonNode stored = desk.session().at(pointer);
+        JsonNode now = stored.isNull() ? MissingNode.getInstance() : stored;
+        radios.forEach((value, radio) -> {
+            boolean on = value.equals(now);
+            radio.executeJs("this.checked = $0", on);
+            radio.setAttribute("data-chosen", on);
+        });
+    }
+
+    @Override
+    public String pointer() {
+        return pointer;
+    }
+
+    @Override
+    public Element element() {
+        return group;
+    }
+
+    @Override
+    public Element target() {
+        return radios.values().iterator().next();
+    }
+}

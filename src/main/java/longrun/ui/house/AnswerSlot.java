@@ -1,0 +1,74 @@
+package longrun.ui.house;
+
+import com.vaadin.flow.dom.Element;
+import java.util.List;
+import java.util.Optional;
+import longrun.origin.Origin;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.WhereFrom;
+
+/** A fixed slot of the answer: it never moves, only its figure changes. */
+final class AnswerSlot {
+
+    private final Element figure = Dom.el("dd", "f").setAttribute("data-fig", "");
+    private final Element note = Dom.text("span", "", "");
+    private final Element more;
+    private final WhereFrom from;
+    private final Element slot;
+    private String shown = "\u0000";
+
+    AnswerSlot(String id, String name) {
+        from = new WhereFrom("from-" + id);
+        more = Dom.el("dd", "w", note, Dom.words(" "), from.ask(), from.list());
+        slot = Dom.el("div", "slot", Dom.text("dt", "", name), figure, more).setAttribute("id", "slot-" + id);
+        from.show(List.of());
+    }
+
+    Element element() {
+        return slot;
+    }
+
+    /** Something below the figure that is more than a note. */
+    void below(Element element) {
+        more.appendChild(element);
+    }
+
+    /** @param none the words where there is no figure */
+    void show(Optional<String> value, String unit, String none) {
+        String now = value.orElse(none) + unit;
+        if (now.equals(shown)) {
+            return;
+        }
+        shown = now;
+        figure.removeAllChildren();
+        Dom.setClass(figure, "none", value.isEmpty());
+        figure.setText(value.map(v -> unit.isEmpty() ? v : v + " ").orElse(none));
+        if (value.isPresent() && !unit.isEmpty()) {
+            figure.appendChild(Dom.text("small", "", unit));
+        }
+    }
+
+    void note(String words) {
+        Dom.retext(note, words);
+    }
+
+    void mark(String cssClass, boolean on) {
+        Dom.setClass(slot, cssClass, on);
+    }
+
+    void origin(Optional<Origin> origin) {
+        from.show(origin.map(OriginSteps::of).orElse(List.of()));
+    }
+
+    WhereFrom whereFrom() {
+        return from;
+    }
+
+    String figureShown() {
+        return shown;
+    }
+
+    String noteShown() {
+        return note.getText();
+    }
+}

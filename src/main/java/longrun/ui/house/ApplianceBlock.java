@@ -1,0 +1,149 @@
+package longrun.ui.house;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.vaadin.flow.dom.Element;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import longrun.finding.Finding;
+import longrun.plan.ApplianceKind;
+import longrun.ui.frame.Dom;
+
+/** One appliance: what it is, its rating plate, the room it stands in, and what is still asked about it. */
+final class ApplianceBlock {
+
+    private static final Map<String, String> GASES = new LinkedHashMap<>();
+    private static final Map<String, String> VENTS = new LinkedHashMap<>();
+
+    static {
+        GASES.put("propane", "propane");
+        GASES.put("converted", "converted to propane");
+        GASES.put("natural", "natural gas");
+        VENTS.put("direct", "sealed, air from outdoors");
+        VENTS.put("fan", "by a fan");
+        VENTS.put("draft", "by a chimney\u2019s draft");
+        VENTS.put("none", "there is none");
+    }
+
+    private final HouseDesk desk;
+    private final String at;
+    private final Element title = Dom.text("h3", "", "");
+    private final Element findings = Dom.el("div", "finds");
+    private final Element element;
+    private List<Finding> findingsShown = List.of();
+
+    ApplianceBlock(HouseDesk desk, FieldList fields, String at, Runnable remove) {
+        this.desk = desk;
+        this.at = at;
+        Map<String, String> kinds = new LinkedHashMap<>();
+        for (ApplianceKind each : ApplianceKind.values()) {
+            kinds.put(each.written(), Names.capital(each.label()));
+        }
+        Element gone = Dom.button("ask", "Remove this appliance");
+        gone.addEventListener("click", e -> remove.run());
+        Element plate = Dom.el(
+                "div",
+                "plate",
+                Dom.text("p", "plate-head", "Rating plate").setAttribute("aria-hidden", "true"),
+                fields.add(new QuantityField<>(
+                                desk,
+                                at + "/input",
+                                "INPUT, propane line",
+                                "Not the output. Where two gases stand, the propane line.",
+                                Shown.HEAT,
+                                true,
+                                ""))
+                        .element(),
+                fields.add(new QuantityField<>(
+                                desk,
+                                at + "/minInlet",
+                                "Least inlet pressure",
+                                "May stand as: inlet pressure, min.",
+                                Shown.APPLIANCE_PRESSURE,
+                                true,
+                                "there is none on the plate"))
+                        .element(),
+                fields.add(new QuantityField<>(
+                                desk,
+                                at + "/maxInlet",
+                                "Greatest inlet pressure",
+                                "May stand as: inlet pressure, max.",
+                                Shown.APPLIANCE_PRESSURE,
+                                true,
+                                "there is none on the plate"))
+                        .element());
+        Element about = Dom.el(
+                "div",
+                "grid",
+                fields.add(new ChoiceField(desk, at + "/kind", "It is a", "I don\u2019t know", () -> kinds))
+                        .element(),
+                fields.add(new WordsField(desk, at + "/name", "Name", "Where there are two of a kind: which one."))
+                        .element(),
+                fields.add(new ChoiceField(desk, at + "/fedBy", "Fed by line", "not entered yet", this::lines))
+                        .element(),
+                fields.add(new ChoiceField(desk, at + "/room", "Room", "not entered yet", this::rooms))
+                        .element());
+        element = Dom.el(
+                "section",
+                "appliance",
+                title,
+                Dom.el(
+                        "div",
+                        "two",
+                        Dom.el(
+                                "div",
+                                "",
+                                about,
+                                fields.add(AnswerField.of(desk, at + "/gas", "Set up for", GASES))
+                                        .element(),
+                                fields.add(AnswerField.of(desk, at + "/vent", "What it burns leaves", VENTS))
+                                        .element()),
+                        plate),
+                findings,
+                gone);
+    }
+
+    Element element() {
+        return element;
+    }
+
+    /** What is asked about it, below its fields. */
+    void show() {
+        JsonNode appliance = desk.session().at(at);
+        String kind = appliance.path("kind").asText("appliance").replace('-', ' ');
+        Dom.retext(title, appliance.path("name").asText(Names.capital(kind)));
+        List<Finding> own = desk.session().findings().stream()
+                .filter(f -> f.field().startsWith(at + "/"))
+                .toList();
+        if (own.equals(findingsShown)) {
+            return;
+        }
+        findingsShown = own;
+        findings.removeAllChildren();
+        own.forEach(f -> findings.appendChild(HouseFinding.of(f, desk)));
+    }
+
+    private Map<String, String> lines() {
+        Map<String, String> out = new LinkedHashMap<>();
+        for (JsonNode s : desk.session().at("/sections")) {
+            String id = s.path("id").asText("");
+            String name = s.path("name").asText("");
+            if (!id.isEmpty()) {
+                out.put(id, name.isEmpty() ? id : id + ", " + name);
+            }
+        }
+        return out;
+    }
+
+    private Map<String, String> rooms() {
+        Map<String, String> out = new LinkedHashMap<>();
+        for (JsonNode r : desk.session().at("/rooms")) {
+            String id = r.path("id").asText("");
+            String name = r.path("name").asText("");
+            if (!id.isEmpty()) {
+                out.put(id, name.isBlank() ? id : name);
+            }
+        }
+        return out;
+    }
+}

@@ -1,0 +1,62 @@
+package longrun.ui.house;
+
+import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The fields of one place. */
+final class FieldList {
+
+    private final List<Field> fields = new ArrayList<>();
+
+    <F extends Field> F add(F field) {
+        fields.add(field);
+        return field;
+    }
+
+    void clear() {
+        fields.clear();
+    }
+
+    /** Lets go of the fields below a pointer, whose block is drawn anew. */
+    void removeBelow(String pointer) {
+        fields.removeIf(f -> f.pointer().startsWith(pointer + "/"));
+    }
+
+    void show(boolean write) {
+        fields.forEach(f -> f.show(write));
+    }
+
+    /** The field of an entry, else the first below it, else the nearest that holds it. */
+    Optional<Field> find(String pointer) {
+        return fields.stream()
+                .filter(f -> f.pointer().equals(pointer))
+                .findFirst()
+                .or(() -> fields.stream()
+                        .filter(f -> f.pointer().startsWith(pointer + "/"))
+                        .findFirst())
+                .or(() -> {
+                    String above = pointer.substring(0, Math.max(0, pointer.lastIndexOf('/')));
+                    return above.isEmpty() ? Optional.empty() : find(above);
+                });
+    }
+
+    void focus(String pointer) {
+        find(pointer).map(Field::target).ifPresent(FieldList::focus);
+    }
+
+    static void focus(Element target) {
+        target.executeJs("setTimeout(() => { this.focus(); this.scrollIntoView({block: 'center'}); })");
+    }
+
+    Map<String, String> heard() {
+        Map<String, String> heard = new LinkedHashMap<>();
+        for (Field f : fields) {
+            f.entry().ifPresent(e -> heard.put(e.getElement().getAttribute("data-at"), e.text()));
+        }
+        return heard;
+    }
+}

@@ -1,0 +1,50 @@
+package longrun.ui.house;
+
+import com.vaadin.flow.dom.Element;
+import java.util.Locale;
+import longrun.finding.Finding;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.FindingLine;
+
+/** A finding as a sentence that leads to its field; its rule stands only under where from. */
+final class HouseFinding {
+
+    private HouseFinding() {}
+
+    static Element of(Finding f, HouseDesk desk) {
+        String words = f.ask()
+                .map(Sentence::of)
+                .orElseGet(() -> Sentence.of(called(f, desk) + f.found())
+                        + (f.remedy().isBlank() ? "" : " " + Sentence.of(f.remedy())));
+        Element line = FindingLine.sentence(f.severity(), words);
+        if (!f.field().isEmpty()) {
+            Element go = Dom.button("ask go", "go to the entry");
+            go.addEventListener("click", e -> desk.goTo(f.field()));
+            line.appendChild(Dom.words(" "), go);
+        }
+        Element from = Dom.text("span", "s q from-line", from(f));
+        Dom.show(from, false);
+        Element ask = Dom.button("ask", "where from?").setAttribute("aria-expanded", "false");
+        ask.addEventListener("click", e -> {
+            boolean open = from.hasAttribute("hidden");
+            Dom.show(from, open);
+            ask.setAttribute("aria-expanded", String.valueOf(open));
+        });
+        return line.appendChild(Dom.words(" "), ask, from);
+    }
+
+    private static String called(Finding f, HouseDesk desk) {
+        return desk.session()
+                .review()
+                .map(r -> Names.of(r.plan(), f.at()))
+                .filter(name -> !name.isEmpty())
+                .map(name -> name.equals("plan") ? "" : name + ": ")
+                .orElse("");
+    }
+
+    private static String from(Finding f) {
+        String edition = f.edition().isBlank() || f.reference().contains(f.edition()) ? "" : ", " + f.edition();
+        return "Rule " + f.rule() + "; " + f.reference() + edition + "; held as "
+                + f.confidence().written().toLowerCase(Locale.ROOT) + ". Wanted: " + Sentence.of(f.required());
+    }
+}

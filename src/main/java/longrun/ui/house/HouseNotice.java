@@ -1,0 +1,82 @@
+package longrun.ui.house;
+
+import com.vaadin.flow.dom.Element;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.function.LongConsumer;
+import longrun.ui.frame.Dom;
+
+/** What is said, and may be chosen, where a house does not stand with the store as it should. */
+final class HouseNotice {
+
+    private static final DateTimeFormatter MINUTE =
+            DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT).withZone(ZoneOffset.UTC);
+
+    private final HouseSession session;
+    private final LongConsumer toHouse;
+    private final Runnable forgetTyped;
+    private final Element notice = Dom.el("div", "notice").setAttribute("role", "alert");
+    private Standing shown = new Standing.Kept(Instant.EPOCH);
+
+    HouseNotice(HouseSession session, LongConsumer toHouse, Runnable forgetTyped) {
+        this.session = session;
+        this.toHouse = toHouse;
+        this.forgetTyped = forgetTyped;
+        Dom.show(notice, false);
+    }
+
+    Element element() {
+        return notice;
+    }
+
+    String words() {
+        return notice.hasAttribute("hidden") ? "" : notice.getTextRecursively();
+    }
+
+    void show() {
+        Standing now = session.standing();
+        if (now.equals(shown)) {
+            return;
+        }
+        shown = now;
+        notice.removeAllChildren();
+        Dom.show(notice, !(now instanceof Standing.Kept));
+        if (now instanceof Standing.ChangedElsewhere other) {
+            say(
+                    "Another tab changed this house (at " + MINUTE.format(other.when())
+                            + " UTC). Here it stands as you left it, and nothing was overwritten. Which shall it be?",
+                    button("Take what the other tab has", () -> {
+                        forgetTyped.run();
+                        session.takeTheirs();
+                    }),
+                    button("Keep what is here as the newer", session::keepMine),
+                    copy());
+        } else if (now instanceof Standing.Deleted) {
+            say(
+                    "This house was deleted in another tab. What you typed is still here.",
+                    button("Bring the house back", session::bringBack),
+                    copy());
+        } else if (now instanceof Standing.NotKept not) {
+            say(
+                    "Not saved: " + not.why() + ". What you typed is still here and is tried again at the next key.",
+                    button("Try again now", session::tryAgain),
+                    copy());
+        }
+    }
+
+    private Element copy() {
+        return button("Keep what is here as a copy", () -> session.keepCopy().ifPresent(toHouse));
+    }
+
+    private static Element button(String says, Runnable does) {
+        Element button = Dom.button("act", says);
+        button.addEventListener("click", e -> does.run());
+        return button;
+    }
+
+    private void say(String words, Element... buttons) {
+        notice.appendChild(Dom.text("p", "", words), Dom.el("div", "acts", buttons));
+    }
+}

@@ -1,0 +1,211 @@
+package longrun.ui.house;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.vaadin.flow.dom.Element;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.Scale;
+import longrun.ui.run.StartPictures;
+
+/** The house itself: its name, how the pressure is cut down, where it stands, its rooms, the code that decides. */
+final class HousePlace implements Place {
+
+    private final HouseDesk desk;
+    private final FieldList fields = new FieldList();
+    private final Scale<PressureCut> cuts;
+    private final Element cutNote = Dom.text("p", "lede start-note", "");
+    private final Element regulators = Dom.el("div", "blocks");
+    private final RoomList rooms;
+    private final AmendmentList amendments;
+    private final Element element;
+    private String regulatorsShown = "";
+
+    HousePlace(HouseDesk desk) {
+        this.desk = desk;
+        cuts = new Scale<>(
+                "cut",
+                "h-cut",
+                List.of(PressureCut.values()),
+                c -> new Scale.Choice(c.title(), c.note(), Optional.of(StartPictures.of(c.picture()))),
+                c -> desk.session().change(c::into));
+        rooms = new RoomList(desk, fields);
+        amendments = new AmendmentList(desk, fields);
+        element = Dom.el(
+                "div",
+                "place-body",
+                part(
+                        "name",
+                        "Name",
+                        "",
+                        field(new WordsField(desk, "/name", "Name of the house", "As it shall stand on the papers."))),
+                part(
+                        "cut",
+                        "How is the pressure cut down?",
+                        "Choose the picture that looks like yours; it fills in the regulators and the pipe between them.",
+                        cuts.getElement(),
+                        cutNote,
+                        regulators),
+                part("site", "Where it stands", "", site()),
+                part("rooms", "Rooms that hold appliances", "", rooms.element()),
+                part("code", "The code that decides", "", code(), amendments.element()));
+    }
+
+    private static Element part(String id, String title, String note, Element... content) {
+        Element part = Dom.el("section", "part", Dom.text("h3", "", title).setAttribute("id", "h-" + id))
+                .setAttribute("aria-labelledby", "h-" + id);
+        if (!note.isEmpty()) {
+            part.appendChild(Dom.text("p", "lede", note));
+        }
+        return part.appendChild(content);
+    }
+
+    private Element field(Field field) {
+        return fields.add(field).element();
+    }
+
+    private Element site() {
+        return Dom.el(
+                "div",
+                "grid",
+                field(new QuantityField<>(
+                        desk,
+                        "/site/elevation",
+                        "Elevation",
+                        "Height above the sea; appliances lose input with it.",
+                        Shown.ELEVATION,
+                        false,
+                        "")),
+                field(new QuantityField<>(
+                        desk,
+                        "/site/winterDesignTemp",
+                        "Winter design temperature",
+                        "Colder than this on one hour in a hundred; the building office has it.",
+                        Shown.TEMPERATURE,
+                        false,
+                        "")),
+                field(new QuantityField<>(
+                        desk,
+                        "/site/snowDepth",
+                        "Snow depth",
+                        "As deep as it lies in a hard winter.",
+                        Shown.LENGTH,
+                        true,
+                        "no snow")),
+                field(new NumberField(desk, "/site/people", "People in the house", "For hot water.")));
+    }
+
+    private Element code() {
+        Map<String, String> profiles = new LinkedHashMap<>();
+        for (String each : List.of("fuel-gas-2018", "nfpa-54-58", "plumbing-code")) {
+            profiles.put(each, Names.capital(CodeNames.of(each)));
+        }
+        return Dom.el(
+                "div",
+                "grid",
+                field(new ChoiceField(
+                        desk,
+                        "/code/profile",
+                        "Code",
+                        "I don\u2019t know; the fuel gas code, 2018, is taken",
+                        () -> profiles)),
+                field(new WordsField(
+                        desk, "/code/adopted", "As adopted where the house stands", "Such as: county building code.")));
+    }
+
+    @Override
+    public Element element() {
+        return element;
+    }
+
+    @Override
+    public void show(boolean write) {
+        showCut();
+        boolean fresh = showRegulators();
+        fresh |= rooms.draw();
+        fresh |= amendments.draw();
+        fields.show(write || fresh);
+    }
+
+    private void showCut() {
+        Optional<PressureCut> cut = PressureCut.of(desk.session().draft());
+        cut.ifPresentOrElse(cuts::setValue, cuts::clear);
+        boolean can = PressureCut.canChoose(desk.session().draft());
+        Dom.show(cuts.getElement(), can);
+        Dom.show(cutNote, !can || cut.isEmpty());
+        Dom.retext(
+                cutNote,
+                can
+                        ? "Not chosen yet. Whoever sells the gas knows which it is."
+                        : "This house has regulators of its own arrangement, which no picture here shows.");
+    }
+
+    private boolean showRegulators() {
+        JsonNode all = desk.session().at("/regulators");
+        StringBuilder key = new StringBuilder();
+        all.forEach(r -> key.append(r.path("id").asText())
+                .append(' ')
+                .append(r.path("kind").asText())
+                .append(';'));
+        if (key.toString().equals(regulatorsShown)) {
+            return false;
+        }
+        regulatorsShown = key.toString();
+        regulators.removeAllChildren();
+        fields.removeBelow("/regulators");
+        for (int i = 0; i < all.size(); i++) {
+            String at = "/regulators/" + i;
+            String kind = all.get(i).path("kind").asText();
+            Shown<longrun.quantity.Pressure> shown = kind.equals("first-stage") || kind.equals("two-psi")
+                    ? Shown.LINE_PRESSURE
+                    : Shown.APPLIANCE_PRESSURE;
+            Element block = Dom.el(
+                    "div",
+                    "block",
+                    Dom.text("h4", "", all.get(i).path("id").asText() + ", " + RegulatorNames.of(kind)),
+                    Dom.el(
+                            "div",
+                            "grid",
+                            field(new QuantityField<>(
+                                    desk, at + "/outlet", "Set to", "On the regulator\u2019s tag.", shown, true, "")),
+                            field(new QuantityField<>(
+                                    desk,
+                                    at + "/allowedDrop",
+                                    "Drop its pipe may use",
+                                    "0.5 in. w.c. after 11; 1 psi in a 2 or 10 psi line.",
+                                    shown,
+                                    true,
+                                    ""))));
+            regulators.appendChild(block);
+        }
+        return true;
+    }
+
+    @Override
+    public void focus(String pointer) {
+        if (pointer.equals("/regulators") || desk.session().at("/regulators").isEmpty() && pointer.startsWith("/reg")) {
+            FieldList.focus(cuts.getElement().getChild(0).getChild(0));
+        } else {
+            fields.focus(pointer);
+        }
+    }
+
+    @Override
+    public Map<String, String> heard() {
+        return fields.heard();
+    }
+
+    Scale<PressureCut> cuts() {
+        return cuts;
+    }
+
+    FieldList fields() {
+        return fields;
+    }
+
+    RoomList rooms() {
+        return rooms;
+    }
+}

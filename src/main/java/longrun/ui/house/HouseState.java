@@ -1,0 +1,101 @@
+package longrun.ui.house;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.plan.FittingAllowance;
+import longrun.plan.Plan;
+import longrun.review.Review;
+import longrun.sizing.SectionStatus;
+
+/**
+ * How far the house has come, in words. It never looks finished: at best it is sized, not approved.
+ *
+ * @param words the state
+ * @param because what it rests on, or what is open
+ * @param unsized the word in place of a size that cannot be told yet
+ */
+record HouseState(String words, String because, String unsized, int mustFix, int questions) {
+
+    static final String SIZED = "Sized, not approved";
+
+    static HouseState of(HouseSession session) {
+        List<Finding> findings = session.findings();
+        int mustFix = (int) Lack.count(findings, Severity.MUST_FIX);
+        int questions = (int) Lack.count(findings, Severity.NOTE);
+        if (!session.isCurrent()) {
+            int wrong = session.errors().size();
+            return new HouseState(
+                    "Waiting for an entry",
+                    (wrong == 1 ? "One entry is" : wrong + " entries are")
+                            + " not understood. What is shown is the answer before it.",
+                    "waiting",
+                    mustFix,
+                    questions);
+        }
+        Optional<Review> review = session.review();
+        Plan plan = review.map(Review::plan).orElseThrow();
+        if (plan.sections().isEmpty() && plan.appliances().isEmpty()) {
+            return new HouseState(
+                    "Nothing to size yet",
+                    "Begin with how the pressure is cut down, or with the appliances; any order will do.",
+                    "none yet",
+                    mustFix,
+                    questions);
+        }
+        boolean unknown = plan.sections().isEmpty() || anyOf(review.get(), SectionStatus.UNKNOWN);
+        if (unknown) {
+            return new HouseState(
+                    questions == 1 ? "1 question open" : questions + " questions open",
+                    "Nothing missing is taken as zero, so the sizes that rest on it wait.",
+                    "not yet",
+                    mustFix,
+                    questions);
+        }
+        if (anyOf(review.get(), SectionStatus.NO_SIZE)) {
+            return new HouseState(
+                    "No size in the table",
+                    "A run is longer than its table, or a load is more than the table\u2019s largest size carries.",
+                    "no size",
+                    mustFix,
+                    questions);
+        }
+        return new HouseState(SIZED, assumed(review.get(), questions), "sized", mustFix, questions);
+    }
+
+    private static boolean anyOf(Review review, SectionStatus status) {
+        for (int i = 0; i < review.piping().sectionCount(); i++) {
+            if (review.sizing().section(i).status() == status) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String assumed(Review review, int questions) {
+        List<String> said = new ArrayList<>();
+        String rough = review.plan().sections().stream()
+                .filter(s -> s.rough().is(true))
+                .map(s -> s.id())
+                .collect(Collectors.joining(", "));
+        if (!rough.isEmpty()) {
+            said.add("Rough, not yet measured: " + rough + ".");
+        }
+        FittingAllowance allowance = review.sizing().allowance();
+        if (allowance instanceof FittingAllowance.None) {
+            said.add("Fittings are left out: the run is longer than it is measured.");
+        } else if (allowance instanceof FittingAllowance.Share) {
+            said.add("A share is added for fittings, whatever they come to.");
+        }
+        if (questions > 0) {
+            said.add(questions == 1 ? "One question is open." : questions + " questions are open.");
+        }
+        if (said.isEmpty()) {
+            said.add("Whoever decides has yet to see it.");
+        }
+        return String.join(" ", said);
+    }
+}

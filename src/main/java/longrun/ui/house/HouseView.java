@@ -1,0 +1,231 @@
+package longrun.ui.house;
+
+import com.vaadin.flow.component.DetachEvent;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.dom.Element;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.Route;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import longrun.review.Reviewer;
+import longrun.store.DraftStore;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.Frame;
+import longrun.ui.frame.Keeper;
+import longrun.ui.frame.UnitSystem;
+import org.jspecify.annotations.Nullable;
+
+/** One whole house: the thread of places at the left, one place at a time, the answer so far beside it. */
+@Route("house/:id/:place?")
+@StyleSheet("context://frontend/run.css")
+@StyleSheet("context://frontend/house.css")
+public final class HouseView extends Frame implements BeforeEnterObserver, HasDynamicTitle, HouseDesk, Keeper.Hears {
+
+    private static final String NAMELESS = "House without a name";
+
+    private final transient DraftStore store;
+    private final transient Reviewer reviewer;
+    private final transient Map<PlaceKind, Place> made = new EnumMap<>(PlaceKind.class);
+    private final transient PlaceThread thread = new PlaceThread();
+    private final Element heading = Dom.text("h2", "place", "");
+    private final Element lede = Dom.text("p", "lede", "");
+    private final Element placeHolder = Dom.el("div", "place-holder");
+    private @Nullable transient HouseSession session;
+    private @Nullable transient HouseAnswer panel;
+    private @Nullable transient HouseNotice notice;
+    private @Nullable Keeper keeper;
+    private transient Runnable stopListening = () -> {};
+    private UnitSystem units = UnitSystem.CUSTOMARY;
+    private @Nullable String lineInHand;
+    private PlaceKind here = PlaceKind.HOUSE;
+    private boolean begun;
+
+    public HouseView(DraftStore store) {
+        super("", "");
+        this.store = store;
+        this.reviewer = Reviewer.standard();
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        long id = event.getRouteParameters().getLong("id").orElse(-1L);
+        if (session == null || session.id() != id) {
+            Optional<HouseSession> opened = HouseSession.open(store, reviewer, id);
+            if (opened.isEmpty()) {
+                event.forwardTo("houses");
+                return;
+            }
+            begin(opened.get());
+        }
+        here = PlaceKind.ofSlug(event.getRouteParameters().get("place").orElse(PlaceKind.HOUSE.slug()));
+        Dom.retext(heading, here.title());
+        Dom.retext(lede, here.lede());
+        placeHolder.removeAllChildren();
+        placeHolder.appendChild(place().element());
+        show(true);
+    }
+
+    private void begin(HouseSession opened) {
+        stopListening.run();
+        session = opened;
+        made.clear();
+        work().removeAllChildren();
+        answer().removeAllChildren();
+        notice = new HouseNotice(opened, this::toHouse, this::forgetUnsent);
+        panel = new HouseAnswer(this, answer());
+        keeper = new Keeper("longrun-house-" + opened.id(), this);
+        begun = false;
+        work().appendChild(
+                        notice.element(),
+                        Dom.el("section", "place-head", heading, lede),
+                        placeHolder,
+                        keeper.getElement());
+        if (thread.element().getParent() == null) {
+            thread(thread.element());
+            onUndo(() -> session().undo(), () -> session().redo());
+            onUnits(this::setUnits);
+        }
+        stopListening = opened.listen(change -> show(change == HouseSession.Change.CHANGED));
+    }
+
+    @Override
+    protected void onDetach(DetachEvent event) {
+        stopListening.run();
+    }
+
+    // The desk.
+
+    @Override
+    public HouseSession session() {
+        if (session == null) {
+            throw new IllegalStateException("no house is open yet");
+        }
+        return session;
+    }
+
+    @Override
+    public UnitSystem units() {
+        return units;
+    }
+
+    @Override
+    public Optional<String> lineInHand() {
+        return Optional.ofNullable(lineInHand);
+    }
+
+    @Override
+    public void takeInHand(String sectionId) {
+        lineInHand = sectionId;
+        session().endStep();
+        show(false);
+    }
+
+    @Override
+    public void goTo(String pointer) {
+        PlaceKind there = PlaceKind.of(pointer);
+        if (there != here) {
+            UI.getCurrent().navigate("house/" + session().id() + "/" + there.slug());
+        }
+        place().focus(pointer);
+    }
+
+    private void toHouse(long id) {
+        UI.getCurrent().navigate("house/" + id + "/" + here.slug());
+    }
+
+    // What the keeper brings.
+
+    @Override
+    public void kept(String text, Map<String, String> unsent, Optional<UnitSystem> keptUnits) {
+        keptUnits.ifPresent(u -> units = u);
+        begun = true;
+        unsent.forEach((at, typed) -> EntryAddress.of(at)
+                .filter(a -> session().holds(a.pointer()))
+                .ifPresent(a -> session().set(a.pointer(), a.stored(typed))));
+        show(true);
+    }
+
+    private void forgetUnsent() {
+        if (keeper != null) {
+            keeper.forgetUnsent();
+        }
+    }
+
+    @Override
+    public void keptElsewhere(String version) {
+        session().lookAgain();
+    }
+
+    @Override
+    public void opened(String name, String text, boolean tooLong) {
+        // A house is opened from the list of houses.
+    }
+
+    // What the page shows.
+
+    private void setUnits(UnitSystem system) {
+        units = system;
+        show(true);
+    }
+
+    private Place place() {
+        return made.computeIfAbsent(here, k -> k.make(this));
+    }
+
+    /** The place now gone to, for tests. */
+    Place placeShown() {
+        return place();
+    }
+
+    PlaceThread threadShown() {
+        return thread;
+    }
+
+    HouseAnswer panel() {
+        if (panel == null) {
+            throw new IllegalStateException("no house is open yet");
+        }
+        return panel;
+    }
+
+    String noticeShown() {
+        return notice == null ? "" : notice.words();
+    }
+
+    private void show(boolean write) {
+        HouseSession s = session();
+        String name = s.text("/name");
+        title(name.isBlank() ? NAMELESS : name);
+        code(CodeNames.of(s.text("/code/profile")));
+        showUnits(units);
+        place().show(write);
+        thread.show(s, here);
+        HouseState state = HouseState.of(s);
+        panel().show(state);
+        foot().show(panel().handInShort(), panel().sizeInShort(state), state.mustFix(), state.questions());
+        speak(new HashMap<>(panel().spoken()));
+        canUndo(s.canUndo(), s.canRedo());
+        if (notice != null) {
+            notice.show();
+        }
+        if (!begun || keeper == null) {
+            return;
+        }
+        if (s.standing() instanceof Standing.Kept) {
+            keeper.keep(String.valueOf(s.version()), place().heard());
+        } else {
+            keeper.notSaved();
+        }
+    }
+
+    @Override
+    public String getPageTitle() {
+        String name = session == null ? "" : session.text("/name");
+        return here.title() + " \u00b7 " + (name.isBlank() ? NAMELESS : name) + " \u00b7 Longrun";
+    }
+}

@@ -1,0 +1,41 @@
+package longrun.ui.house;
+
+import java.util.Locale;
+import longrun.plan.Appliance;
+import longrun.plan.ApplianceKind;
+import longrun.plan.Plan;
+
+/** What things are called on the screen. */
+final class Names {
+
+    private Names() {}
+
+    /** What an appliance is called within a sentence; the id of anything else. */
+    static String of(Plan plan, String id) {
+        return plan.appliances().stream()
+                .filter(a -> a.id().equals(id))
+                .findFirst()
+                .map(a -> a.name()
+                        .findValue()
+                        .filter(n -> !n.isBlank())
+                        .orElseGet(() -> "the "
+                                + a.kind()
+                                        .findValue()
+                                        .orElse(ApplianceKind.OTHER)
+                                        .label()))
+                .orElse(id);
+    }
+
+    /** An appliance's own name, else its kind, else its id. */
+    static String of(Appliance a) {
+        return a.name()
+                .findValue()
+                .filter(n -> !n.isBlank())
+                .or(() -> a.kind().findValue().map(k -> capital(k.label())))
+                .orElse(a.id());
+    }
+
+    static String capital(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+}

@@ -1,0 +1,54 @@
+package longrun.ui.house;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import longrun.finding.AskWhom;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+
+/** The questions that are open, sorted by who can answer them; what nobody else need be asked is the owner's own. */
+final class QuestionsByWhom {
+
+    private QuestionsByWhom() {}
+
+    static Map<AskWhom, List<Finding>> of(List<Finding> findings) {
+        Map<AskWhom, List<Finding>> out = new EnumMap<>(AskWhom.class);
+        for (Finding f : findings) {
+            if (f.severity() == Severity.NOTE) {
+                out.computeIfAbsent(f.askWhom().orElse(AskWhom.OWNER), k -> new ArrayList<>())
+                        .add(f);
+            }
+        }
+        return out;
+    }
+
+    /** "supplier 2, rating plate 1". */
+    static String counts(List<Finding> findings) {
+        return of(findings).entrySet().stream()
+                .map(e -> name(e.getKey()) + " " + e.getValue().size())
+                .collect(Collectors.joining(", "));
+    }
+
+    static String name(AskWhom whom) {
+        return switch (whom) {
+            case SUPPLIER -> "supplier";
+            case FITTER -> "fitter";
+            case INSPECTOR -> "inspector";
+            case RATING_PLATE -> "rating plate";
+            case OWNER -> "yourself";
+        };
+    }
+
+    static String heading(AskWhom whom) {
+        return switch (whom) {
+            case SUPPLIER -> "For the supplier";
+            case FITTER -> "For the fitter";
+            case INSPECTOR -> "For the inspector";
+            case RATING_PLATE -> "From the rating plates";
+            case OWNER -> "For yourself, with tape and pencil";
+        };
+    }
+}

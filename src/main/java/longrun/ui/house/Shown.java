@@ -1,0 +1,63 @@
+package longrun.ui.house;
+
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+import longrun.quantity.AirChange;
+import longrun.quantity.Elevation;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
+import longrun.quantity.Measure;
+import longrun.quantity.Pressure;
+import longrun.quantity.Quantity;
+import longrun.quantity.Temperature;
+import longrun.quantity.Unit;
+import longrun.quantity.Volume;
+import longrun.ui.frame.UnitSystem;
+
+/**
+ * How a kind of quantity is asked for and shown in the two unit systems.
+ *
+ * @param measure how it is read
+ * @param customary unit in feet and Btu/h
+ * @param metric unit in metres and kilowatts
+ * @param pattern how its number is written
+ */
+record Shown<Q extends Quantity>(Measure<Q> measure, String customary, String metric, String pattern) {
+
+    static final Shown<Length> LENGTH = new Shown<>(Measure.LENGTH, "ft", "m", "#,##0.##");
+    static final Shown<Elevation> ELEVATION = new Shown<>(Measure.ELEVATION, "ft", "m", "#,##0");
+    static final Shown<HeatRate> HEAT = new Shown<>(Measure.HEAT_RATE, "Btu/h", "kW", "#,##0.#");
+    static final Shown<Temperature> TEMPERATURE = new Shown<>(Measure.TEMPERATURE, "degF", "degC", "0.#");
+    static final Shown<Pressure> APPLIANCE_PRESSURE = new Shown<>(Measure.PRESSURE, "in w.c.", "kPa", "#,##0.##");
+    static final Shown<Pressure> LINE_PRESSURE = new Shown<>(Measure.PRESSURE, "psi", "kPa", "#,##0.##");
+    static final Shown<Volume> ROOM_VOLUME = new Shown<>(Measure.VOLUME, "ft3", "L", "#,##0");
+    static final Shown<AirChange> AIR_CHANGE = new Shown<>(Measure.AIR_CHANGE, "ach", "ach", "0.##");
+
+    /** The unit a bare number has. */
+    String unit(UnitSystem system) {
+        return system == UnitSystem.CUSTOMARY ? customary : metric;
+    }
+
+    /** The unit as it stands beside a label. */
+    String unitWords(UnitSystem system) {
+        return switch (unit(system)) {
+            case "degF" -> "\u00b0F";
+            case "degC" -> "\u00b0C";
+            case "in w.c." -> "in. w.c.";
+            case "ach" -> "air changes an hour";
+            default -> unit(system);
+        };
+    }
+
+    /** The quantity with its unit. */
+    String words(UnitSystem system, Q value) {
+        Unit unit = measure.units().stream()
+                .filter(u -> u.name().equals(unit(system)))
+                .findFirst()
+                .orElseThrow();
+        String number = new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT))
+                .format(unit.fromCanonical(value.canonical()));
+        return number + " " + unitWords(system);
+    }
+}

@@ -1,0 +1,136 @@
+package longrun.ui.start;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import longrun.plan.Plan;
+import longrun.plan.json.PlanReader;
+import longrun.store.Draft;
+import longrun.store.DraftStore;
+import longrun.store.ListedHouse;
+import longrun.store.Outcome;
+import org.springframework.stereotype.Component;
+
+/** The houses as a list: begun, opened from a file, copied, renamed, deleted and brought back. */
+@Component
+public class HouseShelf {
+
+    private static final String NAME = "name";
+    private static final String DEMO = "/longrun/data/demo/orchard-house.json";
+
+    private final DraftStore store;
+
+    HouseShelf(DraftStore store) {
+        this.store = store;
+    }
+
+    /** A file that is no plan, with the reason in words. */
+    static final class NotAPlan extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        NotAPlan(String why) {
+            super(why);
+        }
+    }
+
+    List<ListedHouse> list() {
+        return store.list();
+    }
+
+    /** Begins an empty house. */
+    long begin() {
+        ObjectNode plan = JsonNodeFactory.instance.objectNode().put("format", Plan.FORMAT);
+        plan.put("fittingAllowance", "counted");
+        return store.create("", plan.toString()).id();
+    }
+
+    /** Makes a house of a plan, such as a run that has become one. */
+    public long keep(ObjectNode plan) {
+        return store.create(plan.path(NAME).asText(""), plan.toString()).id();
+    }
+
+    /** Opens a plan file; entries that are wrong stay as they are written, and its place says so. */
+    long open(String text) throws NotAPlan {
+        JsonNode node;
+        try {
+            node = PlanReader.tree(text);
+        } catch (JsonProcessingException e) {
+            throw new NotAPlan("it is no plan file: it cannot be read as JSON");
+        }
+        if (!(node instanceof ObjectNode plan) || !plan.path("format").asText().equals(Plan.FORMAT)) {
+            throw new NotAPlan("it is no plan file: a plan says \"format\": \"" + Plan.FORMAT + "\"");
+        }
+        try {
+            return keep(plan);
+        } catch (IllegalArgumentException e) {
+            throw new NotAPlan(String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** The demo house, an invented one with some facts unknown. */
+    long demo() {
+        try (InputStream in = HouseShelf.class.getResourceAsStream(DEMO)) {
+            if (in == null) {
+                throw new IllegalStateException("the demo house is missing");
+            }
+            return open(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (NotAPlan e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Copies a house as it stands. */
+    void duplicate(long id) {
+        store.find(id).ifPresent(d -> {
+            ObjectNode plan = object(d);
+            plan.put(
+                    NAME,
+                    plan.path(NAME).asText("").isBlank()
+                            ? "Copy"
+                            : plan.path(NAME).asText() + " (copy)");
+            keep(plan);
+        });
+    }
+
+    /** Names a house; false where another tab changed it at the same moment, or it is gone. */
+    boolean rename(long id, String name) {
+        Draft draft = store.find(id).orElse(null);
+        if (draft == null) {
+            return false;
+        }
+        ObjectNode plan = object(draft);
+        if (name.isBlank()) {
+            plan.remove(NAME);
+        } else {
+            plan.put(NAME, name);
+        }
+        if (store.save(id, plan.toString(), draft.version()) instanceof Outcome.Saved) {
+            return store.rename(id, name);
+        }
+        return false;
+    }
+
+    boolean delete(long id) {
+        return store.delete(id);
+    }
+
+    boolean bringBack(long id) {
+        return store.undelete(id);
+    }
+
+    private static ObjectNode object(Draft draft) {
+        try {
+            return (ObjectNode) PlanReader.tree(draft.json());
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a stored draft is JSON", e);
+        }
+    }
+}

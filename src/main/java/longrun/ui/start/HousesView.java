@@ -1,0 +1,210 @@
+package longrun.ui.start;
+
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.dom.Element;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import longrun.store.ListedHouse;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.Entry;
+import longrun.ui.frame.Frame;
+import longrun.ui.frame.Keeper;
+import longrun.ui.frame.UnitSystem;
+
+/** The houses kept on this computer. */
+@Route("houses")
+@PageTitle("Houses \u00b7 Longrun")
+@StyleSheet("context://frontend/house.css")
+public final class HousesView extends Frame implements BeforeEnterObserver, Keeper.Hears {
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm 'UTC'", Locale.ENGLISH)
+            .withZone(ZoneOffset.UTC);
+
+    private final transient HouseShelf shelf;
+    private final Element list = Dom.el("ul", "houses");
+    private final Element none = Dom.text("p", "lede", "No house is kept yet.");
+    private final Element said = Dom.text("p", "s said-list", "").setAttribute("role", "status");
+    private final Keeper keeper = new Keeper("longrun-houses", this);
+    private final transient Deque<Long> deleted = new ArrayDeque<>();
+    private final transient Deque<Long> broughtBack = new ArrayDeque<>();
+    private long renaming = -1;
+
+    public HousesView(HouseShelf shelf) {
+        super("Houses", "fuel gas code, 2018");
+        this.shelf = shelf;
+        noAnswer();
+        work().appendChild(
+                        Dom.el(
+                                "section",
+                                "",
+                                Dom.text("h2", "place", "Houses"),
+                                Dom.text("p", "lede", "Kept on this computer; each is stored at every key."),
+                                none,
+                                list,
+                                said,
+                                Dom.el(
+                                        "div",
+                                        "acts",
+                                        does("act main", "Begin a new house", () -> go(shelf.begin())),
+                                        does("act", "Open a plan file", keeper::open),
+                                        does("act", "Show the demo house", () -> go(shelf.demo())))),
+                        keeper.getElement());
+        onUndo(this::undo, this::redo);
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        refresh();
+    }
+
+    private static Element does(String classes, String says, Runnable what) {
+        Element button = Dom.button(classes, says);
+        button.addEventListener("click", e -> what.run());
+        return button;
+    }
+
+    private static void go(long id) {
+        UI.getCurrent().navigate("house/" + id + "/house");
+    }
+
+    private void refresh() {
+        list.removeAllChildren();
+        var houses = shelf.list();
+        Dom.show(none, houses.isEmpty());
+        Dom.show(list, !houses.isEmpty());
+        houses.forEach(h -> list.appendChild(h.id() == renaming ? naming(h) : line(h)));
+        canUndo(!deleted.isEmpty(), !broughtBack.isEmpty());
+    }
+
+    private static String name(ListedHouse house) {
+        return house.name().isBlank() ? "House without a name" : house.name();
+    }
+
+    private Element line(ListedHouse house) {
+        String name = name(house);
+        Element link = Dom.text("a", "", name)
+                .setAttribute("href", "house/" + house.id() + "/house")
+                .setAttribute("router-link", true);
+        Element acts = Dom.el(
+                "div",
+                "acts",
+                named(
+                        does("ask", "Rename", () -> {
+                            renaming = house.id();
+                            refresh();
+                        }),
+                        "Rename " + name),
+                named(
+                        does("ask", "Make a copy", () -> {
+                            shelf.duplicate(house.id());
+                            say("A copy of " + name + " was made.");
+                        }),
+                        "Make a copy of " + name),
+                named(does("ask", "Delete", () -> delete(house)), "Delete " + name));
+        return Dom.el("li", "", link, Dom.text("span", "when", DAY.format(house.changed())), acts);
+    }
+
+    private static Element named(Element button, String name) {
+        return button.setAttribute("aria-label", name);
+    }
+
+    private Element naming(ListedHouse house) {
+        String[] typed = {house.name()};
+        Entry entry = new Entry("rename", "Name of the house", "in", text -> typed[0] = text);
+        entry.write(house.name());
+        Runnable take = () -> {
+            renaming = -1;
+            say(
+                    shelf.rename(house.id(), typed[0])
+                            ? "The house has its new name."
+                            : "The name was not changed: the house was changed in another tab. Try once more.");
+        };
+        entry.getElement().addEventListener("keydown", e -> take.run()).setFilter("event.key == 'Enter'");
+        entry.getElement()
+                .addEventListener("keydown", e -> {
+                    renaming = -1;
+                    refresh();
+                })
+                .setFilter("event.key == 'Escape'");
+        entry.getElement().executeJs("setTimeout(() => this.focus())");
+        return Dom.el(
+                "li",
+                "",
+                Dom.el("div", "", entry.getElement(), entry.said()),
+                Dom.text("span", "when", DAY.format(house.changed())),
+                Dom.el("div", "acts", does("ask", "Take this name", take), does("ask", "Leave it as it was", () -> {
+                    renaming = -1;
+                    refresh();
+                })));
+    }
+
+    private void delete(ListedHouse house) {
+        if (shelf.delete(house.id())) {
+            deleted.push(house.id());
+            broughtBack.clear();
+            say(name(house) + " was deleted; undo brings it back.");
+        } else {
+            say("The house was deleted already.");
+        }
+    }
+
+    private void undo() {
+        if (!deleted.isEmpty()) {
+            long id = deleted.pop();
+            if (shelf.bringBack(id)) {
+                broughtBack.push(id);
+                say("The house is back.");
+            } else {
+                say("The house is back already.");
+            }
+        }
+    }
+
+    private void redo() {
+        if (!broughtBack.isEmpty()) {
+            long id = broughtBack.pop();
+            if (shelf.delete(id)) {
+                deleted.push(id);
+            }
+            say("The house was deleted; undo brings it back.");
+        }
+    }
+
+    private void say(String words) {
+        Dom.retext(said, words);
+        refresh();
+    }
+
+    @Override
+    public void kept(String text, Map<String, String> unsent, Optional<UnitSystem> units) {
+        // The list keeps nothing in the browser.
+    }
+
+    @Override
+    public void keptElsewhere(String text) {
+        refresh();
+    }
+
+    @Override
+    public void opened(String name, String text, boolean tooLong) {
+        if (tooLong) {
+            say(name + " was not opened: it is over 1 MiB, and no plan is.");
+            return;
+        }
+        try {
+            go(shelf.open(text));
+        } catch (HouseShelf.NotAPlan e) {
+            say(name + " was not opened: " + e.getMessage() + ".");
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package longrun.ui.start;
+
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.dom.Element;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.Frame;
+
+/** Two doors: one run, or a whole house. */
+@Route("")
+@PageTitle("Longrun")
+@StyleSheet("context://frontend/house.css")
+public final class StartView extends Frame {
+
+    private static final String RUN = "<svg viewBox='0 0 360 120' aria-hidden='true'><circle class='pt' cx='30' cy='60'"
+            + " r='9'/><path class='pn' d='M30 51v-8M20 43h20'/><path class='p' d='M39 60H180V96H330M180 60H330'/>"
+            + "<path class='pt' d='M330 50h18v20h-18zM330 86h18v20h-18z'/><circle class='pf' cx='180' cy='60' r='4'/></svg>";
+    private static final String HOUSE = "<svg viewBox='0 0 360 120' aria-hidden='true'><path class='ld' d='M0 96H360'/>"
+            + "<rect class='pt' x='8' y='54' width='92' height='32' rx='16'/><path class='pn' d='M26 85v11M82 85v11'/>"
+            + "<path class='p bur' d='M54 54V48H120V112H196V96'/><path class='p out' d='M196 96V70'/>"
+            + "<circle class='pt' cx='196' cy='66' r='7'/><path class='pn' d='M210 96V40l62-32 62 32v56'/>"
+            + "<path class='p' d='M203 66H310V84M250 66V84'/></svg>";
+
+    public StartView() {
+        super("Propane pipe, sized and checked", "fuel gas code, 2018");
+        noAnswer();
+        noSheetActions();
+        work().appendChild(Dom.el(
+                "div",
+                "doors",
+                door(
+                        "run",
+                        RUN,
+                        "Size a run",
+                        "One regulator, a few lines, one answer on one page. Nothing about tank, weather or people."),
+                door(
+                        "houses",
+                        HOUSE,
+                        "A whole house",
+                        "Everything: appliances, the pipe\u2019s way through the house, and what must be asked of whom"
+                                + " before the tank valve is opened.")));
+    }
+
+    private static Element door(String to, String picture, String name, String says) {
+        return Dom.el("a", "door", Dom.drawing(picture), Dom.text("b", "", name), Dom.text("span", "", says))
+                .setAttribute("href", to)
+                .setAttribute("router-link", true);
+    }
+}
