@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import longrun.capacity.FlowEquation;
 import longrun.capacity.GasProperties;
-import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.piping.Stage;
 import longrun.plan.Appliance;
@@ -68,18 +67,17 @@ public final class Pressures {
 
     /** Stages, each after the one that feeds its regulator. */
     private List<Integer> upstreamFirst() {
+        List<List<Integer>> fed = new ArrayList<>();
         List<Integer> order = new ArrayList<>();
         for (int r = 0; r < regulators.length; r++) {
-            if (piping.stageFeeding(r) < 0) {
-                order.add(r);
-            }
+            fed.add(new ArrayList<>());
+        }
+        for (int r = 0; r < regulators.length; r++) {
+            int feeder = piping.stageFeeding(r);
+            (feeder < 0 ? order : fed.get(feeder)).add(r);
         }
         for (int k = 0; k < order.size(); k++) {
-            for (Outlet outlet : piping.stages().get(order.get(k)).outlets()) {
-                if (outlet.kind() == Outlet.Kind.REGULATOR) {
-                    order.add(outlet.item());
-                }
-            }
+            order.addAll(fed.get(order.get(k)));
         }
         return order;
     }
