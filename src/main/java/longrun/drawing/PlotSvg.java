@@ -10,7 +10,8 @@ final class PlotSvg {
     enum Ink {
         INK("var(--ink,#1D2B33)"),
         QUIET("var(--quiet,#4C5963)"),
-        ACCENT("var(--accent,#8A4318)");
+        ACCENT("var(--accent,#8A4318)"),
+        MUST("var(--must,#9C1B1F)");
 
         private final String css;
 
@@ -67,6 +68,62 @@ final class PlotSvg {
                 .append("\">")
                 .append(escaped(text))
                 .append("</text>\n");
+    }
+
+    /** What the picture says, in words, for those who hear it; stands first. */
+    void title(String words) {
+        out.append("<title>").append(escaped(words)).append("</title>\n");
+    }
+
+    /** Text of another weight or size, with paper under it where lines cross. */
+    void words(double x, double y, String anchor, Ink ink, int size, boolean bold, String text) {
+        out.append("<text x=\"")
+                .append(number(x))
+                .append("\" y=\"")
+                .append(number(y))
+                .append("\" text-anchor=\"")
+                .append(anchor)
+                .append("\" style=\"fill:")
+                .append(ink.css)
+                .append(";font-size:")
+                .append(size)
+                .append("px;font-weight:")
+                .append(bold ? 600 : 400)
+                .append(";paint-order:stroke;stroke:var(--paper,#FAF8F3);stroke-width:5px;stroke-linejoin:round\">")
+                .append(escaped(text))
+                .append("</text>\n");
+    }
+
+    /** A round part: filled with ink, or with paper and an outline. */
+    void circle(double x, double y, double r, Ink ink, boolean filled) {
+        out.append("<circle cx=\"")
+                .append(number(x))
+                .append("\" cy=\"")
+                .append(number(y))
+                .append("\" r=\"")
+                .append(number(r))
+                .append("\" style=\"fill:")
+                .append(filled ? ink.css : "var(--paper,#FAF8F3)")
+                .append(";stroke:")
+                .append(ink.css)
+                .append(";stroke-width:")
+                .append(number(PART))
+                .append("\"/>\n");
+    }
+
+    /** A closed part, filled with ink or with paper. */
+    void shape(double[] x, double[] y, Ink ink, boolean filled) {
+        out.append("<path d=\"");
+        for (int i = 0; i < x.length; i++) {
+            out.append(i == 0 ? "M" : "L").append(number(x[i])).append(' ').append(number(y[i]));
+        }
+        out.append("Z\" style=\"fill:")
+                .append(filled ? ink.css : "var(--paper,#FAF8F3)")
+                .append(";stroke:")
+                .append(ink.css)
+                .append(";stroke-width:")
+                .append(number(PART))
+                .append(";stroke-linejoin:round\"/>\n");
     }
 
     String end() {
