@@ -16,11 +16,11 @@ final class HouseFinding {
                 .map(Sentence::of)
                 .orElseGet(() -> Sentence.of(called(f, desk) + f.found())
                         + (f.remedy().isBlank() ? "" : " " + Sentence.of(f.remedy())));
-        Element line = FindingLine.sentence(f.severity(), words);
-        if (!f.field().isEmpty()) {
+        Element acts = Dom.el("span", "find-acts");
+        if (PlaceKind.find(f.field()).isPresent()) {
             Element go = Dom.button("ask go", "go to the entry");
             go.addEventListener("click", e -> desk.goTo(f.field()));
-            line.appendChild(Dom.words(" "), go);
+            acts.appendChild(go);
         }
         Element from = Dom.text("span", "s q from-line", from(f));
         Dom.show(from, false);
@@ -30,7 +30,7 @@ final class HouseFinding {
             Dom.show(from, open);
             ask.setAttribute("aria-expanded", String.valueOf(open));
         });
-        return line.appendChild(Dom.words(" "), ask, from);
+        return FindingLine.sentence(f.severity(), words).appendChild(Dom.words(" "), acts.appendChild(ask), from);
     }
 
     private static String called(Finding f, HouseDesk desk) {

@@ -127,11 +127,12 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
 
     @Override
     public void goTo(String pointer) {
-        PlaceKind there = PlaceKind.of(pointer);
-        if (there != here) {
-            UI.getCurrent().navigate("house/" + session().id() + "/" + there.slug());
-        }
-        place().focus(pointer);
+        PlaceKind.find(pointer).ifPresent(there -> {
+            if (there != here) {
+                UI.getCurrent().navigate("house/" + session().id() + "/" + there.slug());
+            }
+            place().focus(pointer);
+        });
     }
 
     private void toHouse(long id) {

@@ -17,12 +17,9 @@ record Lack(String words, boolean must) {
         if (place == PlaceKind.FINDINGS) {
             return counted(session.findings(), 0, "none yet");
         }
-        List<Finding> own = session.findings().stream()
-                .filter(f -> PlaceKind.of(f.field()) == place)
-                .toList();
-        long wrong = session.errors().keySet().stream()
-                .filter(p -> PlaceKind.of(p) == place)
-                .count();
+        List<Finding> own =
+                session.findings().stream().filter(f -> place.holds(f.field())).toList();
+        long wrong = session.errors().keySet().stream().filter(place::holds).count();
         return counted(own, (int) wrong, begun(session, place) ? "nothing lacking" : "not begun");
     }
 

@@ -1,40 +1,42 @@
 package longrun.ui.house;
 
-import java.util.List;
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
-/** The places of a house in the order of the thread; each holds the entries below its pointers. */
+/** The places of a house in the order of the thread; each holds the entries whose pointers it names. */
 public enum PlaceKind {
     HOUSE(
             "house",
             "House",
             "What the house is, where it stands, and how the pressure is cut down. Any order will do.",
-            List.of("/name", "/regulators", "/site", "/rooms", "/code", "/format"),
+            "/(name|regulators|site|rooms|code|format)(/.*)?",
             HousePlace::new),
     APPLIANCES(
             "appliances",
             "Appliances",
             "Everything that burns gas, each from its own rating plate.",
-            List.of("/appliances"),
+            "/appliances(/[0-9]+(/(?!connection).*)?)?",
             AppliancesPlace::new),
     FINDINGS(
             "findings",
             "Findings",
             "What is wrong or doubtful, and the questions to take along, by who can answer.",
-            List.of(),
+            "",
             FindingsPlace::new);
 
     private final String slug;
     private final String title;
     private final String lede;
-    private final List<String> pointers;
+    private final Pattern pointers;
     private final Function<HouseDesk, Place> maker;
 
-    PlaceKind(String slug, String title, String lede, List<String> pointers, Function<HouseDesk, Place> maker) {
+    PlaceKind(String slug, String title, String lede, String pointers, Function<HouseDesk, Place> maker) {
         this.slug = slug;
         this.title = title;
         this.lede = lede;
-        this.pointers = pointers;
+        this.pointers = Pattern.compile(pointers);
         this.maker = maker;
     }
 
@@ -57,17 +59,12 @@ public enum PlaceKind {
 
     /** Whether an entry stands in this place. */
     boolean holds(String pointer) {
-        return pointers.stream().anyMatch(p -> pointer.equals(p) || pointer.startsWith(p + "/"));
+        return !pointer.isEmpty() && pointers.matcher(pointer).matches();
     }
 
-    /** The place an entry stands in; the first where no place holds it. */
-    static PlaceKind of(String pointer) {
-        for (PlaceKind each : values()) {
-            if (each.holds(pointer)) {
-                return each;
-            }
-        }
-        return HOUSE;
+    /** The place an entry stands in; empty where no page asks for it yet. */
+    static Optional<PlaceKind> find(String pointer) {
+        return Arrays.stream(values()).filter(p -> p.holds(pointer)).findFirst();
     }
 
     static PlaceKind ofSlug(String slug) {
