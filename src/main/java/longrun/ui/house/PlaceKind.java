@@ -2,6 +2,7 @@ package longrun.ui.house;
 
 import java.util.List;
 import java.util.function.Function;
+import longrun.ui.house.route.RouteView;
 
 /** The places of a house in the order of the thread; each holds the entries below its pointers. */
 public enum PlaceKind {
@@ -17,6 +18,12 @@ public enum PlaceKind {
             "Everything that burns gas, each from its own rating plate.",
             List.of("/appliances"),
             AppliancesPlace::new),
+    ROUTE(
+            "route",
+            "Pipe route",
+            "From the regulator outward, as you would pace it. Enter for the next line; a list from elsewhere can be pasted.",
+            List.of("/sections", "/fittingAllowance"),
+            RouteView::new),
     FINDINGS(
             "findings",
             "Findings",
