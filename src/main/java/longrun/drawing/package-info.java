@@ -1,4 +1,4 @@
-/** Pictures as SVG: what is drawn, where it lies, where its words stand, how it is written. No clock, no locale. */
+/** Pictures as SVG text: the same plan always gives the same bytes, on screen, on paper and as a file. */
 @NullMarked
 package longrun.drawing;
 
