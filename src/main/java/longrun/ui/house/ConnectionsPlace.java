@@ -109,7 +109,7 @@ final class ConnectionsPlace implements Place {
         Dom.retext(tab.button().getChild(0), name);
         List<Finding> own = new ArrayList<>();
         for (Finding f : desk.session().findings()) {
-            if (PlaceKind.of(f.field()) == PlaceKind.CONNECTIONS
+            if (PlaceKind.CONNECTIONS.holds(f.field())
                     && (f.field().equals(pointer) || f.field().startsWith(pointer + "/"))) {
                 own.add(f);
             }

@@ -49,7 +49,8 @@ final class FieldList {
     }
 
     static void focus(Element target) {
-        target.executeJs("setTimeout(() => { this.focus(); this.scrollIntoView({block: 'center'}); })");
+        target.executeJs(
+                "setTimeout(() => { this.closest('details')?.setAttribute('open', ''); this.focus(); this.scrollIntoView({block: 'center'}); })");
     }
 
     Map<String, String> heard() {

@@ -8,6 +8,7 @@ import java.util.Map;
 import longrun.finding.AskWhom;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
+import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Scale;
 
@@ -73,7 +74,7 @@ final class FindingsPlace implements Place {
 
     @Override
     public void show(boolean write) {
-        List<Finding> now = desk.session().findings();
+        List<Finding> now = desk.session().review().map(Review::findings).orElse(List.of());
         // What is typed into an answer does not draw its line anew.
         String key = by + " " + desk.session().at("/answers").size() + " "
                 + now.stream()

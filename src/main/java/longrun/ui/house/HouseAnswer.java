@@ -189,6 +189,13 @@ final class HouseAnswer {
         if (chosen.isPresent() && chosen.get().isPresent()) {
             return chosen.get();
         }
+        // None chosen: the line that leaves the last regulator, where the house begins.
+        for (int i = review.piping().stages().size() - 1; i >= 0; i--) {
+            Stage stage = review.piping().stages().get(i);
+            if (!stage.sections().isEmpty()) {
+                return OptionalInt.of(stage.sections().get(0));
+            }
+        }
         return review.piping().sectionCount() == 0 ? OptionalInt.empty() : OptionalInt.of(0);
     }
 
@@ -277,9 +284,14 @@ final class HouseAnswer {
         mustShown = must;
         mustList.removeAllChildren();
         for (Finding f : must.subList(0, Math.min(3, must.size()))) {
-            Element go = Dom.button("ask", Sentence.of(f.found()));
-            go.addEventListener("click", e -> desk.goTo(f.field()));
-            mustList.appendChild(go);
+            String words = Sentence.of(f.found());
+            if (PlaceKind.find(f.field()).isPresent()) {
+                Element go = Dom.button("ask", words);
+                go.addEventListener("click", e -> desk.goTo(f.field()));
+                mustList.appendChild(go);
+            } else {
+                mustList.appendChild(Dom.text("span", "line", words));
+            }
         }
     }
 }

@@ -17,12 +17,11 @@ final class HouseFinding {
                 .map(Sentence::of)
                 .orElseGet(() -> Sentence.of(called(f, desk) + f.found())
                         + (f.remedy().isBlank() ? "" : " " + Sentence.of(f.remedy())));
-        Element line = FindingLine.sentence(f.severity(), words);
-        f.answer().ifPresent(a -> line.appendChild(Dom.text("span", "q", " " + answered(a))));
-        if (!f.field().isEmpty()) {
+        Element acts = Dom.el("span", "find-acts");
+        if (PlaceKind.find(f.field()).isPresent()) {
             Element go = Dom.button("ask go", "go to the entry");
             go.addEventListener("click", e -> desk.goTo(f.field()));
-            line.appendChild(Dom.words(" "), go);
+            acts.appendChild(go);
         }
         Element from = Dom.text("span", "s q from-line", from(f));
         Dom.show(from, false);
@@ -32,9 +31,14 @@ final class HouseFinding {
             Dom.show(from, open);
             ask.setAttribute("aria-expanded", String.valueOf(open));
         });
-        line.appendChild(Dom.words(" "), ask);
-        RuleWhy.of(f.rule()).ifPresent(why -> line.appendChild(Dom.words(" "), why.ask(), why.told()));
-        return line.appendChild(from);
+        Element line = FindingLine.sentence(f.severity(), words);
+        f.answer().ifPresent(a -> line.appendChild(Dom.text("span", "q", " " + answered(a))));
+        line.appendChild(Dom.words(" "), acts.appendChild(ask), from);
+        RuleWhy.of(f.rule()).ifPresent(why -> {
+            acts.appendChild(why.ask());
+            line.appendChild(why.told());
+        });
+        return line;
     }
 
     private static String called(Finding f, HouseDesk desk) {

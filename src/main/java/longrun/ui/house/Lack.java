@@ -1,6 +1,7 @@
 package longrun.ui.house;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
@@ -16,13 +17,20 @@ record Lack(String words, boolean must) {
         if (place == PlaceKind.FINDINGS) {
             return counted(session.findings(), 0, "none yet");
         }
-        List<Finding> own = session.findings().stream()
-                .filter(f -> PlaceKind.of(f.field()) == place)
-                .toList();
-        long wrong = session.errors().keySet().stream()
-                .filter(p -> PlaceKind.of(p) == place)
-                .count();
-        return counted(own, (int) wrong, place.begun(session.draft()) ? "nothing lacking" : "not begun");
+        List<Finding> own =
+                session.findings().stream().filter(f -> place.holds(f.field())).toList();
+        long wrong = session.errors().keySet().stream().filter(place::holds).count();
+        return counted(own, (int) wrong, begun(session, place) ? "nothing lacking" : "not begun");
+    }
+
+    private static boolean begun(HouseSession session, PlaceKind place) {
+        if (place == PlaceKind.CONNECTIONS) {
+            return session.draft().path("appliances").findValue("connection") != null;
+        }
+        return session.draft().properties().stream()
+                .map(Map.Entry::getKey)
+                .filter(k -> !k.equals("format"))
+                .anyMatch(k -> place.holds("/" + k));
     }
 
     /** What findings come to in words; those answered are left out. */

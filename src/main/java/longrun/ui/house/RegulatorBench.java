@@ -88,7 +88,7 @@ final class RegulatorBench implements Bench {
             drawing.appendChild(Dom.drawing(svg));
         }
         List<Finding> own = desk.session().findings().stream()
-                .filter(f -> f.field().startsWith(at + "/") && PlaceKind.of(f.field()) == PlaceKind.CONNECTIONS)
+                .filter(f -> f.field().startsWith(at + "/") && PlaceKind.CONNECTIONS.holds(f.field()))
                 .toList();
         if (!own.equals(findsShown)) {
             findsShown = own;
@@ -103,8 +103,6 @@ final class RegulatorBench implements Bench {
 
     private void entries(String kind) {
         add(AnswerField.of(desk, at + "/setting", "The regulator is", SETTINGS));
-        add(new QuantityField<>(
-                desk, at + "/capacity", "Capacity", "On its tag, in Btu/h of propane.", Shown.HEAT, true, ""));
         if (kind.equals("line")) {
             yesNo("shutoffBefore", "A shutoff directly ahead of it");
             yesNo("teeBefore", "A plugged tee between shutoff and regulator");

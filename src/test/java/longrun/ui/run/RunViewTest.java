@@ -27,7 +27,7 @@ class RunViewTest {
     @BeforeEach
     void open() {
         MockVaadin.setup(new Routes());
-        view = new RunView(new ReviewSizer());
+        view = new RunView(new ReviewSizer(), run -> 1);
         UI.getCurrent().add(view);
         view.kept("", Map.of(), Optional.empty());
     }
@@ -118,6 +118,18 @@ class RunViewTest {
     }
 
     @Test
+    void eachKeyChangesTheAnswer() {
+        twoLines();
+        for (String typed : new String[] {"199000", "19900", "1990", "19", "1", "", "2", "20", "200000"}) {
+            type(1, Line.Column.INPUT, typed);
+        }
+        assertThat(find(view.lines().row(1).element(), "load").getText()).isEqualTo("200,000");
+        type(1, Line.Column.INPUT, "20000");
+        assertThat(find(view.lines().row(1).element(), "load").getText()).isEqualTo("20,000");
+        assertThat(sizeOf(1)).isEqualTo("1/2");
+    }
+
+    @Test
     void undoTakesBackAWholeEntryAndRedoBringsItBack() {
         twoLines();
         fire(view.getElement(), "sheet-undo", Json.createObject());
@@ -164,7 +176,7 @@ class RunViewTest {
     void whatTheBrowserKeptComesBackWithEntriesTheProgramHadNotHeard() {
         twoLines();
         String kept = view.draft().kept();
-        RunView again = new RunView(new ReviewSizer());
+        RunView again = new RunView(new ReviewSizer(), run -> 1);
         UI.getCurrent().add(again);
         again.kept(kept, Map.of("2 INPUT", "70000"), Optional.empty());
         assertThat(again.draft().lines()).hasSize(3);
@@ -209,11 +221,11 @@ class RunViewTest {
     }
 
     @Test
-    void theRouteIsTheFirstPage() {
+    void theRunHasItsOwnDoor() {
         assertThat(RunView.class
                         .getAnnotation(com.vaadin.flow.router.Route.class)
                         .value())
-                .isEmpty();
+                .isEqualTo("run");
         assertThat(LocatorJ._get(UI.getCurrent(), RunView.class)).isSameAs(view);
     }
 }
