@@ -50,7 +50,7 @@ final class HookupBench implements Bench {
         this.desk = desk;
         this.appliance = appliance;
         this.at = appliance + "/connection";
-        board = new HookupBoard(this::move, i -> focusHandle(i));
+        board = new HookupBoard(this::moveInSight, this::focusHandle);
         Element kind = Dom.el("select", "in").setAttribute("id", "add-part");
         kind.appendChild(Dom.text("option", "", "choose what it is").setAttribute("value", ""));
         PartBlock.KINDS.forEach(
@@ -135,7 +135,16 @@ final class HookupBench implements Bench {
         focusHandle(place);
     }
 
+    /** A move with the mouse: the drawing stays in sight. */
+    private void moveInSight(int from, int to) {
+        shift(from, to, "{preventScroll: true}");
+    }
+
     void move(int from, int to) {
+        shift(from, to, "{}");
+    }
+
+    private void shift(int from, int to, String focus) {
         int count = desk.session().at(at).size();
         if (from < 0 || to < 0 || from >= count || to >= count) {
             return;
@@ -145,7 +154,7 @@ final class HookupBench implements Bench {
             JsonNode part = list.remove(from);
             list.insert(to, part);
         });
-        focusHandle(to);
+        focusHandle(to, focus);
         tellPlace(to, count);
     }
 
@@ -185,8 +194,12 @@ final class HookupBench implements Bench {
     }
 
     private void focusHandle(int index) {
+        focusHandle(index, "{}");
+    }
+
+    private void focusHandle(int index, String how) {
         if (index < blocks.size()) {
-            blocks.get(index).handle().executeJs("setTimeout(() => this.focus())");
+            blocks.get(index).handle().executeJs("setTimeout(() => this.focus(" + how + "))");
         }
     }
 

@@ -3,11 +3,11 @@ package longrun.ui.house;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import longrun.drawing.HookupDrawing;
 import longrun.drawing.LineRegulatorDrawing;
 import longrun.drawing.VentDrawing;
@@ -53,8 +53,8 @@ record RuleWhy(Element ask, Element told) {
         told.appendChild(Dom.el("p", "happens", Dom.text("b", "", e.title() + " "), Dom.words(e.whatCanHappen())));
         JsonNode wrong = parsed(e.wrong());
         JsonNode right = parsed(e.right());
-        Map<String, String> broken = entries(wrong);
-        Map<String, String> kept = entries(right);
+        List<String> broken = entries(wrong);
+        List<String> kept = entries(right);
         told.appendChild(Dom.el(
                 "div",
                 "example",
@@ -84,14 +84,13 @@ record RuleWhy(Element ask, Element told) {
         return parts.isEmpty() ? "" : HookupDrawing.small(kind, parts);
     }
 
-    /** The entries that the other example has not, or has otherwise. */
-    private static String differing(Map<String, String> own, Map<String, String> other) {
-        return Sentence.of(own.entrySet().stream()
-                .filter(e -> !e.getValue().equals(other.get(e.getKey())))
-                .map(e -> e.getKey().substring(e.getKey().lastIndexOf('/') + 1) + ": " + e.getValue())
+    /** The entries that the other example has not. */
+    private static String differing(List<String> own, List<String> other) {
+        return Sentence.of(own.stream()
+                .filter(e -> !other.contains(e))
                 .map(RuleWhy::spoken)
                 .distinct()
-                .collect(java.util.stream.Collectors.joining("; ")));
+                .collect(Collectors.joining("; ")));
     }
 
     private static String spoken(String entry) {
@@ -104,21 +103,20 @@ record RuleWhy(Element ask, Element told) {
                 .replace('-', ' ');
     }
 
-    private static Map<String, String> entries(JsonNode plan) {
-        Map<String, String> all = new LinkedHashMap<>();
+    /** Every entry as its name and value, wherever it stands. */
+    private static List<String> entries(JsonNode plan) {
+        List<String> all = new ArrayList<>();
         collect("", plan, all);
         return all;
     }
 
-    private static void collect(String at, JsonNode node, Map<String, String> all) {
+    private static void collect(String name, JsonNode node, List<String> all) {
         if (node.isObject()) {
-            node.properties().forEach(e -> collect(at + "/" + e.getKey(), e.getValue(), all));
+            node.properties().forEach(e -> collect(e.getKey(), e.getValue(), all));
         } else if (node.isArray()) {
-            for (int i = 0; i < node.size(); i++) {
-                collect(at + "/" + i, node.get(i), all);
-            }
+            node.forEach(each -> collect(name, each, all));
         } else {
-            all.put(at, node.asText());
+            all.add(name + ": " + node.asText());
         }
     }
 

@@ -67,6 +67,7 @@ class ConnectionsIT extends BrowserTest {
     }
 
     private static void drag(Page page, String what, String past) {
+        page.locator("hookup-board").scrollIntoViewIfNeeded();
         BoundingBox from = page.locator("hookup-board " + what).boundingBox();
         BoundingBox to = page.locator("hookup-board " + past).boundingBox();
         page.mouse().move(from.x + from.width / 2, from.y + from.height / 2);
