@@ -64,7 +64,12 @@ final class PressureJson {
                         "capacity entered less the load",
                         List.of(Origin.entered(
                                 "capacity of " + id,
-                                review.plan().regulators().get(i).capacity().findText().orElse("")))));
+                                review.plan()
+                                        .regulators()
+                                        .get(i)
+                                        .capacity()
+                                        .findText()
+                                        .orElse("")))));
     }
 
     void write(Out root) {
@@ -99,8 +104,7 @@ final class PressureJson {
                         Show.decimals(p.staticInWc().orElse(0), 3) + " in. w.c.",
                         "sum over the sections of its stage of 0.0073 in. w.c. a foot of rise; in none of the others",
                         List.of()));
-        out.number(
-                "headroomBtuh", review.headroom().outletBtuh(a), () -> origins.headroom(review.headroom(), a));
+        out.number("headroomBtuh", review.headroom().outletBtuh(a), () -> origins.headroom(review.headroom(), a));
         out.text("status", p.status().written());
     }
 

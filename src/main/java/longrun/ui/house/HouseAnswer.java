@@ -117,8 +117,9 @@ final class HouseAnswer {
         List<Finding> findings = desk.session().findings();
         mustFix.show(Optional.of(String.valueOf(now.mustFix())), "", "");
         mustFix.mark("has-must", now.mustFix() > 0);
-        showMust(
-                findings.stream().filter(f -> f.severity() == Severity.MUST_FIX).toList());
+        showMust(findings.stream()
+                .filter(f -> f.severity() == Severity.MUST_FIX && f.isOpen())
+                .toList());
         open.show(Optional.of(String.valueOf(now.questions())), "", "");
         open.note(QuestionsByWhom.counts(findings));
         spoken.put("must", now.mustFix() == 0 ? "" : now.mustFix() + " must fix");

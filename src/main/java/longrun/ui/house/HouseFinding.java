@@ -2,6 +2,7 @@ package longrun.ui.house;
 
 import com.vaadin.flow.dom.Element;
 import java.util.Locale;
+import longrun.finding.Answer;
 import longrun.finding.Finding;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
@@ -16,6 +17,8 @@ final class HouseFinding {
                 .map(Sentence::of)
                 .orElseGet(() -> Sentence.of(called(f, desk) + f.found())
                         + (f.remedy().isBlank() ? "" : " " + Sentence.of(f.remedy())));
+        Element line = FindingLine.sentence(f.severity(), words);
+        f.answer().ifPresent(a -> line.appendChild(Dom.text("span", "q", " " + answered(a))));
         Element acts = Dom.el("span", "find-acts");
         if (PlaceKind.find(f.field()).isPresent()) {
             Element go = Dom.button("ask go", "go to the entry");
@@ -30,7 +33,9 @@ final class HouseFinding {
             Dom.show(from, open);
             ask.setAttribute("aria-expanded", String.valueOf(open));
         });
-        return FindingLine.sentence(f.severity(), words).appendChild(Dom.words(" "), acts.appendChild(ask), from);
+        acts.appendChild(ask);
+        RuleWhy.of(f.rule()).ifPresent(why -> acts.appendChild(why.ask(), why.told()));
+        return line.appendChild(Dom.words(" "), acts, from);
     }
 
     private static String called(Finding f, HouseDesk desk) {
@@ -40,6 +45,11 @@ final class HouseFinding {
                 .filter(name -> !name.isEmpty())
                 .map(name -> name.equals("plan") ? "" : name + ": ")
                 .orElse("");
+    }
+
+    private static String answered(Answer a) {
+        String by = a.who().isBlank() ? "" : " by the " + a.who();
+        return Names.capital(a.says().written()) + by + (a.date().isBlank() ? "" : ", " + a.date()) + ".";
     }
 
     private static String from(Finding f) {

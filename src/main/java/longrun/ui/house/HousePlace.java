@@ -19,6 +19,7 @@ final class HousePlace implements Place {
     private final RegulatorList regulators;
     private final RoomList rooms;
     private final AmendmentList amendments;
+    private final CodeChange changed;
     private final Element element;
 
     HousePlace(HouseDesk desk) {
@@ -32,6 +33,7 @@ final class HousePlace implements Place {
         regulators = new RegulatorList(desk, fields);
         rooms = new RoomList(desk, fields);
         amendments = new AmendmentList(desk, fields);
+        changed = new CodeChange(desk);
         element = Dom.el(
                 "div",
                 "place-body",
@@ -49,7 +51,7 @@ final class HousePlace implements Place {
                         regulators.element()),
                 part("site", "Where it stands", "", site()),
                 part("rooms", "Rooms that hold appliances", "", rooms.element()),
-                part("code", "The code that decides", "", code(), amendments.element()));
+                part("code", "The code that decides", "", code(), amendments.element(), changed.element()));
     }
 
     private static Element part(String id, String title, String note, Element... content) {
@@ -93,11 +95,7 @@ final class HousePlace implements Place {
                         Shown.LENGTH,
                         true,
                         "no snow")),
-                field(new NumberField(desk, "/site/people", "People in the house", "For hot water.")),
-                field(AnswerField.yesNo(
-                        desk, "/site/mainShutoff/outdoors", "The building\u2019s main gas shutoff is outdoors")),
-                field(AnswerField.yesNo(
-                        desk, "/site/mainShutoff/reachable", "Anyone can reach it without a tool or a key")));
+                field(new NumberField(desk, "/site/people", "People in the house", "For hot water.")));
     }
 
     private Element code() {
@@ -130,6 +128,7 @@ final class HousePlace implements Place {
         fresh |= rooms.draw();
         fresh |= amendments.draw();
         fields.show(write || fresh);
+        changed.show();
     }
 
     private void showCut() {
@@ -165,6 +164,10 @@ final class HousePlace implements Place {
 
     FieldList fields() {
         return fields;
+    }
+
+    CodeChange changed() {
+        return changed;
     }
 
     RoomList rooms() {

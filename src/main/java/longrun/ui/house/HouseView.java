@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
 @StyleSheet("context://frontend/house.css")
 @StyleSheet("context://frontend/route.css")
 @JsModule("context://frontend/lines.js")
+@StyleSheet("context://frontend/connections.css")
 public final class HouseView extends Frame implements BeforeEnterObserver, HasDynamicTitle, HouseDesk, Keeper.Hears {
 
     private static final String NAMELESS = "House without a name";

@@ -12,7 +12,8 @@ public enum PlaceKind {
             "house",
             "House",
             "What the house is, where it stands, and how the pressure is cut down. Any order will do.",
-            "/(name|regulators|site|rooms|code|format)(/.*)?",
+            "/(name|rooms|code|format)(/.*)?|/site(/(?!mainShutoff).*)?"
+                    + "|/regulators(/[0-9]+(/(?!setting|vent|underEaves|shutoffBefore|tee|unionWithin|access).*)?)?",
             HousePlace::new),
     APPLIANCES(
             "appliances",
@@ -26,6 +27,13 @@ public enum PlaceKind {
             "From the regulator outward, as you would pace it. Enter for the next line; a list from elsewhere can be pasted.",
             "/(sections|fittingAllowance|availableSizes|tubingTables|useMemoryTables)(/.*)?",
             RouteView::new),
+    CONNECTIONS(
+            "connections",
+            "Connections",
+            "Each appliance\u2019s last parts, in the order the gas meets them, from the end of the pipe to the burner.",
+            "/appliances/[0-9]+/connection(/.*)?|/site/mainShutoff(/.*)?|/regulators/[0-9]+/(setting|vent.*|underEaves"
+                    + "|shutoffBefore|teeBefore|teeAfter|unionWithin|access)",
+            ConnectionsPlace::new),
     FINDINGS(
             "findings",
             "Findings",
@@ -72,6 +80,11 @@ public enum PlaceKind {
     /** The place an entry stands in; empty where no page asks for it yet. */
     static Optional<PlaceKind> find(String pointer) {
         return Arrays.stream(values()).filter(p -> p.holds(pointer)).findFirst();
+    }
+
+    /** The place an entry stands in; the first where no page asks for it yet. */
+    static PlaceKind of(String pointer) {
+        return find(pointer).orElse(HOUSE);
     }
 
     static PlaceKind ofSlug(String slug) {
