@@ -2,6 +2,8 @@ package longrun.ui.house;
 
 import java.util.List;
 import java.util.function.Function;
+import longrun.ui.house.fuel.FuelView;
+import longrun.ui.house.tank.TankView;
 
 /** The places of a house in the order of the thread; each holds the entries below its pointers. */
 public enum PlaceKind {
@@ -17,6 +19,18 @@ public enum PlaceKind {
             "Everything that burns gas, each from its own rating plate.",
             List.of("/appliances"),
             AppliancesPlace::new),
+    TANK(
+            "tank",
+            "Tank",
+            "Liquid turns to gas by the warmth of the air on the wetted steel: the colder and the emptier, the less.",
+            List.of("/tank", "/tanks", "/site/groundTemp"),
+            TankView::new),
+    FUEL(
+            "fuel",
+            "Fuel",
+            "What the house burns through the year, how long a fill lasts, and when to call.",
+            List.of("/use", "/deliveries", "/site/monthlyMeanTemp", "/site/leadDays", "/site/unreachable"),
+            FuelView::new),
     FINDINGS(
             "findings",
             "Findings",
@@ -57,17 +71,27 @@ public enum PlaceKind {
 
     /** Whether an entry stands in this place. */
     boolean holds(String pointer) {
-        return pointers.stream().anyMatch(p -> pointer.equals(p) || pointer.startsWith(p + "/"));
+        return of(pointer) == this && depth(pointer) > 0;
     }
 
-    /** The place an entry stands in; the first where no place holds it. */
+    /** How much of a pointer this place's nearest pointer covers; 0 where none does. */
+    private int depth(String pointer) {
+        return pointers.stream()
+                .filter(p -> pointer.equals(p) || pointer.startsWith(p + "/"))
+                .mapToInt(String::length)
+                .max()
+                .orElse(0);
+    }
+
+    /** The place an entry stands in, by the pointer that covers most of it; the first where no place holds it. */
     static PlaceKind of(String pointer) {
+        PlaceKind best = HOUSE;
         for (PlaceKind each : values()) {
-            if (each.holds(pointer)) {
-                return each;
+            if (each.depth(pointer) > best.depth(pointer)) {
+                best = each;
             }
         }
-        return HOUSE;
+        return best;
     }
 
     static PlaceKind ofSlug(String slug) {
