@@ -86,7 +86,7 @@ public final class Pressures {
         Regulator regulator = stage.regulator();
         Optional<Pressure> setting = regulator.outlet().findValue();
         Optional<Droop> droop = setting.map(p -> Droop.of(piping.plan(), regulator, p, piping.load(stage)));
-        double lockUp = regulator.lockUp().findValue().map(Ratio::fraction).orElse(LOCK_UP_SHARE);
+        double lockUp = regulator.lockUp().findValue().map(Pressures::lockUp).orElse(LOCK_UP_SHARE);
         int feeder = piping.sectionFeeding(stage.regulatorIndex());
         OptionalDouble inlet = feeder < 0 ? OptionalDouble.empty() : known(chain.droopedEndInWc[feeder]);
         regulators[stage.regulatorIndex()] = new RegulatorPressure(
@@ -106,6 +106,11 @@ public final class Pressures {
             chain.run(stage, setting.get(), droop.orElseThrow().atLoadInWc().orElse(Double.NaN));
             alone.run(stage, setting.get());
         }
+    }
+
+    /** A share under 100 % can only be meant as what lock-up adds: no regulator at rest is under its setting. */
+    private static double lockUp(Ratio entered) {
+        return entered.fraction() < 1 ? 1 + entered.fraction() : entered.fraction();
     }
 
     private Reached reached(Regulator regulator, OptionalDouble inlet, int feeder) {

@@ -95,6 +95,30 @@ class ChainByHandTest {
     }
 
     @Test
+    void twoAppliancesThatNoSettingServesQuarrel() {
+        String two = HOUSE.replace(
+                        "{\"id\":\"B\",",
+                        "{\"id\":\"C\",\"from\":\"L\",\"material\":\"steel\",\"legs\":[\"5 ft\"]},{\"id\":\"B\",")
+                .replace(
+                        "\"appliances\":[",
+                        "\"appliances\":[{\"id\":\"light\",\"kind\":\"light\",\"input\":\"2000 Btu/h\",\"fedBy\":\"C\",\"minInlet\":\"4 in"
+                                + " w.c.\",\"maxInlet\":\"12 in w.c.\"},");
+        SettingWindow w = pressures(two).window(2);
+        // heater: 9.5 + 0.2561 + 1 x 202/400 + 0.3309 = 10.592; light: 12 / 1.15 = 10.435
+        assertThat(w.lowestInWc().orElseThrow()).isCloseTo(10.592, BY_HAND);
+        assertThat(w.lowestFor()).contains("heater");
+        assertThat(w.highestInWc().orElseThrow()).isCloseTo(10.4348, BY_HAND);
+        assertThat(w.highestFor()).contains("light");
+        assertThat(w.isEmpty()).isTrue();
+    }
+
+    @Test
+    void lockUpWrittenAsWhatItAddsIsTheSame() {
+        OutletPressure o = pressures(HOUSE.replace("115 %", "15 %")).outlet(0);
+        assertThat(o.pressureIdleInWc().orElseThrow()).isCloseTo(12.65, BY_HAND);
+    }
+
+    @Test
     void velocityIsTheGasAtThePressureOfTheSectionsEnd() {
         // B: 80.386 / 3,600 ft3/s x 14.73 / (14.73 + 10.7439 / 27.7) / (pi / 4 x (0.824 / 12)^2) = 5.875 ft/s
         assertThat(pressures(HOUSE).section(2).velocityFtPerS().orElseThrow()).isCloseTo(5.875, within(0.002));

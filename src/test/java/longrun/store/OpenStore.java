@@ -12,8 +12,8 @@ import org.springframework.boot.autoconfigure.jdbc.DataSourceTransactionManagerA
 import org.springframework.boot.autoconfigure.jdbc.JdbcTemplateAutoConfiguration;
 import org.springframework.boot.autoconfigure.transaction.TransactionAutoConfiguration;
 import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.ConfigurableApplicationContext;
-import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 import org.springframework.context.support.GenericApplicationContext;
 
@@ -21,7 +21,7 @@ import org.springframework.context.support.GenericApplicationContext;
 final class OpenStore implements AutoCloseable {
 
     /** The store's own beans and what Spring needs to run them, no screens and no server. */
-    @Configuration(proxyBeanMethods = false)
+    @TestConfiguration(proxyBeanMethods = false)
     @AutoConfigurationPackage
     @ImportAutoConfiguration({
         DataSourceAutoConfiguration.class,

@@ -148,9 +148,11 @@ public final class HouseSession {
         return current;
     }
 
-    /** The findings of the last review. */
+    /** The open findings of the last review; what has been answered is left out. */
     public List<Finding> findings() {
-        return review == null ? List.of() : review.findings();
+        return review == null
+                ? List.of()
+                : review.findings().stream().filter(Finding::isOpen).toList();
     }
 
     public boolean canUndo() {
