@@ -278,8 +278,9 @@ public record LevelPlot(
             return "The level of the tank through the year is not drawn: an entry is missing.";
         }
         int drops = level.get().deliveries().size();
-        String said = "Level of the tank through the year from "
-                + day(level.get().from()) + ", with " + (drops == 0 ? "no delivery" : drops == 1 ? "one delivery" : drops + " deliveries");
+        String said =
+                "Level of the tank through the year from " + day(level.get().from()) + ", with "
+                        + (drops == 0 ? "no delivery" : drops == 1 ? "one delivery" : drops + " deliveries");
         String call = callBy.map(d -> "; call by " + day(d)).orElse("");
         String dry = level.get().dry().map(d -> "; empty on " + day(d)).orElse("");
         return said + call + dry + ".";

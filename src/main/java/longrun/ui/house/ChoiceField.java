@@ -23,7 +23,8 @@ public final class ChoiceField implements Field {
      * @param unknown the words for not knowing
      * @param choices by the text stored
      */
-    public ChoiceField(HouseDesk desk, String pointer, String label, String unknown, Supplier<Map<String, String>> choices) {
+    public ChoiceField(
+            HouseDesk desk, String pointer, String label, String unknown, Supplier<Map<String, String>> choices) {
         this.desk = desk;
         this.pointer = pointer;
         this.unknown = unknown;

@@ -32,7 +32,8 @@ public record Shown<Q extends Quantity>(Measure<Q> measure, String customary, St
     public static final Shown<Elevation> ELEVATION = new Shown<>(Measure.ELEVATION, "ft", "m", "#,##0");
     public static final Shown<HeatRate> HEAT = new Shown<>(Measure.HEAT_RATE, "Btu/h", "kW", "#,##0.#");
     public static final Shown<Temperature> TEMPERATURE = new Shown<>(Measure.TEMPERATURE, "degF", "degC", "0.#");
-    public static final Shown<Pressure> APPLIANCE_PRESSURE = new Shown<>(Measure.PRESSURE, "in w.c.", "kPa", "#,##0.##");
+    public static final Shown<Pressure> APPLIANCE_PRESSURE =
+            new Shown<>(Measure.PRESSURE, "in w.c.", "kPa", "#,##0.##");
     public static final Shown<Pressure> LINE_PRESSURE = new Shown<>(Measure.PRESSURE, "psi", "kPa", "#,##0.##");
     public static final Shown<Volume> ROOM_VOLUME = new Shown<>(Measure.VOLUME, "ft3", "L", "#,##0");
     public static final Shown<Volume> GALLONS = new Shown<>(Measure.VOLUME, "gal", "L", "#,##0.#");

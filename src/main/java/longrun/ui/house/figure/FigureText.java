@@ -34,7 +34,8 @@ public final class FigureText {
         if (thousands) {
             return String.format(Locale.ROOT, "%,.0f", Math.round(shown / 1000) * 1000.0);
         }
-        boolean whole = Math.abs(shown) >= 100 || unit.equals("min") || unit.equals("days") || shown == Math.rint(shown);
+        boolean whole =
+                Math.abs(shown) >= 100 || unit.equals("min") || unit.equals("days") || shown == Math.rint(shown);
         return String.format(Locale.ROOT, whole ? "%,.0f" : "%,.1f", shown + 0.0);
     }
 

@@ -19,8 +19,7 @@ public final class Slider {
      * @param words its value as it is read out and shown
      * @param moved hears of each move
      */
-    public Slider(
-            String id, String label, double from, double to, DoubleFunction<String> words, DoubleConsumer moved) {
+    public Slider(String id, String label, double from, double to, DoubleFunction<String> words, DoubleConsumer moved) {
         this.words = words;
         this.value = from;
         input = Dom.el("input", "slider")

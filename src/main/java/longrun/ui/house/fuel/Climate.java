@@ -28,6 +28,8 @@ final class Climate {
 
     /** Twelve means as written in a plan, to a tenth of a degree. */
     static List<String> written(List<Double> means) {
-        return means.stream().map(m -> Show.plain(Math.round(m * 10) / 10.0) + " degF").toList();
+        return means.stream()
+                .map(m -> Show.plain(Math.round(m * 10) / 10.0) + " degF")
+                .toList();
     }
 }

@@ -38,9 +38,10 @@ final class ClimateFields {
         days.addPropertyChangeListener("value", "change", e -> {});
         take.addEventListener("click", e -> take("pasted", days.getProperty("value", "")));
         // The file stays in the browser's hands until it is read there as text.
-        file.executeJs("this.addEventListener('change', async () => { const f = this.files[0]; if (!f) return;"
-                + " const text = (await f.text()).slice(0, 2000000);"
-                + " this.dispatchEvent(new CustomEvent('days-read', {detail: {name: f.name, text}})); this.value = ''; })");
+        file.executeJs(
+                "this.addEventListener('change', async () => { const f = this.files[0]; if (!f) return;"
+                        + " const text = (await f.text()).slice(0, 2000000);"
+                        + " this.dispatchEvent(new CustomEvent('days-read', {detail: {name: f.name, text}})); this.value = ''; })");
         file.addEventListener("days-read", e -> {
                     JsonObject data = e.getEventData();
                     take(data.getString("event.detail.name"), data.getString("event.detail.text"));
@@ -51,12 +52,23 @@ final class ClimateFields {
                 "details",
                 "own-days",
                 Dom.text("summary", "", "From daily temperatures of your own"),
-                Dom.text("p", "lede", "Lines of date, high, low in °F, such as 2025-01-31,34,18. Half of high plus low is the day’s mean."),
+                Dom.text(
+                        "p",
+                        "lede",
+                        "Lines of date, high, low in °F, such as 2025-01-31,34,18. Half of high plus low is the day’s mean."),
                 Dom.el(
                         "div",
                         "grid",
-                        Dom.el("div", "fld", Dom.text("label", "lab", "Days, pasted").setAttribute("for", "climate-days"), days),
-                        Dom.el("div", "fld", Dom.text("label", "lab", "or a file").setAttribute("for", "climate-file"), file)),
+                        Dom.el(
+                                "div",
+                                "fld",
+                                Dom.text("label", "lab", "Days, pasted").setAttribute("for", "climate-days"),
+                                days),
+                        Dom.el(
+                                "div",
+                                "fld",
+                                Dom.text("label", "lab", "or a file").setAttribute("for", "climate-file"),
+                                file)),
                 Dom.el("div", "acts", take),
                 errors);
         element = Dom.el("div", "", Dom.el("div", "acts", begin), said, months.element(), own);

@@ -38,10 +38,14 @@ final class DeliveryFields {
                 Dom.el(
                         "div",
                         "grid",
-                        fields.add(new NumberField(desk, "/use/pricePerGal", "Price of a gallon", "On the last ticket."))
+                        fields.add(new NumberField(
+                                        desk, "/use/pricePerGal", "Price of a gallon", "On the last ticket."))
                                 .element(),
                         fields.add(new NumberField(
-                                        desk, "/site/leadDays", "Days from call to truck", "Ask in winter, not in summer."))
+                                        desk,
+                                        "/site/leadDays",
+                                        "Days from call to truck",
+                                        "Ask in winter, not in summer."))
                                 .element(),
                         fields.add(new QuantityField<>(
                                         desk,
@@ -106,7 +110,13 @@ final class DeliveryFields {
                 fields.add(new WordsField(desk, at + "/date", "Delivered on", "Year-month-day, such as 2026-02-03."))
                         .element(),
                 fields.add(new QuantityField<>(
-                                desk, at + "/volume", "Delivered", "Gallons on the ticket, at 60 \u00b0F.", Shown.GALLONS, false, ""))
+                                desk,
+                                at + "/volume",
+                                "Delivered",
+                                "Gallons on the ticket, at 60 \u00b0F.",
+                                Shown.GALLONS,
+                                false,
+                                ""))
                         .element());
     }
 

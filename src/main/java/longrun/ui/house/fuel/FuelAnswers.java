@@ -110,7 +110,9 @@ final class FuelAnswers {
         Dom.retext(coldName, "A fill lasts, in " + month(plan, true));
         Dom.retext(warmName, "A fill lasts, in " + month(plan, false));
         dates(plan, fuel);
-        String span = tank.usableGal().isKnown() ? FigureText.words(tank.usableGal(), desk.units()) + " from a fill to the refill gauge." : "";
+        String span = tank.usableGal().isKnown()
+                ? FigureText.words(tank.usableGal(), desk.units()) + " from a fill to the refill gauge."
+                : "";
         slot("coldest").show(fuel.daysPerFill().coldestMonth(), span);
         slot("warmest").show(fuel.daysPerFill().warmestMonth(), "");
         slot("mean").show(fuel.daysPerFill().mean(), "");
@@ -151,8 +153,10 @@ final class FuelAnswers {
     }
 
     private static String month(Plan plan, boolean coldest) {
-        Optional<List<Temperature>> means =
-                plan.site().map(Site::monthlyMeanTemp).flatMap(f -> f.findValue()).filter(l -> l.size() == 12);
+        Optional<List<Temperature>> means = plan.site()
+                .map(Site::monthlyMeanTemp)
+                .flatMap(f -> f.findValue())
+                .filter(l -> l.size() == 12);
         if (means.isEmpty()) {
             return coldest ? "the coldest month" : "the warmest month";
         }
@@ -195,11 +199,17 @@ final class FuelAnswers {
 
     private void showDoubts(Plan plan, FuelReport fuel) {
         List<String> now = new ArrayList<>();
-        fuel.doubts().forEach(d -> now.add(d.words() + " " + Names.capital(d.figure().name()) + ": " + words(d.figure()) + "."));
+        fuel.doubts()
+                .forEach(d ->
+                        now.add(d.words() + " " + Names.capital(d.figure().name()) + ": " + words(d.figure()) + "."));
         fuel.assumptions().forEach(a -> now.add("Taken: " + a + "."));
         if (!fuel.notCounted().isEmpty()) {
             now.add("In no sum, since no use is entered: "
-                    + String.join(", ", fuel.notCounted().stream().map(id -> Names.of(plan, id)).toList()) + ".");
+                    + String.join(
+                            ", ",
+                            fuel.notCounted().stream()
+                                    .map(id -> Names.of(plan, id))
+                                    .toList()) + ".");
         }
         if (!now.equals(doubted)) {
             doubted = List.copyOf(now);

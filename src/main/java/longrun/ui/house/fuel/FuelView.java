@@ -42,13 +42,30 @@ public final class FuelView implements Place {
         element = Dom.el(
                 "div",
                 "place-body",
-                Parts.of("level", "Level through the year", "From the gauge\u2019s reading on, filled again at the refill gauge.", answers.level(), answers.when()),
+                Parts.of(
+                        "level",
+                        "Level through the year",
+                        "From the gauge\u2019s reading on, filled again at the refill gauge.",
+                        answers.level(),
+                        answers.when()),
                 Parts.of("year", "The year", "", answers.year(), gallons.element()),
                 Parts.of("spell", "A cold spell and a power cut", "", answers.spell()),
-                Parts.of("climate", "Climate", "Mean temperature of each month; the weather office has them.", climate.element()),
+                Parts.of(
+                        "climate",
+                        "Climate",
+                        "Mean temperature of each month; the weather office has them.",
+                        climate.element()),
                 Parts.of("heating", "Heating", "", uses.heating()),
-                Parts.of("water", "Hot water", "By volume here; how it is made and mixed has a place of its own.", uses.hotWater()),
-                Parts.of("others", "Other uses", "Range, dryer, fireplace, grill, pool, generator: gallons a year, or hours a day.", uses.others()),
+                Parts.of(
+                        "water",
+                        "Hot water",
+                        "By volume here; how it is made and mixed has a place of its own.",
+                        uses.hotWater()),
+                Parts.of(
+                        "others",
+                        "Other uses",
+                        "Range, dryer, fireplace, grill, pool, generator: gallons a year, or hours a day.",
+                        uses.others()),
                 Parts.of("truck", "Supplier", "", deliveries.supplier()),
                 Parts.of("tickets", "Delivery tickets", "", deliveries.tickets(), tickets.element()),
                 Parts.of("doubts", "Doubts", "", answers.doubts()));

@@ -50,8 +50,8 @@ final class GallonsTable {
         rows.add(titles);
         for (int m = 0; m < 12; m++) {
             List<String> row = new ArrayList<>(List.of(Climate.MONTHS.get(m)));
-            for (String use : uses) {
-                row.add(cell(fuel.monthlyByUse().get(use), m));
+            for (Months months : fuel.monthlyByUse().values()) {
+                row.add(cell(months, m));
             }
             row.add(cell(fuel.monthlyGal(), m));
             rows.add(row);
@@ -92,12 +92,19 @@ final class GallonsTable {
         shown = now;
         head.removeAllChildren();
         body.removeAllChildren();
-        Element top = Dom.el("tr", "", Dom.text("th", "", FigureText.unit("gal", desk.units())).setAttribute("scope", "col"));
-        rows.get(0).subList(1, rows.get(0).size()).forEach(t -> top.appendChild(
-                Dom.text("th", "", t).setAttribute("scope", "col")));
+        Element top = Dom.el(
+                "tr",
+                "",
+                Dom.text("th", "", FigureText.unit("gal", desk.units())).setAttribute("scope", "col"));
+        rows.get(0)
+                .subList(1, rows.get(0).size())
+                .forEach(t -> top.appendChild(Dom.text("th", "", t).setAttribute("scope", "col")));
         head.appendChild(top);
         for (List<String> row : rows.subList(1, rows.size())) {
-            Element tr = Dom.el("tr", row.get(0).equals("Year") ? "tot" : "", Dom.text("th", "", row.get(0)).setAttribute("scope", "row"));
+            Element tr = Dom.el(
+                    "tr",
+                    row.get(0).equals("Year") ? "tot" : "",
+                    Dom.text("th", "", row.get(0)).setAttribute("scope", "row"));
             row.subList(1, row.size()).forEach(c -> tr.appendChild(Dom.text("td", "", c)));
             body.appendChild(tr);
         }

@@ -39,8 +39,8 @@ final class MonthCells {
         Element cells = Dom.el("div", "months");
         for (int m = 0; m < 12; m++) {
             int month = m;
-            Entry entry = new Entry(
-                    "month-" + m, "Mean of " + Climate.MONTHS.get(m), "in r", typed -> typed(month, typed));
+            Entry entry =
+                    new Entry("month-" + m, "Mean of " + Climate.MONTHS.get(m), "in r", typed -> typed(month, typed));
             entry.getElement().setAttribute("inputmode", "text");
             entry.getElement().addEventListener("blur", e -> desk.session().endStep());
             entries.add(entry);
@@ -72,7 +72,7 @@ final class MonthCells {
         return out;
     }
 
-    private void typed(int month, String text) {
+    void typed(int month, String text) {
         List<String> texts = texts();
         texts.set(month, text.isBlank() ? "" : address(month).stored(text));
         desk.session().type(MEANS + "/" + month, d -> write(d, texts));

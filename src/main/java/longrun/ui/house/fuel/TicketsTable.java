@@ -45,8 +45,12 @@ final class TicketsTable {
 
     void show(Optional<Calibration> calibration) {
         Dom.show(box, calibration.isPresent());
-        Dom.retext(said, calibration.map(this::words).orElse(
-                "With two tickets and a climate the model is held against what was really burnt; with four it is fitted."));
+        Dom.retext(
+                said,
+                calibration
+                        .map(this::words)
+                        .orElse(
+                                "With two tickets and a climate the model is held against what was really burnt; with four it is fitted."));
         List<List<String>> rows = new ArrayList<>();
         calibration.ifPresent(c -> c.intervals().forEach(i -> rows.add(row(i))));
         if (rows.toString().equals(shown)) {
@@ -63,7 +67,8 @@ final class TicketsTable {
 
     private List<String> row(Calibration.Interval i) {
         return List.of(
-                LevelPlot.day(i.from()) + " " + i.from().getYear() + " to " + LevelPlot.day(i.to()) + " " + i.to().getYear(),
+                LevelPlot.day(i.from()) + " " + i.from().getYear() + " to " + LevelPlot.day(i.to()) + " "
+                        + i.to().getYear(),
                 FigureText.words(i.gallons(), "gal", desk.units()),
                 Double.isNaN(i.modelGal()) ? "not known" : FigureText.words(i.modelGal(), "gal", desk.units()),
                 String.format(Locale.ROOT, "%,.0f", i.degreeDays()),
@@ -80,7 +85,9 @@ final class TicketsTable {
         }
         if (c.scale().isPresent()) {
             out.append(String.format(
-                    Locale.ROOT, "The tickets come to %.0f %% of the model. ", 100 * c.scale().getAsDouble()));
+                    Locale.ROOT,
+                    "The tickets come to %.0f %% of the model. ",
+                    100 * c.scale().getAsDouble()));
         }
         if (c.baseGalPerDay().isPresent() && c.galPerDegreeDay().isPresent()) {
             out.append(String.format(
@@ -89,6 +96,7 @@ final class TicketsTable {
                     c.baseGalPerDay().getAsDouble(),
                     c.galPerDegreeDay().getAsDouble()));
         }
-        return out.append("A ticket counts gallons at 60 \u00b0F, and a fill may be partial.").toString();
+        return out.append("A ticket counts gallons at 60 \u00b0F, and a fill may be partial.")
+                .toString();
     }
 }

@@ -45,7 +45,11 @@ final class UseFields {
                 Dom.el(
                         "div",
                         "grid",
-                        quantity("/use/indoorTemp", "Indoors", "68 \u00b0F is taken where none is written; common practice.", Shown.TEMPERATURE)));
+                        quantity(
+                                "/use/indoorTemp",
+                                "Indoors",
+                                "68 \u00b0F is taken where none is written; common practice.",
+                                Shown.TEMPERATURE)));
     }
 
     Element hotWater() {
@@ -56,12 +60,29 @@ final class UseFields {
         return Dom.el(
                 "div",
                 "grid",
-                fields.add(new ChoiceField(desk, "/use/hotWater/arrangement", "Hot water comes from", "I don\u2019t know", () -> ways))
+                fields.add(new ChoiceField(
+                                desk,
+                                "/use/hotWater/arrangement",
+                                "Hot water comes from",
+                                "I don\u2019t know",
+                                () -> ways))
                         .element(),
-                quantity("/use/hotWater/dailyVolume", "Hot water a day", "About 15 to 20 gal a person; common practice.", Shown.GALLONS),
-                quantity("/use/hotWater/useTemp", "As warm as", "At the tap; 105 \u00b0F is common practice.", Shown.TEMPERATURE),
+                quantity(
+                        "/use/hotWater/dailyVolume",
+                        "Hot water a day",
+                        "About 15 to 20 gal a person; common practice.",
+                        Shown.GALLONS),
+                quantity(
+                        "/use/hotWater/useTemp",
+                        "As warm as",
+                        "At the tap; 105 \u00b0F is common practice.",
+                        Shown.TEMPERATURE),
                 appliance("/use/hotWater/onDemand/appliance", "The on-demand heater is"),
-                quantity("/use/hotWater/onDemand/efficiency", "Its efficiency", "On its yellow label, as a share of the heat.", Shown.SHARE));
+                quantity(
+                        "/use/hotWater/onDemand/efficiency",
+                        "Its efficiency",
+                        "On its yellow label, as a share of the heat.",
+                        Shown.SHARE));
     }
 
     Element others() {
@@ -75,7 +96,9 @@ final class UseFields {
             ObjectNode use = d.withObject("/use");
             JsonNode there = use.path("others");
             // One use may be written without a list.
-            var list = there.isArray() ? (com.fasterxml.jackson.databind.node.ArrayNode) there : JsonNodeFactory.instance.arrayNode();
+            var list = there.isArray()
+                    ? (com.fasterxml.jackson.databind.node.ArrayNode) there
+                    : JsonNodeFactory.instance.arrayNode();
             if (there.isObject()) {
                 list.add(there);
             }
@@ -118,8 +141,16 @@ final class UseFields {
                     "div",
                     "grid",
                     appliance(at + "/appliance", "Heated by"),
-                    quantity(at + "/designLoad", "The house loses", "On the coldest morning; from a heat loss calculation.", Shown.HEAT),
-                    quantity(at + "/efficiency", "Efficiency", "On the yellow label, as a share of the heat.", Shown.SHARE),
+                    quantity(
+                            at + "/designLoad",
+                            "The house loses",
+                            "On the coldest morning; from a heat loss calculation.",
+                            Shown.HEAT),
+                    quantity(
+                            at + "/efficiency",
+                            "Efficiency",
+                            "On the yellow label, as a share of the heat.",
+                            Shown.SHARE),
                     quantity(
                             at + "/balanceTemp",
                             "No heat is needed above",
@@ -133,7 +164,8 @@ final class UseFields {
         String at = OTHERS + "/" + i;
         Element remove = Dom.button("ask", "Remove this use");
         remove.addEventListener("click", e -> remove(i));
-        NumberField hours = fields.add(new NumberField(desk, at + "/hoursPerDay", "or hours a day", "At full input, or at the share beside it."));
+        NumberField hours = fields.add(new NumberField(
+                desk, at + "/hoursPerDay", "or hours a day", "At full input, or at the share beside it."));
         return Dom.el(
                 "div",
                 "block",
@@ -141,20 +173,31 @@ final class UseFields {
                         "div",
                         "grid",
                         appliance(at + "/appliance", "Burnt by"),
-                        quantity(at + "/volumePerYear", "Gas a year", "A range burns about 35 gal a year; common practice.", Shown.GALLONS),
+                        quantity(
+                                at + "/volumePerYear",
+                                "Gas a year",
+                                "A range burns about 35 gal a year; common practice.",
+                                Shown.GALLONS),
                         hours.element(),
-                        quantity(at + "/load", "at this share of its input", "All of it, where nothing is written.", Shown.SHARE)),
+                        quantity(
+                                at + "/load",
+                                "at this share of its input",
+                                "All of it, where nothing is written.",
+                                Shown.SHARE)),
                 months(at),
                 remove);
     }
 
     /** The months it burns in, each a switch; with none chosen it burns all year. */
     private Element months(String at) {
-        Element row = Dom.el("div", "ans").setAttribute("role", "group").setAttribute("aria-label", "Months it burns in; none chosen is all year");
+        Element row = Dom.el("div", "ans")
+                .setAttribute("role", "group")
+                .setAttribute("aria-label", "Months it burns in; none chosen is all year");
         for (int m = 1; m <= 12; m++) {
             BigDecimal month = BigDecimal.valueOf(m);
             boolean on = has(desk.session().at(at + "/months"), m);
-            Element button = Dom.button(on ? "on" : "", Climate.MONTHS.get(m - 1)).setAttribute("aria-pressed", String.valueOf(on));
+            Element button = Dom.button(on ? "on" : "", Climate.MONTHS.get(m - 1))
+                    .setAttribute("aria-pressed", String.valueOf(on));
             button.addEventListener("click", e -> {
                 boolean was = has(desk.session().at(at + "/months"), month.intValue());
                 Dom.setClass(button, "on", !was);
@@ -198,7 +241,8 @@ final class UseFields {
         }
     }
 
-    private <Q extends longrun.quantity.Quantity> Element quantity(String at, String label, String help, Shown<Q> shown) {
+    private <Q extends longrun.quantity.Quantity> Element quantity(
+            String at, String label, String help, Shown<Q> shown) {
         return add(new QuantityField<>(desk, at, label, help, shown, true, ""));
     }
 

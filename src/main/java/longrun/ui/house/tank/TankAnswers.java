@@ -51,7 +51,10 @@ final class TankAnswers {
     }
 
     Element demands() {
-        return Dom.el("div", "row-box", demands).setAttribute("tabindex", "0").setAttribute("role", "group").setAttribute("aria-label", "What is asked of the tank");
+        return Dom.el("div", "row-box", demands)
+                .setAttribute("tabindex", "0")
+                .setAttribute("role", "group")
+                .setAttribute("aria-label", "What is asked of the tank");
     }
 
     Element volumes() {
@@ -148,14 +151,19 @@ final class TankAnswers {
             return where + "no standard tank gives everything firing its vapour; ask for two, or for a vaporiser.";
         }
         return where + "not known; needs "
-                + c.missing().stream().limit(2).map(m -> m.words()).reduce((a, b) -> a + "; " + b).orElse("") + ".";
+                + c.missing().stream()
+                        .limit(2)
+                        .map(m -> m.words())
+                        .reduce((a, b) -> a + "; " + b)
+                        .orElse("") + ".";
     }
 
     private static String distances(StandardTanks.Distances d, boolean underground) {
-        String off = "; at least " + Show.plain(d.buildingFt()) + " ft from a building and from a line that may be built on";
-        String alone = d.aloneFt() < d.buildingFt()
-                ? ", " + Show.plain(d.aloneFt()) + " ft where it stands alone"
-                : "";
-        return off + alone + (underground || d.betweenFt() == 0 ? "" : ", " + Show.plain(d.betweenFt()) + " ft between tanks");
+        String off =
+                "; at least " + Show.plain(d.buildingFt()) + " ft from a building and from a line that may be built on";
+        String alone = d.aloneFt() < d.buildingFt() ? ", " + Show.plain(d.aloneFt()) + " ft where it stands alone" : "";
+        return off
+                + alone
+                + (underground || d.betweenFt() == 0 ? "" : ", " + Show.plain(d.betweenFt()) + " ft between tanks");
     }
 }

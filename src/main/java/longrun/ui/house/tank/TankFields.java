@@ -36,7 +36,13 @@ final class TankFields {
         this.at = at;
         sizes.setAttribute("aria-label", "Standard sizes");
         weight = field(new QuantityField<>(
-                desk, at + "/propaneWeight", "Propane when full", "On the cylinder\u2019s collar.", Shown.WEIGHT, true, ""));
+                desk,
+                at + "/propaneWeight",
+                "Propane when full",
+                "On the cylinder\u2019s collar.",
+                Shown.WEIGHT,
+                true,
+                ""));
         depth = field(new QuantityField<>(
                 desk,
                 at + "/axisDepth",
@@ -86,7 +92,10 @@ final class TankFields {
                         true,
                         "")),
                 field(new WordsField(
-                        desk, at + "/gaugeDate", "Read on", "Year-month-day, such as 2026-10-01; the dates count from it.")));
+                        desk,
+                        at + "/gaugeDate",
+                        "Read on",
+                        "Year-month-day, such as 2026-10-01; the dates count from it.")));
     }
 
     /** What the supplier or the regulator's sheet knows. */
@@ -130,7 +139,13 @@ final class TankFields {
 
     private Element distance(String name, String label, String help) {
         return field(new QuantityField<>(
-                desk, at + name, label, help + " More than so much is written as > 25 ft.", Shown.LENGTH, true, "there is none"));
+                desk,
+                at + name,
+                label,
+                help + " More than so much is written as > 25 ft.",
+                Shown.LENGTH,
+                true,
+                "there is none"));
     }
 
     private static Map<String, String> named(String... pairs) {
@@ -164,8 +179,11 @@ final class TankFields {
                 .filter(s -> cylinder ? s.kind() == TankKind.CYLINDER : s.kind() == TankKind.ASME)
                 .filter(s -> cylinder || (s.orientation() == Orientation.VERTICAL) == upright)
                 .toList();
-        List<Double> gallons =
-                all.stream().map(StandardTanks.Size::waterGal).distinct().sorted().toList();
+        List<Double> gallons = all.stream()
+                .map(StandardTanks.Size::waterGal)
+                .distinct()
+                .sorted()
+                .toList();
         String stored = desk.session().text(at + "/waterCapacity");
         String now = gallons + stored;
         if (now.equals(offered)) {

@@ -45,7 +45,8 @@ final class TankPlay {
         air = new Slider("play-air", "Air", -50, 60, v -> signed(v) + " \u00b0F", v -> play());
         rule = new FigureSlot(desk, "rule", "Vapour by the rule");
         at20 = new FigureSlot(desk, "at20", "Kept at 20 psig");
-        keep.addEventListener("click", e -> keep(e.getEventData().getString(TODAY))).addEventData(TODAY);
+        keep.addEventListener("click", e -> keep(e.getEventData().getString(TODAY)))
+                .addEventData(TODAY);
         back.addEventListener("click", e -> restore());
         element = Dom.el(
                 "div",
@@ -58,7 +59,7 @@ final class TankPlay {
     }
 
     /** The day it is where the browser stands. */
-    private static final String TODAY =
+    static final String TODAY =
             "new Date(Date.now() - new Date().getTimezoneOffset() * 60000).toISOString().slice(0, 10)";
 
     private static String signed(double v) {
@@ -117,7 +118,9 @@ final class TankPlay {
     private static Optional<Double> refill(Plan plan) {
         return plan.allTanks().stream()
                 .flatMap(t -> t.refillAt().findValue().stream())
-                .flatMap(g -> g instanceof GaugeReading.Share s ? java.util.stream.Stream.of(s.share().percent()) : java.util.stream.Stream.empty())
+                .flatMap(g -> g instanceof GaugeReading.Share s
+                        ? java.util.stream.Stream.of(s.share().percent())
+                        : java.util.stream.Stream.empty())
                 .findFirst();
     }
 
@@ -153,7 +156,7 @@ final class TankPlay {
                     "the tank at " + Math.round(gauge.value()) + " %",
                     moment.curve(),
                     Figure.given("air", air.value(), "degF", "as played with", Confidence.MEMORY),
-                    isDesign(r) ? MORNING : "as you slide",
+                    isDesign() ? MORNING : "as you slide",
                     moment.vapour(),
                     moment.at20Psig(),
                     r.demands().get(0).btuh(),
@@ -163,14 +166,15 @@ final class TankPlay {
             shown = VapourPlot.of(r, TankStudy.design(plan.get()), MORNING);
         }
         plot.show(shown.svg());
-        String where = played
-                ? "at " + gauge.said() + " and " + air.said()
-                : "at the refill gauge on the coldest morning";
-        rule.show(shown.vapour(), where + (r.supplier() ? ", as the supplier says" : r.derived() ? ", derived" : "") + ".");
+        String where =
+                played ? "at " + gauge.said() + " and " + air.said() : "at the refill gauge on the coldest morning";
+        rule.show(
+                shown.vapour(),
+                where + (r.supplier() ? ", as the supplier says" : r.derived() ? ", derived" : "") + ".");
         at20.show(shown.at20(), "Printed figures for one tank differ up to twofold; this is the careful one.");
     }
 
-    private boolean isDesign(TankReport r) {
+    private boolean isDesign() {
         return plan.map(TankStudy::design)
                 .filter(Figure::isKnown)
                 .filter(f -> Math.abs(f.number() - air.value()) < 0.5)
