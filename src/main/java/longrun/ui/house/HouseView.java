@@ -188,7 +188,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     }
 
     /** The place now gone to, for tests. */
-    Place placeShown() {
+    public Place placeShown() {
         return place();
     }
 

@@ -4,7 +4,9 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import longrun.ui.house.fuel.FuelView;
 import longrun.ui.house.route.RouteView;
+import longrun.ui.house.tank.TankView;
 
 /** The places of a house in the order of the thread; each holds the entries whose pointers it names. */
 public enum PlaceKind {
@@ -12,7 +14,7 @@ public enum PlaceKind {
             "house",
             "House",
             "What the house is, where it stands, and how the pressure is cut down. Any order will do.",
-            "/(name|rooms|code|format)(/.*)?|/site(/(?!mainShutoff).*)?"
+            "/(name|rooms|code|format)(/.*)?|/site(/(?!mainShutoff|groundTemp|monthlyMeanTemp|leadDays|unreachable|coldWater).*)?"
                     + "|/regulators(/[0-9]+(/(?!setting|vent|underEaves|shutoffBefore|tee|unionWithin|access).*)?)?",
             HousePlace::new),
     APPLIANCES(
@@ -34,6 +36,18 @@ public enum PlaceKind {
             "/appliances/[0-9]+/connection(/.*)?|/site/mainShutoff(/.*)?|/regulators/[0-9]+/(setting|vent.*|underEaves"
                     + "|shutoffBefore|teeBefore|teeAfter|unionWithin|access)",
             ConnectionsPlace::new),
+    TANK(
+            "tank",
+            "Tank",
+            "Liquid turns to gas by the warmth of the air on the wetted steel: the colder and the emptier, the less.",
+            "/(tank|tanks)(/.*)?|/site/groundTemp",
+            TankView::new),
+    FUEL(
+            "fuel",
+            "Fuel",
+            "What the house burns through the year, how long a fill lasts, and when to call.",
+            "/(use|deliveries)(/.*)?|/site/(monthlyMeanTemp|leadDays|unreachable|coldWater)(/.*)?",
+            FuelView::new),
     FINDINGS(
             "findings",
             "Findings",
