@@ -1,5 +1,6 @@
 package longrun.finding;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import longrun.origin.Confidence;
@@ -111,5 +112,11 @@ public record Finding(
         Objects.requireNonNull(rule);
         Objects.requireNonNull(at);
         Objects.requireNonNull(field);
+        found = sentence(found);
+    }
+
+    /** What was found is a sentence; it begins with a capital, whichever rule wrote it. */
+    private static String sentence(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -1,5 +1,6 @@
 package longrun.pressure;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.capacity.FlowEquation;
 import longrun.piping.Load;
@@ -35,18 +36,21 @@ public record Droop(OptionalDouble atLoadInWc, double atCapacityInWc, Source sou
     /** Default share of the setting for first-stage and 2 psi regulators (memory). */
     static final double DEFAULT_SHARE = 0.20;
 
+    /** The maker's figure where entered, else what was read, else the default. */
     static Droop of(Plan plan, Regulator regulator, Pressure setting, Load load) {
-        if (regulator.droopAtCapacity().isKnown()) {
-            double full = regulator.droopAtCapacity().findValue().orElseThrow().inWc();
-            return new Droop(scaled(regulator, full, load), full, Source.ENTERED);
-        }
         OptionalDouble read = measured(plan, regulator.id());
-        if (read.isPresent()) {
-            double droop = Math.max(0, setting.inWc() - read.getAsDouble());
-            return new Droop(OptionalDouble.of(droop), droop, Source.MEASURED);
+        if (regulator.droopAtCapacity().isKnown() || read.isEmpty()) {
+            return predicted(regulator, setting, load);
         }
-        double full = defaultInWc(regulator, setting);
-        return new Droop(scaled(regulator, full, load), full, Source.DEFAULT);
+        double droop = Math.max(0, setting.inWc() - read.getAsDouble());
+        return new Droop(OptionalDouble.of(droop), droop, Source.MEASURED);
+    }
+
+    /** As it is before anyone has held a gauge to it. */
+    static Droop predicted(Regulator regulator, Pressure setting, Load load) {
+        Optional<Pressure> entered = regulator.droopAtCapacity().findValue();
+        double full = entered.map(Pressure::inWc).orElse(defaultInWc(regulator, setting));
+        return new Droop(scaled(regulator, full, load), full, entered.isPresent() ? Source.ENTERED : Source.DEFAULT);
     }
 
     static double defaultInWc(Regulator regulator, Pressure setting) {

@@ -53,12 +53,12 @@ public final class InletPressureHigh {
                 Words.inWc(idle) + " stands at " + appliance.id() + " with nothing firing: " + id + " set to "
                         + Words.inWc(setting) + ", lock-up at " + Words.number(100 * idle / setting, 1) + " %"
                         + (assumed ? " (default, its own figure is not entered)" : ""),
-                "no more than " + Words.inWc(greatest) + " at the inlet, the label's greatest; " + id + " set to "
-                        + InletPressureLow.bounds(window),
+                "no more than " + Words.inWc(greatest) + " at the inlet, the label's greatest"
+                        + InletPressureLow.settings(id, window),
                 InletPressureLow.REFERENCE,
                 InletPressureLow.EDITION,
                 assumed ? Confidence.MEMORY : Confidence.PRINT,
-                InletPressureLow.remedy(id, window),
+                InletPressureLow.remedy(id, window, "a regulator that locks up lower"),
                 assumed ? Optional.of("At what pressure does " + id + " lock up?") : Optional.empty(),
                 assumed ? Optional.of(AskWhom.SUPPLIER) : Optional.empty(),
                 "/regulators/" + outlet.regulator() + "/outlet");

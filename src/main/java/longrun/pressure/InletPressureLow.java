@@ -74,8 +74,7 @@ public final class InletPressureLow {
                 + Words.inWc(outlet.connector().inWc())
                 + (outlet.connector().assumed() ? " (assumed, its capacity is not entered)" : "");
         SettingWindow window = pressures.window(outlet.regulator());
-        String required = "at least " + Words.inWc(least) + " at the inlet, the label's least; " + id + " set to "
-                + bounds(window);
+        String required = "at least " + Words.inWc(least) + " at the inlet, the label's least" + settings(id, window);
         return new Finding(
                 RULE,
                 Severity.MUST_FIX,
@@ -85,7 +84,7 @@ public final class InletPressureLow {
                 REFERENCE,
                 EDITION,
                 assumed ? Confidence.MEMORY : Confidence.PRINT,
-                remedy(id, window),
+                remedy(id, window, "larger pipe, a larger connector or a regulator that falls less"),
                 assumed
                         ? Optional.of("How far does " + id + " fall at its load, and what does the connector to "
                                 + appliance.id() + " carry?")
@@ -113,8 +112,18 @@ public final class InletPressureLow {
         return lowest.isEmpty() ? highest : highest.isEmpty() ? lowest : lowest + " and " + highest;
     }
 
-    /** What mends a setting outside the window; both outlets by name where no setting will do. */
-    static String remedy(String regulator, SettingWindow window) {
+    /** The setting window as the end of a sentence; nothing where it is not known. */
+    static String settings(String regulator, SettingWindow window) {
+        String bounds = bounds(window);
+        return bounds.isEmpty() ? "" : "; " + regulator + " set to " + bounds;
+    }
+
+    /**
+     * What mends a setting outside the window; both outlets by name where no setting will do.
+     *
+     * @param otherwise what else mends it, as a sentence's second half
+     */
+    static String remedy(String regulator, SettingWindow window, String otherwise) {
         if (window.isEmpty()) {
             return "No setting of " + regulator + " serves both: "
                     + window.lowestFor().orElseThrow() + " asks for no less than "
@@ -123,8 +132,10 @@ public final class InletPressureLow {
                     + Words.inWc(window.highestInWc().orElseThrow())
                     + ". Larger pipe, a regulator that falls less, or a line regulator for one of them mends it.";
         }
-        return "Have the fitter set " + regulator + " to " + bounds(window)
-                + ", or use larger pipe, a larger connector or a regulator that falls less.";
+        String bounds = bounds(window);
+        return bounds.isEmpty()
+                ? "Mended by " + otherwise + "."
+                : "Have the fitter set " + regulator + " to " + bounds + "; also mended by " + otherwise + ".";
     }
 
     private Finding notReached(Appliance appliance, OutletPressure outlet) {

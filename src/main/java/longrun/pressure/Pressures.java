@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import longrun.capacity.FlowEquation;
 import longrun.capacity.GasProperties;
-import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.piping.Stage;
 import longrun.plan.Appliance;
@@ -68,18 +67,17 @@ public final class Pressures {
 
     /** Stages, each after the one that feeds its regulator. */
     private List<Integer> upstreamFirst() {
+        List<List<Integer>> fed = new ArrayList<>();
         List<Integer> order = new ArrayList<>();
         for (int r = 0; r < regulators.length; r++) {
-            if (piping.stageFeeding(r) < 0) {
-                order.add(r);
-            }
+            fed.add(new ArrayList<>());
+        }
+        for (int r = 0; r < regulators.length; r++) {
+            int feeder = piping.stageFeeding(r);
+            (feeder < 0 ? order : fed.get(feeder)).add(r);
         }
         for (int k = 0; k < order.size(); k++) {
-            for (Outlet outlet : piping.stages().get(order.get(k)).outlets()) {
-                if (outlet.kind() == Outlet.Kind.REGULATOR) {
-                    order.add(outlet.item());
-                }
-            }
+            order.addAll(fed.get(order.get(k)));
         }
         return order;
     }
@@ -88,7 +86,7 @@ public final class Pressures {
         Regulator regulator = stage.regulator();
         Optional<Pressure> setting = regulator.outlet().findValue();
         Optional<Droop> droop = setting.map(p -> Droop.of(piping.plan(), regulator, p, piping.load(stage)));
-        double lockUp = regulator.lockUp().findValue().map(Ratio::fraction).orElse(LOCK_UP_SHARE);
+        double lockUp = regulator.lockUp().findValue().map(Pressures::lockUp).orElse(LOCK_UP_SHARE);
         int feeder = piping.sectionFeeding(stage.regulatorIndex());
         OptionalDouble inlet = feeder < 0 ? OptionalDouble.empty() : known(chain.droopedEndInWc[feeder]);
         regulators[stage.regulatorIndex()] = new RegulatorPressure(
@@ -108,6 +106,11 @@ public final class Pressures {
             chain.run(stage, setting.get(), droop.orElseThrow().atLoadInWc().orElse(Double.NaN));
             alone.run(stage, setting.get());
         }
+    }
+
+    /** A share under 100 % can only be meant as what lock-up adds: no regulator at rest is under its setting. */
+    private static double lockUp(Ratio entered) {
+        return entered.fraction() < 1 ? 1 + entered.fraction() : entered.fraction();
     }
 
     private Reached reached(Regulator regulator, OptionalDouble inlet, int feeder) {

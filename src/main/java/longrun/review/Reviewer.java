@@ -1,10 +1,13 @@
 package longrun.review;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import longrun.capacity.CapacityTables;
 import longrun.finding.Finding;
+import longrun.finding.Severity;
 import longrun.fuel.FuelReport;
 import longrun.fuel.FuelYear;
 import longrun.hotwater.Altitude;
@@ -49,10 +52,7 @@ public final class Reviewer {
         findings.addAll(UsualInputs.of(plan));
         findings.addAll(SizingFindings.of(sizing));
         List<Finding> pressureFindings = PressureFindings.of(pressures);
-        rules.findings().stream()
-                .filter(f ->
-                        pressureFindings.stream().noneMatch(p -> p.rule().equals(f.rule()) && p.at().equals(f.at())))
-                .forEach(findings::add);
+        findings.addAll(notYetSaid(rules.findings(), findings, pressureFindings));
         findings.addAll(pressureFindings);
         Optional<TankReport> tank = Optional.empty();
         Optional<FuelReport> fuel = Optional.empty();
@@ -64,5 +64,17 @@ public final class Reviewer {
         }
         return new Review(
                 plan, piping, sizing, pressures, Headroom.of(sizing), rules, tank, fuel, Answers.apply(plan, findings));
+    }
+
+    /** What the rules found, without a question that a missing entry asks already and without a pressure finding. */
+    private static List<Finding> notYetSaid(List<Finding> rules, List<Finding> missing, List<Finding> pressures) {
+        Set<String> asked = new HashSet<>();
+        missing.forEach(f -> asked.add(f.field()));
+        Set<String> said = new HashSet<>();
+        pressures.forEach(f -> said.add(f.rule() + " " + f.at()));
+        return rules.stream()
+                .filter(f -> f.ask().isEmpty() || f.severity() != Severity.NOTE || !asked.contains(f.field()))
+                .filter(f -> !said.contains(f.rule() + " " + f.at()))
+                .toList();
     }
 }

@@ -16,9 +16,11 @@ public final class Answers {
     public static final Set<String> NEVER_ACCEPTED =
             Set.of("gas-type", "outlet-uncapped", "pipe-plastic-indoors", "relief-valve-cut-off");
 
+    private static final String LEFT_OUT = " Nobody can accept this one; the answer entered is left out.";
+
     private Answers() {}
 
-    /** The findings with their answers; the last answer to a finding counts. */
+    /** The findings with their answers; the last answer to a finding counts. Doing it twice changes nothing. */
     public static List<Finding> apply(Plan plan, List<Finding> findings) {
         Map<String, Answer> given = new HashMap<>();
         for (Plan.Answer a : plan.answers()) {
@@ -42,8 +44,7 @@ public final class Answers {
             return finding;
         }
         if (answer.says() == Says.ACCEPTED && NEVER_ACCEPTED.contains(finding.rule())) {
-            return finding.withRemedy(
-                    finding.remedy() + " Nobody can accept this one; the answer entered is left out.");
+            return finding.remedy().endsWith(LEFT_OUT) ? finding : finding.withRemedy(finding.remedy() + LEFT_OUT);
         }
         return finding.withAnswer(answer);
     }

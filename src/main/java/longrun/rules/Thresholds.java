@@ -68,17 +68,26 @@ public final class Thresholds {
     }
 
     private static Thresholds load() {
+        try (Reader in = open(FILE)) {
+            return read(in);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /**
+     * Reads a table of thresholds.
+     *
+     * @throws IllegalStateException naming the line that is wrong
+     */
+    static Thresholds read(Reader in) throws IOException {
         Map<String, List<Threshold>> byRule = new LinkedHashMap<>();
-        try (Reader in = open(FILE);
-                CsvReader<NamedCsvRecord> rows = CsvReader.builder()
-                        .commentStrategy(CommentStrategy.SKIP)
-                        .ofNamedCsvRecord(in)) {
+        try (CsvReader<NamedCsvRecord> rows =
+                CsvReader.builder().commentStrategy(CommentStrategy.SKIP).ofNamedCsvRecord(in)) {
             for (NamedCsvRecord row : rows) {
                 byRule.computeIfAbsent(row.getField("rule"), r -> new ArrayList<>())
                         .add(read(row));
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
         return new Thresholds(byRule);
     }

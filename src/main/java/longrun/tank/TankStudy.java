@@ -31,19 +31,58 @@ public final class TankStudy {
     private final Figure leastPsig;
     private final List<Figure> refill;
 
-    private TankStudy(Plan plan) {
-        this.tanks = Container.of(plan);
-        this.design = SpaceHeating.design(plan);
+    private TankStudy(List<Container> tanks, Figure design, List<Figure> refill) {
+        this.tanks = tanks;
+        this.design = design;
         this.leastPsig = leastPsig(tanks);
-        this.refill = tanks.stream()
-                .map(t -> t.share(
-                        "refill gauge", t.entry().refillAt(), "/refillAt", "gauge reading at which it is refilled"))
-                .toList();
+        this.refill = refill;
+    }
+
+    private static TankStudy designDay(Plan plan) {
+        List<Container> tanks = Container.of(plan);
+        return new TankStudy(
+                tanks,
+                SpaceHeating.design(plan),
+                tanks.stream()
+                        .map(t -> t.share(
+                                "refill gauge",
+                                t.entry().refillAt(),
+                                "/refillAt",
+                                "gauge reading at which it is refilled"))
+                        .toList());
     }
 
     /** All that is known of the plan's tank or tanks. */
     public static TankReport of(Plan plan) {
-        return new TankStudy(plan).report(plan);
+        return designDay(plan).report(plan);
+    }
+
+    /** The winter design temperature, degF. */
+    public static Figure design(Plan plan) {
+        return SpaceHeating.design(plan);
+    }
+
+    /**
+     * The vapour of the plan's tank or tanks at another gauge reading and air temperature than the design day's.
+     *
+     * @param gauge of every tank, percent
+     * @param air degF
+     */
+    public static TankMoment at(Plan plan, Figure gauge, Figure air) {
+        List<Container> tanks = Container.of(plan);
+        return new TankStudy(tanks, air, tanks.stream().map(t -> gauge).toList()).moment();
+    }
+
+    private TankMoment moment() {
+        Figure own = vapour("vapour by our own reckoning", leastPsig);
+        boolean supplier = hasSuppliers();
+        Figure at20 = supplier ? suppliers() : vapour("vapour at 20 psig", given20());
+        return new TankMoment(supplier ? suppliers() : own, at20.named("vapour at 20 psig"), own, curve());
+    }
+
+    private boolean hasSuppliers() {
+        return !tanks.isEmpty()
+                && tanks.stream().allMatch(t -> t.entry().vapourCapacity().isKnown());
     }
 
     /**
@@ -74,8 +113,7 @@ public final class TankStudy {
         TankVolumes volumes = new TankVolumes(tanks, refill);
         Figure own = vapour("vapour by our own reckoning", leastPsig);
         Figure ownAt20 = vapour("vapour at 20 psig", given20());
-        boolean supplier = !tanks.isEmpty()
-                && tanks.stream().allMatch(t -> t.entry().vapourCapacity().isKnown());
+        boolean supplier = hasSuppliers();
         Figure capacity = supplier ? suppliers() : own;
         Figure at20 = supplier ? suppliers().named("vapour at 20 psig") : ownAt20;
         List<Demand> demands = new Demands(plan, capacity, at20, this::hold).list();

@@ -124,7 +124,14 @@ class CodesTest {
         List<Finding> found = findings("/appliances/1/gas = \"natural\" & /sections/6/capped = false & /answers = ["
                 + " { \"rule\": \"gas-type\", \"at\": \"range\", \"says\": \"accepted\" },"
                 + " { \"rule\": \"outlet-uncapped\", \"at\": \"E\", \"says\": \"accepted\" } ]");
-        assertThat(found).hasSize(2).allMatch(Finding::isOpen);
+        assertThat(found)
+                .hasSize(2)
+                .allMatch(Finding::isOpen)
+                .allSatisfy(f -> assertThat(f.remedy()).containsOnlyOnce("Nobody can accept this one"));
+        House house = Edits.house(
+                "whole-house.json",
+                "/answers = [ { \"rule\": \"gas-type\", \"at\": \"range\"," + " \"says\": \"accepted\" } ]");
+        assertThat(Answers.apply(house.plan(), found)).isEqualTo(found);
     }
 
     @Test

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
 import longrun.Samples;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
@@ -53,6 +56,24 @@ class UnknownFactsTest {
                     .ifPresent(report -> assertThat(report.findings())
                             .as("without " + leaf)
                             .allMatch(f -> f.severity() == Severity.NOTE || DEFAULTED.contains(lastOf(leaf))));
+        }
+    }
+
+    /** Many facts at once, drawn by a seed that a failure prints. */
+    @Test
+    void takingManyFactsAwayBreaksNothingAndNeverThrows() {
+        List<String> leaves = new ArrayList<>();
+        collect(Edits.read(Samples.text("rules/whole-house.json")), "", leaves);
+        leaves.removeIf(leaf -> DEFAULTED.contains(lastOf(leaf)));
+        for (long seed = 1; seed <= 200; seed++) {
+            Random random = new Random(seed);
+            List<String> drawn = new ArrayList<>(leaves);
+            Collections.shuffle(drawn, random);
+            String edits = drawn.subList(0, 1 + random.nextInt(60)).stream()
+                    .map(leaf -> leaf + " gone")
+                    .collect(Collectors.joining(" & "));
+            RuleReport report = Rules.check(Edits.house("whole-house.json", edits));
+            assertThat(report.findings()).as("seed " + seed).allMatch(f -> f.severity() == Severity.NOTE);
         }
     }
 

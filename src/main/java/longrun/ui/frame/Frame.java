@@ -8,6 +8,7 @@ import elemental.json.JsonObject;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The sheet every page is drawn on: head line, caution, work, answer, the foot strip of a phone, and the answer that is
@@ -28,6 +29,7 @@ public abstract class Frame extends Component {
     private final Element units = Dom.el("select", "").setAttribute("aria-label", "Units");
     private final Element spoken = new Element("spoken-answer");
     private final FootStrip foot = new FootStrip();
+    private @Nullable UnitSystem unitSystemShown;
     private final Element heading = Dom.text("h1", "", "");
     private final Element codeShown = Dom.text("span", "", "");
     private final Element sheet;
@@ -163,7 +165,10 @@ public abstract class Frame extends Component {
     }
 
     protected final void showUnits(UnitSystem system) {
-        units.executeJs("this.value = $0", system.name());
+        if (system != unitSystemShown) {
+            unitSystemShown = system;
+            units.executeJs("this.value = $0", system.name());
+        }
     }
 
     /** What is spoken one second after the last key, as far as it changed; the key tells one fact from another. */

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import longrun.ui.house.route.RouteView;
 
 /** The places of a house in the order of the thread; each holds the entries whose pointers it names. */
 public enum PlaceKind {
@@ -19,6 +20,12 @@ public enum PlaceKind {
             "Everything that burns gas, each from its own rating plate.",
             "/appliances(/[0-9]+(/(?!connection).*)?)?",
             AppliancesPlace::new),
+    ROUTE(
+            "route",
+            "Pipe route",
+            "From the regulator outward, as you would pace it. Enter for the next line; a list from elsewhere can be pasted.",
+            "/(sections|fittingAllowance|availableSizes|tubingTables|useMemoryTables)(/.*)?",
+            RouteView::new),
     FINDINGS(
             "findings",
             "Findings",

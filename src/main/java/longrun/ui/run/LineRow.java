@@ -46,6 +46,7 @@ final class LineRow {
     private UnitSystem units = UnitSystem.CUSTOMARY;
     private String drawn = "";
     private String sizeShown = "";
+    private String leavesFrom = "";
     private Map<String, String> leavesShown = Map.of();
 
     LineRow(int index, Hand hand) {
@@ -205,7 +206,11 @@ final class LineRow {
             mayLeave.forEach((from, says) ->
                     leaves.appendChild(Dom.text("option", "", says).setAttribute("value", from)));
         }
-        leaves.executeJs("this.value = $0", line.get().from());
+        String from = line.get().from() + mayLeave.keySet();
+        if (!from.equals(leavesFrom)) {
+            leavesFrom = from;
+            leaves.executeJs("this.value = $0", line.get().from());
+        }
     }
 
     void draw(String svg, int width) {

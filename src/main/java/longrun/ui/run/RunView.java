@@ -452,7 +452,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     }
 
     private String named(String size) {
-        return size + (draft().pipe() == Pipe.CSST ? " EHD" : " in.");
+        return size + (draft().pipe() == Pipe.CSST ? "\u00a0EHD" : "\u00a0in.");
     }
 
     private static String size(Map<String, RunAnswer.LineAnswer> lines, String id) {

@@ -95,12 +95,12 @@ final class SizedCell {
         StageSize stage = sizing.stage(sizing.piping().stageIndex(section));
         String feet = Show.decimals(stage.longestRunFt().orElse(0), 1);
         String rowFt = Show.plain(table.rowFt(row));
-        String bore = size.boreIn().isPresent() ? " Bore " + bore() + " in." : "";
+        String bore = size.boreIn().isPresent() ? ", bore " + bore() + " in." : "";
         List<RunAnswer.WhyStep> why = new ArrayList<>();
         why.add(new RunAnswer.WhyStep(
                 "Row " + rowFt + " ft, size " + size.size().orElse(""),
                 table.title() + ". " + source() + " Start " + Show.pressure(table.inlet()) + ", drop "
-                        + Show.pressure(table.drop()) + "." + bore + " " + held(),
+                        + ended(Show.pressure(table.drop()) + bore) + " " + held(),
                 List.of()));
         why.add(new RunAnswer.WhyStep(
                 "Why row " + rowFt,
@@ -114,6 +114,10 @@ final class SizedCell {
                         "It is the longest, and every line of it takes that one length, near ones too.",
                         List.of())));
         return List.copyOf(why);
+    }
+
+    private static String ended(String words) {
+        return words.endsWith(".") ? words : words + ".";
     }
 
     private String bore() {

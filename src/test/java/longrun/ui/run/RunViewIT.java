@@ -251,18 +251,21 @@ class RunViewIT extends BrowserTest {
     void theAnswerComesWithinATenthOfASecond() {
         Page page = openRun(1440);
         demo(page);
-        page.locator("#input-1").focus();
+        page.locator("#input-1").fill("199000");
+        assertThat(page.locator("#input-1-said")).containsText("199,000");
+        page.waitForTimeout(500);
         page.evaluate("""
                 () => { window.took = []; const load = document.querySelectorAll('.lines tbody')[1].querySelector('.load');
                   let at = 0;
-                  document.addEventListener('input', () => { at = performance.now(); }, true);
+                  document.addEventListener('keydown', () => { at = performance.now(); }, true);
                   new MutationObserver(() => { if (at) { window.took.push(performance.now() - at); at = 0; } })
                     .observe(load, { childList: true, subtree: true, characterData: true }); }
                 """);
         for (int i = 0; i < 60; i++) {
-            int before = ((Number) page.evaluate("took.length")).intValue();
-            page.keyboard().press(i % 2 == 0 ? "Backspace" : "0");
-            page.waitForFunction("n => took.length > n", before);
+            page.locator("#input-1").press(i % 2 == 0 ? "Backspace" : "0");
+            assertThat(page.locator("#input-1")).hasValue(i % 2 == 0 ? "19900" : "199000");
+            String shown = i % 2 == 0 ? "19,900" : "199,000";
+            assertThat(page.locator(".lines tbody").nth(1).locator(".load")).hasText(shown);
         }
         double[] took = ((List<?>) page.evaluate("took"))
                 .stream().mapToDouble(n -> ((Number) n).doubleValue()).sorted().toArray();

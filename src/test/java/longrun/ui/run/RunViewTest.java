@@ -118,6 +118,18 @@ class RunViewTest {
     }
 
     @Test
+    void eachKeyChangesTheAnswer() {
+        twoLines();
+        for (String typed : new String[] {"199000", "19900", "1990", "19", "1", "", "2", "20", "200000"}) {
+            type(1, Line.Column.INPUT, typed);
+        }
+        assertThat(find(view.lines().row(1).element(), "load").getText()).isEqualTo("200,000");
+        type(1, Line.Column.INPUT, "20000");
+        assertThat(find(view.lines().row(1).element(), "load").getText()).isEqualTo("20,000");
+        assertThat(sizeOf(1)).isEqualTo("1/2");
+    }
+
+    @Test
     void undoTakesBackAWholeEntryAndRedoBringsItBack() {
         twoLines();
         fire(view.getElement(), "sheet-undo", Json.createObject());

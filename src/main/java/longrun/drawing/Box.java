@@ -1,0 +1,44 @@
+package longrun.drawing;
+
+import java.util.List;
+
+/** An upright rectangle on the sheet, pixels. */
+record Box(double left, double top, double right, double bottom) {
+
+    static Box around(Point p, double halfWidth, double halfHeight) {
+        return new Box(p.x() - halfWidth, p.y() - halfHeight, p.x() + halfWidth, p.y() + halfHeight);
+    }
+
+    static Box of(List<Point> points) {
+        Box b = around(points.get(0), 0, 0);
+        for (Point p : points) {
+            b = b.with(around(p, 0, 0));
+        }
+        return b;
+    }
+
+    Box with(Box o) {
+        return new Box(
+                Math.min(left, o.left), Math.min(top, o.top), Math.max(right, o.right), Math.max(bottom, o.bottom));
+    }
+
+    Box grown(double by) {
+        return new Box(left - by, top - by, right + by, bottom + by);
+    }
+
+    Box moved(double dx, double dy) {
+        return new Box(left + dx, top + dy, right + dx, bottom + dy);
+    }
+
+    boolean overlaps(Box o) {
+        return left < o.right && o.left < right && top < o.bottom && o.top < bottom;
+    }
+
+    double width() {
+        return right - left;
+    }
+
+    double height() {
+        return bottom - top;
+    }
+}

@@ -1,0 +1,194 @@
+package longrun.drawing;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import longrun.piping.Outlet;
+import longrun.piping.Piping;
+import longrun.plan.Appliance;
+import longrun.plan.ApplianceKind;
+import longrun.plan.Material;
+import longrun.plan.PartKind;
+import longrun.plan.Regulator;
+import longrun.plan.Section;
+import longrun.plan.SizeNames;
+import longrun.plan.Tank;
+import longrun.plan.TankKind;
+import longrun.review.Review;
+import longrun.sizing.SectionSize;
+import longrun.sizing.SectionStatus;
+import longrun.sizing.StageSize;
+
+/** What is lettered in the drawing. */
+final class RunWords {
+
+    private static final int LONGEST = 28;
+
+    private final Review review;
+    private final DrawingUnits units;
+    private final Optional<Material> common;
+
+    RunWords(Review review, DrawingUnits units) {
+        this.review = review;
+        this.units = units;
+        Map<Material, Integer> count = new HashMap<>();
+        for (Section s : review.plan().sections()) {
+            s.material().findValue().ifPresent(m -> count.merge(m, 1, Integer::sum));
+        }
+        Optional<Material> most = Optional.empty();
+        for (Material m : Material.values()) {
+            if (count.getOrDefault(m, 0) > most.map(count::get).orElse(0)) {
+                most = Optional.of(m);
+            }
+        }
+        this.common = most;
+    }
+
+    static String shortened(String text) {
+        String plain = text.strip().replaceAll("\\s+", " ");
+        return plain.codePointCount(0, plain.length()) <= LONGEST
+                ? plain
+                : plain.substring(0, plain.offsetByCodePoints(0, LONGEST - 1)) + "\u2026";
+    }
+
+    String size(int section) {
+        SectionSize size = review.sizing().section(section);
+        if (size.status() == SectionStatus.NO_SIZE) {
+            return "no size";
+        }
+        if (size.size().isEmpty()) {
+            return "not sized";
+        }
+        Material material = size.table().map(t -> t.material()).orElse(Material.STEEL);
+        String name = size.size().get();
+        return switch (material) {
+            case COPPER -> name + size.sizeOd().map(od -> " (" + od + " OD)").orElse("");
+            case CSST -> SizeNames.shown(material, name);
+            case STEEL, PE_PIPE, PE_TUBING -> name;
+        };
+    }
+
+    String under(int section) {
+        Section s = review.piping().section(section);
+        List<String> said = new ArrayList<>();
+        s.material()
+                .findValue()
+                .filter(m -> !Optional.of(m).equals(common))
+                .ifPresent(m -> said.add(m.isPlastic() ? "PE" : m.label()));
+        OptionalDouble load = review.piping().load(section).btuh();
+        said.add(load.isPresent() ? units.heat(load.getAsDouble()) : "load not known");
+        if (review.sizing().section(section).status() == SectionStatus.UNDERSIZED) {
+            said.add("too small");
+        }
+        if (s.rough().is(true)) {
+            said.add("rough");
+        }
+        return String.join(", ", said);
+    }
+
+    List<PartKind> parts(Optional<Outlet> end) {
+        return appliance(end)
+                .flatMap(a -> a.connection().findValue())
+                .map(parts -> parts.stream()
+                        .flatMap(p -> p.part().findValue().stream())
+                        .limit(8)
+                        .toList())
+                .orElse(List.of());
+    }
+
+    private Optional<Appliance> appliance(Optional<Outlet> end) {
+        return end.filter(o -> o.kind() == Outlet.Kind.APPLIANCE)
+                .map(o -> review.plan().appliances().get(o.item()));
+    }
+
+    String endName(Optional<Outlet> end) {
+        Optional<Appliance> a = appliance(end);
+        if (a.isEmpty()) {
+            return end.filter(o -> o.kind() == Outlet.Kind.CAPPED).isPresent()
+                    ? "capped"
+                    : end.filter(o -> o.kind() == Outlet.Kind.OPEN).isPresent() ? "end not said" : "";
+        }
+        String kind = a.get()
+                .kind()
+                .findValue()
+                .filter(k -> k != ApplianceKind.OTHER)
+                .map(ApplianceKind::label)
+                .orElse(a.get().id());
+        String name =
+                shortened(a.get().name().findValue().filter(n -> !n.isBlank()).orElse(kind));
+        return name.substring(0, name.offsetByCodePoints(0, Math.min(1, name.length())))
+                        .toUpperCase(java.util.Locale.ROOT)
+                + name.substring(name.offsetByCodePoints(0, Math.min(1, name.length())));
+    }
+
+    double endHeight(Optional<Outlet> end) {
+        return appliance(end)
+                .flatMap(a -> a.kind().findValue())
+                .map(k -> switch (k) {
+                    case ON_DEMAND_WATER_HEATER, STORAGE_WATER_HEATER, FURNACE, BOILER -> 50.0;
+                    case COOKTOP, LIGHT, GAS_LOGS -> 18.0;
+                    default -> 32.0;
+                })
+                .orElse(32.0);
+    }
+
+    /** Under the appliance: whether the longest run of its stage ends there. */
+    List<String> endNotes(Optional<Outlet> end) {
+        List<String> notes = new ArrayList<>();
+        Piping piping = review.piping();
+        end.ifPresent(o -> {
+            if (o.kind() == Outlet.Kind.CAPPED) {
+                piping.section(o.section())
+                        .reserve()
+                        .findValue()
+                        .ifPresent(r -> notes.add("keeps " + units.heat(r.btuh())));
+            }
+            int stage = piping.stageIndex(o.section());
+            if (stage >= 0) {
+                StageSize size = review.sizing().stage(stage);
+                if (size.longestRunFt().isPresent()
+                        && size.longestRunTo().filter(o::equals).isPresent()) {
+                    notes.add("longest run " + units.length(size.longestRunFt().getAsDouble()));
+                }
+            }
+        });
+        return notes;
+    }
+
+    List<String> regulator(int index) {
+        Regulator r = review.plan().regulators().get(index);
+        List<String> lines = new ArrayList<>();
+        lines.add(shortened(r.name()
+                .findValue()
+                .filter(n -> !n.isBlank())
+                .orElse(r.id() + r.kind().findValue().map(k -> ", " + k.label()).orElse(""))));
+        lines.add(r.outlet()
+                .findValue()
+                .map(p -> units.pressure(p.psi(), p.inWc()))
+                .orElse("outlet not known"));
+        return lines;
+    }
+
+    List<String> tank() {
+        List<Tank> tanks = review.plan().allTanks();
+        if (tanks.isEmpty()) {
+            return List.of("Tank");
+        }
+        long count = Math.round(tanks.get(0).count().findValue().orElse(1.0)) * tanks.size();
+        String one = cylinders() ? "Cylinder" : "Tank";
+        String kind = count > 1 && count < 100 ? count + " " + one.toLowerCase(java.util.Locale.ROOT) + "s" : one;
+        return List.of(kind
+                + tanks.get(0)
+                        .waterCapacity()
+                        .findText()
+                        .map(t -> ", " + shortened(t))
+                        .orElse(""));
+    }
+
+    boolean cylinders() {
+        return review.plan().allTanks().stream().anyMatch(t -> t.kind().is(TankKind.CYLINDER));
+    }
+}

@@ -1,0 +1,106 @@
+package longrun.drawing;
+
+/** Writes SVG: numbers to two decimals in any locale, every text escaped. */
+final class SvgText {
+
+    private final StringBuilder out = new StringBuilder(8192);
+
+    /** A number to two decimals, without trailing zeros. */
+    static String n(double v) {
+        long hundredths = Math.round(v * 100);
+        String sign = hundredths < 0 ? "-" : "";
+        long whole = Math.abs(hundredths) / 100;
+        long rest = Math.abs(hundredths) % 100;
+        String end = rest == 0 ? "" : rest % 10 == 0 ? "." + rest / 10 : rest < 10 ? ".0" + rest : "." + rest;
+        return sign + whole + end;
+    }
+
+    static String escaped(String text) {
+        StringBuilder s = new StringBuilder(text.length() + 8);
+        text.codePoints().forEach(c -> {
+            switch (c) {
+                case '&' -> s.append("&amp;");
+                case '<' -> s.append("&lt;");
+                case '>' -> s.append("&gt;");
+                case '"' -> s.append("&quot;");
+                case '\'' -> s.append("&#39;");
+                default -> {
+                    if (allowed(c)) {
+                        s.appendCodePoint(c);
+                    } else {
+                        s.append(' ');
+                    }
+                }
+            }
+        });
+        return s.toString();
+    }
+
+    /** What XML 1.0 lets stand in a document. */
+    private static boolean allowed(int c) {
+        return c >= 0x20 && c <= 0xD7FF || c >= 0xE000 && c <= 0xFFFD || c >= 0x10000;
+    }
+
+    SvgText raw(String markup) {
+        out.append(markup);
+        return this;
+    }
+
+    SvgText open(String tag, String... attributes) {
+        out.append('<').append(tag);
+        for (int i = 0; i < attributes.length; i += 2) {
+            out.append(' ')
+                    .append(attributes[i])
+                    .append("=\"")
+                    .append(escaped(attributes[i + 1]))
+                    .append('"');
+        }
+        out.append('>');
+        return this;
+    }
+
+    SvgText close(String tag) {
+        out.append("</").append(tag).append(">\n");
+        return this;
+    }
+
+    SvgText path(String pen, String d) {
+        out.append("<path class=\"").append(pen).append("\" d=\"").append(d).append("\"/>");
+        return this;
+    }
+
+    SvgText circle(String pen, Point c, double r) {
+        out.append("<circle class=\"").append(pen).append("\" cx=\"").append(n(c.x()));
+        out.append("\" cy=\"").append(n(c.y())).append("\" r=\"").append(n(r)).append("\"/>");
+        return this;
+    }
+
+    /** A line of words. */
+    SvgText words(String pen, Point at, String anchor, double turned, String text) {
+        open(
+                "text",
+                "class",
+                pen,
+                "text-anchor",
+                anchor,
+                turned == 0 ? "x" : "transform",
+                turned == 0 ? n(at.x()) : "translate(" + n(at.x()) + " " + n(at.y()) + ") rotate(" + n(turned) + ")",
+                turned == 0 ? "y" : "dy",
+                turned == 0 ? n(at.y()) : "0");
+        out.append(escaped(text)).append("</text>");
+        return this;
+    }
+
+    @Override
+    public String toString() {
+        return out.toString();
+    }
+
+    static String line(Point... points) {
+        StringBuilder d = new StringBuilder();
+        for (int i = 0; i < points.length; i++) {
+            d.append(i == 0 ? "M" : "L").append(n(points[i].x())).append(' ').append(n(points[i].y()));
+        }
+        return d.toString();
+    }
+}

@@ -1,0 +1,149 @@
+package longrun.pressure;
+
+import static longrun.pressure.ChainByHandTest.HOUSE;
+import static longrun.pressure.ChainByHandTest.pressures;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import longrun.Samples;
+import longrun.capacity.CapacityTables;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.origin.Confidence;
+import longrun.piping.Piping;
+import longrun.sizing.Sizing;
+import org.junit.jupiter.api.Test;
+
+/** Pressure findings: 2015 IRC Appendix A.1; 2018 IFGC 410.2; footnote of 2018 IRC Table G2413.4(17). */
+class FindingsTest {
+
+    private static final String RIGHT = HOUSE.replace("\"lockUp\"", "\"lossAtLoad\":\"0.5 psi\",\"lockUp\"")
+            .replace("\"capacity\":\"400000 Btu/h\"", "\"capacity\":\"400000 Btu/h\",\"capacityAtInlet\":\"1.5 psi\"")
+            .replace("\"capacity\":\"500000 Btu/h\"", "\"capacity\":\"500000 Btu/h\",\"capacityAtInlet\":\"5 psi\"");
+
+    @Test
+    void aRightHouseHasNoFinding() {
+        assertThat(PressureFindings.of(pressures(RIGHT))).isEmpty();
+        assertThat(RegulatorCapacity.of(pressures(RIGHT))).isEmpty();
+    }
+
+    @Test
+    void aLowInletTellsWhatTakesThePressureAndTheSettingWindow() {
+        Finding f = only(InletPressureLow.of(pressures(RIGHT.replace("9.5 in w.c.", "10 in w.c."))));
+        assertThat(f.severity()).isEqualTo(Severity.MUST_FIX);
+        assertThat(f.at()).isEqualTo("heater");
+        assertThat(f.field()).isEqualTo("/regulators/2/outlet");
+        assertThat(f.found())
+                .isEqualTo("9.91 in. w.c. arrives at heater with everything firing: L set to 11 in. w.c., pipe loses"
+                        + " 0.26 in. w.c., regulator falls 0.5 in. w.c., connector loses 0.33 in. w.c.");
+        assertThat(f.required())
+                .isEqualTo("at least 10 in. w.c. at the inlet, the label's least; L set to no less than 11.09 in. w.c."
+                        + " and no more than 11.3 in. w.c.");
+        assertThat(f.confidence()).isEqualTo(Confidence.PRINT);
+    }
+
+    @Test
+    void twoLabelsThatNoSettingServesAreNamed() {
+        Finding f = only(InletPressureLow.of(pressures(RIGHT.replace("9.5 in w.c.", "11 in w.c."))));
+        assertThat(f.remedy())
+                .startsWith(
+                        "No setting of L serves both: heater asks for no less than 12.09 in. w.c., heater for no more"
+                                + " than 11.3 in. w.c.");
+    }
+
+    @Test
+    void aLowInletThatRestsOnDefaultsIsHeldFromMemory() {
+        Finding f = only(InletPressureLow.of(pressures(
+                RIGHT.replace("\"droopAtCapacity\":\"1 in w.c.\",", "").replace("9.5 in w.c.", "10 in w.c."))));
+        assertThat(f.confidence()).isEqualTo(Confidence.MEMORY);
+        assertThat(f.found()).contains("regulator falls 1 in. w.c. (default, its own figure is not entered)");
+        assertThat(f.ask()).isPresent();
+    }
+
+    @Test
+    void aLabelNotEnteredIsAQuestionAndNeverAWarning() {
+        List<Finding> found = PressureFindings.of(
+                pressures(RIGHT.replace("\"minInlet\":\"9.5 in w.c.\",\"maxInlet\":\"13 in w.c.\",", "")));
+        assertThat(found).hasSize(2).allSatisfy(f -> assertThat(f.severity()).isEqualTo(Severity.NOTE));
+        assertThat(found)
+                .extracting(Finding::field)
+                .containsExactly("/appliances/0/minInlet", "/appliances/0/maxInlet");
+    }
+
+    @Test
+    void theGreatestInletIsHeldAgainstLockUp() {
+        assertThat(InletPressureHigh.of(pressures(RIGHT.replace("13 in w.c.", "12.65 in w.c."))))
+                .isEmpty();
+        Finding f = only(InletPressureHigh.of(pressures(RIGHT.replace("13 in w.c.", "12.64 in w.c."))));
+        assertThat(f.severity()).isEqualTo(Severity.MUST_FIX);
+        assertThat(f.found())
+                .isEqualTo(
+                        "12.65 in. w.c. stands at heater with nothing firing: L set to 11 in. w.c., lock-up at 115 %");
+        assertThat(f.required()).contains("no more than 12.64 in. w.c.");
+    }
+
+    @Test
+    void aLineRegulatorMayLoseHalfAPsi() {
+        assertThat(LineRegulatorLoss.of(pressures(RIGHT))).isEmpty();
+        Finding over = only(LineRegulatorLoss.of(pressures(RIGHT.replace("\"0.5 psi\"", "\"0.51 psi\""))));
+        assertThat(over.severity()).isEqualTo(Severity.MUST_FIX);
+        assertThat(over.found()).isEqualTo("line regulator L loses 0.51 psi at its load");
+        Finding unknown = only(LineRegulatorLoss.of(pressures(RIGHT.replace("\"lossAtLoad\":\"0.5 psi\",", ""))));
+        assertThat(unknown.severity()).isEqualTo(Severity.CAUTION);
+        assertThat(unknown.ask()).isPresent();
+        assertThat(unknown.field()).isEqualTo("/regulators/2/lossAtLoad");
+    }
+
+    @Test
+    void aRegulatorPassesItsLoadWithAFifthToSpareAtTheInletItSees() {
+        assertThat(capacity("400000", "250000")).isEmpty(); // 200,000 is four fifths: exactly enough
+        assertThat(only(capacity("400000", "249999")).severity()).isEqualTo(Severity.CAUTION);
+        assertThat(only(capacity("400000", "200000")).severity()).isEqualTo(Severity.CAUTION);
+        Finding over = only(capacity("400000", "199999"));
+        assertThat(over.severity()).isEqualTo(Severity.MUST_FIX);
+        assertThat(over.required())
+                .matches("a capacity of at least 200,000 Btu/h at the 1\\.[0-9]+ psi .* it will see");
+        Finding rated = only(RegulatorCapacity.of(pressures(RIGHT.replace("\"1.5 psi\"", "\"2 psi\""))));
+        assertThat(rated.severity()).isEqualTo(Severity.CAUTION);
+        assertThat(rated.field()).isEqualTo("/regulators/2/capacityAtInlet");
+        Finding asks = only(RegulatorCapacity.of(pressures(RIGHT.replace(",\"capacityAtInlet\":\"1.5 psi\"", ""))));
+        assertThat(asks.severity()).isEqualTo(Severity.NOTE);
+    }
+
+    private static List<Finding> capacity(String was, String now) {
+        return RegulatorCapacity.of(pressures(RIGHT.replace("\"" + was + " Btu/h\"", "\"" + now + " Btu/h\"")));
+    }
+
+    @Test
+    void theSampleAsksAndWarnsOfNothing() {
+        Pressures p = Pressures.of(Sizing.of(Piping.of(Samples.sample()), CapacityTables.standard()));
+        assertThat(PressureFindings.of(p))
+                .allSatisfy(f -> assertThat(f.severity()).isEqualTo(Severity.NOTE));
+        assertThat(RegulatorCapacity.of(p))
+                .allSatisfy(f -> assertThat(f.severity()).isEqualTo(Severity.NOTE));
+    }
+
+    @Test
+    void noFindingHedges() {
+        for (long seed = 1; seed <= 60; seed++) {
+            Pressures p = pressures(new RandomHouses(seed, true, SecondWayTest.allowance(seed)).json);
+            assertThat(PressureFindings.of(p)).allSatisfy(FindingsTest::plain);
+            assertThat(RegulatorCapacity.of(p)).allSatisfy(FindingsTest::plain);
+        }
+    }
+
+    private static void plain(Finding f) {
+        String text = f.found() + " " + f.required() + " " + f.remedy();
+        assertThat(text)
+                .doesNotContainPattern("\\b(may|might|invalid|should)\\b")
+                .doesNotContain("NaN")
+                .doesNotContain("Optional");
+        assertThat(f.field()).startsWith("/");
+        assertThat(f.required()).isNotBlank();
+    }
+
+    private static Finding only(List<Finding> found) {
+        assertThat(found).hasSize(1);
+        return found.get(0);
+    }
+}
