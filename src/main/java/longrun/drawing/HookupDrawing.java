@@ -30,14 +30,18 @@ public final class HookupDrawing {
     private final int end;
     private final int bottom;
 
-    private HookupDrawing(String appliance, List<Part> parts, Set<Integer> wrong, List<Integer> right) {
+    private final boolean brief;
+
+    private HookupDrawing(
+            String appliance, List<Part> parts, Set<Integer> wrong, List<Integer> right, boolean brief) {
+        this.brief = brief;
         this.appliance = appliance;
         this.parts = List.copyOf(parts);
         this.wrong = Set.copyOf(wrong);
         this.right = List.copyOf(right);
         left = new int[parts.size() + 1];
         level = new int[parts.size() + 1];
-        left[0] = START;
+        left[0] = brief ? 24 : START;
         level[0] = TOP;
         for (int i = 0; i < parts.size(); i++) {
             left[i + 1] = left[i] + slot(i);
@@ -56,7 +60,12 @@ public final class HookupDrawing {
      * @return an SVG text with the pens of the style sheet
      */
     public static String of(String appliance, List<Part> parts, Set<Integer> wrong, List<Integer> right) {
-        return new HookupDrawing(appliance, parts, wrong, right).draw();
+        return new HookupDrawing(appliance, parts, wrong, right, false).draw();
+    }
+
+    /** The parts small, with short names and without distances: an example, or the right order beside a wrong one. */
+    public static String small(String appliance, List<Part> parts) {
+        return new HookupDrawing(appliance, parts, Set.of(), List.of(), true).draw();
     }
 
     /** What a part is called. */
@@ -82,6 +91,19 @@ public final class HookupDrawing {
     }
 
     private String label(int i) {
+        if (brief) {
+            PartKind kind = kind(i);
+            return kind == null
+                    ? "?"
+                    : switch (kind) {
+                        case SHUTOFF -> "shutoff";
+                        case UNION -> "union";
+                        case SEDIMENT_TRAP -> "trap";
+                        case BUILT_IN_TRAP -> "inner trap";
+                        case RIGID_PIPE -> "pipe";
+                        case FLEXIBLE_CONNECTOR -> "connector";
+                    };
+        }
         String name = name(kind(i));
         return (i + 1) + "  " + name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
@@ -92,7 +114,7 @@ public final class HookupDrawing {
     }
 
     private int slot(int i) {
-        return Math.max(symbolWidth(i) + 12, label(i).length() * LETTER + 10);
+        return Math.max(symbolWidth(i) + (brief ? 0 : 12), label(i).length() * LETTER + (brief ? 2 : 10));
     }
 
     private int middle(int i) {
@@ -108,10 +130,12 @@ public final class HookupDrawing {
                 .append(height);
         out.append("' style='width:").append(width).append("px' role='img' aria-label='");
         out.append(HookupSymbols.safe(inWords(appliance, parts) + marked())).append("'>");
-        out.append(HookupSymbols.pipe(0, TOP, START));
+        out.append(HookupSymbols.pipe(0, TOP, left[0]));
         out.append(HookupSymbols.path("pn", "M0 " + (TOP - 12) + "c6 8 -6 16 0 24"));
-        out.append(HookupSymbols.words("gas", 0, TOP - 24, "start", "tq"));
-        out.append(HookupSymbols.path("ld", "M28 " + (TOP - 29) + "h26m-7 -4l7 4l-7 4"));
+        if (!brief) {
+            out.append(HookupSymbols.words("gas", 0, TOP - 24, "start", "tq"));
+            out.append(HookupSymbols.path("ld", "M28 " + (TOP - 29) + "h26m-7 -4l7 4l-7 4"));
+        }
         for (int i = 0; i < parts.size(); i++) {
             part(i);
         }
@@ -120,8 +144,10 @@ public final class HookupDrawing {
         boolean trapInside = IntStream.range(0, parts.size()).anyMatch(i -> kind(i) == PartKind.BUILT_IN_TRAP);
         out.append(HookupSymbols.appliance(end, y, TOP - 22, bottom - TOP + 22, trapInside));
         out.append(HookupSymbols.words(cut(appliance), end + 48, bottom + 24, "middle", ""));
-        reach();
-        belongs();
+        if (!brief) {
+            reach();
+            belongs();
+        }
         return out.append("</svg>").toString();
     }
 
@@ -213,18 +239,19 @@ public final class HookupDrawing {
             int place = right.indexOf(i);
             if (place >= 0 && place != i && told.isEmpty()) {
                 told.add(i);
-                int gap = place == 0 ? START : left[right.get(place - 1) + 1];
+                int gap = place == 0 ? left[0] : left[right.get(place - 1) + 1];
                 gap = place > i ? Math.max(gap, left[i + 1]) : Math.min(gap, left[i]);
                 int from = middle(i);
                 int low = bottom + 12;
                 int to = gap;
+                int tip = level[place > i ? Math.min(place + 1, parts.size()) : place] + 22;
                 out.append(HookupSymbols.path(
                         "belongs",
                         "M" + from + " " + (low - 30) + "C" + from + " " + (low + 6) + " " + to + " " + (low + 6) + " "
-                                + to + " " + (level[Math.min(i, parts.size())] + 26)));
-                out.append(HookupSymbols.path("belongs-tip", "M" + (to - 5) + " " + (level[i] + 36) + "l5 -10l5 10"));
+                                + to + " " + (tip)));
+                out.append(HookupSymbols.path("belongs-tip", "M" + (to - 5) + " " + (tip + 10) + "l5 -10l5 10"));
                 out.append(HookupSymbols.words(
-                        "belongs here", to, level[i] - 34 < 40 ? 44 : level[i] - 34, "middle", "ta halo"));
+                        "belongs here", to + 10, level[parts.size()] + 50, "start", "ta halo"));
             }
         }
     }

@@ -59,8 +59,8 @@ public final class VentDrawing {
                 r.ventToVentTerminal());
         out.append("<circle cx='").append(OUT_X).append("' cy='").append(OUT_Y);
         out.append("' r='4' style='fill:var(--accent)'/>");
-        out.append(HookupSymbols.words("measured from the relief outlet,", OUT_X + 14, 186, "start", "ta halo"));
-        out.append(HookupSymbols.words("not from the body", OUT_X + 14, 204, "start", "ta halo"));
+        out.append(HookupSymbols.words("from the", OUT_X + 12, 164, "start", "ta halo"));
+        out.append(HookupSymbols.words("relief outlet", OUT_X + 12, 182, "start", "ta halo"));
         return out.append("</svg>").toString();
     }
 

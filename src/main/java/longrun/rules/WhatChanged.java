@@ -36,17 +36,23 @@ public record WhatChanged(
             Optional<Finding> toldBefore = find(before, now);
             String wanted = told.map(Finding::required).orElse("");
             String wantedBefore = toldBefore.map(Finding::required).orElse("");
-            if (old != now.state() || !Objects.equals(wanted, wantedBefore)) {
+            if ((old != now.state() && !isQuiet(now, old)) || !Objects.equals(wanted, wantedBefore)) {
                 all.add(of(now, old, told, toldBefore));
             }
         }
         was.forEach((place, then) -> {
-            if (!is.containsKey(place) && then.state() != State.NOT_FOR_THIS_PLAN) {
+            if (!is.containsKey(place) && !isQuiet(then, State.NOT_FOR_THIS_PLAN)) {
                 RuleState gone = new RuleState(then.rule(), then.at(), then.pointer(), State.NOT_FOR_THIS_PLAN);
                 all.add(of(gone, then.state(), Optional.empty(), find(before, then)));
             }
         });
         return all.stream().distinct().toList();
+    }
+
+    /** Whether the code is entered at all is no rule of the code: only its question counts. */
+    private static boolean isQuiet(RuleState one, State other) {
+        boolean asks = one.state() == State.ASKS || other == State.ASKS;
+        return one.state() == other || (one.rule().equals("entry-missing") && !asks);
     }
 
     private static WhatChanged of(RuleState now, State old, Optional<Finding> told, Optional<Finding> toldBefore) {

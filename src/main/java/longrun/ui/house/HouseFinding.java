@@ -42,7 +42,7 @@ public final class HouseFinding {
         return desk.session()
                 .review()
                 .map(r -> Names.of(r.plan(), f.at()))
-                .filter(name -> !name.isEmpty())
+                .filter(name -> !name.isEmpty() && !f.found().contains(name))
                 .map(name -> name.equals("plan") ? "" : name + ": ")
                 .orElse("");
     }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import longrun.drawing.HookupDrawing;
 import longrun.drawing.LineRegulatorDrawing;
 import longrun.drawing.VentDrawing;
@@ -82,7 +81,7 @@ record RuleWhy(Element ask, Element told) {
         }
         List<Part> parts = DrawnParts.of(plan.at("/appliances/0/connection"));
         String kind = plan.at("/appliances/0/kind").asText("appliance").replace('-', ' ');
-        return parts.isEmpty() ? "" : HookupDrawing.of(kind, parts, Set.of(), List.of());
+        return parts.isEmpty() ? "" : HookupDrawing.small(kind, parts);
     }
 
     /** The entries that the other example has not, or has otherwise. */

@@ -1,6 +1,7 @@
 package longrun.ui.house;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -11,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import longrun.browser.BrowserTest;
 import longrun.store.DraftStore;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,6 +28,11 @@ class ConnectionsIT extends BrowserTest {
     DraftStore store;
 
     private long id;
+
+    @BeforeAll
+    static void waitLonger() {
+        setDefaultAssertionTimeout(20_000);
+    }
 
     @BeforeEach
     void begin() throws IOException {
