@@ -32,8 +32,7 @@ public final class HookupDrawing {
 
     private final boolean brief;
 
-    private HookupDrawing(
-            String appliance, List<Part> parts, Set<Integer> wrong, List<Integer> right, boolean brief) {
+    private HookupDrawing(String appliance, List<Part> parts, Set<Integer> wrong, List<Integer> right, boolean brief) {
         this.brief = brief;
         this.appliance = appliance;
         this.parts = List.copyOf(parts);
@@ -250,8 +249,7 @@ public final class HookupDrawing {
                         "M" + from + " " + (low - 30) + "C" + from + " " + (low + 6) + " " + to + " " + (low + 6) + " "
                                 + to + " " + (tip)));
                 out.append(HookupSymbols.path("belongs-tip", "M" + (to - 5) + " " + (tip + 10) + "l5 -10l5 10"));
-                out.append(HookupSymbols.words(
-                        "belongs here", to + 10, level[parts.size()] + 50, "start", "ta halo"));
+                out.append(HookupSymbols.words("belongs here", to + 10, level[parts.size()] + 50, "start", "ta halo"));
             }
         }
     }

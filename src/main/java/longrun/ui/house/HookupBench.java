@@ -303,7 +303,8 @@ final class HookupBench implements Bench {
     private Element wrongOrder(Finding f, List<Part> parts, List<Integer> right) {
         Element mend = Dom.button("act main", "Put the parts in the right order");
         mend.addEventListener("click", e -> putRight());
-        String drawn = HookupDrawing.small(name(), right.stream().map(parts::get).toList());
+        String drawn =
+                HookupDrawing.small(name(), right.stream().map(parts::get).toList());
         return Dom.el(
                 "div",
                 "mend",

@@ -21,7 +21,8 @@ class TankAndFuelIT extends BrowserTest {
 
     private Page openPlace(String place, int width, ColorScheme scheme) {
         String json = Samples.text("data/demo/orchard-house.json")
-                .replace("\"leadDays\": 7", "\"leadDays\": 7, \"unreachable\": [{\"from\":\"01-04\",\"to\":\"01-17\"}]");
+                .replace(
+                        "\"leadDays\": 7", "\"leadDays\": 7, \"unreachable\": [{\"from\":\"01-04\",\"to\":\"01-17\"}]");
         long id = store.create("Orchard house", json).id();
         Page page = open("/house/" + id + "/" + place, width, scheme);
         assertThat(page.locator(".saved")).containsText("Saved");
