@@ -23,7 +23,7 @@ function nextLine(table, line) {
   });
   if (fields(line).some((f) => f.value.trim() !== '')) {
     wait.observe(table, { childList: true, subtree: true });
-    setTimeout(() => wait.disconnect(), 2000);
+    setTimeout(() => wait.disconnect(), 15000);
   }
 }
 

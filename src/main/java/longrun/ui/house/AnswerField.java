@@ -10,7 +10,7 @@ import java.util.Map;
 import longrun.ui.frame.Dom;
 
 /** A question of a few answers, all in sight; not knowing is one of them. */
-final class AnswerField implements Field {
+public final class AnswerField implements Field {
 
     private final HouseDesk desk;
     private final String pointer;
@@ -31,7 +31,7 @@ final class AnswerField implements Field {
         group = Dom.el("fieldset", "fld", Dom.text("legend", "lab", label), row).setAttribute("id", id);
     }
 
-    static AnswerField yesNo(HouseDesk desk, String pointer, String label) {
+    public static AnswerField yesNo(HouseDesk desk, String pointer, String label) {
         Map<JsonNode, String> answers = new LinkedHashMap<>();
         answers.put(BooleanNode.FALSE, "no");
         answers.put(BooleanNode.TRUE, "yes");
@@ -40,14 +40,14 @@ final class AnswerField implements Field {
     }
 
     /** @param answers by the text stored; not knowing is added */
-    static AnswerField of(HouseDesk desk, String pointer, String label, Map<String, String> answers) {
+    public static AnswerField of(HouseDesk desk, String pointer, String label, Map<String, String> answers) {
         Map<JsonNode, String> all = new LinkedHashMap<>();
         answers.forEach((value, words) -> all.put(TextNode.valueOf(value), words));
         all.put(MissingNode.getInstance(), "I don\u2019t know");
         return new AnswerField(desk, pointer, label, all);
     }
 
-    void chosen(JsonNode value) {
+    public void chosen(JsonNode value) {
         if (value.isMissingNode()) {
             desk.session().remove(pointer);
         } else if (value.isBoolean()) {

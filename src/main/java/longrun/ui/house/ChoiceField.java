@@ -8,7 +8,7 @@ import java.util.function.Supplier;
 import longrun.ui.frame.Dom;
 
 /** One of a list of choices, or not known. */
-final class ChoiceField implements Field {
+public final class ChoiceField implements Field {
 
     private final HouseDesk desk;
     private final String pointer;
@@ -23,7 +23,8 @@ final class ChoiceField implements Field {
      * @param unknown the words for not knowing
      * @param choices by the text stored
      */
-    ChoiceField(HouseDesk desk, String pointer, String label, String unknown, Supplier<Map<String, String>> choices) {
+    public ChoiceField(
+            HouseDesk desk, String pointer, String label, String unknown, Supplier<Map<String, String>> choices) {
         this.desk = desk;
         this.pointer = pointer;
         this.unknown = unknown;
@@ -38,7 +39,7 @@ final class ChoiceField implements Field {
     }
 
     /** Takes a choice as the browser tells it. */
-    void chosen(String value) {
+    public void chosen(String value) {
         if (value.isEmpty()) {
             desk.session().remove(pointer);
         } else {

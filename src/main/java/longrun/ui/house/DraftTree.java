@@ -7,14 +7,14 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.regex.Pattern;
 
 /** Entries of a draft by their JSON pointers. */
-final class DraftTree {
+public final class DraftTree {
 
     private static final Pattern INDEX = Pattern.compile("0|[1-9][0-9]{0,8}");
 
     private DraftTree() {}
 
     /** Writes an entry; what holds it is made where it is missing. */
-    static void put(ObjectNode root, String pointer, JsonNode value) {
+    public static void put(ObjectNode root, String pointer, JsonNode value) {
         String[] names = names(pointer);
         JsonNode at = root;
         for (int i = 0; i < names.length - 1; i++) {
@@ -31,7 +31,7 @@ final class DraftTree {
     }
 
     /** Takes an entry away, and the object it was the last entry of. */
-    static void remove(ObjectNode root, String pointer) {
+    public static void remove(ObjectNode root, String pointer) {
         String[] names = names(pointer);
         String parent = pointer.substring(0, pointer.lastIndexOf('/'));
         JsonNode at = root.at(parent);

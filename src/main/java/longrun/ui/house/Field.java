@@ -5,7 +5,7 @@ import java.util.Optional;
 import longrun.ui.frame.Entry;
 
 /** One entry of a place: its label, what is written or chosen, and what was understood. */
-interface Field {
+public interface Field {
 
     /** Where it stands in the draft. */
     String pointer();

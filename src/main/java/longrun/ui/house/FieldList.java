@@ -8,30 +8,30 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The fields of one place. */
-final class FieldList {
+public final class FieldList {
 
     private final List<Field> fields = new ArrayList<>();
 
-    <F extends Field> F add(F field) {
+    public <F extends Field> F add(F field) {
         fields.add(field);
         return field;
     }
 
-    void clear() {
+    public void clear() {
         fields.clear();
     }
 
     /** Lets go of the fields below a pointer, whose block is drawn anew. */
-    void removeBelow(String pointer) {
+    public void removeBelow(String pointer) {
         fields.removeIf(f -> f.pointer().startsWith(pointer + "/"));
     }
 
-    void show(boolean write) {
+    public void show(boolean write) {
         fields.forEach(f -> f.show(write));
     }
 
     /** The field of an entry, else the first below it, else the nearest that holds it. */
-    Optional<Field> find(String pointer) {
+    public Optional<Field> find(String pointer) {
         return fields.stream()
                 .filter(f -> f.pointer().equals(pointer))
                 .findFirst()
@@ -44,16 +44,16 @@ final class FieldList {
                 });
     }
 
-    void focus(String pointer) {
+    public void focus(String pointer) {
         find(pointer).map(Field::target).ifPresent(FieldList::focus);
     }
 
-    static void focus(Element target) {
+    public static void focus(Element target) {
         target.executeJs(
                 "setTimeout(() => { this.closest('details')?.setAttribute('open', ''); this.focus(); this.scrollIntoView({block: 'center'}); })");
     }
 
-    Map<String, String> heard() {
+    public Map<String, String> heard() {
         Map<String, String> heard = new LinkedHashMap<>();
         for (Field f : fields) {
             f.entry().ifPresent(e -> heard.put(e.getElement().getAttribute("data-at"), e.text()));

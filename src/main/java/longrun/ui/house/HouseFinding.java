@@ -8,11 +8,11 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
 
 /** A finding as a sentence that leads to its field; its rule stands only under where from. */
-final class HouseFinding {
+public final class HouseFinding {
 
     private HouseFinding() {}
 
-    static Element of(Finding f, HouseDesk desk) {
+    public static Element of(Finding f, HouseDesk desk) {
         String words = f.ask()
                 .map(Sentence::of)
                 .orElseGet(() -> Sentence.of(called(f, desk) + f.found())

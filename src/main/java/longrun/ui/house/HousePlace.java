@@ -95,11 +95,7 @@ final class HousePlace implements Place {
                         Shown.LENGTH,
                         true,
                         "no snow")),
-                field(new NumberField(desk, "/site/people", "People in the house", "For hot water.")),
-                field(AnswerField.yesNo(
-                        desk, "/site/mainShutoff/outdoors", "The building\u2019s main gas shutoff is outdoors")),
-                field(AnswerField.yesNo(
-                        desk, "/site/mainShutoff/reachable", "Anyone can reach it without a tool or a key")));
+                field(new NumberField(desk, "/site/people", "People in the house", "For hot water.")));
     }
 
     private Element code() {

@@ -25,9 +25,9 @@ import org.jspecify.annotations.Nullable;
 @Route("house/:id/:place?")
 @StyleSheet("context://frontend/run.css")
 @StyleSheet("context://frontend/house.css")
-@StyleSheet("context://frontend/connections.css")
 @StyleSheet("context://frontend/route.css")
 @JsModule("context://frontend/lines.js")
+@StyleSheet("context://frontend/connections.css")
 public final class HouseView extends Frame implements BeforeEnterObserver, HasDynamicTitle, HouseDesk, Keeper.Hears {
 
     private static final String NAMELESS = "House without a name";
@@ -188,7 +188,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     }
 
     /** The place now gone to, for tests. */
-    Place placeShown() {
+    public Place placeShown() {
         return place();
     }
 

@@ -25,7 +25,7 @@ record Lack(String words, boolean must) {
 
     private static boolean begun(HouseSession session, PlaceKind place) {
         if (place == PlaceKind.CONNECTIONS) {
-            return session.draft().path("appliances").findValue("connection") != null;
+            return !session.draft().findValues("connection").isEmpty();
         }
         return session.draft().properties().stream()
                 .map(Map.Entry::getKey)

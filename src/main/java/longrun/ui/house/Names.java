@@ -6,12 +6,12 @@ import longrun.plan.ApplianceKind;
 import longrun.plan.Plan;
 
 /** What things are called on the screen. */
-final class Names {
+public final class Names {
 
     private Names() {}
 
     /** What an appliance is called within a sentence; the id of anything else. */
-    static String of(Plan plan, String id) {
+    public static String of(Plan plan, String id) {
         return plan.appliances().stream()
                 .filter(a -> a.id().equals(id))
                 .findFirst()
@@ -27,7 +27,7 @@ final class Names {
     }
 
     /** An appliance's own name, else its kind, else its id. */
-    static String of(Appliance a) {
+    public static String of(Appliance a) {
         return a.name()
                 .findValue()
                 .filter(n -> !n.isBlank())
@@ -35,7 +35,7 @@ final class Names {
                 .orElse(a.id());
     }
 
-    static String capital(String words) {
+    public static String capital(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -10,7 +10,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 
 /** A count, which is a bare number in the plan; what is no number is kept as typed and said to be none. */
-final class NumberField implements Field {
+public final class NumberField implements Field {
 
     private static final Pattern NUMBER = Pattern.compile("[0-9]{1,9}(\\.[0-9]{1,9})?");
 
@@ -20,7 +20,7 @@ final class NumberField implements Field {
     private final Entry entry;
     private final Element element;
 
-    NumberField(HouseDesk desk, String pointer, String label, String help) {
+    public NumberField(HouseDesk desk, String pointer, String label, String help) {
         this.desk = desk;
         this.pointer = pointer;
         this.help = help;

@@ -4,7 +4,9 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import longrun.ui.house.fuel.FuelView;
 import longrun.ui.house.route.RouteView;
+import longrun.ui.house.tank.TankView;
 
 /** The places of a house in the order of the thread; each holds the entries whose pointers it names. */
 public enum PlaceKind {
@@ -12,8 +14,8 @@ public enum PlaceKind {
             "house",
             "House",
             "What the house is, where it stands, and how the pressure is cut down. Any order will do.",
-            "/(?!site/mainShutoff)(?!regulators/[0-9]+/" + PlaceKind.AT_REGULATOR
-                    + "$)(name|regulators|site|rooms|code|format)(/.*)?",
+            "/(name|rooms|code|format)(/.*)?|/site(/(?!mainShutoff|groundTemp|monthlyMeanTemp|leadDays|unreachable|coldWater).*)?"
+                    + "|/regulators(/[0-9]+(/(?!setting|vent|underEaves|shutoffBefore|tee|unionWithin|access).*)?)?",
             HousePlace::new),
     APPLIANCES(
             "appliances",
@@ -31,18 +33,27 @@ public enum PlaceKind {
             "connections",
             "Connections",
             "Each appliance\u2019s last parts, in the order the gas meets them, from the end of the pipe to the burner.",
-            "/appliances/[0-9]+/connection(/.*)?|/site/mainShutoff(/.*)?|/regulators/[0-9]+/" + PlaceKind.AT_REGULATOR,
+            "/appliances/[0-9]+/connection(/.*)?|/site/mainShutoff(/.*)?|/regulators/[0-9]+/(setting|vent.*|underEaves"
+                    + "|shutoffBefore|teeBefore|teeAfter|unionWithin|access)",
             ConnectionsPlace::new),
+    TANK(
+            "tank",
+            "Tank",
+            "Liquid turns to gas by the warmth of the air on the wetted steel: the colder and the emptier, the less.",
+            "/(tank|tanks)(/.*)?|/site/groundTemp",
+            TankView::new),
+    FUEL(
+            "fuel",
+            "Fuel",
+            "What the house burns through the year, how long a fill lasts, and when to call.",
+            "/(use|deliveries)(/.*)?|/site/(monthlyMeanTemp|leadDays|unreachable|coldWater)(/.*)?",
+            FuelView::new),
     FINDINGS(
             "findings",
             "Findings",
             "What is wrong or doubtful, and the questions to take along, by who can answer.",
             "",
             FindingsPlace::new);
-
-    /** What is fitted around a regulator, rather than what its tag says. */
-    private static final String AT_REGULATOR =
-            "(setting|underEaves|vent[A-Za-z]*|shutoffBefore|teeBefore|teeAfter|unionWithin|access)";
 
     private final String slug;
     private final String title;
@@ -83,6 +94,11 @@ public enum PlaceKind {
     /** The place an entry stands in; empty where no page asks for it yet. */
     static Optional<PlaceKind> find(String pointer) {
         return Arrays.stream(values()).filter(p -> p.holds(pointer)).findFirst();
+    }
+
+    /** The place an entry stands in; the first where no page asks for it yet. */
+    static PlaceKind of(String pointer) {
+        return find(pointer).orElse(HOUSE);
     }
 
     static PlaceKind ofSlug(String slug) {

@@ -13,7 +13,7 @@ import longrun.ui.frame.Entry;
  *
  * @param <Q> what is asked for
  */
-final class QuantityField<Q extends Quantity> implements Field {
+public final class QuantityField<Q extends Quantity> implements Field {
 
     private final HouseDesk desk;
     private final String pointer;
@@ -28,7 +28,7 @@ final class QuantityField<Q extends Quantity> implements Field {
     private final Element element;
 
     /** @param none the words for a known absence; empty where there can be none */
-    QuantityField(
+    public QuantityField(
             HouseDesk desk, String pointer, String label, String help, Shown<Q> shown, boolean asks, String none) {
         this.desk = desk;
         this.pointer = pointer;

@@ -1,11 +1,11 @@
 package longrun.ui.house;
 
 /** Words made a sentence: a capital at its start, a stop at its end. */
-final class Sentence {
+public final class Sentence {
 
     private Sentence() {}
 
-    static String of(String words) {
+    public static String of(String words) {
         if (words.isBlank()) {
             return "";
         }

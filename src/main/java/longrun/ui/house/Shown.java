@@ -6,10 +6,13 @@ import java.util.Locale;
 import longrun.quantity.AirChange;
 import longrun.quantity.Elevation;
 import longrun.quantity.HeatRate;
+import longrun.quantity.HeatingValue;
 import longrun.quantity.Length;
+import longrun.quantity.Mass;
 import longrun.quantity.Measure;
 import longrun.quantity.Pressure;
 import longrun.quantity.Quantity;
+import longrun.quantity.Ratio;
 import longrun.quantity.Temperature;
 import longrun.quantity.Unit;
 import longrun.quantity.Volume;
@@ -23,24 +26,31 @@ import longrun.ui.frame.UnitSystem;
  * @param metric unit in metres and kilowatts
  * @param pattern how its number is written
  */
-record Shown<Q extends Quantity>(Measure<Q> measure, String customary, String metric, String pattern) {
+public record Shown<Q extends Quantity>(Measure<Q> measure, String customary, String metric, String pattern) {
 
-    static final Shown<Length> LENGTH = new Shown<>(Measure.LENGTH, "ft", "m", "#,##0.##");
-    static final Shown<Elevation> ELEVATION = new Shown<>(Measure.ELEVATION, "ft", "m", "#,##0");
-    static final Shown<HeatRate> HEAT = new Shown<>(Measure.HEAT_RATE, "Btu/h", "kW", "#,##0.#");
-    static final Shown<Temperature> TEMPERATURE = new Shown<>(Measure.TEMPERATURE, "degF", "degC", "0.#");
-    static final Shown<Pressure> APPLIANCE_PRESSURE = new Shown<>(Measure.PRESSURE, "in w.c.", "kPa", "#,##0.##");
-    static final Shown<Pressure> LINE_PRESSURE = new Shown<>(Measure.PRESSURE, "psi", "kPa", "#,##0.##");
-    static final Shown<Volume> ROOM_VOLUME = new Shown<>(Measure.VOLUME, "ft3", "L", "#,##0");
-    static final Shown<AirChange> AIR_CHANGE = new Shown<>(Measure.AIR_CHANGE, "ach", "ach", "0.##");
+    public static final Shown<Length> LENGTH = new Shown<>(Measure.LENGTH, "ft", "m", "#,##0.##");
+    public static final Shown<Elevation> ELEVATION = new Shown<>(Measure.ELEVATION, "ft", "m", "#,##0");
+    public static final Shown<HeatRate> HEAT = new Shown<>(Measure.HEAT_RATE, "Btu/h", "kW", "#,##0.#");
+    public static final Shown<Temperature> TEMPERATURE = new Shown<>(Measure.TEMPERATURE, "degF", "degC", "0.#");
+    public static final Shown<Pressure> APPLIANCE_PRESSURE =
+            new Shown<>(Measure.PRESSURE, "in w.c.", "kPa", "#,##0.##");
+    public static final Shown<Pressure> LINE_PRESSURE = new Shown<>(Measure.PRESSURE, "psi", "kPa", "#,##0.##");
+    public static final Shown<Volume> ROOM_VOLUME = new Shown<>(Measure.VOLUME, "ft3", "L", "#,##0");
+    public static final Shown<Volume> GALLONS = new Shown<>(Measure.VOLUME, "gal", "L", "#,##0.#");
+    public static final Shown<Mass> WEIGHT = new Shown<>(Measure.MASS, "lb", "kg", "#,##0.#");
+    public static final Shown<Ratio> SHARE = new Shown<>(Measure.RATIO, "%", "%", "0.##");
+    public static final Shown<HeatingValue> HEATING_VALUE =
+            new Shown<>(Measure.HEATING_VALUE, "Btu/gal", "Btu/gal", "#,##0");
+    public static final Shown<Pressure> TANK_PRESSURE = new Shown<>(Measure.PRESSURE, "psi", "kPa", "#,##0.#");
+    public static final Shown<AirChange> AIR_CHANGE = new Shown<>(Measure.AIR_CHANGE, "ach", "ach", "0.##");
 
     /** The unit a bare number has. */
-    String unit(UnitSystem system) {
+    public String unit(UnitSystem system) {
         return system == UnitSystem.CUSTOMARY ? customary : metric;
     }
 
     /** The unit as it stands beside a label. */
-    String unitWords(UnitSystem system) {
+    public String unitWords(UnitSystem system) {
         return switch (unit(system)) {
             case "degF" -> "\u00b0F";
             case "degC" -> "\u00b0C";
@@ -51,7 +61,7 @@ record Shown<Q extends Quantity>(Measure<Q> measure, String customary, String me
     }
 
     /** The quantity with its unit. */
-    String words(UnitSystem system, Q value) {
+    public String words(UnitSystem system, Q value) {
         Unit unit = measure.units().stream()
                 .filter(u -> u.name().equals(unit(system)))
                 .findFirst()

@@ -6,7 +6,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 
 /** Words, kept as typed. */
-final class WordsField implements Field {
+public final class WordsField implements Field {
 
     private final HouseDesk desk;
     private final String pointer;
@@ -14,7 +14,7 @@ final class WordsField implements Field {
     private final Entry entry;
     private final Element element;
 
-    WordsField(HouseDesk desk, String pointer, String label, String help) {
+    public WordsField(HouseDesk desk, String pointer, String label, String help) {
         this.desk = desk;
         this.pointer = pointer;
         this.help = help;

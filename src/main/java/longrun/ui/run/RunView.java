@@ -317,17 +317,12 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
             lines.write(draft, units);
         }
         lines.mark(draft, inHand);
-        Sizer.Result now = sizer.size(draft.planWith(draft.allowance()));
+        Sizer.Result now = sizer.size(draft.plan());
         wrong = WrongEntries.show(draft, lines, now.errors());
         if (wrong.isEmpty()) {
             answers.clear();
-            for (Allowance a : Allowance.values()) {
-                answers.put(
-                        a,
-                        a == draft.allowance()
-                                ? now.answer()
-                                : sizer.size(draft.planWith(a)).answer());
-            }
+            answers.putAll(now.others());
+            answers.put(draft.allowance(), now.answer());
         }
         panel.findings(shown().findings(), draft);
         showHand();

@@ -20,8 +20,8 @@ final class DrawingPane {
             .setAttribute("tabindex", "0")
             .setAttribute("role", "region")
             .setAttribute("aria-label", "Drawing of the route");
-    private final Element element =
-            Dom.el("section", "part drawing", box, Dom.text("p", "narrow q s", "Slide the drawing sideways."));
+    private final Element slide = Dom.text("p", "q s", "Slide the drawing sideways.");
+    private final Element element = Dom.el("section", "part drawing", box, slide);
     private @Nullable Review shown;
     private String shownKey = "";
 
@@ -55,6 +55,8 @@ final class DrawingPane {
         shown = review.get();
         shownKey = key;
         DrawingUnits lettered = units == UnitSystem.METRIC ? DrawingUnits.METRIC : DrawingUnits.CUSTOMARY;
-        box.setProperty("innerHTML", Schematic.svg(shown, inHand, lettered, Palette.SCREEN));
+        String svg = Schematic.svg(shown, inHand, lettered, Palette.SCREEN);
+        box.setProperty("innerHTML", svg);
+        Dom.setClass(slide, "narrow", !svg.matches("(?s)<svg[^>]* width=\"([89]\\d\\d|\\d{4,})\".*"));
     }
 }

@@ -101,7 +101,9 @@ final class RouteDraft {
     /** What may hang on a line's end. */
     static Map<String, String> mayFeed(ObjectNode draft, List<String> branches) {
         Map<String, String> out = new LinkedHashMap<>();
-        String on = branches.isEmpty() ? "branches, or not said" : "branch to " + together(branches);
+        String on = branches.isEmpty()
+                ? "branches, or not said"
+                : branches.size() > 3 ? branches.size() + " lines" : "branch: " + together(branches);
         out.put("", on);
         draft.path("appliances").forEach(a -> out.put("app:" + a.path("id").asText(), applianceName(a)));
         draft.path("regulators").forEach(r -> {

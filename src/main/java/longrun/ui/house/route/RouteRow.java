@@ -73,7 +73,7 @@ final class RouteRow {
                         "tr",
                         "main",
                         id,
-                        Dom.el("td", "ent from tl", from.element()).setAttribute("data-l", "Leaves"),
+                        Dom.el("td", "ent leaves tl", from.element()).setAttribute("data-l", "Leaves"),
                         Dom.el("td", "nm tl", feeds.element(), flag),
                         legsCell,
                         feet,
@@ -134,7 +134,7 @@ final class RouteRow {
         Map<String, String> mayFeed = new LinkedHashMap<>(RouteDraft.mayFeed(
                 session.draft(), line.map(RouteLine::branches).orElse(List.of())));
         if (line.isEmpty()) {
-            mayFeed.put("", "what does the next line feed?");
+            mayFeed.put("", "feeds what?");
         }
         from.show(
                 RouteDraft.mayLeave(session.draft(), index),

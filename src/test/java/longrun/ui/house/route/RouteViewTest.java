@@ -188,8 +188,7 @@ class RouteViewTest extends OpenHouses {
         open(HOUSE);
         typeThreeLines();
         row(3).feeds().choose("cap");
-        view.legs(3, "west 6");
-        row(3).tools().reserve();
+        view.legs(3, "south 6");
         view.put(3, "reserve", "40,000 Btu/h");
         assertThat(desk.session().errors()).isEmpty();
         assertThat(row(0).loadShown()).isEqualTo("304,000");

@@ -1,0 +1,35 @@
+package longrun.ui.house.figure;
+
+import com.vaadin.flow.dom.Element;
+import longrun.ui.frame.Dom;
+
+/** A picture that changes: written only where it differs; on a phone it keeps its letters and slides sideways. */
+public final class Drawing {
+
+    private final Element picture = Dom.el("div", "draw-box");
+    private final Element box;
+    private String shown = "";
+
+    /** @param what it is, for those who reach it by keyboard to slide it */
+    public Drawing(String what) {
+        box = Dom.el("div", "pan-box", picture)
+                .setAttribute("tabindex", "0")
+                .setAttribute("role", "group")
+                .setAttribute("aria-label", what);
+    }
+
+    public Element element() {
+        return box;
+    }
+
+    public String shown() {
+        return shown;
+    }
+
+    public void show(String svg) {
+        if (!svg.equals(shown)) {
+            shown = svg;
+            picture.setProperty("innerHTML", svg);
+        }
+    }
+}

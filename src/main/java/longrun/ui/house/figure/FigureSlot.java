@@ -1,0 +1,89 @@
+package longrun.ui.house.figure;
+
+import com.vaadin.flow.dom.Element;
+import java.util.List;
+import longrun.origin.Figure;
+import longrun.origin.Missing;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.WhereFrom;
+import longrun.ui.house.HouseDesk;
+import longrun.ui.house.OriginSteps;
+
+/** A figure under its name, with what it lacks, each lack leading to its entry, and the answer to where from. */
+public final class FigureSlot {
+
+    private final HouseDesk desk;
+    private final Element figure = Dom.el("dd", "f").setAttribute("data-fig", "");
+    private final Element note = Dom.text("span", "", "");
+    private final Element lacks = Dom.el("span", "lacks");
+    private final WhereFrom from;
+    private final Element slot;
+    private List<Missing> missingShown = List.of();
+    private String shown = "";
+
+    public FigureSlot(HouseDesk desk, String id, String name) {
+        this.desk = desk;
+        from = new WhereFrom("from-" + id);
+        Element more = Dom.el("dd", "w", note, lacks, from.ask(), from.list());
+        slot = Dom.el("div", "slot", Dom.text("dt", "", name), figure, more).setAttribute("id", "fig-" + id);
+        from.show(List.of());
+    }
+
+    public Element element() {
+        return slot;
+    }
+
+    /** What stands there now: the number with its unit, or that it is not known. */
+    public String shown() {
+        return shown;
+    }
+
+    /** Shows a figure and a note beside it. */
+    public void show(Figure f, String words) {
+        String unit = f.isKnown() ? FigureText.unit(f.unit(), desk.units()) : "";
+        put(f.isKnown() ? FigureText.number(f, desk.units()) : "not known", unit, f.isKnown());
+        Dom.retext(note, words.isEmpty() ? "" : words + " ");
+        lack(f.isKnown() ? List.of() : f.missing());
+        from.show(f.isKnown() ? OriginSteps.of(f.origin()) : List.of());
+    }
+
+    /** Shows words in place of a figure, such as a date. */
+    public void show(String words, boolean known, String beside, List<Missing> missing) {
+        put(words, "", known);
+        Dom.retext(note, beside);
+        lack(missing);
+        from.show(List.of());
+    }
+
+    private void put(String number, String unit, boolean known) {
+        String now = (number + " " + unit).strip();
+        if (now.equals(shown)) {
+            return;
+        }
+        shown = now;
+        figure.removeAllChildren();
+        Dom.setClass(figure, "none", !known);
+        figure.setText(unit.isEmpty() ? number : number + " ");
+        if (!unit.isEmpty()) {
+            figure.appendChild(Dom.text("small", "", unit));
+        }
+    }
+
+    private void lack(List<Missing> missing) {
+        List<Missing> first = missing.subList(0, Math.min(3, missing.size()));
+        if (first.equals(missingShown)) {
+            return;
+        }
+        missingShown = first;
+        lacks.removeAllChildren();
+        for (Missing m : first) {
+            if (m.field().isEmpty()) {
+                lacks.appendChild(Dom.text("span", "", m.words()));
+            } else {
+                Element go = Dom.button("ask", "needs " + m.words());
+                go.addEventListener("click", e -> desk.goTo(m.field()));
+                lacks.appendChild(go);
+            }
+        }
+    }
+}

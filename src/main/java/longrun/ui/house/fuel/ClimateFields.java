@@ -1,0 +1,120 @@
+package longrun.ui.house.fuel;
+
+import com.vaadin.flow.dom.Element;
+import elemental.json.JsonObject;
+import java.util.List;
+import java.util.Optional;
+import longrun.fuel.DailyTemperatures;
+import longrun.ui.frame.Dom;
+import longrun.ui.house.HouseDesk;
+
+/** The climate: twelve means typed, begun with, or made from a file of daily highs and lows. */
+final class ClimateFields {
+
+    private static final int SHOWN_ERRORS = 40;
+    private static final int LONGEST = 2_000_000;
+
+    private final HouseDesk desk;
+    private final MonthCells months;
+    private final Element days = Dom.el("textarea", "in csv")
+            .setAttribute("id", "climate-days")
+            .setAttribute("rows", "4")
+            .setAttribute("spellcheck", "false")
+            .setAttribute("placeholder", "date,high,low\n2025-01-01,34,18");
+    private final Element file = Dom.el("input", "")
+            .setAttribute("id", "climate-file")
+            .setAttribute("type", "file")
+            .setAttribute("accept", ".csv,text/csv,text/plain");
+    private final Element errors = Dom.el("ul", "errors");
+    private final Element said = Dom.text("p", "said", "").setAttribute("role", "status");
+    private final Element element;
+
+    ClimateFields(HouseDesk desk) {
+        this.desk = desk;
+        months = new MonthCells(desk);
+        Element begin = Dom.button("act", "Begin with a cold inland climate");
+        begin.addEventListener("click", e -> begin());
+        Element take = Dom.button("act", "Make the means from these days");
+        days.addPropertyChangeListener("value", "change", e -> {});
+        take.addEventListener("click", e -> take("pasted", days.getProperty("value", "")));
+        // The file stays in the browser's hands until it is read there as text.
+        file.executeJs(
+                "this.addEventListener('change', async () => { const f = this.files[0]; if (!f) return;"
+                        + " const text = (await f.text()).slice(0, 2000000);"
+                        + " this.dispatchEvent(new CustomEvent('days-read', {detail: {name: f.name, text}})); this.value = ''; })");
+        file.addEventListener("days-read", e -> {
+                    JsonObject data = e.getEventData();
+                    take(data.getString("event.detail.name"), data.getString("event.detail.text"));
+                })
+                .addEventData("event.detail.name")
+                .addEventData("event.detail.text");
+        Element own = Dom.el(
+                "details",
+                "own-days",
+                Dom.text("summary", "", "From daily temperatures of your own"),
+                Dom.text(
+                        "p",
+                        "lede",
+                        "Lines of date, high, low in °F, such as 2025-01-31,34,18. Half of high plus low is the day’s mean."),
+                Dom.el(
+                        "div",
+                        "grid",
+                        Dom.el(
+                                "div",
+                                "fld",
+                                Dom.text("label", "lab", "Days, pasted").setAttribute("for", "climate-days"),
+                                days),
+                        Dom.el(
+                                "div",
+                                "fld",
+                                Dom.text("label", "lab", "or a file").setAttribute("for", "climate-file"),
+                                file)),
+                Dom.el("div", "acts", take),
+                errors);
+        element = Dom.el("div", "", Dom.el("div", "acts", begin), said, months.element(), own);
+    }
+
+    Element element() {
+        return element;
+    }
+
+    MonthCells months() {
+        return months;
+    }
+
+    String saidNow() {
+        return said.getText();
+    }
+
+    List<String> errorsShown() {
+        return errors.getChildren().map(Element::getText).toList();
+    }
+
+    void begin() {
+        desk.session().change(d -> MonthCells.write(d, Climate.coldInland()));
+        Dom.retext(said, "Begun with " + Climate.SOURCE + ". Write your own over them.");
+    }
+
+    /** Takes a file of days, or shows everything that is wrong with it. */
+    void take(String name, String csv) {
+        errors.removeAllChildren();
+        DailyTemperatures read = DailyTemperatures.read(name, csv.substring(0, Math.min(csv.length(), LONGEST)));
+        read.errors().stream().limit(SHOWN_ERRORS).forEach(e -> errors.appendChild(Dom.text("li", "", e)));
+        if (read.errors().size() > SHOWN_ERRORS) {
+            errors.appendChild(Dom.text("li", "", "and " + (read.errors().size() - SHOWN_ERRORS) + " more"));
+        }
+        Optional<List<Double>> means = read.monthlyMeans();
+        if (!read.errors().isEmpty()) {
+            Dom.retext(said, "Nothing was taken: mend the lines named below.");
+        } else if (means.isEmpty()) {
+            Dom.retext(said, "Nothing was taken: some month has no day in " + name + ".");
+        } else {
+            desk.session().change(d -> MonthCells.write(d, Climate.written(means.get())));
+            Dom.retext(said, "The means are made from " + read.days().size() + " days of " + name + ".");
+        }
+    }
+
+    void show(boolean write) {
+        months.show(write);
+    }
+}

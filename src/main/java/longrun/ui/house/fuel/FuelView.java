@@ -1,0 +1,149 @@
+package longrun.ui.house.fuel;
+
+import com.vaadin.flow.dom.Element;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import longrun.fuel.FuelReport;
+import longrun.fuel.FuelYear;
+import longrun.plan.Plan;
+import longrun.review.Review;
+import longrun.tank.TankReport;
+import longrun.tank.TankStudy;
+import longrun.ui.frame.Dom;
+import longrun.ui.house.FieldList;
+import longrun.ui.house.HouseDesk;
+import longrun.ui.house.Place;
+import longrun.ui.house.figure.Afterwards;
+import longrun.ui.house.figure.Parts;
+
+/** The place of the year's fuel. Its figures are worked out a moment after a key, which only stores the entry. */
+public final class FuelView implements Place {
+
+    private final HouseDesk desk;
+    private final FieldList fields = new FieldList();
+    private final ClimateFields climate;
+    private final UseFields uses;
+    private final DeliveryFields deliveries;
+    private final FuelAnswers answers;
+    private final GallonsTable gallons;
+    private final TicketsTable tickets;
+    private final Element element;
+    private final Afterwards afterwards;
+
+    public FuelView(HouseDesk desk) {
+        this.desk = desk;
+        climate = new ClimateFields(desk);
+        uses = new UseFields(desk, fields);
+        deliveries = new DeliveryFields(desk, fields);
+        answers = new FuelAnswers(desk);
+        gallons = new GallonsTable(desk);
+        tickets = new TicketsTable(desk);
+        element = Dom.el(
+                "div",
+                "place-body",
+                Parts.of(
+                        "level",
+                        "Level through the year",
+                        "From the gauge\u2019s reading on, filled again at the refill gauge.",
+                        answers.level(),
+                        answers.when()),
+                Parts.of("year", "The year", "", answers.year(), gallons.element()),
+                Parts.of("spell", "A cold spell and a power cut", "", answers.spell()),
+                Parts.of(
+                        "climate",
+                        "Climate",
+                        "Mean temperature of each month; the weather office has them.",
+                        climate.element()),
+                Parts.of("heating", "Heating", "", uses.heating()),
+                Parts.of(
+                        "water",
+                        "Hot water",
+                        "By volume here; how it is made and mixed has a place of its own.",
+                        uses.hotWater()),
+                Parts.of(
+                        "others",
+                        "Other uses",
+                        "Range, dryer, fireplace, grill, pool, generator: gallons a year, or hours a day.",
+                        uses.others()),
+                Parts.of("truck", "Supplier", "", deliveries.supplier()),
+                Parts.of("tickets", "Delivery tickets", "", deliveries.tickets(), tickets.element()),
+                Parts.of("doubts", "Doubts", "", answers.doubts()));
+        afterwards = new Afterwards(element, this::work);
+    }
+
+    @Override
+    public Element element() {
+        return element;
+    }
+
+    @Override
+    public void show(boolean write) {
+        boolean fresh = uses.draw();
+        fresh |= deliveries.draw();
+        fields.show(write || fresh);
+        climate.show(write);
+        if (write) {
+            afterwards.now();
+        } else {
+            afterwards.soon();
+        }
+    }
+
+    /** Works the figures out from the last plan that could be read. */
+    void work() {
+        Optional<Plan> plan = desk.session().review().map(Review::plan);
+        if (plan.isEmpty()) {
+            return;
+        }
+        TankReport tank = TankStudy.of(plan.get());
+        FuelReport fuel = FuelYear.of(plan.get(), tank);
+        answers.show(plan.get(), tank, fuel);
+        gallons.show(plan.get(), fuel);
+        tickets.show(fuel.calibration());
+    }
+
+    @Override
+    public void focus(String pointer) {
+        if (pointer.startsWith(MonthCells.MEANS)) {
+            FieldList.focus(climate.months().entry(0).getElement());
+        } else {
+            fields.focus(pointer);
+        }
+    }
+
+    @Override
+    public Map<String, String> heard() {
+        Map<String, String> out = new LinkedHashMap<>(fields.heard());
+        out.putAll(climate.months().heard());
+        return out;
+    }
+
+    FieldList fields() {
+        return fields;
+    }
+
+    ClimateFields climate() {
+        return climate;
+    }
+
+    UseFields uses() {
+        return uses;
+    }
+
+    DeliveryFields deliveries() {
+        return deliveries;
+    }
+
+    FuelAnswers answers() {
+        return answers;
+    }
+
+    GallonsTable gallons() {
+        return gallons;
+    }
+
+    TicketsTable tickets() {
+        return tickets;
+    }
+}

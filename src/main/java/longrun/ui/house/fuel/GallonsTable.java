@@ -1,0 +1,112 @@
+package longrun.ui.house.fuel;
+
+import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.List;
+import longrun.fuel.FuelReport;
+import longrun.origin.Months;
+import longrun.plan.Plan;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.UnitSystem;
+import longrun.ui.frame.WhereFrom;
+import longrun.ui.house.HouseDesk;
+import longrun.ui.house.Names;
+import longrun.ui.house.OriginSteps;
+import longrun.ui.house.figure.FigureText;
+
+/** Gallons by month and use; a use that is not known is said so, never a zero. */
+final class GallonsTable {
+
+    private final HouseDesk desk;
+    private final Element head = Dom.el("thead", "");
+    private final Element body = Dom.el("tbody", "");
+    private final WhereFrom from = new WhereFrom("from-gallons");
+    private final Element element;
+    private String shown = "";
+
+    GallonsTable(HouseDesk desk) {
+        this.desk = desk;
+        Element box = Dom.el("div", "row-box", Dom.el("table", "plain gallons", head, body))
+                .setAttribute("tabindex", "0")
+                .setAttribute("role", "group")
+                .setAttribute("aria-label", "Gas by month and use");
+        element = Dom.el("div", "", box, from.ask(), from.list());
+    }
+
+    Element element() {
+        return element;
+    }
+
+    String shown() {
+        return shown;
+    }
+
+    void show(Plan plan, FuelReport fuel) {
+        List<String> uses = List.copyOf(fuel.monthlyByUse().keySet());
+        List<List<String>> rows = new ArrayList<>();
+        List<String> titles = new ArrayList<>(List.of(""));
+        uses.forEach(u -> titles.add(name(plan, u)));
+        titles.add("All");
+        rows.add(titles);
+        for (int m = 0; m < 12; m++) {
+            List<String> row = new ArrayList<>(List.of(Climate.MONTHS.get(m)));
+            for (Months months : fuel.monthlyByUse().values()) {
+                row.add(cell(months, m));
+            }
+            row.add(cell(fuel.monthlyGal(), m));
+            rows.add(row);
+        }
+        List<String> year = new ArrayList<>(List.of("Year"));
+        for (String use : uses) {
+            var figure = fuel.byUse().get(use);
+            year.add(figure == null || !figure.isKnown() ? "not known" : number(figure.number()));
+        }
+        year.add(fuel.annualGal().isKnown() ? number(fuel.annualGal().number()) : "not known");
+        rows.add(year);
+        from.show(OriginSteps.of(fuel.monthlyGal().origin()));
+        write(rows);
+    }
+
+    private static String name(Plan plan, String use) {
+        return switch (use) {
+            case "heating" -> "Heating";
+            case "hot-water" -> "Hot water";
+            default -> Names.capital(Names.of(plan, use));
+        };
+    }
+
+    private String cell(Months months, int m) {
+        return months.isKnown() ? number(months.get(m)) : "not known";
+    }
+
+    private String number(double gallons) {
+        double shownAs = desk.units() == UnitSystem.METRIC ? gallons * 3.785411784 : gallons;
+        return String.format(java.util.Locale.ROOT, shownAs < 10 ? "%.1f" : "%,.0f", shownAs);
+    }
+
+    private void write(List<List<String>> rows) {
+        String now = FigureText.unit("gal", desk.units()) + rows;
+        if (now.equals(shown)) {
+            return;
+        }
+        shown = now;
+        head.removeAllChildren();
+        body.removeAllChildren();
+        Element top = Dom.el(
+                "tr",
+                "",
+                Dom.text("th", "", FigureText.unit("gal", desk.units())).setAttribute("scope", "col"));
+        rows.get(0)
+                .subList(1, rows.get(0).size())
+                .forEach(t -> top.appendChild(Dom.text("th", "", t).setAttribute("scope", "col")));
+        head.appendChild(top);
+        for (List<String> row : rows.subList(1, rows.size())) {
+            Element tr = Dom.el(
+                    "tr",
+                    row.get(0).equals("Year") ? "tot" : "",
+                    Dom.text("th", "", row.get(0)).setAttribute("scope", "row"));
+            row.subList(1, row.size()).forEach(c -> tr.appendChild(Dom.text("td", "", c)));
+            body.appendChild(tr);
+        }
+    }
+}

@@ -1,0 +1,271 @@
+package longrun.ui.house.fuel;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.vaadin.flow.dom.Element;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import longrun.plan.ApplianceKind;
+import longrun.ui.frame.Dom;
+import longrun.ui.house.ChoiceField;
+import longrun.ui.house.Field;
+import longrun.ui.house.FieldList;
+import longrun.ui.house.HouseDesk;
+import longrun.ui.house.NumberField;
+import longrun.ui.house.QuantityField;
+import longrun.ui.house.Shown;
+import longrun.ui.house.figure.Bases;
+
+/** What burns gas and how much of it: heating, hot water, and the rest. */
+final class UseFields {
+
+    private static final String OTHERS = "/use/others";
+
+    private final HouseDesk desk;
+    private final FieldList fields;
+    private final Element heating = Dom.el("div", "blocks");
+    private final Element others = Dom.el("div", "blocks");
+    private List<String> heatingShown = List.of();
+    private int othersShown = -1;
+
+    UseFields(HouseDesk desk, FieldList fields) {
+        this.desk = desk;
+        this.fields = fields;
+    }
+
+    Element heating() {
+        return Dom.el(
+                "div",
+                "",
+                heating,
+                Dom.el(
+                        "div",
+                        "grid",
+                        quantity(
+                                "/use/indoorTemp",
+                                "Indoors",
+                                "68 \u00b0F is taken where none is written; common practice.",
+                                Shown.TEMPERATURE)));
+    }
+
+    Element hotWater() {
+        Map<String, String> ways = new LinkedHashMap<>();
+        ways.put("on-demand-only", "an on-demand heater alone");
+        ways.put("storage-only", "a storage heater alone");
+        ways.put("series", "storage, then on-demand");
+        return Dom.el(
+                "div",
+                "grid",
+                fields.add(new ChoiceField(
+                                desk,
+                                "/use/hotWater/arrangement",
+                                "Hot water comes from",
+                                "I don\u2019t know",
+                                () -> ways))
+                        .element(),
+                quantity(
+                        "/use/hotWater/dailyVolume",
+                        "Hot water a day",
+                        "About 15 to 20 gal a person; common practice.",
+                        Shown.GALLONS),
+                quantity(
+                        "/use/hotWater/useTemp",
+                        "As warm as",
+                        "At the tap; 105 \u00b0F is common practice.",
+                        Shown.TEMPERATURE),
+                appliance("/use/hotWater/onDemand/appliance", "The on-demand heater is"),
+                quantity(
+                        "/use/hotWater/onDemand/efficiency",
+                        "Its efficiency",
+                        "On its yellow label, as a share of the heat.",
+                        Shown.SHARE));
+    }
+
+    Element others() {
+        Element add = Dom.button("act", "Add a use");
+        add.addEventListener("click", e -> addOther());
+        return Dom.el("div", "", others, Dom.el("div", "acts", add));
+    }
+
+    void addOther() {
+        desk.session().change(d -> {
+            ObjectNode use = d.withObject("/use");
+            JsonNode there = use.path("others");
+            // One use may be written without a list.
+            var list = there.isArray()
+                    ? (com.fasterxml.jackson.databind.node.ArrayNode) there
+                    : JsonNodeFactory.instance.arrayNode();
+            if (there.isObject()) {
+                list.add(there);
+            }
+            list.addObject();
+            use.set("others", list);
+        });
+    }
+
+    private void remove(int index) {
+        othersShown = -1;
+        desk.session().remove(OTHERS + "/" + index);
+    }
+
+    /** Draws blocks anew where their number changed; true where it did. */
+    boolean draw() {
+        boolean fresh = drawHeating();
+        int now = desk.session().at(OTHERS).size();
+        if (now != othersShown && !desk.session().at(OTHERS).isObject()) {
+            othersShown = now;
+            fields.removeBelow(OTHERS);
+            others.removeAllChildren();
+            for (int i = 0; i < now; i++) {
+                others.appendChild(other(i));
+            }
+            fresh = true;
+        }
+        return fresh;
+    }
+
+    private boolean drawHeating() {
+        List<String> bases = Bases.of(desk.session(), "/use/heating");
+        if (bases.equals(heatingShown)) {
+            return false;
+        }
+        heatingShown.forEach(fields::removeBelow);
+        heatingShown = bases;
+        heating.removeAllChildren();
+        for (String at : bases) {
+            heating.appendChild(Dom.el(
+                    "div",
+                    "grid",
+                    appliance(at + "/appliance", "Heated by"),
+                    quantity(
+                            at + "/designLoad",
+                            "The house loses",
+                            "On the coldest morning; from a heat loss calculation.",
+                            Shown.HEAT),
+                    quantity(
+                            at + "/efficiency",
+                            "Efficiency",
+                            "On the yellow label, as a share of the heat.",
+                            Shown.SHARE),
+                    quantity(
+                            at + "/balanceTemp",
+                            "No heat is needed above",
+                            "Where none is written 65 \u00b0F, the base of published degree days; the year then reads high.",
+                            Shown.TEMPERATURE)));
+        }
+        return true;
+    }
+
+    private Element other(int i) {
+        String at = OTHERS + "/" + i;
+        Element remove = Dom.button("ask", "Remove this use");
+        remove.addEventListener("click", e -> remove(i));
+        NumberField hours = fields.add(new NumberField(
+                desk, at + "/hoursPerDay", "or hours a day", "At full input, or at the share beside it."));
+        return Dom.el(
+                "div",
+                "block",
+                Dom.el(
+                        "div",
+                        "grid",
+                        appliance(at + "/appliance", "Burnt by"),
+                        quantity(
+                                at + "/volumePerYear",
+                                "Gas a year",
+                                "A range burns about 35 gal a year; common practice.",
+                                Shown.GALLONS),
+                        hours.element(),
+                        quantity(
+                                at + "/load",
+                                "at this share of its input",
+                                "All of it, where nothing is written.",
+                                Shown.SHARE)),
+                months(at),
+                remove);
+    }
+
+    /** The months it burns in, each a switch; with none chosen it burns all year. */
+    private Element months(String at) {
+        Element row = Dom.el("div", "ans")
+                .setAttribute("role", "group")
+                .setAttribute("aria-label", "Months it burns in; none chosen is all year");
+        for (int m = 1; m <= 12; m++) {
+            BigDecimal month = BigDecimal.valueOf(m);
+            boolean on = has(desk.session().at(at + "/months"), m);
+            Element button = Dom.button(on ? "on" : "", Climate.MONTHS.get(m - 1))
+                    .setAttribute("aria-pressed", String.valueOf(on));
+            button.addEventListener("click", e -> {
+                boolean was = has(desk.session().at(at + "/months"), month.intValue());
+                Dom.setClass(button, "on", !was);
+                button.setAttribute("aria-pressed", String.valueOf(!was));
+                desk.session().change(d -> toggle(d, at, month));
+            });
+            row.appendChild(button);
+        }
+        return row;
+    }
+
+    private static boolean has(JsonNode months, int month) {
+        for (JsonNode m : months) {
+            if (m.asInt() == month) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static void toggle(ObjectNode draft, String at, BigDecimal month) {
+        if (!(draft.at(at) instanceof ObjectNode use)) {
+            return;
+        }
+        var now = JsonNodeFactory.instance.arrayNode();
+        boolean was = false;
+        for (JsonNode m : use.path("months")) {
+            if (m.asInt() == month.intValue()) {
+                was = true;
+            } else {
+                now.add(m);
+            }
+        }
+        if (!was) {
+            now.add(DecimalNode.valueOf(month));
+        }
+        if (now.isEmpty()) {
+            use.remove("months");
+        } else {
+            use.set("months", now);
+        }
+    }
+
+    private <Q extends longrun.quantity.Quantity> Element quantity(
+            String at, String label, String help, Shown<Q> shown) {
+        return add(new QuantityField<>(desk, at, label, help, shown, true, ""));
+    }
+
+    private Element appliance(String at, String label) {
+        return add(new ChoiceField(desk, at, label, "not chosen yet", this::appliances));
+    }
+
+    private Element add(Field field) {
+        return fields.add(field).element();
+    }
+
+    private Map<String, String> appliances() {
+        Map<String, String> out = new LinkedHashMap<>();
+        desk.session().at("/appliances").forEach(a -> {
+            String id = a.path("id").asText();
+            String kind = a.path("kind").asText();
+            String label = java.util.Arrays.stream(ApplianceKind.values())
+                    .filter(k -> k.written().equals(kind))
+                    .map(ApplianceKind::label)
+                    .findFirst()
+                    .orElse(id);
+            out.put(id, a.path("name").asText(label));
+        });
+        return out;
+    }
+}

@@ -1,0 +1,169 @@
+package longrun.ui.house.tank;
+
+import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longrun.quantity.Show;
+import longrun.tank.Demand;
+import longrun.tank.StandardTanks;
+import longrun.tank.TankReport;
+import longrun.ui.frame.Dom;
+import longrun.ui.house.HouseDesk;
+import longrun.ui.house.Names;
+import longrun.ui.house.figure.FigureSlot;
+import longrun.ui.house.figure.FigureText;
+
+/** What follows for the tank: what is asked of it, what it holds, the smallest that would do. */
+final class TankAnswers {
+
+    private final HouseDesk desk;
+    private final Element demandRows = Dom.el("tbody", "");
+    private final Element demands;
+    private final Element sizes = Dom.el("div", "");
+    private final Map<String, FigureSlot> holds = new LinkedHashMap<>();
+    private final Element volumes = Dom.el("dl", "slots");
+    private String demandsShown = "";
+    private String sizesShown = "";
+
+    TankAnswers(HouseDesk desk) {
+        this.desk = desk;
+        Element head = Dom.el("tr", "");
+        for (String name : List.of("asked of it", "Btu/h", "the tank", "can be held")) {
+            head.appendChild(Dom.text("th", "", name).setAttribute("scope", "col"));
+        }
+        demands = Dom.el("table", "plain", Dom.el("thead", "", head), demandRows);
+        for (String[] each : new String[][] {
+            {"usable", "Usable, from a fill to the refill gauge"},
+            {"usable-low", "Usable where the gauge is 5 % off"},
+            {"now", "In the tank at the gauge\u2019s reading"},
+            {"left", "Left at the refill gauge"},
+            {"full", "Filled"},
+            {"water", "Water capacity, all together"},
+            {"least", "Least pressure it must keep"}
+        }) {
+            FigureSlot slot = new FigureSlot(desk, each[0], each[1]);
+            holds.put(each[0], slot);
+            volumes.appendChild(slot.element());
+        }
+    }
+
+    Element demands() {
+        return Dom.el("div", "row-box", demands)
+                .setAttribute("tabindex", "0")
+                .setAttribute("role", "group")
+                .setAttribute("aria-label", "What is asked of the tank");
+    }
+
+    Element volumes() {
+        return volumes;
+    }
+
+    Element sizes() {
+        return sizes;
+    }
+
+    FigureSlot held(String id) {
+        FigureSlot slot = holds.get(id);
+        if (slot == null) {
+            throw new IllegalArgumentException(id);
+        }
+        return slot;
+    }
+
+    void show(TankReport r) {
+        showDemands(r);
+        showSizes(r);
+        held("usable").show(r.usableGal(), "");
+        held("usable-low").show(r.usableGaugeLowGal(), "A float gauge may stand so far off.");
+        held("now").show(r.nowGal(), "");
+        held("left").show(r.refillGal(), "");
+        held("full").show(r.fullGal(), "80 % of the water capacity, so that warm liquid has room.");
+        held("water").show(r.waterGal(), "");
+        held("least").show(r.leastPsig(), "");
+    }
+
+    private void showDemands(TankReport r) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Demand d : r.demands()) {
+            rows.add(List.of(Names.capital(d.name()), FigureText.words(d.btuh(), desk.units()), status(d), hold(d)));
+        }
+        if (rows.toString().equals(demandsShown)) {
+            return;
+        }
+        demandsShown = rows.toString();
+        demandRows.removeAllChildren();
+        for (List<String> row : rows) {
+            Element tr = Dom.el("tr", "", Dom.text("th", "", row.get(0)).setAttribute("scope", "row"));
+            row.subList(1, 4).forEach(cell -> tr.appendChild(Dom.text("td", "", cell)));
+            demandRows.appendChild(tr);
+        }
+    }
+
+    static String status(Demand d) {
+        return switch (d.status()) {
+            case CARRIES -> "carries it, also at 20 psig";
+            case DOUBTFUL -> "carries it by the rule, not at 20 psig";
+            case SHORT -> "falls short of it";
+            case UNKNOWN -> "not known";
+        };
+    }
+
+    private String hold(Demand d) {
+        if (d.status() != Demand.Status.SHORT) {
+            return d.status() == Demand.Status.UNKNOWN ? "" : "without end";
+        }
+        if (d.withoutEnd()) {
+            return "as long as there is liquid";
+        }
+        return d.holdMinutes().isKnown() ? FigureText.words(d.holdMinutes(), desk.units()) : "not known";
+    }
+
+    private void showSizes(TankReport r) {
+        List<String> said = new ArrayList<>();
+        for (TankReport.SizeChoice c : r.smallest()) {
+            said.add(said(c));
+        }
+        if (said.toString().equals(sizesShown)) {
+            return;
+        }
+        sizesShown = said.toString();
+        sizes.removeAllChildren();
+        said.forEach(words -> sizes.appendChild(Dom.text("p", "", words)));
+    }
+
+    String sizesSaid() {
+        return sizesShown;
+    }
+
+    private String said(TankReport.SizeChoice c) {
+        String where = c.underground() ? "Buried: " : "Above ground: ";
+        Optional<StandardTanks.Size> size = c.size();
+        if (size.isPresent()) {
+            StandardTanks.Size s = size.get();
+            return where + Show.plain(s.waterGal()) + " gal, " + Show.plain(s.diameterIn()) + " by "
+                    + Show.plain(s.lengthIn()) + " in.; it gives " + FigureText.words(c.capacityBtuh(), desk.units())
+                    + c.distances().map(d -> distances(d, c.underground())).orElse("") + ".";
+        }
+        if (c.missing().isEmpty()) {
+            return where + "no standard tank gives everything firing its vapour; ask for two, or for a vaporiser.";
+        }
+        return where + "not known; needs "
+                + c.missing().stream()
+                        .limit(2)
+                        .map(m -> m.words())
+                        .reduce((a, b) -> a + "; " + b)
+                        .orElse("") + ".";
+    }
+
+    private static String distances(StandardTanks.Distances d, boolean underground) {
+        String off =
+                "; at least " + Show.plain(d.buildingFt()) + " ft from a building and from a line that may be built on";
+        String alone = d.aloneFt() < d.buildingFt() ? ", " + Show.plain(d.aloneFt()) + " ft where it stands alone" : "";
+        return off
+                + alone
+                + (underground || d.betweenFt() == 0 ? "" : ", " + Show.plain(d.betweenFt()) + " ft between tanks");
+    }
+}

@@ -1,0 +1,202 @@
+package longrun.ui.house.tank;
+
+import com.vaadin.flow.dom.Element;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import longrun.plan.Orientation;
+import longrun.plan.TankKind;
+import longrun.quantity.Show;
+import longrun.tank.StandardTanks;
+import longrun.ui.frame.Dom;
+import longrun.ui.house.AnswerField;
+import longrun.ui.house.Field;
+import longrun.ui.house.FieldList;
+import longrun.ui.house.HouseDesk;
+import longrun.ui.house.NumberField;
+import longrun.ui.house.QuantityField;
+import longrun.ui.house.Shown;
+import longrun.ui.house.WordsField;
+
+/** What is asked of one tank entry: what it is, what its gauge says, and the few things only a supplier knows. */
+final class TankFields {
+
+    private final HouseDesk desk;
+    private final FieldList fields;
+    private final String at;
+    private final Element sizes = Dom.el("div", "ans sizes-offered").setAttribute("role", "group");
+    private final Element weight;
+    private final Element depth;
+    private final Element element;
+    private String offered = "";
+
+    TankFields(HouseDesk desk, FieldList fields, String at) {
+        this.desk = desk;
+        this.fields = fields;
+        this.at = at;
+        sizes.setAttribute("aria-label", "Standard sizes");
+        weight = field(new QuantityField<>(
+                desk,
+                at + "/propaneWeight",
+                "Propane when full",
+                "On the cylinder\u2019s collar.",
+                Shown.WEIGHT,
+                true,
+                ""));
+        depth = field(new QuantityField<>(
+                desk,
+                at + "/axisDepth",
+                "Depth of its axis",
+                "From the ground down to the middle of the tank; where none is entered, one foot of cover is taken.",
+                Shown.LENGTH,
+                true,
+                ""));
+        Element capacity = field(new QuantityField<>(
+                desk,
+                at + "/waterCapacity",
+                "Holds, water",
+                "On the data plate, as water capacity; it is never filled with gas to more than about 80 %.",
+                Shown.GALLONS,
+                true,
+                ""));
+        capacity.appendChild(sizes);
+        element = Dom.el(
+                "div",
+                "grid",
+                field(AnswerField.of(desk, at + "/kind", "It is a", named("asme", "tank", "cylinder", "cylinder"))),
+                capacity,
+                weight,
+                field(AnswerField.of(
+                        desk, at + "/orientation", "It lies", named("horizontal", "lying", "vertical", "upright"))),
+                field(AnswerField.of(
+                        desk,
+                        at + "/placement",
+                        "It stands",
+                        named("above-ground", "above ground", "underground", "buried"))),
+                depth,
+                field(new NumberField(desk, at + "/count", "How many alike", "One, where nothing is written.")),
+                field(new QuantityField<>(
+                        desk,
+                        at + "/refillAt",
+                        "Refill at",
+                        "Gauge reading at which it is filled again; 20 to 30 % is common practice.",
+                        Shown.SHARE,
+                        true,
+                        "")),
+                field(new QuantityField<>(
+                        desk,
+                        at + "/gauge",
+                        "Gauge",
+                        "What it says today, in percent; a cylinder\u2019s, also the pounds left.",
+                        Shown.SHARE,
+                        true,
+                        "")),
+                field(new WordsField(
+                        desk,
+                        at + "/gaugeDate",
+                        "Read on",
+                        "Year-month-day, such as 2026-10-01; the dates count from it.")));
+    }
+
+    /** What the supplier or the regulator's sheet knows. */
+    Element supplier() {
+        return Dom.el(
+                "div",
+                "grid",
+                field(new QuantityField<>(
+                        desk,
+                        at + "/leastTankPressure",
+                        "Least tank pressure",
+                        "The first regulator\u2019s least inlet; where none is entered 10.7 psi, the rule\u2019s own basis.",
+                        Shown.TANK_PRESSURE,
+                        true,
+                        "")),
+                field(new QuantityField<>(
+                        desk,
+                        at + "/vapourCapacity",
+                        "The supplier\u2019s own figure",
+                        "Vapour on the coldest morning at the refill gauge; it overrules the figures here.",
+                        Shown.HEAT,
+                        true,
+                        "")));
+    }
+
+    /** The distances a code asks for. */
+    Element distances() {
+        Element grid = Dom.el("div", "grid");
+        grid.appendChild(
+                distance("/toBuilding", "To the building", "From the shell to the nearest important building."),
+                distance("/toPropertyLine", "To the property line", "To a line that may be built on."),
+                distance(
+                        "/toOpeningBelow",
+                        "To an opening below",
+                        "Nearest window, door or well whose lowest edge is below the relief valve."),
+                distance("/toIntake", "To an air intake", "Of a sealed appliance or a ventilator."),
+                distance("/toIgnition", "To what can light gas", "Switch, motor, air conditioner, flame."),
+                distance("/betweenTanks", "Between tanks", "Shell to shell."));
+        return grid;
+    }
+
+    private Element distance(String name, String label, String help) {
+        return field(new QuantityField<>(
+                desk,
+                at + name,
+                label,
+                help + " More than so much is written as > 25 ft.",
+                Shown.LENGTH,
+                true,
+                "there is none"));
+    }
+
+    private static Map<String, String> named(String... pairs) {
+        Map<String, String> out = new LinkedHashMap<>();
+        for (int i = 0; i < pairs.length; i += 2) {
+            out.put(pairs[i], pairs[i + 1]);
+        }
+        return out;
+    }
+
+    private Element field(Field field) {
+        return fields.add(field).element();
+    }
+
+    Element element() {
+        return element;
+    }
+
+    /** Shows what depends on the other entries. */
+    void show() {
+        boolean cylinder = desk.session().text(at + "/kind").equals("cylinder");
+        Dom.show(weight, cylinder);
+        Dom.show(depth, desk.session().text(at + "/placement").equals("underground"));
+        offer(cylinder);
+    }
+
+    /** The standard sizes of its kind and of the way it lies. */
+    private void offer(boolean cylinder) {
+        boolean upright = desk.session().text(at + "/orientation").equals("vertical");
+        List<StandardTanks.Size> all = StandardTanks.all().stream()
+                .filter(s -> cylinder ? s.kind() == TankKind.CYLINDER : s.kind() == TankKind.ASME)
+                .filter(s -> cylinder || (s.orientation() == Orientation.VERTICAL) == upright)
+                .toList();
+        List<Double> gallons = all.stream()
+                .map(StandardTanks.Size::waterGal)
+                .distinct()
+                .sorted()
+                .toList();
+        String stored = desk.session().text(at + "/waterCapacity");
+        String now = gallons + stored;
+        if (now.equals(offered)) {
+            return;
+        }
+        offered = now;
+        sizes.removeAllChildren();
+        for (double g : gallons) {
+            String text = Show.plain(g) + " gal";
+            Element button = Dom.button(stored.equals(text) ? "on" : "", text)
+                    .setAttribute("aria-pressed", String.valueOf(stored.equals(text)));
+            button.addEventListener("click", e -> desk.session().choose(at + "/waterCapacity", text));
+            sizes.appendChild(button);
+        }
+    }
+}

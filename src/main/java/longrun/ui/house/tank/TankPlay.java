@@ -1,0 +1,183 @@
+package longrun.ui.house.tank;
+
+import com.fasterxml.jackson.databind.node.TextNode;
+import com.vaadin.flow.dom.Element;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import longrun.drawing.VapourPlot;
+import longrun.origin.Confidence;
+import longrun.origin.Figure;
+import longrun.plan.GaugeReading;
+import longrun.plan.Plan;
+import longrun.tank.TankMoment;
+import longrun.tank.TankReport;
+import longrun.tank.TankStudy;
+import longrun.ui.frame.Dom;
+import longrun.ui.house.DraftTree;
+import longrun.ui.house.HouseDesk;
+import longrun.ui.house.figure.Drawing;
+import longrun.ui.house.figure.FigureSlot;
+import longrun.ui.house.figure.Slider;
+
+/** The vapour plot with two sliders to play with. What is entered stays until a reading is kept. */
+final class TankPlay {
+
+    private static final String MORNING = "coldest morning";
+
+    private final HouseDesk desk;
+    private final Drawing plot = new Drawing("Vapour against the temperature of the air");
+    private final Slider gauge;
+    private final Slider air;
+    private final FigureSlot rule;
+    private final FigureSlot at20;
+    private final Element keep = Dom.button("act", "Keep this reading");
+    private final Element back = Dom.button("ask", "Back to what is entered");
+    private final Element kept = Dom.text("p", "s q", "").setAttribute("role", "status");
+    private final Element element;
+    private Optional<Plan> plan = Optional.empty();
+    private Optional<TankReport> report = Optional.empty();
+    private String base = "/tank";
+    private boolean played;
+
+    TankPlay(HouseDesk desk) {
+        this.desk = desk;
+        gauge = new Slider("play-gauge", "Gauge", 0, 95, v -> Math.round(v) + " %", v -> play());
+        air = new Slider("play-air", "Air", -50, 60, v -> signed(v) + " \u00b0F", v -> play());
+        rule = new FigureSlot(desk, "rule", "Vapour by the rule");
+        at20 = new FigureSlot(desk, "at20", "Kept at 20 psig");
+        keep.addEventListener("click", e -> keep(e.getEventData().getString(TODAY)))
+                .addEventData(TODAY);
+        back.addEventListener("click", e -> restore());
+        element = Dom.el(
+                "div",
+                "",
+                plot.element(),
+                Dom.el("div", "plays", gauge.element(), air.element()),
+                Dom.el("div", "acts", keep, back),
+                kept,
+                Dom.el("dl", "slots", rule.element(), at20.element()));
+    }
+
+    /** The day it is where the browser stands. */
+    static final String TODAY =
+            "new Date(Date.now() - new Date().getTimezoneOffset() * 60000).toISOString().slice(0, 10)";
+
+    private static String signed(double v) {
+        long whole = Math.round(v);
+        return whole < 0 ? "\u2212" + -whole : String.valueOf(whole);
+    }
+
+    Element element() {
+        return element;
+    }
+
+    Slider gauge() {
+        return gauge;
+    }
+
+    Slider air() {
+        return air;
+    }
+
+    FigureSlot rule() {
+        return rule;
+    }
+
+    FigureSlot at20() {
+        return at20;
+    }
+
+    Drawing plot() {
+        return plot;
+    }
+
+    Element keepButton() {
+        return keep;
+    }
+
+    /** Shows a plan's tank; sliders a person has moved stay where they are. */
+    void show(Plan shownPlan, TankReport shownReport, String tankAt) {
+        plan = Optional.of(shownPlan);
+        report = Optional.of(shownReport);
+        base = tankAt;
+        if (played) {
+            draw();
+        } else {
+            restore();
+        }
+    }
+
+    private void restore() {
+        played = false;
+        plan.flatMap(TankPlay::refill).ifPresent(gauge::put);
+        plan.map(TankStudy::design).filter(Figure::isKnown).ifPresent(f -> air.put(f.number()));
+        Dom.retext(kept, "");
+        draw();
+    }
+
+    private static Optional<Double> refill(Plan plan) {
+        return plan.allTanks().stream()
+                .flatMap(t -> t.refillAt().findValue().stream())
+                .flatMap(g -> g instanceof GaugeReading.Share s
+                        ? java.util.stream.Stream.of(s.share().percent())
+                        : java.util.stream.Stream.empty())
+                .findFirst();
+    }
+
+    private void play() {
+        played = true;
+        Dom.retext(kept, "");
+        draw();
+    }
+
+    /** Writes the gauge played with as today's reading. */
+    private void keep(String today) {
+        String percent = Math.round(gauge.value()) + " %";
+        desk.session().change(d -> {
+            DraftTree.put(d, base + "/gauge", TextNode.valueOf(percent));
+            DraftTree.put(d, base + "/gaugeDate", TextNode.valueOf(today));
+        });
+        Dom.retext(kept, "Kept as the gauge\u2019s reading of " + today + "; undo takes it back.");
+    }
+
+    private void draw() {
+        if (plan.isEmpty() || report.isEmpty()) {
+            return;
+        }
+        TankReport r = report.get();
+        Dom.show(back, played);
+        VapourPlot shown;
+        if (played) {
+            TankMoment moment = TankStudy.at(
+                    plan.get(),
+                    Figure.given("gauge", gauge.value(), "%", "as played with", Confidence.MEMORY),
+                    Figure.given("air", air.value(), "degF", "as played with", Confidence.MEMORY));
+            shown = new VapourPlot(
+                    "the tank at " + Math.round(gauge.value()) + " %",
+                    moment.curve(),
+                    Figure.given("air", air.value(), "degF", "as played with", Confidence.MEMORY),
+                    isDesign() ? MORNING : "as you slide",
+                    moment.vapour(),
+                    moment.at20Psig(),
+                    r.demands().get(0).btuh(),
+                    r.supplier() ? moment.vapour().value() : OptionalDouble.empty(),
+                    r.derived());
+        } else {
+            shown = VapourPlot.of(r, TankStudy.design(plan.get()), MORNING);
+        }
+        plot.show(shown.svg());
+        String where =
+                played ? "at " + gauge.said() + " and " + air.said() : "at the refill gauge on the coldest morning";
+        rule.show(
+                shown.vapour(),
+                where + (r.supplier() ? ", as the supplier says" : r.derived() ? ", derived" : "") + ".");
+        at20.show(shown.at20(), "Printed figures for one tank differ up to twofold; this is the careful one.");
+    }
+
+    private boolean isDesign() {
+        return plan.map(TankStudy::design)
+                .filter(Figure::isKnown)
+                .filter(f -> Math.abs(f.number() - air.value()) < 0.5)
+                .isPresent();
+    }
+}

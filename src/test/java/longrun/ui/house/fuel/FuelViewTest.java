@@ -1,0 +1,155 @@
+package longrun.ui.house.fuel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.vaadin.flow.component.UI;
+import longrun.Samples;
+import longrun.store.DraftStore;
+import longrun.ui.house.HouseView;
+import longrun.ui.house.OpenHouses;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** The place of the year's fuel, without a browser. */
+class FuelViewTest extends OpenHouses {
+
+    @Autowired
+    DraftStore store;
+
+    private HouseView page;
+
+    private FuelView open(String json) {
+        long id = store.create("", json).id();
+        UI.getCurrent().navigate("house/" + id + "/fuel");
+        page = (HouseView) UI.getCurrent().getCurrentView();
+        return (FuelView) page.placeShown();
+    }
+
+    private static String demo() {
+        return Samples.text("data/demo/orchard-house.json");
+    }
+
+    @Test
+    void daysOfAFillAndTheDayToCallAreTold() {
+        FuelView place = open(demo());
+        assertThat(place.answers().slot("coldest").shown()).matches("4[0-9](\\.\\d)? days");
+        assertThat(place.answers().slot("warmest").shown()).endsWith(" days");
+        assertThat(place.answers().slot("call").shown()).isEqualTo("21 Nov 2026");
+        assertThat(place.answers().slot("next").shown()).isEqualTo("28 Nov 2026");
+        assertThat(place.answers().plot().shown()).contains("call by 21 Nov");
+    }
+
+    @Test
+    void gallonsOfEveryMonthAndUseStandInTheTable() {
+        FuelView place = open(demo());
+        assertThat(place.gallons().shown())
+                .contains("Heating", "Hot water", "Range", "Jan", "Year")
+                .doesNotContain("not known");
+    }
+
+    @Test
+    void aUseThatIsNotKnownIsNeverZero() {
+        FuelView place = open(demo().replace("\"designLoad\": \"38,000 Btu/h\", ", ""));
+        assertThat(place.gallons().shown()).contains("not known");
+        assertThat(place.answers().slot("annual").shown()).isEqualTo("not known");
+        assertThat(place.answers().slot("cost").shown()).isEqualTo("not known");
+        assertThat(place.answers().plot().shown()).contains("not known yet");
+    }
+
+    @Test
+    void aClimateToBeginWithSaysWhereItIsFrom() {
+        FuelView place = open("{\"format\":\"longrun-plan/1\"}");
+        place.climate().begin();
+        assertThat(page.session().at("/site/monthlyMeanTemp")).hasSize(12);
+        assertThat(page.session().text("/site/monthlyMeanTemp/0")).isEqualTo("19 degF");
+        assertThat(place.climate().saidNow()).contains("cold inland", "secondary");
+    }
+
+    @Test
+    void unfinishedMeansWaitWithoutHoldingUpTheHouse() {
+        FuelView place = open("{\"format\":\"longrun-plan/1\"}");
+        for (int m = 0; m < 12; m++) {
+            assertThat(page.session().errors()).isEmpty();
+            assertThat(page.session().at("/site/monthlyMeanTemp").isMissingNode())
+                    .isTrue();
+            place.climate().months().entry(m).getElement().setProperty("value", String.valueOf(30 + m));
+            place.climate().months().typed(m, String.valueOf(30 + m));
+        }
+        assertThat(page.session().at("/site/monthlyMeanTemp")).hasSize(12);
+        assertThat(page.session().at("/site/monthlyMeanTempBegun").isMissingNode())
+                .isTrue();
+    }
+
+    @Test
+    void aWrongMeanIsSaidAtItsMonth() {
+        FuelView place = open(demo());
+        place.climate().months().typed(3, "mild");
+        assertThat(place.climate().months().entry(3).isWrong()).isTrue();
+        assertThat(place.climate().months().entry(2).isWrong()).isFalse();
+        assertThat(page.session().text("/site/monthlyMeanTempBegun/3")).isEqualTo("mild");
+    }
+
+    @Test
+    void everyErrorOfAFileOfDaysIsNamedAtOnce() {
+        FuelView place = open(demo());
+        String before = page.session().draft().toString();
+        place.climate().take("winter.csv", "date,high,low\n2025-01-01,34,18\n2025-13-01,34,18\n2025-01-03,mild,18\n");
+        assertThat(place.climate().errorsShown()).hasSize(2);
+        assertThat(place.climate().errorsShown().get(0)).startsWith("winter.csv:3:date");
+        assertThat(place.climate().errorsShown().get(1)).startsWith("winter.csv:4:high");
+        assertThat(page.session().draft().toString()).isEqualTo(before);
+    }
+
+    @Test
+    void meansAreMadeFromAYearOfDays() {
+        FuelView place = open("{\"format\":\"longrun-plan/1\"}");
+        StringBuilder csv = new StringBuilder("date,high,low\n");
+        for (int m = 1; m <= 12; m++) {
+            csv.append(String.format(java.util.Locale.ROOT, "2025-%02d-10,%d,%d%n", m, 40 + m, 20 + m));
+        }
+        place.climate().take("year.csv", csv.toString());
+        assertThat(page.session().text("/site/monthlyMeanTemp/0")).isEqualTo("31 degF");
+        assertThat(page.session().text("/site/monthlyMeanTemp/11")).isEqualTo("42 degF");
+    }
+
+    @Test
+    void ticketsAreHeldAgainstTheModel() {
+        String tickets = "\"deliveries\": [{\"date\":\"2025-11-20\",\"volume\":\"240 gal\"},"
+                + "{\"date\":\"2026-01-05\",\"volume\":\"251 gal\"},{\"date\":\"2026-02-20\",\"volume\":\"255 gal\"}],";
+        FuelView place = open(demo().replace("\"use\": {", tickets + "\"use\": {"));
+        assertThat(place.tickets().said()).contains("K-factor", "of the model");
+    }
+
+    @Test
+    void weeksWithoutTruckAreWarnedOf() {
+        FuelView place = open(demo());
+        page.session()
+                .change(d -> d.withObject("/site")
+                        .putArray("unreachable")
+                        .addObject()
+                        .put("from", "01-04")
+                        .put("to", "01-17"));
+        assertThat(place.answers().warned()).hasSize(1);
+        assertThat(place.answers().warned().get(0)).contains("4 Jan and 17 Jan");
+    }
+
+    @Test
+    void aUseAddedStandsInTheList() {
+        FuelView place = open(demo());
+        place.uses().addOther();
+        assertThat(page.session().at("/use/others")).hasSize(2);
+        assertThat(place.fields()
+                        .find("/use/others/1/hoursPerDay")
+                        .orElseThrow()
+                        .pointer())
+                .isEqualTo("/use/others/1/hoursPerDay");
+        place.deliveries().addTicket();
+        assertThat(page.session().errors()).isEmpty();
+    }
+
+    @Test
+    void doubtsAndWhatWasTakenAreSaid() {
+        FuelView place = open(demo());
+        assertThat(place.answers().doubted()).anyMatch(d -> d.contains("90,502"));
+    }
+}

@@ -1,0 +1,130 @@
+package longrun.ui.house.tank;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.dom.DomEvent;
+import com.vaadin.flow.dom.Element;
+import com.vaadin.flow.internal.nodefeature.ElementListenerMap;
+import elemental.json.Json;
+import elemental.json.JsonObject;
+import longrun.Samples;
+import longrun.store.DraftStore;
+import longrun.ui.house.HouseView;
+import longrun.ui.house.OpenHouses;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** The place of the tank, without a browser: a 500 gal tank lying above ground, refilled at 30 %, 8 degF. */
+class TankViewTest extends OpenHouses {
+
+    @Autowired
+    DraftStore store;
+
+    private HouseView page;
+
+    private TankView open(String json) {
+        long id = store.create("", json).id();
+        UI.getCurrent().navigate("house/" + id + "/tank");
+        page = (HouseView) UI.getCurrent().getCurrentView();
+        return (TankView) page.placeShown();
+    }
+
+    private static String demo() {
+        return Samples.text("data/demo/orchard-house.json");
+    }
+
+    private static void fire(Element e, String event, JsonObject data) {
+        e.getNode().getFeature(ElementListenerMap.class).fireEvent(new DomEvent(e, event, data));
+    }
+
+    private static void slide(Element slider, String value) {
+        JsonObject data = Json.createObject();
+        data.put("element.value", value);
+        data.put("for", "trailing");
+        fire(slider, "input", data);
+    }
+
+    @Test
+    void theRuleAndTheDoubtBesideItAreShown() {
+        TankView place = open(demo());
+        assertThat(place.play().rule().shown()).isEqualTo("433,000 Btu/h");
+        assertThat(place.play().at20().shown()).isEqualTo("202,000 Btu/h");
+        assertThat(place.play().plot().shown()).contains(">need<", "coldest morning");
+    }
+
+    @Test
+    void aTankAtTheRefillGaugeHoldsWhatIsUsableLess() {
+        TankView place = open(demo());
+        assertThat(place.answers().held("usable").shown()).isEqualTo("250 gal");
+        assertThat(place.answers().held("usable-low").shown()).isEqualTo("225 gal");
+        assertThat(place.answers().held("now").shown()).isEqualTo("310 gal");
+    }
+
+    @Test
+    void playingMovesTheFiguresAndLeavesTheDraftAlone() {
+        TankView place = open(demo());
+        String before = page.session().draft().toString();
+        slide(place.play().air().input(), "-10");
+        assertThat(place.play().rule().shown()).isEqualTo("155,000 Btu/h");
+        assertThat(place.play().at20().shown()).isEqualTo("0 Btu/h");
+        slide(place.play().gauge().input(), "80");
+        assertThat(place.play().rule().shown()).isNotEqualTo("155,000 Btu/h");
+        assertThat(page.session().draft().toString()).isEqualTo(before);
+    }
+
+    @Test
+    void aReadingIsKeptWithItsDayOnlyWhenAskedTo() {
+        TankView place = open(demo());
+        slide(place.play().gauge().input(), "47");
+        JsonObject today = Json.createObject();
+        today.put(TankPlay.TODAY, "2026-11-03");
+        fire(place.play().keepButton(), "click", today);
+        assertThat(page.session().text("/tank/gauge")).isEqualTo("47 %");
+        assertThat(page.session().text("/tank/gaugeDate")).isEqualTo("2026-11-03");
+        page.session().undo();
+        assertThat(page.session().text("/tank/gauge")).isEqualTo("62 %");
+    }
+
+    @Test
+    void anEmptyPlaceSaysWhatIsMissingAndDrawsNoZero() {
+        TankView place = open("{\"format\":\"longrun-plan/1\"}");
+        assertThat(place.play().rule().shown()).isEqualTo("not known");
+        assertThat(place.play().plot().shown()).contains("Missing: the tank").doesNotContain(">by the rule<");
+        assertThat(place.answers().held("usable").shown()).isEqualTo("not known");
+        assertThat(place.answers().sizesSaid()).contains("not known; needs");
+    }
+
+    @Test
+    void theSmallestTankIsToldWithItsDistances() {
+        TankView place = open(demo());
+        assertThat(place.answers().sizesSaid()).contains("Above ground: 320 gal", "10 ft from a building");
+    }
+
+    @Test
+    void aGaugeTypedIsWorkedOutAMomentAfterTheKey() {
+        TankView place = open(demo());
+        page.session().set("/tank/refillAt", "20 %");
+        assertThat(place.answers().held("usable").shown()).isEqualTo("250 gal");
+        place.work();
+        assertThat(place.answers().held("usable").shown()).isEqualTo("300 gal");
+    }
+
+    @Test
+    void aWrongEntryKeepsTheFiguresBeforeIt() {
+        TankView place = open(demo());
+        page.session().set("/tank/waterCapacity", "five hundred");
+        place.work();
+        assertThat(place.play().rule().shown()).isEqualTo("433,000 Btu/h");
+        assertThat(page.session().error("/tank/waterCapacity")).isPresent();
+    }
+
+    @Test
+    void everyTankOfAListHasItsFields() {
+        String two =
+                "[{\"kind\":\"asme\",\"waterCapacity\":\"500 gal\"},{\"kind\":\"asme\",\"waterCapacity\":\"320 gal\"}]";
+        TankView place = open("{\"format\":\"longrun-plan/1\",\"tanks\":" + two + "}");
+        assertThat(place.fields().find("/tanks/1/toBuilding").orElseThrow().pointer())
+                .isEqualTo("/tanks/1/toBuilding");
+    }
+}
