@@ -2,6 +2,7 @@
 // list from a spreadsheet is handed over whole instead of falling into one field.
 
 const fields = (line) => [...line.querySelectorAll('.main .in')];
+const first = (line) => line.querySelector('.main [data-first]') ?? fields(line)[0];
 const lines = (table) => [...table.querySelectorAll('tbody')];
 let before = new WeakMap();
 
@@ -14,15 +15,15 @@ function go(field) {
 function nextLine(table, line) {
   const all = lines(table);
   const next = all[all.indexOf(line) + 1];
-  if (next) { go(fields(next)[0]); return; }
+  if (next) { go(first(next)); return; }
   // The line after the one being typed is on its way: go there when it comes.
   const wait = new MutationObserver(() => {
     const came = line.nextElementSibling;
-    if (came) { wait.disconnect(); if (line.contains(document.activeElement)) go(fields(came)[0]); }
+    if (came) { wait.disconnect(); if (line.contains(document.activeElement)) go(first(came)); }
   });
   if (fields(line).some((f) => f.value.trim() !== '')) {
     wait.observe(table, { childList: true, subtree: true });
-    setTimeout(() => wait.disconnect(), 2000);
+    setTimeout(() => wait.disconnect(), 15000);
   }
 }
 

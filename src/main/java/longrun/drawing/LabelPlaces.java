@@ -46,6 +46,13 @@ final class LabelPlaces {
         return out;
     }
 
+    /** Below or above a box, else beside it. */
+    static List<Label> under(String key, List<List<Label.Words>> lines, Box box) {
+        List<Label> out = new ArrayList<>(beside(key, lines, box));
+        java.util.Collections.rotate(out.subList(0, 8), 2);
+        return out;
+    }
+
     /** Along a leg, on either side of it. */
     static List<Label> along(String key, String text, Stroke leg, Direction way) {
         List<List<Label.Words>> lines = List.of(List.of(new Label.Words(text, "tq")));

@@ -117,7 +117,7 @@ final class Layout {
 
     /** How long a leg is drawn before it is stretched: longer for longer ones, but never to scale. */
     private double drawn(Run.Leg leg) {
-        double small = model.runs().size() > 14 ? 0.85 : 1;
+        double small = model.runs().size() > 14 ? 0.75 : 0.85;
         return small * Math.max(52, Math.min(150, 38 + 16 * Math.sqrt(leg.known() ? leg.feet() : 9)));
     }
 

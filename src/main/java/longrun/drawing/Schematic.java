@@ -125,7 +125,7 @@ public final class Schematic {
             RouteModel.Tree tree = model.trees().get(t);
             Point start = placed.starts().get(t);
             if (tree.atTank()) {
-                labels.place(LabelPlaces.beside("", heading(model.tankWords()), TankSymbol.box(start)));
+                labels.place(LabelPlaces.under("", heading(model.tankWords()), TankSymbol.box(start)));
             }
             if (tree.regulator() >= 0) {
                 regulator(labels, tree.regulator(), start);

@@ -22,6 +22,9 @@ public final class PressureOrigins {
             "drop by the code's equation in flow form, %s pressure (2018 International Fuel Gas Code 402.4)";
 
     private final Pressures pressures;
+    /** A way of more sections than this is summed up: each has its own figure, and a reader has had enough. */
+    private static final int SECTIONS_NAMED = 40;
+
     private final Piping piping;
 
     public PressureOrigins(Pressures pressures) {
@@ -130,6 +133,14 @@ public final class PressureOrigins {
         List<Integer> way = new ArrayList<>();
         for (int s = outlet.section(); s >= 0; s = piping.parent(s)) {
             way.add(0, s);
+        }
+        if (way.size() > SECTIONS_NAMED) {
+            double lost = pressures.regulator(outlet.regulator()).settingInWc().orElse(Double.NaN)
+                    - outlet.pressureInWc().orElse(Double.NaN);
+            inputs.add(leaf(
+                    "drop of the " + way.size() + " sections on the way",
+                    Double.isNaN(lost) ? OptionalDouble.empty() : OptionalDouble.of(lost)));
+            way.clear();
         }
         for (int s : way) {
             inputs.add(Origin.derived(

@@ -13,6 +13,7 @@ import longrun.fuel.FuelYear;
 import longrun.hotwater.Altitude;
 import longrun.piping.MissingEntries;
 import longrun.piping.Piping;
+import longrun.piping.UsualInputs;
 import longrun.plan.Plan;
 import longrun.pressure.Headroom;
 import longrun.pressure.PressureFindings;
@@ -48,6 +49,7 @@ public final class Reviewer {
         Pressures pressures = Pressures.of(sizing);
         RuleReport rules = Rules.check(House.of(plan));
         List<Finding> findings = new ArrayList<>(MissingEntries.of(piping));
+        findings.addAll(UsualInputs.of(plan));
         findings.addAll(SizingFindings.of(sizing));
         List<Finding> pressureFindings = PressureFindings.of(pressures);
         findings.addAll(notYetSaid(rules.findings(), findings, pressureFindings));

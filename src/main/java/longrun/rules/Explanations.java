@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -41,6 +42,11 @@ public final class Explanations {
             throw new IllegalArgumentException("no rule is called " + rule);
         }
         return found;
+    }
+
+    /** The explanation of a rule; empty for what is told elsewhere, such as a size. */
+    public static Optional<Explanation> find(String rule) {
+        return Optional.ofNullable(ALL.get(rule));
     }
 
     private static Map<String, Explanation> load() {

@@ -9,6 +9,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -29,7 +30,9 @@ import org.springframework.boot.test.web.server.LocalServerPort;
  * A program started on a free port and a Chromium to look at it with. Every test has pages of its own; what a page says
  * in its console as an error is collected, and a test that leaves one behind fails.
  */
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT)
+@SpringBootTest(
+        webEnvironment = WebEnvironment.RANDOM_PORT,
+        properties = "longrun.data=target/browser-houses/${random.uuid}")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 public abstract class BrowserTest {
 
@@ -45,6 +48,7 @@ public abstract class BrowserTest {
 
     @BeforeAll
     void startBrowser() throws IOException {
+        PlaywrightAssertions.setDefaultAssertionTimeout(20_000); // a shared machine may be slow; no fact hangs on it
         Map<String, String> env = new HashMap<>(System.getenv());
         env.put("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1");
         playwright = Playwright.create(new Playwright.CreateOptions().setEnv(env));

@@ -87,7 +87,7 @@ class FindingsTest {
         assertThat(LineRegulatorLoss.of(pressures(RIGHT))).isEmpty();
         Finding over = only(LineRegulatorLoss.of(pressures(RIGHT.replace("\"0.5 psi\"", "\"0.51 psi\""))));
         assertThat(over.severity()).isEqualTo(Severity.MUST_FIX);
-        assertThat(over.found()).isEqualTo("line regulator L loses 0.51 psi at its load");
+        assertThat(over.found()).isEqualTo("Line regulator L loses 0.51 psi at its load");
         Finding unknown = only(LineRegulatorLoss.of(pressures(RIGHT.replace("\"lossAtLoad\":\"0.5 psi\",", ""))));
         assertThat(unknown.severity()).isEqualTo(Severity.CAUTION);
         assertThat(unknown.ask()).isPresent();

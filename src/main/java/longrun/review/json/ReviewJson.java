@@ -24,11 +24,13 @@ public final class ReviewJson {
 
     private final Review review;
     private final SizingOrigins sizingOrigins;
+    private final PressureJson pressure;
     private final Map<String, Supplier<Origin>> origins = new LinkedHashMap<>();
 
     private ReviewJson(Review review) {
         this.review = review;
         this.sizingOrigins = new SizingOrigins(review);
+        this.pressure = new PressureJson(review);
     }
 
     /**
@@ -60,7 +62,7 @@ public final class ReviewJson {
         for (int i = 0; i < review.piping().sectionCount(); i++) {
             section(sections.add(), i);
         }
-        new PressureJson(review).write(root);
+        pressure.write(root);
         review.tank().ifPresent(t -> TankJson.write(t, root.child("tank")));
         review.fuel().ifPresent(f -> FuelJson.write(f, root.child("fuel")));
         if (review.fuel().isPresent()) {
@@ -85,7 +87,7 @@ public final class ReviewJson {
         out.number("measuredFt", size.measuredFt(), () -> sizingOrigins.measuredRun(i));
         out.number("allowanceFt", size.allowanceFt(), () -> sizingOrigins.allowance(i));
         out.text("longestRunTo", size.longestRunTo().map(Outlet::id));
-        PressureJson.stage(review, out, i);
+        pressure.stage(out, i);
     }
 
     private void section(Out out, int i) {
@@ -111,7 +113,7 @@ public final class ReviewJson {
                         .map(r -> r.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')));
         out.text("table", size.table().filter(t -> size.row().isPresent()).map(t -> t.id()));
         out.text("confidence", size.confidence().map(Confidence::written));
-        PressureJson.section(review, out, i);
+        pressure.section(out, i);
     }
 
     private static void finding(Out out, Finding f) {

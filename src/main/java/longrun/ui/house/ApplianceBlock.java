@@ -14,6 +14,7 @@ final class ApplianceBlock {
 
     private static final Map<String, String> GASES = new LinkedHashMap<>();
     private static final Map<String, String> VENTS = new LinkedHashMap<>();
+    private static final Map<String, String> CONDENSATES = new LinkedHashMap<>();
 
     static {
         GASES.put("propane", "propane");
@@ -23,6 +24,9 @@ final class ApplianceBlock {
         VENTS.put("fan", "by a fan");
         VENTS.put("draft", "by a chimney\u2019s draft");
         VENTS.put("none", "there is none");
+        CONDENSATES.put("drained", "drained");
+        CONDENSATES.put("neutralised", "neutralised, then drained");
+        CONDENSATES.put("none", "none; it makes none");
     }
 
     private final HouseDesk desk;
@@ -99,8 +103,44 @@ final class ApplianceBlock {
                                 fields.add(AnswerField.of(desk, at + "/vent", "What it burns leaves", VENTS))
                                         .element()),
                         plate),
+                more(fields),
                 findings,
                 gone);
+    }
+
+    /** What is asked once the appliance has its place. */
+    private Element more(FieldList fields) {
+        return Dom.el(
+                "details",
+                "more",
+                Dom.text("summary", "", "More about where it stands"),
+                Dom.el(
+                        "div",
+                        "grid",
+                        distance(fields, "terminalAboveGrade", "End of its vent above the ground", "no end outdoors"),
+                        distance(
+                                fields,
+                                "terminalToRegulator",
+                                "End of its vent to a regulator\u2019s vent",
+                                "there is none"),
+                        distance(fields, "ignitionAboveFloor", "Its spark or flame above the floor", "there is none"),
+                        fields.add(AnswerField.of(desk, at + "/condensate", "Its condensate is", CONDENSATES))
+                                .element(),
+                        fields.add(AnswerField.yesNo(
+                                        desk, at + "/freezePower", "Its freeze protection works in an outage"))
+                                .element()));
+    }
+
+    private Element distance(FieldList fields, String name, String label, String none) {
+        return fields.add(new QuantityField<>(
+                        desk,
+                        at + "/" + name,
+                        label,
+                        "As measured; > 25 ft where it is far.",
+                        Shown.LENGTH,
+                        true,
+                        none))
+                .element();
     }
 
     Element element() {
@@ -113,7 +153,7 @@ final class ApplianceBlock {
         String kind = appliance.path("kind").asText("appliance").replace('-', ' ');
         Dom.retext(title, appliance.path("name").asText(Names.capital(kind)));
         List<Finding> own = desk.session().findings().stream()
-                .filter(f -> f.field().startsWith(at + "/"))
+                .filter(f -> f.field().startsWith(at + "/") && PlaceKind.APPLIANCES.holds(f.field()))
                 .toList();
         if (own.equals(findingsShown)) {
             return;

@@ -49,7 +49,8 @@ public final class FieldList {
     }
 
     public static void focus(Element target) {
-        target.executeJs("setTimeout(() => { this.focus(); this.scrollIntoView({block: 'center'}); })");
+        target.executeJs(
+                "setTimeout(() => { this.closest('details')?.setAttribute('open', ''); this.focus(); this.scrollIntoView({block: 'center'}); })");
     }
 
     public Map<String, String> heard() {

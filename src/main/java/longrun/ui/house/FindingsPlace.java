@@ -1,22 +1,69 @@
 package longrun.ui.house;
 
 import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import longrun.finding.AskWhom;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.ui.frame.Dom;
+import longrun.ui.frame.Scale;
 
-/** What is wrong or doubtful, and the questions to take along, each with the way to the field that mends it. */
+/**
+ * What is wrong or doubtful, and the questions to take along: by severity, by place, or by who can answer. Each has the
+ * way to the field that mends it and the answer it was given; below them stand all rules with their state.
+ */
 final class FindingsPlace implements Place {
 
+    /** How the findings are sorted. */
+    enum Sorting {
+        SEVERITY("By severity", "what could harm first"),
+        PLACE("By place", "one thing after another"),
+        WHOM("By who can answer", "questions to take along");
+
+        private final String title;
+        private final String note;
+
+        Sorting(String title, String note) {
+            this.title = title;
+            this.note = note;
+        }
+    }
+
     private final HouseDesk desk;
-    private final Element element = Dom.el("div", "place-body");
-    private List<Finding> shown = List.of();
-    private boolean drawn;
+    private final FieldList fields = new FieldList();
+    private final Scale<Sorting> sorting;
+    private final Element groups = Dom.el("div", "groups");
+    private final RuleList rules;
+    private final Element element;
+    private Sorting by = Sorting.SEVERITY;
+    private String shown = "?";
 
     FindingsPlace(HouseDesk desk) {
         this.desk = desk;
+        sorting = new Scale<>(
+                "sorting", "h-sorting", List.of(Sorting.values()), s -> Scale.Choice.of(s.title, s.note), this::sort);
+        sorting.setValue(by);
+        rules = new RuleList(desk);
+        element = Dom.el(
+                "div",
+                "place-body",
+                Dom.el(
+                        "section",
+                        "part",
+                        Dom.text("h3", "vh", "How they are sorted").setAttribute("id", "h-sorting"),
+                        sorting.getElement()),
+                groups,
+                rules.element());
+    }
+
+    /** Sorts them another way. */
+    void sort(Sorting wanted) {
+        by = wanted;
+        sorting.setValue(wanted);
+        show(true);
     }
 
     @Override
@@ -27,48 +74,109 @@ final class FindingsPlace implements Place {
     @Override
     public void show(boolean write) {
         List<Finding> now = desk.session().findings();
-        if (drawn && now.equals(shown)) {
-            return;
+        // What is typed into an answer does not draw its line anew.
+        String key = by + " " + desk.session().at("/answers").size() + " "
+                + now.stream()
+                        .map(f -> f.rule() + f.at() + f.field() + f.found() + f.required() + f.isOpen())
+                        .toList();
+        boolean fresh = !key.equals(shown);
+        if (fresh) {
+            shown = key;
+            fields.clear();
+            groups.removeAllChildren();
+            draw(now);
         }
-        drawn = true;
-        shown = now;
-        element.removeAllChildren();
-        part(
-                "Must fix",
-                now.stream().filter(f -> f.severity() == Severity.MUST_FIX).toList());
-        part(
-                "Caution",
-                now.stream().filter(f -> f.severity() == Severity.CAUTION).toList());
-        Element questions = Dom.el("section", "part", Dom.text("h3", "", "Questions to take along"));
-        QuestionsByWhom.of(now).forEach((whom, asked) -> {
-            questions.appendChild(Dom.text("h4", "", QuestionsByWhom.heading(whom)));
-            asked.forEach(f -> questions.appendChild(line(f)));
-        });
-        if (questions.getChildCount() == 1) {
-            questions.appendChild(Dom.text("p", "lede", "No question is open in what has been entered so far."));
-        }
-        element.appendChild(questions);
+        fields.show(write || fresh);
+        rules.show();
     }
 
-    private void part(String title, List<Finding> findings) {
-        if (!findings.isEmpty()) {
-            Element part = Dom.el("section", "part", Dom.text("h3", "", title));
-            findings.forEach(f -> part.appendChild(line(f)));
-            element.appendChild(part);
+    private void draw(List<Finding> now) {
+        List<Finding> open = now.stream().filter(Finding::isOpen).toList();
+        Map<String, List<Finding>> sorted = switch (by) {
+            case SEVERITY -> bySeverity(open);
+            case PLACE -> byPlace(open);
+            case WHOM -> byWhom(open);
+        };
+        sorted.forEach(this::group);
+        if (sorted.isEmpty()) {
+            groups.appendChild(Dom.text("p", "lede", "Nothing is found or asked in what has been entered so far."));
+        }
+        List<Finding> answered = now.stream().filter(f -> !f.isOpen()).toList();
+        if (!answered.isEmpty()) {
+            group("Answered by whoever decides", answered);
         }
     }
 
-    private Element line(Finding f) {
-        return HouseFinding.of(f, desk);
+    private static Map<String, List<Finding>> bySeverity(List<Finding> open) {
+        Map<String, List<Finding>> out = new LinkedHashMap<>();
+        for (Severity each : Severity.values()) {
+            List<Finding> own = open.stream().filter(f -> f.severity() == each).toList();
+            if (!own.isEmpty()) {
+                out.put(
+                        switch (each) {
+                            case MUST_FIX -> "Must fix";
+                            case CAUTION -> "Caution";
+                            case NOTE -> "Questions and notes";
+                        },
+                        own);
+            }
+        }
+        return out;
+    }
+
+    private Map<String, List<Finding>> byPlace(List<Finding> open) {
+        Map<String, List<Finding>> out = new LinkedHashMap<>();
+        for (Finding f : open) {
+            String name =
+                    desk.session().review().map(r -> Names.of(r.plan(), f.at())).orElse(f.at());
+            String title = switch (name) {
+                case "plan" -> "The plan as a whole";
+                case "site" -> "The house and its ground";
+                case "tank" -> "The tank";
+                case "hot-water" -> "Hot water";
+                default -> Names.capital(name);
+            };
+            out.computeIfAbsent(title, k -> new ArrayList<>()).add(f);
+        }
+        return out;
+    }
+
+    private static Map<String, List<Finding>> byWhom(List<Finding> open) {
+        Map<String, List<Finding>> out = new LinkedHashMap<>();
+        Map<AskWhom, List<Finding>> asked = QuestionsByWhom.of(open);
+        asked.forEach((whom, all) -> out.put(QuestionsByWhom.heading(whom), all));
+        List<Finding> others =
+                open.stream().filter(f -> f.severity() != Severity.NOTE).toList();
+        if (!others.isEmpty()) {
+            out.put("No question: to be mended", others);
+        }
+        return out;
+    }
+
+    private void group(String title, List<Finding> findings) {
+        Element part = Dom.el("section", "part", Dom.text("h3", "", title + ", " + findings.size()));
+        findings.forEach(f -> part.appendChild(
+                Dom.el("div", "", HouseFinding.of(f, desk).appendChild(FindingReply.of(desk, fields, f)))));
+        groups.appendChild(part);
     }
 
     @Override
     public void focus(String pointer) {
-        // Nothing is entered here; each finding leads to its own field.
+        if (pointer.startsWith("/answers")) {
+            fields.focus(pointer);
+        }
     }
 
     @Override
     public Map<String, String> heard() {
-        return Map.of();
+        return fields.heard();
+    }
+
+    String groupsShown() {
+        return groups.getTextRecursively();
+    }
+
+    FieldList fields() {
+        return fields;
     }
 }

@@ -117,8 +117,9 @@ final class HouseAnswer {
         List<Finding> findings = desk.session().findings();
         mustFix.show(Optional.of(String.valueOf(now.mustFix())), "", "");
         mustFix.mark("has-must", now.mustFix() > 0);
-        showMust(
-                findings.stream().filter(f -> f.severity() == Severity.MUST_FIX).toList());
+        showMust(findings.stream()
+                .filter(f -> f.severity() == Severity.MUST_FIX && f.isOpen())
+                .toList());
         open.show(Optional.of(String.valueOf(now.questions())), "", "");
         open.note(QuestionsByWhom.counts(findings));
         spoken.put("must", now.mustFix() == 0 ? "" : now.mustFix() + " must fix");
@@ -187,6 +188,13 @@ final class HouseAnswer {
         Optional<OptionalInt> chosen = desk.lineInHand().map(review.piping()::findSection);
         if (chosen.isPresent() && chosen.get().isPresent()) {
             return chosen.get();
+        }
+        // None chosen: the line that leaves the last regulator, where the house begins.
+        for (int i = review.piping().stages().size() - 1; i >= 0; i--) {
+            Stage stage = review.piping().stages().get(i);
+            if (!stage.sections().isEmpty()) {
+                return OptionalInt.of(stage.sections().get(0));
+            }
         }
         return review.piping().sectionCount() == 0 ? OptionalInt.empty() : OptionalInt.of(0);
     }
@@ -276,9 +284,14 @@ final class HouseAnswer {
         mustShown = must;
         mustList.removeAllChildren();
         for (Finding f : must.subList(0, Math.min(3, must.size()))) {
-            Element go = Dom.button("ask", Sentence.of(f.found()));
-            go.addEventListener("click", e -> desk.goTo(f.field()));
-            mustList.appendChild(go);
+            String words = Sentence.of(f.found());
+            if (PlaceKind.find(f.field()).isPresent()) {
+                Element go = Dom.button("ask", words);
+                go.addEventListener("click", e -> desk.goTo(f.field()));
+                mustList.appendChild(go);
+            } else {
+                mustList.appendChild(Dom.text("span", "line", words));
+            }
         }
     }
 }

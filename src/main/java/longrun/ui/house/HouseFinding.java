@@ -2,6 +2,7 @@ package longrun.ui.house;
 
 import com.vaadin.flow.dom.Element;
 import java.util.Locale;
+import longrun.finding.Answer;
 import longrun.finding.Finding;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
@@ -17,10 +18,12 @@ public final class HouseFinding {
                 .orElseGet(() -> Sentence.of(called(f, desk) + f.found())
                         + (f.remedy().isBlank() ? "" : " " + Sentence.of(f.remedy())));
         Element line = FindingLine.sentence(f.severity(), words);
-        if (!f.field().isEmpty()) {
+        f.answer().ifPresent(a -> line.appendChild(Dom.text("span", "q", " " + answered(a))));
+        Element acts = Dom.el("span", "find-acts");
+        if (PlaceKind.find(f.field()).isPresent()) {
             Element go = Dom.button("ask go", "go to the entry");
             go.addEventListener("click", e -> desk.goTo(f.field()));
-            line.appendChild(Dom.words(" "), go);
+            acts.appendChild(go);
         }
         Element from = Dom.text("span", "s q from-line", from(f));
         Dom.show(from, false);
@@ -30,16 +33,23 @@ public final class HouseFinding {
             Dom.show(from, open);
             ask.setAttribute("aria-expanded", String.valueOf(open));
         });
-        return line.appendChild(Dom.words(" "), ask, from);
+        acts.appendChild(ask);
+        RuleWhy.of(f.rule()).ifPresent(why -> acts.appendChild(why.ask(), why.told()));
+        return line.appendChild(Dom.words(" "), acts, from);
     }
 
     private static String called(Finding f, HouseDesk desk) {
         return desk.session()
                 .review()
                 .map(r -> Names.of(r.plan(), f.at()))
-                .filter(name -> !name.isEmpty())
+                .filter(name -> !name.isEmpty() && !f.found().contains(name))
                 .map(name -> name.equals("plan") ? "" : name + ": ")
                 .orElse("");
+    }
+
+    private static String answered(Answer a) {
+        String by = a.who().isBlank() ? "" : " by the " + a.who();
+        return Names.capital(a.says().written()) + by + (a.date().isBlank() ? "" : ", " + a.date()) + ".";
     }
 
     private static String from(Finding f) {

@@ -2,17 +2,11 @@ package longrun.ui.house;
 
 import com.vaadin.flow.dom.Element;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.function.LongConsumer;
 import longrun.ui.frame.Dom;
 
 /** What is said, and may be chosen, where a house does not stand with the store as it should. */
 final class HouseNotice {
-
-    private static final DateTimeFormatter MINUTE =
-            DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT).withZone(ZoneOffset.UTC);
 
     private final HouseSession session;
     private final LongConsumer toHouse;
@@ -43,10 +37,10 @@ final class HouseNotice {
         shown = now;
         notice.removeAllChildren();
         Dom.show(notice, !(now instanceof Standing.Kept));
-        if (now instanceof Standing.ChangedElsewhere other) {
+        if (now instanceof Standing.ChangedElsewhere) {
             say(
-                    "Another tab changed this house (at " + MINUTE.format(other.when())
-                            + " UTC). Here it stands as you left it, and nothing was overwritten. Which shall it be?",
+                    "Another tab changed this house. Here it stands as you left it, and nothing was overwritten. Which"
+                            + " shall it be?",
                     button("Take what the other tab has", () -> {
                         forgetTyped.run();
                         session.takeTheirs();

@@ -1,6 +1,5 @@
 package longrun.ui.house;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,11 +16,11 @@ final class HousePlace implements Place {
     private final FieldList fields = new FieldList();
     private final Scale<PressureCut> cuts;
     private final Element cutNote = Dom.text("p", "lede start-note", "");
-    private final Element regulators = Dom.el("div", "blocks");
+    private final RegulatorList regulators;
     private final RoomList rooms;
     private final AmendmentList amendments;
+    private final CodeChange changed;
     private final Element element;
-    private String regulatorsShown = "";
 
     HousePlace(HouseDesk desk) {
         this.desk = desk;
@@ -31,8 +30,10 @@ final class HousePlace implements Place {
                 List.of(PressureCut.values()),
                 c -> new Scale.Choice(c.title(), c.note(), Optional.of(StartPictures.of(c.picture()))),
                 c -> desk.session().change(c::into));
+        regulators = new RegulatorList(desk, fields);
         rooms = new RoomList(desk, fields);
         amendments = new AmendmentList(desk, fields);
+        changed = new CodeChange(desk);
         element = Dom.el(
                 "div",
                 "place-body",
@@ -47,10 +48,10 @@ final class HousePlace implements Place {
                         "Choose the picture that looks like yours; it fills in the regulators and the pipe between them.",
                         cuts.getElement(),
                         cutNote,
-                        regulators),
+                        regulators.element()),
                 part("site", "Where it stands", "", site()),
                 part("rooms", "Rooms that hold appliances", "", rooms.element()),
-                part("code", "The code that decides", "", code(), amendments.element()));
+                part("code", "The code that decides", "", code(), amendments.element(), changed.element()));
     }
 
     private static Element part(String id, String title, String note, Element... content) {
@@ -123,10 +124,11 @@ final class HousePlace implements Place {
     @Override
     public void show(boolean write) {
         showCut();
-        boolean fresh = showRegulators();
+        boolean fresh = regulators.draw();
         fresh |= rooms.draw();
         fresh |= amendments.draw();
         fields.show(write || fresh);
+        changed.show();
     }
 
     private void showCut() {
@@ -140,47 +142,6 @@ final class HousePlace implements Place {
                 can
                         ? "Not chosen yet. Whoever sells the gas knows which it is."
                         : "This house has regulators of its own arrangement, which no picture here shows.");
-    }
-
-    private boolean showRegulators() {
-        JsonNode all = desk.session().at("/regulators");
-        StringBuilder key = new StringBuilder();
-        all.forEach(r -> key.append(r.path("id").asText())
-                .append(' ')
-                .append(r.path("kind").asText())
-                .append(';'));
-        if (key.toString().equals(regulatorsShown)) {
-            return false;
-        }
-        regulatorsShown = key.toString();
-        regulators.removeAllChildren();
-        fields.removeBelow("/regulators");
-        for (int i = 0; i < all.size(); i++) {
-            String at = "/regulators/" + i;
-            String kind = all.get(i).path("kind").asText();
-            Shown<longrun.quantity.Pressure> shown = kind.equals("first-stage") || kind.equals("two-psi")
-                    ? Shown.LINE_PRESSURE
-                    : Shown.APPLIANCE_PRESSURE;
-            Element block = Dom.el(
-                    "div",
-                    "block",
-                    Dom.text("h4", "", all.get(i).path("id").asText() + ", " + RegulatorNames.of(kind)),
-                    Dom.el(
-                            "div",
-                            "grid",
-                            field(new QuantityField<>(
-                                    desk, at + "/outlet", "Set to", "On the regulator\u2019s tag.", shown, true, "")),
-                            field(new QuantityField<>(
-                                    desk,
-                                    at + "/allowedDrop",
-                                    "Drop its pipe may use",
-                                    "0.5 in. w.c. after 11; 1 psi in a 2 or 10 psi line.",
-                                    shown,
-                                    true,
-                                    ""))));
-            regulators.appendChild(block);
-        }
-        return true;
     }
 
     @Override
@@ -203,6 +164,10 @@ final class HousePlace implements Place {
 
     FieldList fields() {
         return fields;
+    }
+
+    CodeChange changed() {
+        return changed;
     }
 
     RoomList rooms() {

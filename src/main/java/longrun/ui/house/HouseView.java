@@ -2,6 +2,7 @@ package longrun.ui.house;
 
 import com.vaadin.flow.component.DetachEvent;
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.dependency.JsModule;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.router.BeforeEnterEvent;
@@ -24,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 @Route("house/:id/:place?")
 @StyleSheet("context://frontend/run.css")
 @StyleSheet("context://frontend/house.css")
+@StyleSheet("context://frontend/route.css")
+@JsModule("context://frontend/lines.js")
+@StyleSheet("context://frontend/connections.css")
 public final class HouseView extends Frame implements BeforeEnterObserver, HasDynamicTitle, HouseDesk, Keeper.Hears {
 
     private static final String NAMELESS = "House without a name";
@@ -127,11 +131,12 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
 
     @Override
     public void goTo(String pointer) {
-        PlaceKind there = PlaceKind.of(pointer);
-        if (there != here) {
-            UI.getCurrent().navigate("house/" + session().id() + "/" + there.slug());
-        }
-        place().focus(pointer);
+        PlaceKind.find(pointer).ifPresent(there -> {
+            if (there != here) {
+                UI.getCurrent().navigate("house/" + session().id() + "/" + there.slug());
+            }
+            place().focus(pointer);
+        });
     }
 
     private void toHouse(long id) {
@@ -147,6 +152,11 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         unsent.forEach((at, typed) -> EntryAddress.of(at)
                 .filter(a -> session().holds(a.pointer()))
                 .ifPresent(a -> session().set(a.pointer(), a.stored(typed))));
+        unsent.forEach((at, typed) -> {
+            if (!at.startsWith("/")) {
+                place().typedBefore(at, typed);
+            }
+        });
         show(true);
     }
 

@@ -17,23 +17,24 @@ record Lack(String words, boolean must) {
         if (place == PlaceKind.FINDINGS) {
             return counted(session.findings(), 0, "none yet");
         }
-        List<Finding> own = session.findings().stream()
-                .filter(f -> PlaceKind.of(f.field()) == place)
-                .toList();
-        long wrong = session.errors().keySet().stream()
-                .filter(p -> PlaceKind.of(p) == place)
-                .count();
+        List<Finding> own =
+                session.findings().stream().filter(f -> place.holds(f.field())).toList();
+        long wrong = session.errors().keySet().stream().filter(place::holds).count();
         return counted(own, (int) wrong, begun(session, place) ? "nothing lacking" : "not begun");
     }
 
     private static boolean begun(HouseSession session, PlaceKind place) {
+        if (place == PlaceKind.CONNECTIONS) {
+            return !session.draft().findValues("connection").isEmpty();
+        }
         return session.draft().properties().stream()
                 .map(Map.Entry::getKey)
                 .filter(k -> !k.equals("format"))
                 .anyMatch(k -> place.holds("/" + k));
     }
 
-    private static Lack counted(List<Finding> findings, int wrong, String none) {
+    /** What findings come to in words; those answered are left out. */
+    static Lack counted(List<Finding> findings, int wrong, String none) {
         long must = count(findings, Severity.MUST_FIX);
         String words = java.util.stream.Stream.of(
                         wrong == 0 ? "" : wrong == 1 ? "1 entry not understood" : wrong + " entries not understood",
@@ -46,7 +47,9 @@ record Lack(String words, boolean must) {
     }
 
     static long count(List<Finding> findings, Severity severity) {
-        return findings.stream().filter(f -> f.severity() == severity).count();
+        return findings.stream()
+                .filter(f -> f.severity() == severity && f.isOpen())
+                .count();
     }
 
     static String several(long count, String what) {

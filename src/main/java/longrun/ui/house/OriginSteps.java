@@ -18,15 +18,31 @@ public final class OriginSteps {
     }
 
     private static void add(Origin origin, List<WhereFrom.Step> steps) {
-        List<List<String>> inputs = origin.inputs().stream()
-                .map(i -> List.of(i.figure(), i.value()))
-                .toList();
+        String value = plain(origin.value());
         String held = origin.confidence().map(c -> "; held as " + c.written()).orElse("");
-        steps.add(new WhereFrom.Step(origin.figure() + ": " + origin.value(), origin.how() + held + ".", inputs));
+        List<List<String>> sum = new ArrayList<>();
+        String from = "";
+        if (origin.inputs().size() == 1) {
+            Origin only = origin.inputs().get(0);
+            from = "; from " + only.figure() + ": " + plain(only.value());
+        } else {
+            origin.inputs().forEach(i -> sum.add(List.of(i.figure(), plain(i.value()))));
+        }
+        if (!sum.isEmpty()) {
+            sum.add(List.of(origin.figure(), value));
+        }
+        steps.add(new WhereFrom.Step(origin.figure() + ": " + value, origin.how() + from + held + ".", sum));
         for (Origin input : origin.inputs()) {
             if (input.confidence().isPresent() && !input.inputs().isEmpty()) {
                 add(input, steps);
             }
         }
+    }
+
+    /** A list as it was typed, without the marks of its file. */
+    private static String plain(String value) {
+        return value.startsWith("[\"") && value.endsWith("\"]")
+                ? value.substring(2, value.length() - 2).replaceAll("\"\\s*,\\s*\"", ", ")
+                : value;
     }
 }

@@ -21,4 +21,7 @@ public interface Place {
 
     /** What stands in each field as far as the page has heard, by its {@code data-at}. */
     Map<String, String> heard();
+
+    /** Takes what was typed while the program did not answer in a field whose {@code data-at} is no pointer. */
+    default void typedBefore(String at, String typed) {}
 }

@@ -1,54 +1,71 @@
 package longrun.ui.house;
 
-import java.util.List;
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import longrun.ui.house.fuel.FuelView;
+import longrun.ui.house.route.RouteView;
 import longrun.ui.house.tank.TankView;
 
-/** The places of a house in the order of the thread; each holds the entries below its pointers. */
+/** The places of a house in the order of the thread; each holds the entries whose pointers it names. */
 public enum PlaceKind {
     HOUSE(
             "house",
             "House",
             "What the house is, where it stands, and how the pressure is cut down. Any order will do.",
-            List.of("/name", "/regulators", "/site", "/rooms", "/code", "/format"),
+            "/(name|rooms|code|format)(/.*)?|/site(/(?!mainShutoff|groundTemp|monthlyMeanTemp|leadDays|unreachable|coldWater).*)?"
+                    + "|/regulators(/[0-9]+(/(?!setting|vent|underEaves|shutoffBefore|tee|unionWithin|access).*)?)?",
             HousePlace::new),
     APPLIANCES(
             "appliances",
             "Appliances",
             "Everything that burns gas, each from its own rating plate.",
-            List.of("/appliances"),
+            "/appliances(/[0-9]+(/(?!connection).*)?)?",
             AppliancesPlace::new),
+    ROUTE(
+            "route",
+            "Pipe route",
+            "From the regulator outward, as you would pace it. Enter for the next line; a list from elsewhere can be pasted.",
+            "/(sections|fittingAllowance|availableSizes|tubingTables|useMemoryTables)(/.*)?",
+            RouteView::new),
+    CONNECTIONS(
+            "connections",
+            "Connections",
+            "Each appliance\u2019s last parts, in the order the gas meets them, from the end of the pipe to the burner.",
+            "/appliances/[0-9]+/connection(/.*)?|/site/mainShutoff(/.*)?|/regulators/[0-9]+/(setting|vent.*|underEaves"
+                    + "|shutoffBefore|teeBefore|teeAfter|unionWithin|access)",
+            ConnectionsPlace::new),
     TANK(
             "tank",
             "Tank",
             "Liquid turns to gas by the warmth of the air on the wetted steel: the colder and the emptier, the less.",
-            List.of("/tank", "/tanks", "/site/groundTemp"),
+            "/(tank|tanks)(/.*)?|/site/groundTemp",
             TankView::new),
     FUEL(
             "fuel",
             "Fuel",
             "What the house burns through the year, how long a fill lasts, and when to call.",
-            List.of("/use", "/deliveries", "/site/monthlyMeanTemp", "/site/leadDays", "/site/unreachable"),
+            "/(use|deliveries)(/.*)?|/site/(monthlyMeanTemp|leadDays|unreachable|coldWater)(/.*)?",
             FuelView::new),
     FINDINGS(
             "findings",
             "Findings",
             "What is wrong or doubtful, and the questions to take along, by who can answer.",
-            List.of(),
+            "",
             FindingsPlace::new);
 
     private final String slug;
     private final String title;
     private final String lede;
-    private final List<String> pointers;
+    private final Pattern pointers;
     private final Function<HouseDesk, Place> maker;
 
-    PlaceKind(String slug, String title, String lede, List<String> pointers, Function<HouseDesk, Place> maker) {
+    PlaceKind(String slug, String title, String lede, String pointers, Function<HouseDesk, Place> maker) {
         this.slug = slug;
         this.title = title;
         this.lede = lede;
-        this.pointers = pointers;
+        this.pointers = Pattern.compile(pointers);
         this.maker = maker;
     }
 
@@ -71,27 +88,17 @@ public enum PlaceKind {
 
     /** Whether an entry stands in this place. */
     boolean holds(String pointer) {
-        return of(pointer) == this && depth(pointer) > 0;
+        return !pointer.isEmpty() && pointers.matcher(pointer).matches();
     }
 
-    /** How much of a pointer this place's nearest pointer covers; 0 where none does. */
-    private int depth(String pointer) {
-        return pointers.stream()
-                .filter(p -> pointer.equals(p) || pointer.startsWith(p + "/"))
-                .mapToInt(String::length)
-                .max()
-                .orElse(0);
+    /** The place an entry stands in; empty where no page asks for it yet. */
+    static Optional<PlaceKind> find(String pointer) {
+        return Arrays.stream(values()).filter(p -> p.holds(pointer)).findFirst();
     }
 
-    /** The place an entry stands in, by the pointer that covers most of it; the first where no place holds it. */
+    /** The place an entry stands in; the first where no page asks for it yet. */
     static PlaceKind of(String pointer) {
-        PlaceKind best = HOUSE;
-        for (PlaceKind each : values()) {
-            if (each.depth(pointer) > best.depth(pointer)) {
-                best = each;
-            }
-        }
-        return best;
+        return find(pointer).orElse(HOUSE);
     }
 
     static PlaceKind ofSlug(String slug) {

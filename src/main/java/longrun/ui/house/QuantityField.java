@@ -46,12 +46,11 @@ public final class QuantityField<Q extends Quantity> implements Field {
                 : Optional.of(answer(none, () -> desk.session().choose(pointer, "none")));
         entry.getElement().addEventListener("blur", e -> desk.session().endStep());
         Element name = Dom.el("label", "lab", Dom.words(label + " "), unit).setAttribute("for", id);
-        element = Dom.el("div", "fld", name, entry.getElement());
+        element = Dom.el("div", "fld", name, entry.getElement(), entry.said());
         if (answers.getChildCount() > 0) {
             answers.setAttribute("role", "group").setAttribute("aria-label", label + ": without a figure");
             element.appendChild(answers);
         }
-        element.appendChild(entry.said());
     }
 
     private Element answer(String says, Runnable does) {

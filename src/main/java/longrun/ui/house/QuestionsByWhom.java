@@ -17,7 +17,7 @@ final class QuestionsByWhom {
     static Map<AskWhom, List<Finding>> of(List<Finding> findings) {
         Map<AskWhom, List<Finding>> out = new EnumMap<>(AskWhom.class);
         for (Finding f : findings) {
-            if (f.severity() == Severity.NOTE) {
+            if (f.severity() == Severity.NOTE && f.isOpen()) {
                 out.computeIfAbsent(f.askWhom().orElse(AskWhom.OWNER), k -> new ArrayList<>())
                         .add(f);
             }

@@ -95,7 +95,7 @@ final class RoomList {
                 remove);
     }
 
-    private void remove(int index) {
+    void remove(int index) {
         String id = desk.session().text(ROOMS + "/" + index + "/id");
         shown = -1;
         desk.session().change(d -> {

@@ -1,5 +1,8 @@
 package longrun.ui.run;
 
+import longrun.plan.FittingAllowance;
+import longrun.quantity.Measure;
+
 /** The fitting switch: how elbows and tees add to the measured length. */
 enum Allowance {
     NONE("none", "Measured length alone"),
@@ -12,6 +15,15 @@ enum Allowance {
     Allowance(String written, String title) {
         this.written = written;
         this.title = title;
+    }
+
+    /** As it is sized with. */
+    FittingAllowance inPlan() {
+        return switch (this) {
+            case NONE -> new FittingAllowance.None();
+            case FIFTH -> new FittingAllowance.Share(Measure.RATIO.read(written));
+            case COUNTED -> new FittingAllowance.Counted();
+        };
     }
 
     /** As a plan writes it. */

@@ -1,14 +1,15 @@
 package longrun.ui.run;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import longrun.capacity.CapacityTables;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
-import longrun.piping.Piping;
 import longrun.plan.json.Reading;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
@@ -20,11 +21,15 @@ import longrun.sizing.SectionSize;
 import longrun.sizing.SectionStatus;
 import longrun.sizing.Sizing;
 import longrun.sizing.StageSize;
+import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
 /** Reads the run, sizes it, and takes from the result what the page shows. */
 @Component
-final class ReviewSizer implements Sizer {
+class ReviewSizer implements Sizer {
+
+    private static final int WARM_UPS = 200;
 
     private final Reviewer reviewer = Reviewer.standard();
 
@@ -34,23 +39,32 @@ final class ReviewSizer implements Sizer {
         if (reading.plan().isEmpty()) {
             return new Result(
                     RunAnswer.NOTHING,
+                    Map.of(),
                     reading.errors().stream()
                             .map(e -> new EntryError(e.pointer(), e.message()))
                             .toList());
         }
-        return new Result(answer(reviewer.review(reading.plan().get(), Parts.PIPING)), List.of());
+        Review review = reviewer.review(reading.plan().get(), Parts.PIPING);
+        Map<Allowance, RunAnswer> others = new EnumMap<>(Allowance.class);
+        for (Allowance a : Allowance.values()) {
+            Sizing other = Sizing.of(review.piping(), CapacityTables.standard(), a.inPlan());
+            others.put(a, new RunAnswer(lines(other), List.of()));
+        }
+        return new Result(answer(review), others, List.of());
     }
 
     private static RunAnswer answer(Review review) {
-        Sizing sizing = review.sizing();
-        Piping piping = review.piping();
-        Map<String, RunAnswer.LineAnswer> lines = new LinkedHashMap<>();
-        for (int i = 0; i < piping.sectionCount(); i++) {
-            lines.put(piping.section(i).id(), line(sizing, i));
-        }
         return new RunAnswer(
-                lines,
+                lines(review.sizing()),
                 review.findings().stream().filter(ReviewSizer::concernsRun).toList());
+    }
+
+    private static Map<String, RunAnswer.LineAnswer> lines(Sizing sizing) {
+        Map<String, RunAnswer.LineAnswer> lines = new LinkedHashMap<>();
+        for (int i = 0; i < sizing.piping().sectionCount(); i++) {
+            lines.put(sizing.piping().section(i).id(), line(sizing, i));
+        }
+        return lines;
     }
 
     /**
@@ -102,5 +116,21 @@ final class ReviewSizer implements Sizer {
                         + sizing.piping()
                                 .section(stage.longestRunTo().get().section())
                                 .id()));
+    }
+
+    /** The first key a person types is then answered as quickly as the later ones. */
+    @EventListener(ApplicationReadyEvent.class)
+    void warmUp() {
+        Thread warming = new Thread(
+                () -> {
+                    for (int i = 0; i < WARM_UPS; i++) {
+                        size(RunDraft.demo()
+                                .with(Pipe.values()[i % Pipe.values().length])
+                                .plan());
+                    }
+                },
+                "sizing warm-up");
+        warming.setDaemon(true);
+        warming.start();
     }
 }

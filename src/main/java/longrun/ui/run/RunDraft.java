@@ -65,13 +65,6 @@ final class RunDraft {
         return p;
     }
 
-    /** As {@link #plan} with another fitting switch. */
-    ObjectNode planWith(Allowance allowance) {
-        ObjectNode p = plan();
-        p.put("fittingAllowance", allowance.written());
-        return p;
-    }
-
     /** The text kept in the browser: the plan, and the material chosen before there is a line. */
     String kept() {
         return plan.toString();

@@ -1,5 +1,6 @@
 package longrun.ui.run;
 
+import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.dependency.JsModule;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.dom.Element;
@@ -25,6 +26,7 @@ import longrun.ui.frame.UnitSystem;
 public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     private final transient Sizer sizer;
+    private final transient BecomesHouse houses;
     private final transient History<RunDraft> history = new History<>(RunDraft.empty());
     private final transient Map<Allowance, RunAnswer> answers = new EnumMap<>(Allowance.class);
     private final transient LinesTable lines = new LinesTable(this, this::pasted);
@@ -51,9 +53,10 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     private int inHand;
     private boolean begun;
 
-    public RunView(Sizer sizer) {
+    public RunView(Sizer sizer, BecomesHouse houses) {
         super("Size a run", "fuel gas code, 2018");
         this.sizer = sizer;
+        this.houses = houses;
         starts = new Scale<>(
                 "start",
                 "where",
@@ -125,7 +128,10 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
             keeper.download("run.longrun.json", RunFile.write(draft()));
             Dom.retext(fileSaid, "The plan file run.longrun.json went to the browser\u2019s downloads.");
         });
-        Element s = section("sheet", "This sheet", "", Dom.el("div", "acts", demo, empty, open, save), fileSaid);
+        Element house = Dom.button("act", "Make a house of this run");
+        house.addEventListener(
+                "click", e -> UI.getCurrent().navigate("house/" + houses.keep(draft().plan()) + "/house"));
+        Element s = section("sheet", "This sheet", "", Dom.el("div", "acts", demo, empty, open, save, house), fileSaid);
         return s.setAttribute("class", "side screen-only");
     }
 
@@ -311,17 +317,12 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
             lines.write(draft, units);
         }
         lines.mark(draft, inHand);
-        Sizer.Result now = sizer.size(draft.planWith(draft.allowance()));
+        Sizer.Result now = sizer.size(draft.plan());
         wrong = WrongEntries.show(draft, lines, now.errors());
         if (wrong.isEmpty()) {
             answers.clear();
-            for (Allowance a : Allowance.values()) {
-                answers.put(
-                        a,
-                        a == draft.allowance()
-                                ? now.answer()
-                                : sizer.size(draft.planWith(a)).answer());
-            }
+            answers.putAll(now.others());
+            answers.put(draft.allowance(), now.answer());
         }
         panel.findings(shown().findings(), draft);
         showHand();

@@ -2,6 +2,7 @@ package longrun.ui.run;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Map;
 
 /** Sizes a run as typed. */
 interface Sizer {
@@ -12,9 +13,10 @@ interface Sizer {
     /**
      * Either an answer or the entries that keep one from being made.
      *
+     * @param others what the other positions of the fitting switch would give
      * @param errors empty where there is an answer
      */
-    record Result(RunAnswer answer, List<EntryError> errors) {}
+    record Result(RunAnswer answer, Map<Allowance, RunAnswer> others, List<EntryError> errors) {}
 
     Result size(ObjectNode plan);
 }

@@ -15,11 +15,13 @@ import longrun.store.Draft;
 import longrun.store.DraftStore;
 import longrun.store.ListedHouse;
 import longrun.store.Outcome;
+import longrun.ui.house.RunToHouse;
+import longrun.ui.run.BecomesHouse;
 import org.springframework.stereotype.Component;
 
 /** The houses as a list: begun, opened from a file, copied, renamed, deleted and brought back. */
 @Component
-public class HouseShelf {
+public class HouseShelf implements BecomesHouse {
 
     private static final String NAME = "name";
     private static final String DEMO = "/longrun/data/demo/orchard-house.json";
@@ -50,8 +52,12 @@ public class HouseShelf {
         return store.create("", plan.toString()).id();
     }
 
-    /** Makes a house of a plan, such as a run that has become one. */
-    public long keep(ObjectNode plan) {
+    @Override
+    public long keep(ObjectNode run) {
+        return add(RunToHouse.house(run));
+    }
+
+    private long add(ObjectNode plan) {
         return store.create(plan.path(NAME).asText(""), plan.toString()).id();
     }
 
@@ -67,7 +73,7 @@ public class HouseShelf {
             throw new NotAPlan("it is no plan file: a plan says \"format\": \"" + Plan.FORMAT + "\"");
         }
         try {
-            return keep(plan);
+            return add(plan);
         } catch (IllegalArgumentException e) {
             throw new NotAPlan(String.valueOf(e.getMessage()));
         }
@@ -96,7 +102,7 @@ public class HouseShelf {
                     plan.path(NAME).asText("").isBlank()
                             ? "Copy"
                             : plan.path(NAME).asText() + " (copy)");
-            keep(plan);
+            add(plan);
         });
     }
 

@@ -111,7 +111,17 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
                         }),
                         "Make a copy of " + name),
                 named(does("ask", "Delete", () -> delete(house)), "Delete " + name));
-        return Dom.el("li", "", link, Dom.text("span", "when", DAY.format(house.changed())), acts);
+        return Dom.el("li", "", link, when(house), acts);
+    }
+
+    /** When it was changed, by the clock of whoever looks. */
+    private static Element when(ListedHouse house) {
+        Element when = Dom.text("span", "when", DAY.format(house.changed()));
+        when.executeJs(
+                "this.textContent = new Date($0).toLocaleString('en-GB', {day: 'numeric', month: 'long',"
+                        + " year: 'numeric', hour: '2-digit', minute: '2-digit'})",
+                house.changed().toString());
+        return when;
     }
 
     private static Element named(Element button, String name) {
@@ -141,7 +151,7 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
                 "li",
                 "",
                 Dom.el("div", "", entry.getElement(), entry.said()),
-                Dom.text("span", "when", DAY.format(house.changed())),
+                when(house),
                 Dom.el("div", "acts", does("ask", "Take this name", take), does("ask", "Leave it as it was", () -> {
                     renaming = -1;
                     refresh();

@@ -18,7 +18,7 @@ public final class StartView extends Frame {
             + "<path class='pt' d='M330 50h18v20h-18zM330 86h18v20h-18z'/><circle class='pf' cx='180' cy='60' r='4'/></svg>";
     private static final String HOUSE = "<svg viewBox='0 0 360 120' aria-hidden='true'><path class='ld' d='M0 96H360'/>"
             + "<rect class='pt' x='8' y='54' width='92' height='32' rx='16'/><path class='pn' d='M26 85v11M82 85v11'/>"
-            + "<path class='p bur' d='M54 54V48H120V112H196V96'/><path class='p out' d='M196 96V70'/>"
+            + "<path class='p out' d='M54 54V44H120V96'/><path class='p bur' d='M120 96V112H196V96'/><path class='p out' d='M196 96V70'/>"
             + "<circle class='pt' cx='196' cy='66' r='7'/><path class='pn' d='M210 96V40l62-32 62 32v56'/>"
             + "<path class='p' d='M203 66H310V84M250 66V84'/></svg>";
 

@@ -3,7 +3,13 @@ package longrun.ui.house;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.flow.component.UI;
+import java.util.Map;
+import java.util.Optional;
+import longrun.plan.json.PlanReader;
 import longrun.store.DraftStore;
+import longrun.ui.frame.Caution;
+import longrun.ui.frame.Entry;
+import longrun.ui.frame.UnitSystem;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -23,7 +29,17 @@ class HousePageTest extends OpenHouses {
 
     private HouseView open(String place) {
         UI.getCurrent().navigate("house/" + id + "/" + place);
-        return (HouseView) UI.getCurrent().getCurrentView();
+        HouseView page = (HouseView) UI.getCurrent().getCurrentView();
+        page.kept("", Map.of(), Optional.empty());
+        return page;
+    }
+
+    private static Entry entry(FieldList fields, String pointer) {
+        return fields.find(pointer).flatMap(Field::entry).orElseThrow();
+    }
+
+    private AppliancesPlace appliances(HouseView page) {
+        return (AppliancesPlace) page.placeShown();
     }
 
     @Test
@@ -34,6 +50,11 @@ class HousePageTest extends OpenHouses {
     }
 
     @Test
+    void theCautionStandsOnTheHouseWordForWord() {
+        assertThat(open("house").getElement().getTextRecursively()).contains(Caution.TEXT);
+    }
+
+    @Test
     void aPictureFillsRegulatorsDropsAndThePipeBetween() {
         HouseView page = open("house");
         page.session().change(PressureCut.WALL::into);
@@ -41,16 +62,169 @@ class HousePageTest extends OpenHouses {
         assertThat(page.session().text("/regulators/1/outlet")).isEqualTo("11 in w.c.");
         assertThat(page.session().text("/regulators/1/fedBy")).isEqualTo("Y1");
         assertThat(page.session().errors()).isEmpty();
-        assertThat(page.panel().stateShown()).contains("open");
+        HousePlace place = (HousePlace) page.placeShown();
+        assertThat(place.cuts().value()).contains(PressureCut.WALL);
+        assertThat(entry(place.fields(), "/regulators/1/outlet").text()).isEqualTo("11");
+        page.session().undo();
+        assertThat(place.cuts().value()).isEmpty();
+    }
+
+    @Test
+    void whileEntriesAreMissingItSpeaksOfOpenQuestions() {
+        HouseView page = open("house");
+        page.session().change(PressureCut.WALL::into);
+        assertThat(page.panel().stateShown()).matches("[0-9]+ questions open: .*");
     }
 
     @Test
     void anApplianceAddedAsksForItsRatingPlate() {
         HouseView page = open("appliances");
-        AppliancesPlace place = (AppliancesPlace) page.placeShown();
-        place.add("range");
-        assertThat(place.blocks()).hasSize(1);
+        appliances(page).add("range");
+        assertThat(appliances(page).blocks()).hasSize(1);
         assertThat(page.panel().openSlot().noteShown()).contains("rating plate");
+        assertThat(page.threadShown().lackShown(PlaceKind.APPLIANCES)).contains("question");
+    }
+
+    @Test
+    void twoOfAKindHaveNamesOfTheirOwn() {
+        HouseView page = open("appliances");
+        appliances(page).add("range");
+        appliances(page).add("range");
+        assertThat(page.session().errors()).isEmpty();
+    }
+
+    @Test
+    void aBareNumberHasTheUnitBesideItsLabel() {
+        HouseView page = open("appliances");
+        appliances(page).add("range");
+        page.kept("", Map.of("/appliances/0/input Btu/h", "65,000"), Optional.empty());
+        assertThat(page.session().text("/appliances/0/input")).isEqualTo("65,000 Btu/h");
+        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("65,000Btu/h");
+    }
+
+    @Test
+    void anInputTenTimesTooLargeIsAskedAgain() {
+        HouseView page = open("appliances");
+        appliances(page).add("range");
+        page.session().set("/appliances/0/input", "650,000 Btu/h");
+        assertThat(page.getElement().getTextRecursively()).contains("32,500 to 130,000 Btu/h");
+    }
+
+    @Test
+    void otherUnitsLeaveWhatWasTypedAsTyped() {
+        HouseView page = open("appliances");
+        appliances(page).add("range");
+        page.session().set("/appliances/0/input", "65,000 Btu/h");
+        page.kept("", Map.of(), Optional.of(UnitSystem.METRIC));
+        Entry input = entry(appliances(page).fields(), "/appliances/0/input");
+        assertThat(input.text()).isEqualTo("65,000 Btu/h");
+        assertThat(input.saying()).contains("19 kW");
+        assertThat(page.session().text("/appliances/0/input")).isEqualTo("65,000 Btu/h");
+    }
+
+    @Test
+    void aWrongEntryIsSaidAtItsFieldAndTheAnswerBeforeItStays() {
+        HouseView page = open("appliances");
+        appliances(page).add("range");
+        page.session().set("/appliances/0/input", "65,000 Btu/h");
+        page.session().set("/appliances/0/input", "65,000 elephants");
+        assertThat(entry(appliances(page).fields(), "/appliances/0/input").isWrong())
+                .isTrue();
+        assertThat(page.panel().stateShown()).startsWith("Waiting for an entry");
+        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("65,000Btu/h");
+    }
+
+    @Test
+    void noneOnThePlateIsAnAnswerAndNotKnowingIsAnother() {
+        HouseView page = open("appliances");
+        appliances(page).add("range");
+        long asked = questionsAbout(page, "/appliances/0/minInlet");
+        page.session().choose("/appliances/0/minInlet", "none");
+        assertThat(asked).isPositive();
+        assertThat(page.getElement().getTextRecursively()).contains("Looked; there is none.");
+        page.session().remove("/appliances/0/minInlet");
+        assertThat(questionsAbout(page, "/appliances/0/minInlet")).isEqualTo(asked);
+    }
+
+    private static long questionsAbout(HouseView page, String pointer) {
+        return page.session().findings().stream()
+                .filter(f -> f.field().equals(pointer))
+                .count();
+    }
+
+    @Test
+    void aRoomRemovedLeavesNoApplianceInIt() {
+        HouseView page = open("house");
+        ((HousePlace) page.placeShown()).rooms().add();
+        page.session().set("/appliances/0/kind", "range");
+        page.session().choose("/appliances/0/room", "room");
+        ((HousePlace) page.placeShown()).rooms().remove(0);
+        assertThat(page.session().errors()).isEmpty();
+        assertThat(page.session().at("/appliances/0/room").isMissingNode()).isTrue();
+    }
+
+    @Test
+    void aFindingLeadsToThePlaceOfItsField() {
+        HouseView page = open("findings");
+        page.session().set("/appliances/0/kind", "range");
+        page.goTo("/appliances/0/input");
+        assertThat(((HouseView) UI.getCurrent().getCurrentView()).getPageTitle())
+                .startsWith("Appliances");
+    }
+
+    @Test
+    void theQuestionsToTakeAlongAreSortedByWhoCanAnswer() {
+        HouseView page = open("findings");
+        page.session().set("/appliances/0/kind", "range");
+        assertThat(page.getElement().getTextRecursively())
+                .contains("Questions to take along", "From the rating plates");
+    }
+
+    @Test
+    void theConnectedLoadTellsWhereItIsFrom() {
+        HouseView page = open("appliances");
+        appliances(page).add("range");
+        page.session().set("/appliances/0/input", "65,000 Btu/h");
+        assertThat(page.panel().loadSlot().whereFrom().list().getTextRecursively())
+                .contains("2018 International Fuel Gas Code, 402.2", "65,000 Btu/h");
+    }
+
+    @Test
+    void anotherTabsChangeIsToldAndAsked() {
+        HouseView page = open("house");
+        HouseSession other =
+                HouseSession.open(store, longrun.review.Reviewer.standard(), id).orElseThrow();
+        other.set("/name", "Theirs");
+        page.keptElsewhere("2");
+        assertThat(page.noticeShown())
+                .contains("Another tab changed this house", "Take what the other tab has", "Keep what is here");
+        page.session().takeTheirs();
+        assertThat(page.noticeShown()).isEmpty();
+        assertThat(entry(((HousePlace) page.placeShown()).fields(), "/name").text())
+                .isEqualTo("Theirs");
+    }
+
+    @Test
+    void namesThatLookLikeMarkUpAreWords() {
+        HouseView page = open("house");
+        String name = "<script>alert(1)</script> \"O'Hara\" & \ud83d\udd25";
+        page.session().set("/name", name);
+        assertThat(page.getElement().getTextRecursively()).contains(name);
+        assertThat(page.getElement().getOuterHTML()).doesNotContain("<script>alert");
+    }
+
+    @Test
+    void theDemoHouseIsSizedAsDrawn() throws Exception {
+        try (var in = HousePageTest.class.getResourceAsStream("/longrun/data/demo/orchard-house.json")) {
+            String json = PlanReader.tree(new String(in.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8))
+                    .toString();
+            id = store.create("Orchard house", json).id();
+        }
+        HouseView page = open("appliances");
+        assertThat(page.panel().stateShown()).startsWith("Sized, not approved").contains("D");
+        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("324,000Btu/h");
+        assertThat(page.panel().runSlot().figureShown()).isEqualTo("59.5ft");
+        assertThat(page.panel().runSlot().noteShown()).contains("47.0 measured, 12.5 for fittings");
     }
 
     @Test

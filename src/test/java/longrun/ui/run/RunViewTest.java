@@ -27,7 +27,7 @@ class RunViewTest {
     @BeforeEach
     void open() {
         MockVaadin.setup(new Routes());
-        view = new RunView(new ReviewSizer());
+        view = new RunView(new ReviewSizer(), run -> 1);
         UI.getCurrent().add(view);
         view.kept("", Map.of(), Optional.empty());
     }
@@ -176,7 +176,7 @@ class RunViewTest {
     void whatTheBrowserKeptComesBackWithEntriesTheProgramHadNotHeard() {
         twoLines();
         String kept = view.draft().kept();
-        RunView again = new RunView(new ReviewSizer());
+        RunView again = new RunView(new ReviewSizer(), run -> 1);
         UI.getCurrent().add(again);
         again.kept(kept, Map.of("2 INPUT", "70000"), Optional.empty());
         assertThat(again.draft().lines()).hasSize(3);
@@ -221,11 +221,11 @@ class RunViewTest {
     }
 
     @Test
-    void theRouteIsTheFirstPage() {
+    void theRunHasItsOwnDoor() {
         assertThat(RunView.class
                         .getAnnotation(com.vaadin.flow.router.Route.class)
                         .value())
-                .isEmpty();
+                .isEqualTo("run");
         assertThat(LocatorJ._get(UI.getCurrent(), RunView.class)).isSameAs(view);
     }
 }

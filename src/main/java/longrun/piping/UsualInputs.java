@@ -1,0 +1,136 @@
+package longrun.piping;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longrun.finding.AskWhom;
+import longrun.finding.Finding;
+import longrun.finding.FindingBuilder;
+import longrun.finding.Severity;
+import longrun.origin.Confidence;
+import longrun.plan.Appliance;
+import longrun.plan.ApplianceKind;
+import longrun.plan.Plan;
+import longrun.quantity.Show;
+
+/**
+ * Asks again where an input is far from what its kind of appliance usually has: a zero too many, or the natural gas
+ * line of the plate. Usual is half to twice the row of 2018 IFGC Table 402.2, held from memory; an on-demand water heater
+ * 30,000 to 250,000 Btu/h, memory. Kinds without a row are not asked about.
+ */
+public final class UsualInputs {
+
+    private static final String FILE = "/longrun/data/appliances/typical-inputs.csv";
+    private static final Map<ApplianceKind, Range> RANGES = ranges();
+
+    /**
+     * What a kind usually has.
+     *
+     * @param least Btu/h
+     * @param greatest Btu/h
+     */
+    public record Range(double least, double greatest, Confidence confidence) {
+
+        private Range with(double row, Confidence held) {
+            Confidence weaker = held == Confidence.MEMORY ? held : confidence;
+            return new Range(Math.min(least, row / 2), Math.max(greatest, row * 2), weaker);
+        }
+    }
+
+    private UsualInputs() {}
+
+    /** What a kind usually has; empty where nothing is known of it. */
+    public static Optional<Range> find(ApplianceKind kind) {
+        return Optional.ofNullable(RANGES.get(kind));
+    }
+
+    /** A question at each input that is outside its kind's range, in the plan's order. */
+    public static List<Finding> of(Plan plan) {
+        List<Finding> out = new ArrayList<>();
+        for (int i = 0; i < plan.appliances().size(); i++) {
+            Appliance a = plan.appliances().get(i);
+            Optional<Range> usual = a.kind().findValue().flatMap(UsualInputs::find);
+            if (usual.isPresent() && a.input().is(h -> isFar(h.btuh(), usual.get()))) {
+                out.add(question(a, usual.get(), "/appliances/" + i + "/input"));
+            }
+        }
+        return out;
+    }
+
+    private static boolean isFar(double btuh, Range usual) {
+        return btuh < usual.least() || btuh > usual.greatest();
+    }
+
+    private static Finding question(Appliance a, Range usual, String field) {
+        String kind = a.kind().findValue().orElse(ApplianceKind.OTHER).label();
+        String range = Show.whole(usual.least()) + " to " + Show.btuh(usual.greatest());
+        String input = a.input().findValue().map(h -> Show.btuh(h.btuh())).orElse("");
+        boolean onDemand = a.kind().is(ApplianceKind.ON_DEMAND_WATER_HEATER);
+        return FindingBuilder.finding("entry-missing", Severity.NOTE, a.id())
+                .found("an input of " + input + " is not what a " + kind + " usually has, " + range)
+                .required("the INPUT of the rating plate, propane line, as it stands there")
+                .reference(
+                        onDemand ? "common practice" : "2018 International Fuel Gas Code, Table 402.2",
+                        onDemand ? "" : "2018",
+                        usual.confidence())
+                .remedy("look for a zero too many or the natural gas line; where the figure is right, leave it")
+                .ask(
+                        AskWhom.RATING_PLATE,
+                        "Is the INPUT of " + a.id() + " really " + input + "? A " + kind + " usually has " + range
+                                + ".")
+                .at(field);
+    }
+
+    private static Map<ApplianceKind, Range> ranges() {
+        Map<ApplianceKind, Range> out = new EnumMap<>(ApplianceKind.class);
+        out.put(ApplianceKind.ON_DEMAND_WATER_HEATER, new Range(30_000, 250_000, Confidence.MEMORY));
+        int number = 0;
+        for (String line : lines()) {
+            number++;
+            if (line.startsWith("#") || line.startsWith("kind,") || line.isBlank()) {
+                continue;
+            }
+            try {
+                ApplianceKind kind = kind(line.substring(0, line.indexOf(',')));
+                String[] end = line.substring(line.lastIndexOf("\",") + 2).split(",", -1);
+                double row = Double.parseDouble(end[0]);
+                Confidence held = Confidence.valueOf(end[1].toUpperCase(java.util.Locale.ROOT));
+                Range first = new Range(row / 2, row * 2, held);
+                out.merge(kind, first, (known, one) -> known.with(row, held));
+            } catch (RuntimeException e) {
+                throw new IllegalStateException(FILE + ":" + number + " is no row: " + line, e);
+            }
+        }
+        return out;
+    }
+
+    private static ApplianceKind kind(String written) {
+        for (ApplianceKind each : ApplianceKind.values()) {
+            if (each.written().equals(written)) {
+                return each;
+            }
+        }
+        throw new IllegalArgumentException("no appliance is a " + written);
+    }
+
+    private static List<String> lines() {
+        try (InputStream in = UsualInputs.class.getResourceAsStream(FILE)) {
+            if (in == null) {
+                throw new IllegalStateException(FILE + " is missing");
+            }
+            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
+                    .lines()
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

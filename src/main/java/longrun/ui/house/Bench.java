@@ -1,0 +1,17 @@
+package longrun.ui.house;
+
+import com.vaadin.flow.dom.Element;
+
+/** What is in hand among the connections: an appliance, a regulator, or the main shutoff. */
+interface Bench {
+
+    /** Where it stands in the draft. */
+    String pointer();
+
+    Element element();
+
+    FieldList fields();
+
+    /** @param write whether the text of fields is written */
+    void show(boolean write);
+}

@@ -1,0 +1,149 @@
+package longrun.ui.house;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import longrun.finding.Finding;
+import longrun.ui.frame.Dom;
+import org.jspecify.annotations.Nullable;
+
+/** Each appliance's last parts, the regulators and the main shutoff: one of them in hand at a time. */
+final class ConnectionsPlace implements Place {
+
+    private final HouseDesk desk;
+    private final Element tabs =
+            Dom.el("div", "tabs").setAttribute("role", "group").setAttribute("aria-label", "What is in hand");
+    private final Element holder = Dom.el("div", "");
+    private final Element none = Dom.text(
+            "p", "lede", "No appliance is entered yet. Enter them under Appliances; their connections are drawn here.");
+    private final Element element = Dom.el("div", "place-body", none, tabs, holder);
+    private final Map<String, Tab> shown = new LinkedHashMap<>();
+    private @Nullable Bench bench;
+    private String inHand = "";
+
+    private record Tab(Element button, Element lack) {}
+
+    ConnectionsPlace(HouseDesk desk) {
+        this.desk = desk;
+    }
+
+    @Override
+    public Element element() {
+        return element;
+    }
+
+    /** Everything that can be taken in hand, by its pointer. */
+    private Map<String, String> all() {
+        Map<String, String> all = new LinkedHashMap<>();
+        JsonNode appliances = desk.session().at("/appliances");
+        for (int i = 0; i < appliances.size(); i++) {
+            JsonNode a = appliances.get(i);
+            String kind = a.path("kind").asText("appliance").replace('-', ' ');
+            all.put("/appliances/" + i, a.path("name").asText(Names.capital(kind)));
+        }
+        JsonNode regulators = desk.session().at("/regulators");
+        for (int i = 0; i < regulators.size(); i++) {
+            String name = regulators.get(i).path("kind").asText("").replace('-', ' ');
+            all.put(
+                    "/regulators/" + i,
+                    "Regulator " + regulators.get(i).path("id").asText("") + (name.isEmpty() ? "" : ", " + name));
+        }
+        all.put(MainShutoffBench.AT, "Main shutoff");
+        return all;
+    }
+
+    @Override
+    public void show(boolean write) {
+        Map<String, String> all = all();
+        Dom.show(none, desk.session().at("/appliances").isEmpty());
+        if (!List.copyOf(all.keySet()).equals(List.copyOf(shown.keySet()))) {
+            tabs.removeAllChildren();
+            shown.clear();
+            all.keySet().forEach(this::tab);
+        }
+        if (!all.containsKey(inHand)) {
+            inHand = all.keySet().iterator().next();
+        }
+        boolean fresh = bench == null || !bench.pointer().equals(inHand);
+        if (fresh) {
+            bench = make(inHand);
+            holder.removeAllChildren();
+            holder.appendChild(bench.element());
+        }
+        all.forEach(this::tell);
+        if (bench != null) {
+            bench.show(write || fresh);
+        }
+    }
+
+    private Bench make(String pointer) {
+        if (pointer.startsWith("/appliances/")) {
+            return new HookupBench(desk, pointer);
+        }
+        return pointer.startsWith("/regulators/") ? new RegulatorBench(desk, pointer) : new MainShutoffBench(desk);
+    }
+
+    private void tab(String pointer) {
+        Element lack = Dom.text("small", "", "");
+        Element button = Dom.el("button", "", Dom.text("span", "", ""), lack).setAttribute("type", "button");
+        button.addEventListener("click", e -> take(pointer));
+        tabs.appendChild(button);
+        shown.put(pointer, new Tab(button, lack));
+    }
+
+    /** Takes an appliance, a regulator or the main shutoff in hand. */
+    void take(String pointer) {
+        inHand = pointer;
+        desk.session().endStep();
+        show(true);
+    }
+
+    private void tell(String pointer, String name) {
+        Tab tab = shown.get(pointer);
+        if (tab == null) {
+            return;
+        }
+        Dom.retext(tab.button().getChild(0), name);
+        List<Finding> own = new ArrayList<>();
+        for (Finding f : desk.session().findings()) {
+            if (PlaceKind.of(f.field()) == PlaceKind.CONNECTIONS
+                    && (f.field().equals(pointer) || f.field().startsWith(pointer + "/"))) {
+                own.add(f);
+            }
+        }
+        Lack lack = Lack.counted(own, 0, "nothing lacking");
+        Dom.retext(tab.lack(), lack.words());
+        Dom.setClass(tab.lack(), "must", lack.must());
+        boolean on = pointer.equals(inHand);
+        Dom.setClass(tab.button(), "on", on);
+        tab.button().setAttribute("aria-pressed", String.valueOf(on));
+    }
+
+    @Override
+    public void focus(String pointer) {
+        all().keySet().stream()
+                .filter(p -> pointer.equals(p) || pointer.startsWith(p + "/"))
+                .findFirst()
+                .ifPresent(this::take);
+        if (bench == null) {
+            return;
+        }
+        boolean wholePart = bench instanceof HookupBench hookup && hookup.focusPart(pointer);
+        if (!wholePart) {
+            bench.fields().focus(pointer);
+        }
+    }
+
+    @Override
+    public Map<String, String> heard() {
+        return bench == null ? Map.of() : bench.fields().heard();
+    }
+
+    @Nullable
+    Bench bench() {
+        return bench;
+    }
+}

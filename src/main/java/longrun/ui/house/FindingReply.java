@@ -1,0 +1,86 @@
+package longrun.ui.house;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.vaadin.flow.dom.Element;
+import longrun.finding.Finding;
+import longrun.rules.Answers;
+import longrun.ui.frame.Dom;
+
+/** What whoever decides has said of a finding: accepted or refused, who, and when. */
+final class FindingReply {
+
+    private static final String ANSWERS = "/answers";
+
+    private final HouseDesk desk;
+    private final FieldList fields;
+    private final Finding finding;
+    private final Element element = Dom.el("div", "reply");
+
+    private FindingReply(HouseDesk desk, FieldList fields, Finding finding) {
+        this.desk = desk;
+        this.fields = fields;
+        this.finding = finding;
+    }
+
+    static Element of(HouseDesk desk, FieldList fields, Finding finding) {
+        FindingReply reply = new FindingReply(desk, fields, finding);
+        reply.draw();
+        return reply.element;
+    }
+
+    private void draw() {
+        boolean never = Answers.NEVER_ACCEPTED.contains(finding.rule());
+        int index = find(desk.session().at(ANSWERS), finding);
+        if (never) {
+            element.appendChild(Dom.text("span", "", "Nobody can accept this one."));
+        }
+        if (index < 0) {
+            element.appendChild(Dom.text("span", "", "Has whoever decides answered?"));
+            if (!never) {
+                element.appendChild(button("accepted", () -> answer("accepted")));
+            }
+            element.appendChild(button("refused", () -> answer("refused")));
+            return;
+        }
+        String at = ANSWERS + "/" + index;
+        String says = desk.session().text(at + "/says");
+        element.appendChild(Dom.text("b", "", Names.capital(says.isEmpty() ? "answered" : says)));
+        element.appendChild(fields.add(new WordsField(desk, at + "/who", "by whom", "Such as: inspector."))
+                .element());
+        element.appendChild(fields.add(new WordsField(desk, at + "/date", "on", "Year, month, day: 2026-09-01."))
+                .element());
+        element.appendChild(button("take the answer back", () -> desk.session().remove(at)));
+    }
+
+    private Element button(String says, Runnable does) {
+        Element b = Dom.button("ask", says).setAttribute("aria-label", says + ": " + Sentence.of(finding.found()));
+        b.addEventListener("click", e -> does.run());
+        return b;
+    }
+
+    private void answer(String says) {
+        int index = desk.session()
+                .add(
+                        ANSWERS,
+                        JsonNodeFactory.instance
+                                .objectNode()
+                                .put("rule", finding.rule())
+                                .put("at", finding.at())
+                                .put("says", says));
+        fields.focus(ANSWERS + "/" + index + "/who");
+    }
+
+    /** The answer to a finding, the last where there are several; -1 where there is none. */
+    static int find(JsonNode answers, Finding finding) {
+        int found = -1;
+        for (int i = 0; i < answers.size(); i++) {
+            JsonNode a = answers.get(i);
+            if (a.path("rule").asText().equals(finding.rule())
+                    && a.path("at").asText().equals(finding.at())) {
+                found = i;
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,47 @@
+package longrun.ui.house.route;
+
+import com.vaadin.flow.dom.Element;
+import java.util.Map;
+import java.util.function.Consumer;
+import longrun.ui.frame.Dom;
+
+/** A native list to choose from, by typing or by arrow keys. */
+final class Choice {
+
+    private final Element select;
+    private final Consumer<String> chosen;
+    private Map<String, String> shown = Map.of();
+
+    Choice(String id, String label, Consumer<String> chosen) {
+        this.chosen = chosen;
+        select = Dom.el("select", "in").setAttribute("id", id).setAttribute("aria-label", label);
+        select.addEventListener("change", e -> choose(e.getEventData().getString("element.value")))
+                .addEventData("element.value");
+    }
+
+    Element element() {
+        return select;
+    }
+
+    /** As the browser tells it. */
+    void choose(String value) {
+        chosen.accept(value);
+    }
+
+    Map<String, String> options() {
+        return shown;
+    }
+
+    /** Shows the options by the text stored, and which holds; one that is no option is shown as it is. */
+    void show(Map<String, String> options, String value) {
+        Map<String, String> now = new java.util.LinkedHashMap<>(options);
+        now.putIfAbsent(value, value);
+        if (!now.equals(shown)) {
+            shown = now;
+            select.removeAllChildren();
+            now.forEach((key, words) ->
+                    select.appendChild(Dom.text("option", "", words).setAttribute("value", key)));
+        }
+        select.executeJs("this.value = $0", value);
+    }
+}

@@ -1,0 +1,62 @@
+package longrun.ui.house.route;
+
+import com.vaadin.flow.dom.Element;
+import java.util.Optional;
+import java.util.function.Consumer;
+import longrun.drawing.DrawingUnits;
+import longrun.drawing.Palette;
+import longrun.drawing.Schematic;
+import longrun.review.Review;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.UnitSystem;
+import org.jspecify.annotations.Nullable;
+
+/** The drawing, which keeps its letters' size and slides sideways where it is wider than its place. */
+final class DrawingPane {
+
+    private static final String KEY = "(event.target.closest('[data-key]')||{dataset:{key:''}}).dataset.key";
+
+    private final Element box = Dom.el("div", "pan-box")
+            .setAttribute("tabindex", "0")
+            .setAttribute("role", "region")
+            .setAttribute("aria-label", "Drawing of the route");
+    private final Element slide = Dom.text("p", "q s", "Slide the drawing sideways.");
+    private final Element element = Dom.el("section", "part drawing", box, slide);
+    private @Nullable Review shown;
+    private String shownKey = "";
+
+    DrawingPane(Consumer<String> chosen) {
+        box.addEventListener("click", e -> {
+                    String key = e.getEventData().getString(KEY);
+                    if (!key.isEmpty()) {
+                        chosen.accept(key);
+                    }
+                })
+                .addEventData(KEY);
+    }
+
+    Element element() {
+        return element;
+    }
+
+    String svgShown() {
+        return box.getProperty("innerHTML", "");
+    }
+
+    void show(Optional<Review> review, Optional<String> inHand, UnitSystem units) {
+        Dom.show(element, review.isPresent());
+        if (review.isEmpty()) {
+            return;
+        }
+        String key = inHand.orElse("") + units;
+        if (review.get() == shown && key.equals(shownKey)) {
+            return;
+        }
+        shown = review.get();
+        shownKey = key;
+        DrawingUnits lettered = units == UnitSystem.METRIC ? DrawingUnits.METRIC : DrawingUnits.CUSTOMARY;
+        String svg = Schematic.svg(shown, inHand, lettered, Palette.SCREEN);
+        box.setProperty("innerHTML", svg);
+        Dom.setClass(slide, "narrow", !svg.matches("(?s)<svg[^>]* width=\"([89]\\d\\d|\\d{4,})\".*"));
+    }
+}

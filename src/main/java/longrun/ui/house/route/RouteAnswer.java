@@ -1,0 +1,88 @@
+package longrun.ui.house.route;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import longrun.plan.Material;
+import longrun.plan.SizeNames;
+import longrun.review.Review;
+import longrun.sizing.SectionSize;
+import longrun.sizing.SectionStatus;
+
+/** What the last review says of one line. */
+final class RouteAnswer {
+
+    private final Review review;
+    private final int section;
+
+    private RouteAnswer(Review review, int section) {
+        this.review = review;
+        this.section = section;
+    }
+
+    static Optional<RouteAnswer> of(Optional<Review> review, String id) {
+        if (review.isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalInt found = review.get().piping().findSection(id);
+        return found.isPresent() ? Optional.of(new RouteAnswer(review.get(), found.getAsInt())) : Optional.empty();
+    }
+
+    Review review() {
+        return review;
+    }
+
+    int section() {
+        return section;
+    }
+
+    SectionSize size() {
+        return review.sizing().section(section);
+    }
+
+    OptionalDouble loadBtuh() {
+        return review.piping().load(section).btuh();
+    }
+
+    /** The size as the column shows it; a word where there is none. */
+    String sizeWords() {
+        SectionSize s = size();
+        if (s.status() == SectionStatus.NO_SIZE) {
+            return "no size";
+        }
+        return s.size()
+                .map(n -> material() == Material.CSST ? SizeNames.shown(Material.CSST, n) : n)
+                .orElse("open");
+    }
+
+    Material material() {
+        return size().table().map(t -> t.material()).orElse(Material.STEEL);
+    }
+
+    /** The second line of the size: outside diameter, or that it was raised or does not carry. */
+    String sizeNote() {
+        SectionSize s = size();
+        if (s.status() == SectionStatus.UNDERSIZED) {
+            return "too small";
+        }
+        Optional<String> needed = s.neededSize().filter(n -> !Optional.of(n).equals(s.size()));
+        if (needed.isPresent()) {
+            return "needs " + needed.get();
+        }
+        return s.sizeOd().map(od -> "(" + od + " OD)").orElse("");
+    }
+
+    /** The share used in whole percent. */
+    OptionalInt share() {
+        OptionalDouble used = size().shareUsed();
+        return used.isPresent() ? OptionalInt.of((int) Math.round(used.getAsDouble() * 100)) : OptionalInt.empty();
+    }
+
+    /** Index of its stage, where its longest run is known. */
+    OptionalInt stage() {
+        int stage = review.piping().stageIndex(section);
+        return stage >= 0 && review.sizing().stage(stage).longestRunFt().isPresent()
+                ? OptionalInt.of(stage)
+                : OptionalInt.empty();
+    }
+}

@@ -1,0 +1,58 @@
+package longrun.ui.house.route;
+
+import com.vaadin.flow.dom.Element;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import longrun.finding.Finding;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.FindingLine;
+import longrun.ui.house.HouseDesk;
+import longrun.ui.house.HouseSession;
+
+/** What was found of the route, under its lines. */
+final class RouteFindings {
+
+    private final Element box = Dom.el("div", "finds").setAttribute("aria-label", "Found in the route");
+    private final HouseDesk desk;
+    private List<Finding> shown = List.of();
+
+    RouteFindings(HouseDesk desk) {
+        this.desk = desk;
+    }
+
+    Element element() {
+        return box;
+    }
+
+    List<Finding> shown() {
+        return shown;
+    }
+
+    void show() {
+        HouseSession session = desk.session();
+        Set<String> ids = new HashSet<>();
+        RouteDraft.lines(session.draft()).forEach(l -> ids.add(l.id()));
+        List<Finding> now = session.findings().stream()
+                .filter(f -> ids.contains(f.at()) || f.field().startsWith("/sections"))
+                .sorted(java.util.Comparator.comparing(Finding::severity))
+                .toList();
+        if (now.equals(shown)) {
+            return;
+        }
+        shown = now;
+        box.removeAllChildren();
+        now.forEach(f -> box.appendChild(line(f)));
+    }
+
+    private Element line(Finding f) {
+        Element line = FindingLine.of(f, Optional.empty());
+        if (!f.field().isEmpty()) {
+            Element go = Dom.button("ask go", "go to the entry");
+            go.addEventListener("click", e -> desk.goTo(f.field()));
+            line.appendChild(Dom.words(" "), go);
+        }
+        return line;
+    }
+}

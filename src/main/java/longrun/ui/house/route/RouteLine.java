@@ -1,0 +1,28 @@
+package longrun.ui.house.route;
+
+import java.util.List;
+
+/**
+ * A section as it stands in the draft, every entry as typed and empty where there is none.
+ *
+ * @param feeds what hangs on its end: {@code app:} or {@code reg:} and an id, {@code cap}, or empty where it branches
+ * @param branches ids of the sections that leave it
+ */
+record RouteLine(
+        int index,
+        String id,
+        String from,
+        List<String> legs,
+        String material,
+        String setting,
+        boolean rough,
+        String chosenSize,
+        String installedSize,
+        String reserve,
+        String feeds,
+        List<String> branches) {
+
+    String pointer(String entry) {
+        return "/sections/" + index + "/" + entry;
+    }
+}

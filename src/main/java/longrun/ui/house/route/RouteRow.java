@@ -1,0 +1,241 @@
+package longrun.ui.house.route;
+
+import com.vaadin.flow.dom.Element;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.Entry;
+import longrun.ui.frame.UnitSystem;
+import longrun.ui.house.HouseSession;
+
+/** One line of the route: where it leaves, what it feeds, its legs; and what came of it. */
+final class RouteRow {
+
+    /** What a person does in a line. */
+    interface Hand {
+        void legs(int index, String typed);
+
+        void put(int index, String entry, String value);
+
+        void rough(int index, boolean rough);
+
+        void feeds(int index, String feeds);
+
+        void removed(int index);
+
+        void inHand(int index);
+
+        UnitSystem units();
+    }
+
+    private final int index;
+    private final Element body = Dom.el("tbody", "");
+    private final Element id = Dom.text("th", "id", "").setAttribute("scope", "row");
+    private final Choice from;
+    private final Choice feeds;
+    private final Entry legs;
+    private final Element legsCell;
+    private final Element feet = Dom.text("td", "feet", "").setAttribute("data-fig", "");
+    private final Element load =
+            Dom.text("td", "load", "").setAttribute("data-fig", "").setAttribute("data-l", "Load ");
+    private final Element used =
+            Dom.text("td", "used", "").setAttribute("data-fig", "").setAttribute("data-l", "Used ");
+    private final Element size = Dom.text("td", "size", "").setAttribute("data-fig", "");
+    private final Element flag = Dom.text("span", "q s flag", "");
+    private final Element wrong = Dom.el("div", "wrongs");
+    private final RouteTools tools;
+    private String sizeShown = "";
+
+    RouteRow(int index, Hand hand) {
+        this.index = index;
+        from = new Choice("from-" + index, "Line leaves", v -> hand.put(index, "from", v));
+        feeds = new Choice("feeds-" + index, "Line feeds", v -> hand.feeds(index, v));
+        legs = new Entry("legs-" + index, "Line legs", "in", typed -> hand.legs(index, typed));
+        from.element().setAttribute("data-column", "from");
+        feeds.element().setAttribute("data-column", "feeds").setAttribute("data-first", true);
+        legs.getElement()
+                .setAttribute("data-column", "legs")
+                .setAttribute("data-at", "legs " + index)
+                .setAttribute("placeholder", index == 0 ? "up 4, north 6, east 10" : " ");
+        tools = new RouteTools(index, hand);
+        legsCell = Dom.el("td", "ent legs tl", legs.getElement());
+        body.addEventListener("focusin", e -> hand.inHand(index)).setFilter("!element.classList.contains('on')");
+        body.addEventListener("click", e -> hand.inHand(index))
+                .setFilter("!element.classList.contains('on') && !event.target.closest('.in')");
+        body.appendChild(
+                Dom.el(
+                        "tr",
+                        "main",
+                        id,
+                        Dom.el("td", "ent leaves tl", from.element()).setAttribute("data-l", "Leaves"),
+                        Dom.el("td", "nm tl", feeds.element(), flag),
+                        legsCell,
+                        feet,
+                        load,
+                        used,
+                        size),
+                Dom.el(
+                        "tr",
+                        "under",
+                        Dom.el("td", "", Dom.el("div", "says", legs.said(), wrong), tools.element())
+                                .setAttribute("colspan", "8")));
+    }
+
+    Element element() {
+        return body;
+    }
+
+    Entry legs() {
+        return legs;
+    }
+
+    Choice feeds() {
+        return feeds;
+    }
+
+    Choice from() {
+        return from;
+    }
+
+    RouteTools tools() {
+        return tools;
+    }
+
+    String sizeShown() {
+        return sizeShown;
+    }
+
+    String loadShown() {
+        return load.getText();
+    }
+
+    List<String> wrongShown() {
+        return wrong.getChildren().map(Element::getText).toList();
+    }
+
+    /** The line as it stands; empty for the next, which is not begun. */
+    void show(HouseSession session, Optional<RouteLine> line, String nextId, boolean write, UnitSystem units) {
+        String name = line.map(RouteLine::id).orElse(nextId);
+        Dom.retext(id, name);
+        from.element().setAttribute("aria-label", "Line " + name + " leaves");
+        feeds.element().setAttribute("aria-label", "Line " + name + " feeds");
+        legs.getElement()
+                .setAttribute(
+                        "aria-label",
+                        "Line " + name + ", legs in " + units.lengthUnit().name());
+        legsCell.setAttribute("data-l", "Legs, " + units.lengthUnit().name());
+        Dom.setClass(body, "next", line.isEmpty());
+        Map<String, String> mayFeed = new LinkedHashMap<>(RouteDraft.mayFeed(
+                session.draft(), line.map(RouteLine::branches).orElse(List.of())));
+        if (line.isEmpty()) {
+            mayFeed.put("", "feeds what?");
+        }
+        from.show(
+                RouteDraft.mayLeave(session.draft(), index),
+                line.map(RouteLine::from)
+                        .orElseGet(() -> RouteDraft.suggestedFrom(session.draft(), RouteDraft.lines(session.draft()))));
+        feeds.show(mayFeed, line.map(RouteLine::feeds).orElse(""));
+        if (write) {
+            legs.write(LegsText.inField(line.map(RouteLine::legs).orElse(List.of()), units));
+        }
+        Dom.retext(flag, flags(line));
+        showFeet(line, units);
+        tools.show(session, line, write);
+        showWrong(session, line, units);
+    }
+
+    private static String flags(Optional<RouteLine> line) {
+        if (line.isEmpty()) {
+            return "";
+        }
+        String where = line.get().setting().equals("underground")
+                ? "buried"
+                : line.get().setting();
+        return String.join(
+                ", ",
+                java.util.stream.Stream.of(line.get().rough() ? "rough" : "", where.equals("indoors") ? "" : where)
+                        .filter(s -> !s.isEmpty())
+                        .toList());
+    }
+
+    private void showFeet(Optional<RouteLine> line, UnitSystem units) {
+        OptionalDouble sum = line.map(l -> LegsText.feet(l.legs())).orElse(OptionalDouble.empty());
+        Dom.retext(feet, sum.isPresent() ? units.row(Length.ofFeet(Math.rint(sum.getAsDouble() * 100) / 100)) : "");
+    }
+
+    private void showWrong(HouseSession session, Optional<RouteLine> line, UnitSystem units) {
+        wrong.removeAllChildren();
+        String legsWrong = "";
+        String leg = "/sections/" + index + "/legs";
+        for (Map.Entry<String, String> e : new java.util.TreeMap<>(session.errors()).entrySet()) {
+            if (line.isEmpty()) {
+                break;
+            }
+            if (e.getKey().equals(leg) || e.getKey().startsWith(leg + "/")) {
+                legsWrong = legsWrong.isEmpty() ? e.getValue() : legsWrong;
+            } else if (e.getKey().startsWith("/sections/" + index + "/")
+                    || isHanging(session, e.getKey(), line.get())) {
+                String entry = e.getKey().substring(e.getKey().lastIndexOf('/') + 1);
+                wrong.appendChild(Dom.el(
+                        "p", "said bad", Dom.text("b", "", "Not understood "), Dom.words(entry + ": " + e.getValue())));
+            }
+        }
+        if (!legsWrong.isEmpty()) {
+            legs.wrong(legsWrong);
+        } else {
+            OptionalDouble sum = line.map(l -> LegsText.feet(l.legs())).orElse(OptionalDouble.empty());
+            legs.understood(
+                    sum.isPresent()
+                            ? String.join(", ", line.get().legs()) + ": "
+                                    + units.length(Length.ofFeet(sum.getAsDouble())) + " "
+                                    + units.lengthUnit().name()
+                            : "As you would pace it: up 4, north 6, east 10. North is any wall you choose.");
+        }
+        Dom.setClass(body, "wrong", legs.isWrong() || wrong.getChildCount() > 0);
+    }
+
+    private static boolean isHanging(HouseSession session, String pointer, RouteLine line) {
+        return pointer.matches("/(appliances|regulators)/\\d+/fedBy")
+                && session.text(pointer).equals(line.id());
+    }
+
+    void markInHand(boolean on) {
+        Dom.setClass(body, "on", on);
+    }
+
+    /** What came of it. */
+    void answer(Optional<RouteAnswer> answer, UnitSystem units) {
+        OptionalDouble btuh = answer.map(RouteAnswer::loadBtuh).orElse(OptionalDouble.empty());
+        Dom.retext(load, btuh.isPresent() ? units.heat(HeatRate.ofBtuh(btuh.getAsDouble())) : "");
+        OptionalInt percent = answer.map(RouteAnswer::share).orElse(OptionalInt.empty());
+        String share = percent.isPresent() ? percent.getAsInt() + " %" : "";
+        if (!used.getText().equals(share)) {
+            used.setText(share);
+            if (percent.isPresent()) {
+                used.appendChild(Dom.el(
+                        "span",
+                        "use",
+                        Dom.el("i", "").setAttribute("style", "width:" + Math.min(100, percent.getAsInt()) + "%")));
+            }
+        }
+        String words = answer.map(RouteAnswer::sizeWords).orElse("");
+        String note = answer.map(RouteAnswer::sizeNote).orElse("");
+        String now = words + (note.isEmpty() ? "" : " " + note);
+        if (now.equals(sizeShown)) {
+            return;
+        }
+        sizeShown = now;
+        size.removeAllChildren();
+        boolean sized = answer.flatMap(a -> a.size().size()).isPresent();
+        size.appendChild(sized ? Dom.words(words) : Dom.text("span", "word", words));
+        if (!note.isEmpty()) {
+            size.appendChild(Dom.text("span", "od", note));
+        }
+    }
+}

@@ -1,0 +1,81 @@
+package longrun.ui.house.route;
+
+import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.UnitSystem;
+import longrun.ui.house.HouseSession;
+
+/** The lines of the route, and one more that is not begun. */
+final class RouteTable {
+
+    private final Element table = Dom.el("table", "lines route");
+    private final Element legsHead = Dom.text("th", "tl", "Legs, ft").setAttribute("scope", "col");
+    private final Element feetHead = Dom.text("th", "", "Feet").setAttribute("scope", "col");
+    private final Element loadHead = Dom.text("th", "", "Load, Btu/h").setAttribute("scope", "col");
+    private final List<RouteRow> rows = new ArrayList<>();
+    private final RouteRow.Hand hand;
+
+    RouteTable(RouteRow.Hand hand, Consumer<String> pasted) {
+        this.hand = hand;
+        table.addEventListener("pasted", e -> pasted.accept(e.getEventData().getString("event.detail")))
+                .addEventData("event.detail");
+        Element heads = Dom.el("tr", "");
+        for (String head : List.of("Line", "Leaves", "Feeds")) {
+            heads.appendChild(Dom.text("th", "tl", head).setAttribute("scope", "col"));
+        }
+        heads.appendChild(legsHead, feetHead, loadHead);
+        for (String head : List.of("Used", "Size, in.")) {
+            heads.appendChild(Dom.text("th", "", head).setAttribute("scope", "col"));
+        }
+        table.appendChild(Dom.text("caption", "vh", "The lines of the route"), Dom.el("thead", "", heads));
+    }
+
+    Element element() {
+        return table;
+    }
+
+    List<RouteRow> rows() {
+        return rows;
+    }
+
+    void show(HouseSession session, boolean write, UnitSystem units) {
+        List<RouteLine> lines = RouteDraft.lines(session.draft());
+        while (rows.size() > lines.size() + 1) {
+            rows.remove(rows.size() - 1).element().removeFromParent();
+        }
+        while (rows.size() < lines.size() + 1) {
+            RouteRow row = new RouteRow(rows.size(), hand);
+            rows.add(row);
+            table.appendChild(row.element());
+        }
+        Dom.retext(legsHead, "Legs, " + units.lengthUnit().name());
+        Dom.retext(feetHead, units == UnitSystem.CUSTOMARY ? "Feet" : "Metres");
+        Dom.retext(loadHead, "Load, " + units.heatUnit().name());
+        String next = RouteDraft.name(session.draft(), RouteDraft.suggestedFrom(session.draft(), lines));
+        for (int i = 0; i < rows.size(); i++) {
+            Optional<RouteLine> line = i < lines.size() ? Optional.of(lines.get(i)) : Optional.empty();
+            rows.get(i).show(session, line, next, write, units);
+            rows.get(i).answer(line.flatMap(l -> RouteAnswer.of(session.review(), l.id())), units);
+        }
+    }
+
+    void mark(int inHand) {
+        for (int i = 0; i < rows.size(); i++) {
+            rows.get(i).markInHand(i == inHand);
+        }
+    }
+
+    Map<String, String> heard() {
+        Map<String, String> heard = new LinkedHashMap<>();
+        for (int i = 0; i < rows.size(); i++) {
+            heard.put("legs " + i, rows.get(i).legs().text());
+        }
+        return heard;
+    }
+}

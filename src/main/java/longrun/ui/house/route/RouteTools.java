@@ -1,0 +1,170 @@
+package longrun.ui.house.route;
+
+import com.vaadin.flow.dom.Element;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import longrun.plan.Material;
+import longrun.plan.Setting;
+import longrun.plan.SizeNames;
+import longrun.quantity.Measure;
+import longrun.quantity.NotAQuantity;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.Entry;
+import longrun.ui.house.HouseSession;
+
+/** What else is entered of the line in hand: material, place, rough, sizes, the reserve of a capped end. */
+final class RouteTools {
+
+    private final Element box = Dom.el("div", "tools");
+    private final Choice material;
+    private final Choice setting;
+    private final Choice chosen;
+    private final Choice installed;
+    private final Element rough;
+    private final Entry reserve;
+    private final Element reserveBox;
+    private final Element remove = Dom.button("ask", "Remove this line");
+    private final RouteRow.Hand hand;
+
+    RouteTools(int index, RouteRow.Hand hand) {
+        this.hand = hand;
+        material = new Choice("material-" + index, "Material", v -> hand.put(index, "material", v));
+        setting = new Choice("setting-" + index, "Place", v -> hand.put(index, "setting", v));
+        chosen = new Choice("chosen-" + index, "Raise the size", v -> hand.put(index, "chosenSize", v));
+        installed = new Choice("installed-" + index, "Size in place", v -> hand.put(index, "installedSize", v));
+        rough = Dom.el("input", "").setAttribute("type", "checkbox").setAttribute("id", "rough-" + index);
+        rough.addEventListener("change", e -> hand.rough(index, e.getEventData().getBoolean("element.checked")))
+                .addEventData("element.checked");
+        reserve = new Entry(
+                "reserve-" + index,
+                "Load kept for a later appliance",
+                "in r",
+                typed -> hand.put(index, "reserve", stored(typed)));
+        reserveBox = Dom.el("label", "reserve", Dom.words("Keeps, Btu/h"), reserve.getElement());
+        remove.addEventListener("click", e -> hand.removed(index));
+        box.appendChild(
+                label("Material", material),
+                label("Place", setting),
+                label("Raise to", chosen),
+                label("In place already", installed),
+                Dom.el("label", "check", rough, Dom.words("Rough length, not measured")),
+                reserveBox,
+                remove,
+                reserve.said());
+    }
+
+    private static Element label(String words, Choice choice) {
+        return Dom.el("label", "", Dom.words(words), choice.element());
+    }
+
+    private String stored(String typed) {
+        return typed.matches("\\s*[0-9.][0-9.,]*\\s*")
+                ? typed.strip() + " " + hand.units().heatUnit().name()
+                : typed;
+    }
+
+    Element element() {
+        return box;
+    }
+
+    Choice material() {
+        return material;
+    }
+
+    Choice setting() {
+        return setting;
+    }
+
+    Choice chosen() {
+        return chosen;
+    }
+
+    Choice installed() {
+        return installed;
+    }
+
+    Entry reserve() {
+        return reserve;
+    }
+
+    void show(HouseSession session, Optional<RouteLine> line, boolean write) {
+        Dom.setClass(box, "vh", line.isEmpty());
+        Dom.show(box, line.isPresent());
+        if (line.isEmpty()) {
+            return;
+        }
+        RouteLine l = line.get();
+        material.show(materials(), l.material());
+        setting.show(settings(), l.setting());
+        chosen.show(sizes(l.material(), "as the table says"), l.chosenSize());
+        installed.show(sizes(l.material(), "none yet"), l.installedSize());
+        rough.executeJs("this.checked = $0", l.rough());
+        Dom.retext(remove, "Remove line " + l.id());
+        Dom.show(reserveBox, l.feeds().equals(RouteDraft.CAP));
+        if (write) {
+            String end = " " + hand.units().heatUnit().name();
+            reserve.write(
+                    l.reserve().endsWith(end)
+                            ? l.reserve().substring(0, l.reserve().length() - end.length())
+                            : l.reserve());
+        }
+        showReserve(session, l);
+    }
+
+    private void showReserve(HouseSession session, RouteLine l) {
+        Optional<String> error = session.error(l.pointer("reserve"));
+        if (!l.feeds().equals(RouteDraft.CAP)) {
+            reserve.understood("");
+        } else if (error.isPresent()) {
+            reserve.wrong(error.get());
+        } else if (l.reserve().isBlank()) {
+            reserve.understood("What a later appliance will burn, or none.");
+        } else {
+            try {
+                reserve.understood("Keeps " + hand.units().heat(Measure.HEAT_RATE.read(l.reserve())) + " "
+                        + hand.units().heatUnit().name());
+            } catch (NotAQuantity e) {
+                reserve.understood(l.reserve());
+            }
+        }
+    }
+
+    private static Map<String, String> materials() {
+        Map<String, String> out = new LinkedHashMap<>();
+        out.put("", "not said");
+        for (Material m : Material.values()) {
+            out.put(m.written(), m == Material.STEEL ? "steel, Schedule 40" : m.label());
+        }
+        return out;
+    }
+
+    private static Map<String, String> settings() {
+        Map<String, String> out = new LinkedHashMap<>();
+        out.put("", "not said");
+        for (Setting s : Setting.values()) {
+            out.put(s.written(), s == Setting.UNDERGROUND ? "buried" : s.written());
+        }
+        return out;
+    }
+
+    private static Map<String, String> sizes(String material, String none) {
+        Map<String, String> out = new LinkedHashMap<>();
+        out.put("", none);
+        for (Material m : Material.values()) {
+            if (m.written().equals(material)) {
+                for (String size : SizeNames.standard(m)) {
+                    String stored = m == Material.COPPER ? size + " nominal" : size;
+                    out.put(stored, SizeNames.shown(m, size));
+                }
+            }
+        }
+        return out;
+    }
+
+    /** Words for a material as a plan writes it. */
+    static String materialWords(String written) {
+        return materials().getOrDefault(written.toLowerCase(Locale.ROOT), written);
+    }
+}

@@ -1,0 +1,267 @@
+package longrun.ui.house.route;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.vaadin.flow.dom.Element;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longrun.review.Review;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.UnitSystem;
+import longrun.ui.house.HouseDesk;
+import longrun.ui.house.Place;
+
+/** The pipe route: fittings, lines, what was found, the drawing, the row used. */
+public final class RouteView implements Place, RouteRow.Hand {
+
+    private final HouseDesk desk;
+    private final FittingSwitch fittings;
+    private final RouteTable table;
+    private final RoutePastePanel paste = new RoutePastePanel(this::takePasted);
+    private final RouteFindings findings;
+    private final DrawingPane drawing;
+    private final UsedRow row = new UsedRow();
+    private final Element noRegulator = Dom.el("p", "lede start-note");
+    private final Element stale =
+            Dom.text("p", "lede start-note", "An entry waits to be mended; sizes and drawing are those before it.");
+    private final Element element = Dom.el("div", "route-place");
+    private int inHand;
+    private String followed = "";
+
+    public RouteView(HouseDesk desk) {
+        this.desk = desk;
+        fittings = new FittingSwitch(w -> desk.session().choose("/fittingAllowance", w.written()));
+        table = new RouteTable(this, this::pasted);
+        findings = new RouteFindings(desk);
+        drawing = new DrawingPane(this::chosenInDrawing);
+        Element go = Dom.button("ask", "Say how the pressure is cut down");
+        go.addEventListener("click", e -> desk.goTo("/regulators"));
+        noRegulator.appendChild(Dom.words("A line leaves a regulator, and none is entered yet. "), go);
+        stale.setAttribute("role", "status");
+        Element lines = Dom.el(
+                "section",
+                "part",
+                Dom.text("h3", "vh", "Lines"),
+                noRegulator,
+                table.element(),
+                paste.element(),
+                stale,
+                findings.element());
+        element.appendChild(fittings.element(), lines, drawing.element(), row.element());
+    }
+
+    @Override
+    public Element element() {
+        return element;
+    }
+
+    @Override
+    public void show(boolean write) {
+        List<RouteLine> lines = RouteDraft.lines(desk.session().draft());
+        follow(lines);
+        inHand = Math.min(inHand, lines.size());
+        UnitSystem units = desk.units();
+        Optional<Review> review = desk.session().review();
+        Optional<String> id =
+                inHand < lines.size() ? Optional.of(lines.get(inHand).id()) : Optional.empty();
+        Optional<RouteAnswer> answer = id.or(() -> lines.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(lines.get(lines.size() - 1).id()))
+                .flatMap(i -> RouteAnswer.of(review, i));
+        table.show(desk.session(), write, units);
+        table.mark(inHand);
+        fittings.show(desk.session().text("/fittingAllowance"), answer, units);
+        findings.show();
+        drawing.show(review, id, units);
+        row.show(answer, units);
+        Dom.show(noRegulator, desk.session().at("/regulators").isEmpty());
+        Dom.show(stale, !desk.session().isCurrent() && review.isPresent());
+    }
+
+    /** The section in hand may have been chosen elsewhere, in the answer say. */
+    private void follow(List<RouteLine> lines) {
+        String wanted = desk.lineInHand().orElse("");
+        if (wanted.equals(followed)) {
+            return;
+        }
+        followed = wanted;
+        lines.stream().filter(l -> l.id().equals(wanted)).findFirst().ifPresent(l -> inHand = l.index());
+    }
+
+    // What a person does.
+
+    @Override
+    public void inHand(int index) {
+        if (index == inHand && followed.equals(idAt(index))) {
+            return;
+        }
+        inHand = index;
+        String id = idAt(index);
+        if (id.isEmpty()) {
+            desk.session().endStep();
+            show(false);
+        } else {
+            followed = id;
+            desk.takeInHand(id);
+        }
+    }
+
+    private String idAt(int index) {
+        return desk.session().text("/sections/" + index + "/id");
+    }
+
+    private void chosenInDrawing(String id) {
+        List<RouteLine> lines = RouteDraft.lines(desk.session().draft());
+        lines.stream().filter(l -> l.id().equals(id)).findFirst().ifPresent(l -> {
+            inHand(l.index());
+            Element main = table.rows().get(l.index()).element();
+            main.executeJs("this.scrollIntoView({block: 'nearest'})");
+        });
+    }
+
+    @Override
+    public void legs(int index, String typed) {
+        begun(index);
+        List<String> legs = LegsText.stored(typed, desk.units());
+        desk.session().type("/sections/" + index + "/legs", d -> RouteDraft.legs(d, index, legs));
+    }
+
+    @Override
+    public void put(int index, String entry, String value) {
+        begun(index);
+        if (entry.equals("reserve")) {
+            desk.session().type("/sections/" + index + "/reserve", d -> RouteDraft.put(d, index, entry, value));
+        } else {
+            change(d -> RouteDraft.put(d, index, entry, value));
+        }
+    }
+
+    @Override
+    public void rough(int index, boolean rough) {
+        desk.session().change(d -> {
+            if (rough) {
+                RouteDraft.section(d, index).put("rough", true);
+            } else {
+                RouteDraft.section(d, index).remove("rough");
+            }
+        });
+    }
+
+    @Override
+    public void feeds(int index, String feeds) {
+        begun(index);
+        change(d -> RouteDraft.feed(d, index, feeds));
+    }
+
+    /** A choice in a line, while another field of it may hold what is being typed: the fields are left as they are. */
+    private void change(java.util.function.Consumer<ObjectNode> change) {
+        desk.session().endStep();
+        desk.session().type("choice", change);
+        desk.session().endStep();
+    }
+
+    private void begun(int index) {
+        inHand = index;
+    }
+
+    @Override
+    public void removed(int index) {
+        inHand = Math.max(0, index - 1);
+        desk.session().change(d -> RouteDraft.remove(d, index));
+    }
+
+    @Override
+    public UnitSystem units() {
+        return desk.units();
+    }
+
+    void pasted(String text) {
+        paste.show(new RoutePasteReader(desk.session().draft(), desk.units()).read(text));
+    }
+
+    private void takePasted(List<PastedRoute> pasted) {
+        desk.session().change(d -> {
+            Map<String, String> named = new HashMap<>();
+            for (PastedRoute p : pasted) {
+                int index = d.path("sections").size();
+                ObjectNode s = RouteDraft.section(d, index);
+                named.put(p.id(), s.path("id").asText());
+                if (!p.from().isEmpty()) {
+                    s.put("from", named.getOrDefault(p.from(), p.from()));
+                }
+                if (!p.material().isEmpty()) {
+                    s.put("material", p.material());
+                }
+                RouteDraft.legs(d, index, p.legs());
+                if (!p.feeds().isEmpty()) {
+                    RouteDraft.feed(d, index, p.feeds());
+                }
+            }
+        });
+    }
+
+    // What the page asks.
+
+    @Override
+    public void focus(String pointer) {
+        String[] at = pointer.split("/");
+        if (at.length > 2 && at[1].equals("sections") && at[2].matches("[0-9]{1,6}")) {
+            inHand(Integer.parseInt(at[2]));
+            RouteRow there = table.rows()
+                    .get(Math.min(Integer.parseInt(at[2]), table.rows().size() - 1));
+            Element field = switch (at.length > 3 ? at[3] : "legs") {
+                case "material" -> there.tools().material().element();
+                case "setting" -> there.tools().setting().element();
+                case "chosenSize" -> there.tools().chosen().element();
+                case "installedSize" -> there.tools().installed().element();
+                case "from" -> there.from().element();
+                case "capped" -> there.feeds().element();
+                case "reserve" -> there.tools().reserve().getElement();
+                default -> there.legs().getElement();
+            };
+            field.executeJs("setTimeout(() => this.focus())");
+        } else if (pointer.startsWith("/fittingAllowance")) {
+            fittings.scaleElement().executeJs("setTimeout(() => this.querySelector(':checked, input').focus())");
+        }
+    }
+
+    @Override
+    public Map<String, String> heard() {
+        return table.heard();
+    }
+
+    @Override
+    public void typedBefore(String at, String typed) {
+        if (at.matches("legs [0-9]{1,5}")) {
+            int index = Integer.parseInt(at.substring(5));
+            if (index <= desk.session().at("/sections").size()) {
+                legs(index, typed);
+            }
+        }
+    }
+
+    RouteTable table() {
+        return table;
+    }
+
+    RoutePastePanel paste() {
+        return paste;
+    }
+
+    DrawingPane drawing() {
+        return drawing;
+    }
+
+    UsedRow row() {
+        return row;
+    }
+
+    FittingSwitch fittings() {
+        return fittings;
+    }
+
+    RouteFindings findings() {
+        return findings;
+    }
+}

@@ -1,0 +1,86 @@
+package longrun.ui.house.route;
+
+import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longrun.capacity.CapacityTable;
+import longrun.plan.Material;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
+import longrun.review.json.SizingOrigins;
+import longrun.sizing.SectionSize;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.RowTable;
+import longrun.ui.frame.UnitSystem;
+import longrun.ui.frame.WhereFrom;
+import longrun.ui.house.OriginSteps;
+
+/** The row of the table used for the line in hand, with its neighbours, its cell framed, and where it is from. */
+final class UsedRow {
+
+    private final Element heading = Dom.text("h3", "", "The row used");
+    private final Element unit = Dom.text("span", "q light", "");
+    private final Element source = Dom.text("p", "q s start-note", "");
+    private final RowTable table = new RowTable();
+    private final WhereFrom from = new WhereFrom("route-from");
+    private final Element element;
+
+    UsedRow() {
+        Element head = Dom.el("div", "row-head", heading, unit);
+        element = Dom.el("section", "part used-row", head, table.element(), source, from.ask(), from.list());
+    }
+
+    Element element() {
+        return element;
+    }
+
+    String headingShown() {
+        return heading.getText();
+    }
+
+    void show(Optional<RouteAnswer> answer, UnitSystem units) {
+        Optional<RouteAnswer> sized = answer.filter(a -> a.size().row().isPresent()
+                && a.size().used().isPresent()
+                && a.size().capacityBtuh().isPresent());
+        Dom.show(element, sized.isPresent());
+        if (sized.isEmpty()) {
+            return;
+        }
+        SectionSize size = sized.get().size();
+        CapacityTable t = size.table().orElseThrow();
+        int row = size.row().orElseThrow();
+        int hit = size.used().orElseThrow();
+        String id = sized.get().review().piping().section(sized.get().section()).id();
+        Dom.retext(heading, "The row used for line " + id);
+        Dom.retext(unit, t.material().label() + ", " + units.cellUnit());
+        List<RowTable.Row> rows = new ArrayList<>();
+        for (int r = Math.max(0, row - 1); r <= Math.min(t.rowCount() - 1, row + 1); r++) {
+            List<String> cells = new ArrayList<>();
+            for (int c = 0; c < t.sizes().size(); c++) {
+                double btuh = t.capacityBtuh(r, c);
+                cells.add(Double.isNaN(btuh) ? "\u2013" : units.cell(HeatRate.ofBtuh(btuh)));
+            }
+            rows.add(new RowTable.Row(units.row(Length.ofFeet(t.rowFt(r))), r == row, cells));
+        }
+        List<Optional<String>> under = new ArrayList<>();
+        for (int c = 0; c < t.sizes().size(); c++) {
+            under.add(t.outsideDiameter(c).map(od -> od + " OD"));
+        }
+        table.show(
+                t.title(),
+                "Run, " + units.lengthUnit().name(),
+                t.material() == Material.CSST
+                        ? t.sizes().stream().map(s -> "EHD " + s).toList()
+                        : t.sizes(),
+                under,
+                rows,
+                hit);
+        Dom.retext(source, t.title() + ". " + t.source() + ".");
+        SizingOrigins origins = new SizingOrigins(sized.get().review());
+        List<WhereFrom.Step> steps =
+                new ArrayList<>(OriginSteps.of(origins.shareUsed(sized.get().section())));
+        sized.get().stage().ifPresent(s -> steps.addAll(OriginSteps.of(origins.longestRun(s))));
+        from.show(steps);
+    }
+}

@@ -1,0 +1,141 @@
+package longrun.ui.house;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.vaadin.flow.component.UI;
+import java.util.List;
+import longrun.Samples;
+import longrun.finding.Finding;
+import longrun.store.DraftStore;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** Connections and Findings without a browser. */
+class ConnectionsPlaceTest extends OpenHouses {
+
+    @Autowired
+    DraftStore store;
+
+    private long id;
+
+    @BeforeEach
+    void begin() {
+        id = store.create("Fernbank", Samples.text("sample-plan.json")).id();
+    }
+
+    private HouseView open(String place) {
+        UI.getCurrent().navigate("house/" + id + "/" + place);
+        return (HouseView) UI.getCurrent().getCurrentView();
+    }
+
+    private static HookupBench bench(HouseView page) {
+        return (HookupBench) ((ConnectionsPlace) page.placeShown()).bench();
+    }
+
+    private static List<String> rules(HouseView page) {
+        return page.session().findings().stream().map(Finding::rule).toList();
+    }
+
+    @Test
+    void aTrapMovedAheadOfTheShutoffIsToldAndPutRightAgain() {
+        HouseView page = open("connections");
+        bench(page).move(1, 0);
+        assertThat(rules(page)).contains("trap-downstream-of-shutoff");
+        assertThat(bench(page).board().shown()).contains("mark-wrong", "belongs here");
+        assertThat(bench(page).orderShown()).contains("comes before the shutoff", "In the right order");
+        bench(page).putRight();
+        assertThat(rules(page)).doesNotContain("trap-downstream-of-shutoff");
+        assertThat(bench(page).orderShown()).isEmpty();
+        page.session().undo();
+        assertThat(rules(page)).contains("trap-downstream-of-shutoff");
+    }
+
+    @Test
+    void aPartAddedTakesItsPlaceInTheRow() {
+        HouseView page = open("connections");
+        bench(page).add("union");
+        assertThat(page.session().text("/appliances/0/connection/2/part")).isEqualTo("union");
+        assertThat(bench(page).blocks()).hasSize(4);
+    }
+
+    @Test
+    void theEntryOfAFindingIsFoundInItsPlace() {
+        assertThat(PlaceKind.of("/appliances/0/connection/1/nipple")).isEqualTo(PlaceKind.CONNECTIONS);
+        assertThat(PlaceKind.of("/appliances/0/input")).isEqualTo(PlaceKind.APPLIANCES);
+        assertThat(PlaceKind.of("/site/mainShutoff/outdoors")).isEqualTo(PlaceKind.CONNECTIONS);
+        assertThat(PlaceKind.of("/regulators/1/ventToIntake")).isEqualTo(PlaceKind.CONNECTIONS);
+        assertThat(PlaceKind.of("/regulators/1/outlet")).isEqualTo(PlaceKind.HOUSE);
+        assertThat(PlaceKind.of("/nowhere")).isEqualTo(PlaceKind.HOUSE);
+    }
+
+    @Test
+    void goingToAnEntryTakesItsRegulatorInHand() {
+        HouseView page = open("findings");
+        page.goTo("/regulators/1/ventToIntake");
+        Bench bench = ((ConnectionsPlace) page.placeShown()).bench();
+        assertThat(bench).isInstanceOf(RegulatorBench.class);
+        assertThat(((RegulatorBench) bench).drawn()).contains(">10 ft<");
+    }
+
+    @Test
+    void aWrongEntryLeavesTheDrawingAsItCanBeDrawn() {
+        HouseView page = open("connections");
+        page.session().set("/appliances/0/connection/0/distance", "2 furlongs");
+        assertThat(page.session().isCurrent()).isFalse();
+        assertThat(bench(page).board().shown()).contains("data-part='2'").doesNotContain("furlongs");
+    }
+
+    @Test
+    void findingsAreSortedThreeWaysAndAllRulesStandBelow() {
+        HouseView page = open("findings");
+        FindingsPlace place = (FindingsPlace) page.placeShown();
+        assertThat(place.groupsShown()).contains("Questions and notes");
+        place.sort(FindingsPlace.Sorting.WHOM);
+        assertThat(place.groupsShown()).contains("For the fitter");
+        place.sort(FindingsPlace.Sorting.PLACE);
+        assertThat(place.groupsShown()).contains("The house and its ground");
+        assertThat(place.element().getTextRecursively()).contains("All rules", "holds", "not for this plan");
+    }
+
+    @Test
+    void anAnswerTakesAFindingOutOfTheOpenOnes() {
+        HouseView page = open("findings");
+        long open = HouseState.of(page.session()).questions();
+        Finding asked = page.session().findings().stream()
+                .filter(f -> f.rule().equals("connector-concealed"))
+                .findFirst()
+                .orElseThrow();
+        page.session()
+                .change(d -> DraftTree.put(
+                        d,
+                        "/answers/" + d.path("answers").size(),
+                        d.objectNode()
+                                .put("rule", asked.rule())
+                                .put("at", asked.at())
+                                .put("says", "accepted")
+                                .put("who", "inspector")
+                                .put("date", "2026-09-01")));
+        assertThat(HouseState.of(page.session()).questions()).isLessThan((int) open);
+        assertThat(page.session().findings()).filteredOn(f -> !f.isOpen()).isNotEmpty();
+        assertThat(((FindingsPlace) page.placeShown()).groupsShown()).contains("Answered", "Accepted by the inspector");
+    }
+
+    @Test
+    void anotherCodeShowsAtOnceWhatItChangesAndWhy() {
+        HouseView page = open("house");
+        HousePlace place = (HousePlace) page.placeShown();
+        assertThat(place.changed().shown()).isEmpty();
+        page.session()
+                .change(d -> DraftTree.put(
+                        d,
+                        "/code/amendments/0",
+                        d.objectNode()
+                                .put("rule", "shutoff-within-reach")
+                                .put("limit", "1 ft")
+                                .put("source", "county ordinance")));
+        assertThat(place.changed().shown()).contains("held, now broken", "county ordinance");
+        page.session().undo();
+        assertThat(place.changed().shown()).isEmpty();
+    }
+}

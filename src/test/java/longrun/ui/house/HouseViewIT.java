@@ -1,0 +1,209 @@
+package longrun.ui.house;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.List;
+import java.util.Locale;
+import longrun.browser.BrowserTest;
+import longrun.ui.frame.Caution;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A whole house in the browser. */
+class HouseViewIT extends BrowserTest {
+
+    private static final List<String> PLACES = List.of("house", "appliances", "findings");
+
+    /** From the first page through the second door to an empty house. */
+    private Page begin(int width) {
+        Page page = open("/", width);
+        page.getByText("A whole house").click();
+        page.getByText("Begin a new house").click();
+        page.waitForURL("**/house/*/house");
+        return ready(page);
+    }
+
+    private static Page ready(Page page) {
+        assertThat(page.locator(".saved")).containsText("Saved");
+        return page;
+    }
+
+    private static void to(Page page, String place) {
+        page.locator(".thread a[href$=" + place + "]").click();
+        assertThat(page.locator("h2.place"))
+                .hasText(place.substring(0, 1).toUpperCase(Locale.ROOT) + place.substring(1));
+    }
+
+    private static void addAppliance(Page page, int index, String kind, String input) {
+        page.locator("#add-kind").selectOption(kind);
+        Locator field = page.locator("#e-appliances-" + index + "-input");
+        assertThat(field).isFocused();
+        page.keyboard().type(input);
+        assertThat(page.locator("#e-appliances-" + index + "-input-said")).containsText("Btu/h");
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1440, 390})
+    void theOwnerBuilderBeginsFromNothing(int width) {
+        Page page = begin(width);
+        page.locator("#e-name").fill("Hill house");
+        assertThat(page.locator(".head h1")).hasText("Hill house");
+        page.getByText("10 psi line to a regulator on the wall").click();
+        assertThat(page.locator("#e-regulators-1-outlet")).hasValue("11");
+        assertThat(page.locator("#e-regulators-0-outlet")).hasValue("10");
+        to(page, "appliances");
+        addAppliance(page, 0, "on-demand-water-heater", "199,000");
+        addAppliance(page, 1, "range", "65000");
+        addAppliance(page, 2, "furnace", "60,000");
+        if (width < 900) {
+            page.locator("[data-do=answer]").click();
+        }
+        assertThat(page.locator("#slot-load")).containsText("324,000");
+        assertThat(page.locator(".state")).containsText("questions open");
+        assertNoSidewaysScrolling(page);
+    }
+
+    @Test
+    void aReloadInMidEntryKeepsWhatWasTyped() {
+        Page page = begin(1440);
+        to(page, "appliances");
+        addAppliance(page, 0, "range", "65,0");
+        page.reload();
+        ready(page);
+        assertThat(page.locator("#e-appliances-0-input")).hasValue("65,0");
+        page.locator("#e-appliances-0-input").fill("65,000");
+        assertThat(page.locator("#slot-load")).containsText("65,000");
+    }
+
+    @Test
+    void twoTabsAskBeforeOneOverwritesTheOther() {
+        Page first = begin(1440);
+        Page second = ready(openBeside(first, first.url().replaceAll("^https?://[^/]+", "")));
+        first.bringToFront();
+        first.locator("#e-name").fill("First");
+        assertThat(first.locator(".head h1")).hasText("First");
+        assertThat(second.locator(".notice")).containsText("Another tab changed this house");
+        second.bringToFront();
+        assertThat(second.locator("#e-name")).hasValue("");
+        assertAccessible(second);
+        screenshot(second, "house-1440-light-two-tabs");
+        second.getByText("Take what the other tab has").click();
+        assertThat(second.locator("#e-name")).hasValue("First");
+        assertThat(second.locator(".notice")).isHidden();
+    }
+
+    @Test
+    void undoAndRedoByTheirKeys() {
+        Page page = begin(1440);
+        page.locator("#e-name").fill("Hill house");
+        assertThat(page.locator(".head h1")).hasText("Hill house");
+        page.keyboard().press("Control+z");
+        assertThat(page.locator("#e-name")).hasValue("");
+        page.keyboard().press("Control+y");
+        assertThat(page.locator("#e-name")).hasValue("Hill house");
+    }
+
+    @Test
+    void namesThatLookLikeMarkUpAreWordsEverywhere() {
+        String name = "<script>alert(1)</script><img src=x onerror=alert(2)> \"O'Hara\" & \ud83d\udd25";
+        Page page = begin(1440);
+        page.onDialog(d -> {
+            throw new AssertionError("mark-up was run: " + d.message());
+        });
+        page.locator("#e-name").fill(name);
+        assertThat(page.locator(".head h1")).hasText(name);
+        page.getByText("Add a room").click();
+        page.locator("#e-rooms-0-name").fill(name);
+        to(page, "appliances");
+        addAppliance(page, 0, "range", "65000");
+        page.locator("#e-appliances-0-name").fill(name);
+        assertThat(page.locator(".appliance h3")).hasText(name);
+        to(page, "findings");
+        assertThat(page.locator(".place-body")).containsText("Questions to take along");
+        page.locator(".home").click();
+        page.getByText("A whole house").click();
+        assertThat(page.locator(".houses")).containsText(name);
+        assertAccessible(page);
+    }
+
+    @Test
+    void aFindingGoesToItsFieldInWhateverPlace() {
+        Page page = begin(1440);
+        to(page, "appliances");
+        page.locator("#add-kind").selectOption("range");
+        assertThat(page.locator(".appliance")).hasCount(1);
+        to(page, "findings");
+        page.locator(".find:has-text('INPUT') .go").first().click();
+        assertThat(page.locator("#e-appliances-0-input")).isFocused();
+        assertThat(page).hasURL(java.util.regex.Pattern.compile(".*/appliances$"));
+    }
+
+    @Test
+    void theServerGoneIsSaidInOurWordsAndTheEntryIsKept() {
+        Page page = begin(1440);
+        page.context().route("**/*v-r=uidl*", Route::abort);
+        page.locator("#e-site-elevation").fill("820");
+        assertThat(page.locator(".gone")).isVisible();
+        assertThat(page.locator(".saved")).not().containsText("Saved");
+        screenshot(page, "house-1440-light-server-gone");
+        page.context().unroute("**/*v-r=uidl*");
+        page.reload();
+        ready(page);
+        assertThat(page.locator("#e-site-elevation")).hasValue("820");
+        assertThat(page.locator("#e-site-elevation-said")).containsText("820 ft");
+        forgetNetworkErrors();
+    }
+
+    @Test
+    void otherUnitsLeaveWhatWasTypedAsTyped() {
+        Page page = begin(1440);
+        page.locator("#e-site-elevation").fill("820");
+        page.locator(".units select").selectOption("METRIC");
+        assertThat(page.locator("#e-site-elevation")).hasValue("820 ft");
+        assertThat(page.locator("#e-site-elevation-said")).hasText("250 m");
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = ColorScheme.class,
+            names = {"LIGHT", "DARK"})
+    void nothingBarsAnyoneAnywhere(ColorScheme scheme) {
+        for (int width : new int[] {1440, 390}) {
+            String name = width + "-" + scheme.name().toLowerCase(Locale.ROOT);
+            Page page = open("/", width, scheme);
+            assertThat(page.locator("a.door")).hasCount(2);
+            assertAccessible(page);
+            screenshot(page, "start-" + name);
+            page.getByText("A whole house").click();
+            page.getByText("Begin a new house").click();
+            ready(page);
+            assertAccessible(page);
+            screenshot(page, "house-" + name + "-1-empty");
+            page.locator("#e-site-elevation").fill("high");
+            assertThat(page.locator("#e-site-elevation-said")).containsText("Not understood");
+            assertAccessible(page);
+            screenshot(page, "house-" + name + "-2-wrong-entry");
+            page.locator(".home").click();
+            page.getByText("A whole house").click();
+            page.getByText("Show the demo house").click();
+            ready(page);
+            for (String place : PLACES) {
+                to(page, place);
+                page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
+                page.evaluate("document.querySelectorAll('.answer .ask').forEach(a => a.click())");
+                assertThat(page.locator("main")).containsText(place.equals("findings") ? "where from" : "I don");
+                org.assertj.core.api.Assertions.assertThat(page.locator("body").textContent())
+                        .contains(Caution.TEXT);
+                assertAccessible(page);
+                assertNoSidewaysScrolling(page);
+                screenshot(page, place + "-" + name + "-demo");
+            }
+        }
+    }
+}

@@ -1,0 +1,154 @@
+package longrun.ui.house.route;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.List;
+import java.util.Locale;
+import longrun.Samples;
+import longrun.browser.BrowserTest;
+import longrun.store.DraftStore;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** The pipe route in the browser: a fitter's walk by keyboard, the drawing, light and dark, wide and narrow. */
+class RouteViewIT extends BrowserTest {
+
+    private static final String REGULATOR =
+            "{\"format\":\"longrun-plan/1\",\"name\":\"Fitter's walk\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"integral-two-stage\",\"fedBy\":\"tank\",\"outlet\":\"11 in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}]}";
+
+    @Autowired
+    DraftStore store;
+
+    private int keys;
+
+    private long house(String json) {
+        return store.create("", json).id();
+    }
+
+    private Page openRoute(long id, int width, ColorScheme scheme) {
+        Page page = open("/house/" + id + "/route", width, scheme);
+        page.waitForSelector(".lines.route tbody.next");
+        return page;
+    }
+
+    private void type(Page page, String text) {
+        keys += text.length();
+        page.keyboard().type(text);
+    }
+
+    private void press(Page page, String key) {
+        keys++;
+        page.keyboard().press(key);
+    }
+
+    private static String size(Page page, int line) {
+        return page.locator(".lines.route tbody")
+                .nth(line)
+                .locator("td.size")
+                .innerText()
+                .strip();
+    }
+
+    @Test
+    void fitterEntersFourAppliancesAndFiveSectionsByKeyboardAlone() {
+        Page page = open("/house/" + house(REGULATOR) + "/appliances", 1440);
+        page.locator("#add-kind").focus();
+        long start = System.nanoTime();
+        String[][] appliances = {{"On", "199000"}, {"Ra", "65000"}, {"Fu", "60000"}, {"Cl", "22000"}};
+        for (int i = 0; i < appliances.length; i++) {
+            page.locator("#add-kind").focus();
+            keys++; // the way to the list of kinds
+            type(page, appliances[i][0]);
+            page.keyboard().press("Tab");
+            Locator input = page.locator("#e-appliances-" + i + "-input");
+            input.waitFor();
+            input.focus();
+            type(page, appliances[i][1]);
+        }
+        page.navigate(page.url().replace("/appliances", "/route"));
+        page.waitForSelector("#feeds-0");
+        page.locator("#legs-0").focus();
+        type(page, "n 2, u 4, e 14");
+        assertThat(page.locator("#material-0")).isVisible();
+        page.locator("#material-0").focus();
+        keys += 2;
+        type(page, "s");
+        String[][] lines = {
+            {"on", "n 8, d 3"},
+            {"", "e 12"},
+            {"ra", "n 10, d 5"},
+            {"fu", "e 8, d 5"},
+        };
+        page.locator("#legs-0").focus();
+        for (int i = 0; i < lines.length; i++) {
+            press(page, "Enter");
+            assertThat(page.locator("#feeds-" + (i + 1))).isFocused();
+            type(page, lines[i][0]);
+            press(page, "Tab");
+            assertThat(page.locator("#legs-" + (i + 1))).isFocused();
+            type(page, lines[i][1]);
+        }
+        assertThat(page.locator(".lines.route tbody").nth(4).locator("td.size")).hasText("1/2");
+        double seconds = (System.nanoTime() - start) / 1e9;
+        System.out.printf(Locale.ROOT, "Fitter's walk: %d keys, %.1f s of the program's own time%n", keys, seconds);
+        assertThat(List.of(size(page, 0), size(page, 1), size(page, 2), size(page, 3), size(page, 4)))
+                .containsExactly("1", "3/4", "3/4", "1/2", "1/2");
+        assertThat(keys).isLessThan(220);
+        assertThat(page.locator("#legs-0").inputValue()).isEqualTo("n 2, u 4, e 14");
+        assertThat(page.locator(".pan-box svg [data-key=E].sec")).hasCount(1);
+    }
+
+    @Test
+    void listAndDrawingLightOneAnother() {
+        Page page = openRoute(house(Samples.text("drawing/orchard-house.json")), 1440, ColorScheme.LIGHT);
+        page.locator("#legs-3").focus();
+        assertThat(page.locator(".pan-box .sec.on")).hasAttribute("data-key", "C");
+        page.locator(".pan-box .words[data-key=B] text").last().click();
+        assertThat(page.locator(".lines.route tbody.on th.id")).hasText("B");
+        assertThat(page.locator(".answer .whose")).containsText("Line B");
+    }
+
+    @Test
+    void undoBringsBackWhatStoodAndEscapeThePreviousText() {
+        Page page = openRoute(house(Samples.text("drawing/orchard-house.json")), 1440, ColorScheme.LIGHT);
+        page.locator("#legs-3").focus();
+        page.locator("#legs-3").fill("east 90");
+        assertThat(page.locator(".lines.route tbody").nth(3).locator("td.feet")).hasText("90");
+        page.keyboard().press("Escape");
+        assertThat(page.locator("#legs-3")).hasValue("east 12");
+        assertThat(page.locator(".lines.route tbody").nth(3).locator("td.feet")).hasText("12");
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = ColorScheme.class,
+            names = {"LIGHT", "DARK"})
+    void nothingBarsAnyone(ColorScheme scheme) {
+        long id = house(Samples.text("drawing/orchard-house.json"));
+        long empty = house("{\"format\":\"longrun-plan/1\"}");
+        for (int width : new int[] {1440, 390}) {
+            String name = "route-" + width + "-" + scheme.name().toLowerCase(Locale.ROOT) + "-";
+            Page page = openRoute(empty, width, scheme);
+            assertAccessible(page);
+            screenshot(page, name + "1-empty");
+            page = openRoute(id, width, scheme);
+            page.locator("#legs-2").focus();
+            assertThat(page.locator(".pan-box .sec.on")).hasAttribute("data-key", "B");
+            assertAccessible(page);
+            assertNoSidewaysScrolling(page);
+            screenshot(page, name + "5-done");
+            page.locator("#legs-2").fill("north 8, sideways 3");
+            assertThat(page.locator("#legs-2-said")).containsText("Not understood");
+            assertAccessible(page);
+            screenshot(page, name + "4-wrong-entry");
+            page.locator("#legs-2").fill("north 8, down 3");
+            assertThat(page.locator("#legs-2-said")).not().containsText("Not understood");
+        }
+    }
+}

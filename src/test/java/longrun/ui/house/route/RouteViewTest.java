@@ -1,0 +1,246 @@
+package longrun.ui.house.route;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import longrun.Samples;
+import longrun.finding.Severity;
+import longrun.review.Reviewer;
+import longrun.store.DraftStore;
+import longrun.ui.frame.UnitSystem;
+import longrun.ui.house.HouseDesk;
+import longrun.ui.house.HouseSession;
+import longrun.ui.house.OpenHouses;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** The pipe route over a stored house, without a browser. The sizes are those of the drawn example: 59.5 ft, row 60. */
+class RouteViewTest extends OpenHouses {
+
+    private static final String HOUSE =
+            "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"integral-two-stage\",\"fedBy\":\"tank\",\"outlet\":\"11 in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}],"
+                    + "\"appliances\":[{\"id\":\"heater\",\"name\":\"Water heater\",\"kind\":\"on-demand-water-heater\",\"input\":\"199,000 Btu/h\"},{\"id\":\"range\",\"kind\":\"range\",\"input\":\"65,000 Btu/h\"}]}";
+
+    @Autowired
+    DraftStore store;
+
+    private Desk desk;
+    private RouteView view;
+
+    private final class Desk implements HouseDesk {
+        private final HouseSession session;
+        private UnitSystem units = UnitSystem.CUSTOMARY;
+        private Optional<String> inHand = Optional.empty();
+        private String gone = "";
+
+        Desk(HouseSession session) {
+            this.session = session;
+            session.listen(change -> view.show(change == HouseSession.Change.CHANGED));
+        }
+
+        @Override
+        public HouseSession session() {
+            return session;
+        }
+
+        @Override
+        public UnitSystem units() {
+            return units;
+        }
+
+        @Override
+        public Optional<String> lineInHand() {
+            return inHand;
+        }
+
+        @Override
+        public void takeInHand(String sectionId) {
+            inHand = Optional.of(sectionId);
+            session.endStep();
+            view.show(false);
+        }
+
+        @Override
+        public void goTo(String pointer) {
+            gone = pointer;
+            view.focus(pointer);
+        }
+    }
+
+    private void open(String json) {
+        long id = store.create("", json).id();
+        desk = new Desk(HouseSession.open(store, Reviewer.standard(), id).orElseThrow());
+        view = new RouteView(desk);
+        view.show(true);
+    }
+
+    private RouteRow row(int index) {
+        return view.table().rows().get(index);
+    }
+
+    private void typeThreeLines() {
+        view.legs(0, "north 2, up 4, east 14");
+        row(0).tools().material().choose("steel");
+        row(0).tools().setting().choose("indoors");
+        row(1).feeds().choose("app:heater");
+        view.legs(1, "n 8, d 3");
+        row(2).feeds().choose("app:range");
+        view.legs(2, "east 12, down 5");
+    }
+
+    @Test
+    void lineIsBegunByItsFirstEntryAndNamedByTheTool() {
+        open(HOUSE);
+        view.legs(0, "up 4");
+        assertThat(desk.session().text("/sections/0/id")).isEqualTo("A");
+        assertThat(desk.session().text("/sections/0/from")).isEqualTo("R1");
+        assertThat(desk.session().text("/sections/0/legs/0")).isEqualTo("up 4 ft");
+        assertThat(view.table().rows()).hasSize(2);
+    }
+
+    @Test
+    void nextLineLeavesTheBranchAndTakesMaterialAndPlaceFromTheOneAbove() {
+        open(HOUSE);
+        typeThreeLines();
+        assertThat(desk.session().text("/sections/1/from")).isEqualTo("A");
+        assertThat(desk.session().text("/sections/2/from")).isEqualTo("A");
+        assertThat(desk.session().text("/sections/2/material")).isEqualTo("steel");
+        assertThat(desk.session().text("/sections/2/setting")).isEqualTo("indoors");
+        assertThat(desk.session().text("/appliances/0/fedBy")).isEqualTo("B");
+        assertThat(desk.session().errors()).isEmpty();
+    }
+
+    @Test
+    void everyLineIsSizedAndTheRowFramed() {
+        open(HOUSE);
+        typeThreeLines();
+        assertThat(row(0).loadShown()).isEqualTo("264,000");
+        assertThat(List.of(row(0).sizeShown(), row(1).sizeShown(), row(2).sizeShown()))
+                .containsExactly("1", "3/4", "1/2");
+        assertThat(view.row().headingShown()).isEqualTo("The row used for line C");
+        assertThat(view.fittings().measuredShown()).isEqualTo("for the longest run, 37.0 ft measured");
+    }
+
+    @Test
+    void choosingInTheListLightsTheDrawing() {
+        open(HOUSE);
+        typeThreeLines();
+        view.inHand(1);
+        assertThat(desk.inHand).contains("B");
+        assertThat(view.drawing().svgShown()).contains("data-key=\"B\" class=\"sec on\"");
+        assertThat(view.row().headingShown()).isEqualTo("The row used for line B");
+    }
+
+    @Test
+    void choosingElsewhereTakesTheLineInHand() {
+        open(HOUSE);
+        typeThreeLines();
+        desk.takeInHand("A");
+        assertThat(view.drawing().svgShown()).contains("data-key=\"A\" class=\"sec on\"");
+    }
+
+    @Test
+    void wrongLegsAreSaidBesideThemAndTheLastSizesStay() {
+        open(HOUSE);
+        typeThreeLines();
+        view.legs(1, "north 8, sideways 3");
+        assertThat(row(1).legs().isWrong()).isTrue();
+        assertThat(desk.session().text("/sections/1/legs/1")).isEqualTo("sideways 3 ft");
+        assertThat(row(1).sizeShown()).isEqualTo("3/4");
+        view.legs(1, "north 8, down 3");
+        assertThat(row(1).legs().isWrong()).isFalse();
+    }
+
+    @Test
+    void whatIsBeingTypedIsNeverWrittenBack() {
+        open(HOUSE);
+        view.legs(0, "n 8");
+        assertThat(row(0).legs().text()).isEmpty(); // the browser holds it; the page wrote nothing
+        desk.session().undo();
+        desk.session().redo();
+        assertThat(row(0).legs().text()).isEqualTo("north 8");
+    }
+
+    @Test
+    void applianceMovesFromLineToLine() {
+        open(HOUSE);
+        typeThreeLines();
+        row(1).feeds().choose("app:range");
+        assertThat(desk.session().text("/appliances/1/fedBy")).isEqualTo("B");
+        assertThat(desk.session().text("/appliances/0/fedBy")).isEmpty();
+    }
+
+    @Test
+    void raisedSizeIsKeptAndSaysWhatTheTableNeeds() {
+        open(HOUSE);
+        typeThreeLines();
+        row(2).tools().chosen().choose("3/4");
+        assertThat(row(2).sizeShown()).isEqualTo("3/4 needs 1/2");
+        row(0).tools().installed().choose("1/2");
+        assertThat(row(0).sizeShown()).isEqualTo("1/2 too small");
+        assertThat(view.findings().shown())
+                .anyMatch(f -> f.rule().equals("section-undersized") && f.severity() == Severity.MUST_FIX);
+    }
+
+    @Test
+    void cappedEndKeepsItsReserve() {
+        open(HOUSE);
+        typeThreeLines();
+        row(3).feeds().choose("cap");
+        view.legs(3, "south 6");
+        view.put(3, "reserve", "40,000 Btu/h");
+        assertThat(desk.session().errors()).isEmpty();
+        assertThat(row(0).loadShown()).isEqualTo("304,000");
+    }
+
+    @Test
+    void removedLineLetsGoOfWhatHungOnItAndHandsOnWhatLeftIt() {
+        open(HOUSE);
+        typeThreeLines();
+        view.removed(0);
+        assertThat(desk.session().text("/sections/0/id")).isEqualTo("B");
+        assertThat(desk.session().text("/sections/0/from")).isEqualTo("R1");
+        desk.session().undo();
+        assertThat(desk.session().text("/sections/0/id")).isEqualTo("A");
+    }
+
+    @Test
+    void eachChoiceOfFittingsShowsItsEffectInFeet() {
+        open(Samples.text("drawing/orchard-house.json"));
+        view.inHand(2);
+        String words = view.fittings().scaleElement().getTextRecursively();
+        assertThat(words).contains("0.0 ft, row 50").contains("+9.4 ft, row 60").contains("+12.5 ft, row 60");
+    }
+
+    @Test
+    void pasteIsShownAsUnderstoodBeforeItIsTaken() {
+        open(HOUSE);
+        view.pasted(
+                "Line\tFrom\tLegs, ft\tFeeds\n1\tR1\tup 4, east 10\tbranch\n2\t1\tnorth 8\tWater heater\n3\t1\teast 12\tsauna");
+        assertThat(view.paste().isOpen()).isTrue();
+        assertThat(desk.session().at("/sections").size()).isZero();
+        assertThat(view.paste().lines().get(2).problems()).hasSize(1);
+        view.paste().take();
+        assertThat(desk.session().text("/sections/1/from")).isEqualTo("A");
+        assertThat(desk.session().text("/appliances/0/fedBy")).isEqualTo("B");
+        assertThat(desk.session().text("/sections/2/legs/0")).isEqualTo("east 12 ft");
+    }
+
+    @Test
+    void pasteWithoutHeadingIsReadByWhatItHolds() {
+        open(HOUSE);
+        view.pasted("a\tR1\t14\trange\n");
+        assertThat(view.paste().lines().get(0).legs()).containsExactly("14 ft");
+        assertThat(view.paste().lines().get(0).feeds()).isEqualTo("app:range");
+    }
+
+    @Test
+    void metricPageReadsBareNumbersAsMetres() {
+        open(HOUSE);
+        desk.units = UnitSystem.METRIC;
+        view.show(true);
+        view.legs(0, "up 2");
+        assertThat(desk.session().text("/sections/0/legs/0")).isEqualTo("up 2 m");
+    }
+}
