@@ -69,6 +69,48 @@ class HouseViewIT extends BrowserTest {
         assertNoSidewaysScrolling(page);
     }
 
+    /** 324,000 Btu/h, 57.9 ft with elbows and the tee: row 60 of 2018 IFGC Table 402.4(28); 1 in. carries 434,000, 3/4 231,000, 1/2 110,000. */
+    @Test
+    void fromNothingToATwoStageHouseSizedWithThreeAppliances() {
+        Page page = begin(1440);
+        page.getByText("10 psi line to a regulator on the wall").click();
+        to(page, "appliances");
+        addAppliance(page, 0, "on-demand-water-heater", "199,000");
+        addAppliance(page, 1, "range", "65000");
+        addAppliance(page, 2, "furnace", "60,000");
+        page.locator(".thread a[href$=route]").click();
+        page.waitForSelector("#legs-0");
+        page.locator("#legs-0").fill("down 2, north 58, up 2");
+        String[][] lines = {
+            {"", "up 4, north 6, east 10", "20"},
+            {"on", "north 8, down 3", "11"},
+            {"", "east 12", "12"},
+            {"ra", "north 10, down 5", "15"},
+            {"fu", "east 8, down 5", "13"},
+        };
+        for (int i = 1; i <= lines.length; i++) {
+            page.keyboard().press("Enter");
+            assertThat(page.locator("#feeds-" + i)).isFocused();
+            page.keyboard().type(lines[i - 1][0]);
+            page.keyboard().press("Tab");
+            assertThat(page.locator("#legs-" + i)).isFocused();
+            page.keyboard().type(lines[i - 1][1]);
+            assertThat(page.locator(".lines.route tbody").nth(i).locator("td.feet"))
+                    .hasText(lines[i - 1][2]);
+            if (i == 1) {
+                page.locator("#material-1").selectOption("steel");
+                page.locator("#legs-1").focus();
+                assertThat(page.locator("#material-1")).hasValue("steel");
+            }
+        }
+        screenshot(page, "house-1440-light-walked");
+        assertThat(page.locator(".state")).containsText("Sized, not approved");
+        assertThat(page.locator("#slot-load")).containsText("324,000");
+        assertThat(page.locator("#slot-run")).containsText("57.9");
+        assertThat(page.locator("#slot-sizes .sizes")).containsText("Y11/2A1B3/4C3/4D1/2E1/2");
+        assertAccessible(page);
+    }
+
     @Test
     void aReloadInMidEntryKeepsWhatWasTyped() {
         Page page = begin(1440);

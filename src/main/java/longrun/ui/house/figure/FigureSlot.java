@@ -4,6 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.List;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
+import longrun.origin.Origin;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.WhereFrom;
 import longrun.ui.house.HouseDesk;
@@ -47,10 +48,18 @@ public final class FigureSlot {
         from.show(f.isKnown() ? OriginSteps.of(f.origin()) : List.of());
     }
 
-    /** Shows words in place of a figure, such as a date. */
-    public void show(String words, boolean known, String beside, List<Missing> missing) {
-        put(words, "", known);
+    /** Shows words in place of a figure, such as a date, and where they are from. */
+    public void show(String words, String beside, Origin origin) {
+        put(words, "", true);
         Dom.retext(note, beside);
+        lack(List.of());
+        from.show(OriginSteps.of(origin));
+    }
+
+    /** Shows that it is not known, and what it lacks. */
+    public void showUnknown(List<Missing> missing) {
+        put("not known", "", false);
+        Dom.retext(note, "");
         lack(missing);
         from.show(List.of());
     }

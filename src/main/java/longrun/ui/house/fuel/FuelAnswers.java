@@ -11,7 +11,9 @@ import longrun.drawing.LevelPlot;
 import longrun.finding.Severity;
 import longrun.fuel.FuelReport;
 import longrun.fuel.LevelYear;
+import longrun.origin.Confidence;
 import longrun.origin.Figure;
+import longrun.origin.Origin;
 import longrun.plan.Plan;
 import longrun.plan.Site;
 import longrun.quantity.Temperature;
@@ -109,7 +111,7 @@ final class FuelAnswers {
         plot.show(LevelPlot.of(plan, tank, fuel).svg());
         Dom.retext(coldName, "A fill lasts, in " + month(plan, true));
         Dom.retext(warmName, "A fill lasts, in " + month(plan, false));
-        dates(plan, fuel);
+        dates(plan, tank, fuel);
         String span = tank.usableGal().isKnown()
                 ? FigureText.words(tank.usableGal(), desk.units()) + " from a fill to the refill gauge."
                 : "";
@@ -126,25 +128,46 @@ final class FuelAnswers {
         warn(tank, fuel);
     }
 
-    private void dates(Plan plan, FuelReport fuel) {
-        String from = plan.allTanks().stream()
+    private void dates(Plan plan, TankReport tank, FuelReport fuel) {
+        Optional<String> read = plan.allTanks().stream()
                 .flatMap(t -> t.gaugeDate().findValue().stream())
                 .findFirst()
-                .map(d -> "From the gauge\u2019s reading of " + written(d) + ". ")
+                .map(FuelAnswers::written);
+        String from =
+                read.map(d -> "From the gauge\u2019s reading of " + d + ". ").orElse("");
+        Optional<Origin> next = fuel.nextRefill().map(d -> reached(d, read.orElse(""), tank, fuel));
+        date("next", fuel.nextRefill(), from, next, fuel);
+        Optional<Double> days = plan.site().flatMap(s -> s.leadDays().findValue());
+        String lead = days.map(d -> FigureText.number(d, "days", desk.units()) + " days ahead of the refill gauge. ")
                 .orElse("");
-        date("next", fuel.nextRefill(), from, fuel);
-        String lead = plan.site()
-                .flatMap(s -> s.leadDays().findValue())
-                .map(d -> FigureText.number(d, "days", desk.units()) + " days ahead of the refill gauge. ")
-                .orElse("");
-        date("call", fuel.callBy(), lead, fuel);
+        Optional<Origin> call = fuel.callBy()
+                .flatMap(d -> next.map(n -> Origin.derived(
+                        "call by",
+                        written(d),
+                        "the day the refill gauge is reached, less the days from call to truck",
+                        Confidence.COMPUTED,
+                        List.of(n, Origin.entered("days from call to truck", String.valueOf(days.orElse(0.0)))))));
+        date("call", fuel.callBy(), lead, call, fuel);
     }
 
-    private void date(String id, Optional<LocalDate> date, String words, FuelReport fuel) {
-        if (date.isPresent()) {
-            slot(id).show(written(date.get()), true, words, List.of());
+    private static Origin reached(LocalDate date, String read, TankReport tank, FuelReport fuel) {
+        return Origin.derived(
+                "refill gauge reached",
+                written(date),
+                "day by day from the gauge\u2019s reading, each day\u2019s use taken off",
+                Confidence.COMPUTED,
+                List.of(
+                        Origin.entered("gauge read on", read),
+                        tank.nowGal().origin(),
+                        tank.refillGal().origin(),
+                        fuel.annualGal().origin()));
+    }
+
+    private void date(String id, Optional<LocalDate> date, String words, Optional<Origin> origin, FuelReport fuel) {
+        if (date.isPresent() && origin.isPresent()) {
+            slot(id).show(written(date.get()), words, origin.get());
         } else {
-            slot(id).show("not known", false, "", fuel.dateMissing());
+            slot(id).showUnknown(fuel.dateMissing());
         }
     }
 

@@ -6,13 +6,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import longrun.origin.Figure;
 import longrun.quantity.Show;
 import longrun.tank.Demand;
 import longrun.tank.StandardTanks;
 import longrun.tank.TankReport;
 import longrun.ui.frame.Dom;
+import longrun.ui.frame.WhereFrom;
 import longrun.ui.house.HouseDesk;
 import longrun.ui.house.Names;
+import longrun.ui.house.OriginSteps;
 import longrun.ui.house.figure.FigureSlot;
 import longrun.ui.house.figure.FigureText;
 
@@ -25,15 +29,19 @@ final class TankAnswers {
     private final Element sizes = Dom.el("div", "");
     private final Map<String, FigureSlot> holds = new LinkedHashMap<>();
     private final Element volumes = Dom.el("dl", "slots");
+    private final WhereFrom demandsFrom = new WhereFrom("from-demands");
+    private final WhereFrom sizesFrom = new WhereFrom("from-smallest");
     private String demandsShown = "";
     private String sizesShown = "";
 
     TankAnswers(HouseDesk desk) {
         this.desk = desk;
         Element head = Dom.el("tr", "");
-        for (String name : List.of("asked of it", "Btu/h", "the tank", "can be held")) {
-            head.appendChild(Dom.text("th", "", name).setAttribute("scope", "col"));
-        }
+        head.appendChild(
+                heading("", "asked of it"),
+                heading("", "load"),
+                heading("tl", "the tank"),
+                heading("tl", "can be held"));
         demands = Dom.el("table", "plain", Dom.el("thead", "", head), demandRows);
         for (String[] each : new String[][] {
             {"usable", "Usable, from a fill to the refill gauge"},
@@ -50,11 +58,16 @@ final class TankAnswers {
         }
     }
 
+    private static Element heading(String css, String name) {
+        return Dom.text("th", css, name).setAttribute("scope", "col");
+    }
+
     Element demands() {
-        return Dom.el("div", "row-box", demands)
+        Element box = Dom.el("div", "row-box", demands)
                 .setAttribute("tabindex", "0")
                 .setAttribute("role", "group")
                 .setAttribute("aria-label", "What is asked of the tank");
+        return Dom.el("div", "", box, demandsFrom.ask(), demandsFrom.list());
     }
 
     Element volumes() {
@@ -62,7 +75,7 @@ final class TankAnswers {
     }
 
     Element sizes() {
-        return sizes;
+        return Dom.el("div", "", sizes, sizesFrom.ask(), sizesFrom.list());
     }
 
     FigureSlot held(String id) {
@@ -75,7 +88,9 @@ final class TankAnswers {
 
     void show(TankReport r) {
         showDemands(r);
+        demandsFrom.show(steps(r.demands().stream().map(Demand::btuh)));
         showSizes(r);
+        sizesFrom.show(steps(r.smallest().stream().map(TankReport.SizeChoice::capacityBtuh)));
         held("usable").show(r.usableGal(), "");
         held("usable-low").show(r.usableGaugeLowGal(), "A float gauge may stand so far off.");
         held("now").show(r.nowGal(), "");
@@ -83,6 +98,13 @@ final class TankAnswers {
         held("full").show(r.fullGal(), "80 % of the water capacity, so that warm liquid has room.");
         held("water").show(r.waterGal(), "");
         held("least").show(r.leastPsig(), "");
+    }
+
+    private static List<WhereFrom.Step> steps(Stream<Figure> figures) {
+        return figures.filter(Figure::isKnown)
+                .flatMap(f -> OriginSteps.of(f.origin()).stream())
+                .distinct()
+                .toList();
     }
 
     private void showDemands(TankReport r) {
@@ -97,7 +119,8 @@ final class TankAnswers {
         demandRows.removeAllChildren();
         for (List<String> row : rows) {
             Element tr = Dom.el("tr", "", Dom.text("th", "", row.get(0)).setAttribute("scope", "row"));
-            row.subList(1, 4).forEach(cell -> tr.appendChild(Dom.text("td", "", cell)));
+            tr.appendChild(
+                    Dom.text("td", "", row.get(1)), Dom.text("td", "tl", row.get(2)), Dom.text("td", "tl", row.get(3)));
             demandRows.appendChild(tr);
         }
     }

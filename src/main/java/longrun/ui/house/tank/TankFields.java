@@ -192,7 +192,7 @@ final class TankFields {
         offered = now;
         sizes.removeAllChildren();
         for (double g : gallons) {
-            String text = Show.plain(g) + " gal";
+            String text = (g == Math.rint(g) ? Show.whole(g) : Show.plain(g)) + " gal";
             Element button = Dom.button(stored.equals(text) ? "on" : "", text)
                     .setAttribute("aria-pressed", String.valueOf(stored.equals(text)));
             button.addEventListener("click", e -> desk.session().choose(at + "/waterCapacity", text));
