@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import longrun.ui.frame.Dom;
+import longrun.ui.frame.PendingChoice;
 
 /** One of a list of choices, or not known. */
 public final class ChoiceField implements Field {
@@ -34,12 +35,14 @@ public final class ChoiceField implements Field {
         select = Dom.el("select", "in").setAttribute("id", id).setAttribute("aria-describedby", id + "-said");
         select.addEventListener("change", e -> chosen(e.getEventData().getString("element.value")))
                 .addEventData("element.value");
+        PendingChoice.remember(select);
         Element name = Dom.text("label", "lab", label).setAttribute("for", id);
         element = Dom.el("div", "fld", name, select, said);
     }
 
     /** Takes a choice as the browser tells it. */
     public void chosen(String value) {
+        PendingChoice.heard(select, value);
         if (value.isEmpty()) {
             desk.session().remove(pointer);
         } else {
@@ -60,7 +63,7 @@ public final class ChoiceField implements Field {
             now.forEach((value, words) ->
                     select.appendChild(Dom.text("option", "", words).setAttribute("value", value)));
         }
-        select.executeJs("this.value = $0", stored);
+        PendingChoice.show(select, stored);
         Optional<String> error = desk.session().error(pointer);
         Dom.retext(said, error.orElse(""));
         Dom.setClass(said, "bad", error.isPresent());

@@ -167,7 +167,7 @@ class HouseViewIT extends BrowserTest {
         page.locator("#e-appliances-0-name").fill(name);
         assertThat(page.locator(".appliance h3")).hasText(name);
         to(page, "findings");
-        assertThat(page.locator(".place-body")).containsText("Questions to take along");
+        assertThat(page.locator(".place-body")).containsText(name);
         page.locator(".home").click();
         page.getByText("A whole house").click();
         assertThat(page.locator(".houses")).containsText(name);

@@ -4,6 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.Map;
 import java.util.function.Consumer;
 import longrun.ui.frame.Dom;
+import longrun.ui.frame.PendingChoice;
 
 /** A native list to choose from, by typing or by arrow keys. */
 final class Choice {
@@ -17,6 +18,7 @@ final class Choice {
         select = Dom.el("select", "in").setAttribute("id", id).setAttribute("aria-label", label);
         select.addEventListener("change", e -> choose(e.getEventData().getString("element.value")))
                 .addEventData("element.value");
+        PendingChoice.remember(select);
     }
 
     Element element() {
@@ -25,6 +27,7 @@ final class Choice {
 
     /** As the browser tells it. */
     void choose(String value) {
+        PendingChoice.heard(select, value);
         chosen.accept(value);
     }
 
@@ -42,6 +45,6 @@ final class Choice {
             now.forEach((key, words) ->
                     select.appendChild(Dom.text("option", "", words).setAttribute("value", key)));
         }
-        select.executeJs("this.value = $0", value);
+        PendingChoice.show(select, value);
     }
 }
