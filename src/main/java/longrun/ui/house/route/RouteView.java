@@ -27,6 +27,7 @@ public final class RouteView implements Place, RouteRow.Hand {
             Dom.text("p", "lede start-note", "An entry waits to be mended; sizes and drawing are those before it.");
     private final Element element = Dom.el("div", "route-place");
     private int inHand;
+    private final PressurePane pressure;
     private String followed = "";
 
     public RouteView(HouseDesk desk) {
@@ -35,6 +36,7 @@ public final class RouteView implements Place, RouteRow.Hand {
         table = new RouteTable(this, this::pasted);
         findings = new RouteFindings(desk);
         drawing = new DrawingPane(this::chosenInDrawing);
+        pressure = new PressurePane(desk);
         Element go = Dom.button("ask", "Say how the pressure is cut down");
         go.addEventListener("click", e -> desk.goTo("/regulators"));
         noRegulator.appendChild(Dom.words("A line leaves a regulator, and none is entered yet. "), go);
@@ -48,7 +50,7 @@ public final class RouteView implements Place, RouteRow.Hand {
                 paste.element(),
                 stale,
                 findings.element());
-        element.appendChild(fittings.element(), lines, drawing.element(), row.element());
+        element.appendChild(fittings.element(), lines, drawing.element(), row.element(), pressure.element());
     }
 
     @Override
@@ -75,6 +77,7 @@ public final class RouteView implements Place, RouteRow.Hand {
         findings.show();
         drawing.show(review, id, units);
         row.show(answer, units);
+        pressure.show(answer);
         Dom.show(noRegulator, desk.session().at("/regulators").isEmpty());
         Dom.show(stale, !desk.session().isCurrent() && review.isPresent());
     }
@@ -255,6 +258,10 @@ public final class RouteView implements Place, RouteRow.Hand {
 
     UsedRow row() {
         return row;
+    }
+
+    PressurePane pressure() {
+        return pressure;
     }
 
     FittingSwitch fittings() {

@@ -123,6 +123,18 @@ class RouteViewTest extends OpenHouses {
     }
 
     @Test
+    void pressureAtEachInletStandsUnderTheRow() {
+        open(HOUSE);
+        typeThreeLines();
+        assertThat(view.pressure().plotShown()).contains("<svg");
+        assertThat(view.pressure().figuresShown())
+                .hasSizeGreaterThanOrEqualTo(2)
+                .first()
+                .isEqualTo("11 in. w.c.");
+        assertThat(view.pressure().figuresShown().get(1)).startsWith("8.").endsWith("in. w.c.");
+    }
+
+    @Test
     void choosingInTheListLightsTheDrawing() {
         open(HOUSE);
         typeThreeLines();
