@@ -70,6 +70,7 @@ class RouteViewIT extends BrowserTest {
             input.waitFor();
             input.focus();
             type(page, appliances[i][1]);
+            assertThat(page.locator("#e-appliances-" + i + "-input-said")).containsText("Btu/h");
         }
         page.navigate(page.url().replace("/appliances", "/route"));
         page.waitForSelector("#feeds-0");
@@ -79,6 +80,7 @@ class RouteViewIT extends BrowserTest {
         page.locator("#material-0").focus();
         keys += 2;
         type(page, "s");
+        assertThat(page.locator("#material-0")).hasValue("steel");
         String[][] lines = {
             {"on", "n 8, d 3"},
             {"", "e 12"},
@@ -90,9 +92,15 @@ class RouteViewIT extends BrowserTest {
             press(page, "Enter");
             assertThat(page.locator("#feeds-" + (i + 1))).isFocused();
             type(page, lines[i][0]);
+            if (!lines[i][0].isEmpty()) {
+                assertThat(page.locator("#feeds-" + (i + 1))).not().hasValue("");
+            }
             press(page, "Tab");
             assertThat(page.locator("#legs-" + (i + 1))).isFocused();
             type(page, lines[i][1]);
+            assertThat(page.locator(".lines.route tbody").nth(i + 1).locator("td.feet"))
+                    .not()
+                    .hasText("");
         }
         assertThat(page.locator(".lines.route tbody").nth(4).locator("td.size")).hasText("1/2");
         double seconds = (System.nanoTime() - start) / 1e9;
