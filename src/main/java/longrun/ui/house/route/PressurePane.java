@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import longrun.drawing.PressurePlot;
 import longrun.origin.Origin;
 import longrun.piping.Outlet;
@@ -69,7 +70,7 @@ final class PressurePane {
         Stage stage = review.piping().stages().get(index.get());
         Dom.retext(heading, "The pressure that reaches the burner, after " + stage.id());
         plot.show(PressurePlot.svg(review.pressures(), index.get()));
-        Dom.retext(room, "Room on the longest run: " + review.headroom().stageWords(index.get()) + ".");
+        Dom.retext(room, ended("Room on the longest run: " + review.headroom().stageWords(index.get())));
         List<Outlet> appliances = stage.outlets().stream()
                 .filter(o -> o.kind() == Outlet.Kind.APPLIANCE)
                 .toList();
@@ -109,7 +110,7 @@ final class PressurePane {
                 ? "Ask the supplier for " + from.value()
                         + (window.complete() ? "." : ", as far as the labels are entered.")
                 : "No label of an appliance behind it is entered.";
-        slot.show(pressure(line.settingInWc()), asks, from);
+        slot.show(pressure(line.settingInWc()), asks + " ", from);
     }
 
     private void inlet(Review review, int appliance, FigureSlot slot, PressureOrigins origins) {
@@ -121,8 +122,18 @@ final class PressurePane {
         Appliance entered = review.plan().appliances().get(appliance);
         String note = "Everything firing, with droop and connector; " + pressure(p.pressureInWc())
                 + " at the pipe\u2019s end from the setting. " + against(p, entered.minInlet(), entered.maxInlet())
-                + " Room: " + review.headroom().outletWords(appliance) + ".";
+                + " Room: " + room(review, appliance) + " ";
         slot.show(pressure(p.pressureAtInletInWc()), note, origins.pressureAtInlet(appliance));
+    }
+
+    /** The headroom in words, without the name its slot already has. */
+    private static String room(Review review, int appliance) {
+        String id = review.plan().appliances().get(appliance).id();
+        return ended(review.headroom().outletWords(appliance).replaceFirst("^" + Pattern.quote(id) + ": ", ""));
+    }
+
+    private static String ended(String sentence) {
+        return sentence.endsWith(".") ? sentence : sentence + ".";
     }
 
     private static String against(OutletPressure p, Fact<Pressure> least, Fact<Pressure> greatest) {
