@@ -49,6 +49,11 @@ enum Pipe {
         return this == CSST ? "Size, EHD" : "Size, in.";
     }
 
+    /** What a size is counted in, to stand behind it. */
+    String sizeUnit() {
+        return this == CSST ? "\u00a0EHD" : "\u00a0in.";
+    }
+
     static java.util.Optional<Pipe> of(String written) {
         for (Pipe p : values()) {
             if (p.written.equals(written)) {

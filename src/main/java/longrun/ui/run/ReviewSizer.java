@@ -21,15 +21,11 @@ import longrun.sizing.SectionSize;
 import longrun.sizing.SectionStatus;
 import longrun.sizing.Sizing;
 import longrun.sizing.StageSize;
-import org.springframework.boot.context.event.ApplicationReadyEvent;
-import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
 /** Reads the run, sizes it, and takes from the result what the page shows. */
 @Component
 class ReviewSizer implements Sizer {
-
-    private static final int WARM_UPS = 200;
 
     private final Reviewer reviewer = Reviewer.standard();
 
@@ -116,21 +112,5 @@ class ReviewSizer implements Sizer {
                         + sizing.piping()
                                 .section(stage.longestRunTo().get().section())
                                 .id()));
-    }
-
-    /** The first key a person types is then answered as quickly as the later ones. */
-    @EventListener(ApplicationReadyEvent.class)
-    void warmUp() {
-        Thread warming = new Thread(
-                () -> {
-                    for (int i = 0; i < WARM_UPS; i++) {
-                        size(RunDraft.demo()
-                                .with(Pipe.values()[i % Pipe.values().length])
-                                .plan());
-                    }
-                },
-                "sizing warm-up");
-        warming.setDaemon(true);
-        warming.start();
     }
 }

@@ -5,9 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -22,12 +20,13 @@ final class RunDraft {
     private static final String SECTIONS = "sections";
     private static final String APPLIANCES = "appliances";
     private static final String FED_BY = "fedBy";
-    private static final String INPUT = "input";
 
     private final ObjectNode plan;
+    private final List<Line> lines;
 
     private RunDraft(ObjectNode plan) {
         this.plan = plan;
+        lines = RunLines.of(plan);
     }
 
     /** A plan that {@link RunFile} has found to be a run. */
@@ -87,33 +86,7 @@ final class RunDraft {
     }
 
     List<Line> lines() {
-        Map<String, List<String>> feeds = new LinkedHashMap<>();
-        Map<String, String> inputs = new LinkedHashMap<>();
-        for (JsonNode s : plan.path(SECTIONS)) {
-            feeds.computeIfAbsent(s.path(FROM).asText(), k -> new ArrayList<>())
-                    .add(s.path("id").asText());
-        }
-        for (JsonNode r : plan.path("regulators")) {
-            if (r.has(FED_BY)) {
-                feeds.computeIfAbsent(r.path(FED_BY).asText(), k -> new ArrayList<>())
-                        .add(r.path("id").asText());
-            }
-        }
-        for (JsonNode a : plan.path(APPLIANCES)) {
-            inputs.put(a.path(FED_BY).asText(), a.path(INPUT).asText(""));
-        }
-        List<Line> lines = new ArrayList<>();
-        for (JsonNode s : plan.path(SECTIONS)) {
-            String id = s.path("id").asText();
-            lines.add(new Line(
-                    id,
-                    s.path(NAME).asText(""),
-                    s.path(FROM).asText(),
-                    s.path("legs").path(0).asText(""),
-                    inputs.getOrDefault(id, ""),
-                    List.copyOf(feeds.getOrDefault(id, List.of()))));
-        }
-        return List.copyOf(lines);
+        return lines;
     }
 
     /** The place in the lines that a pointer of a finding or an error means. */
@@ -167,7 +140,7 @@ final class RunDraft {
                 if (text.isBlank()) {
                     return;
                 }
-                addLine(p);
+                RunLines.add(p);
             }
             ObjectNode section = (ObjectNode) sections.get(Math.min(index, sections.size() - 1));
             switch (column) {
@@ -179,9 +152,9 @@ final class RunDraft {
                         section.putArray("legs").add(text);
                     }
                 }
-                case INPUT -> setInput(p, section.path("id").asText(), text);
+                case INPUT -> RunLines.setInput(p, section.path("id").asText(), text);
             }
-            dropBlankEnd(p);
+            RunLines.dropBlankEnd(p);
         });
     }
 
@@ -200,7 +173,7 @@ final class RunDraft {
                     ((ObjectNode) s).put(FROM, gone.path(FROM).asText());
                 }
             }
-            removeAppliance(p, id);
+            RunLines.removeAppliance(p, id);
             RunNames.rename(p);
         });
     }
@@ -250,106 +223,14 @@ final class RunDraft {
         });
     }
 
-    private static void addLine(ObjectNode p) {
-        ArrayNode sections = p.withArray(SECTIONS);
-        String from = Start.FIRST;
-        if (p.path("regulators").size() > 1 && !sections.isEmpty()) {
-            from = Start.LINE_REGULATOR;
-        }
-        for (Line line : new RunDraft(p).lines()) {
-            boolean lineRegulator = line.feeds().contains(Start.LINE_REGULATOR);
-            if (!lineRegulator
-                    && line.input().isBlank()
-                    && (line.branches() || !line.length().isBlank())) {
-                from = line.id();
-            }
-        }
-        if (sections.size() == 1
-                && from.equals(Start.FIRST)
-                && inputOf(p, first(sections)).isBlank()) {
-            from = first(sections);
-        }
-        Pipe pipe = Pipe.of(
-                        sections.path(0).path("material").asText(p.path("pipe").asText()))
-                .orElse(Pipe.STEEL);
-        String letter = RunNames.next(sections);
-        sections.addObject()
-                .put("id", letter)
-                .put(NAME, "")
-                .put(FROM, from)
-                .put("material", pipe.written())
-                .put("setting", pipe.setting());
-        if (p.path("regulators").size() > 1) {
-            RunNames.placeLineRegulator(p);
-        }
-    }
-
-    private static String first(ArrayNode sections) {
-        return sections.path(0).path("id").asText();
-    }
-
-    private static String inputOf(ObjectNode p, String id) {
-        for (JsonNode a : p.path(APPLIANCES)) {
-            if (a.path(FED_BY).asText().equals(id)) {
-                return a.path(INPUT).asText("");
-            }
-        }
-        return "";
-    }
-
-    private static void setInput(ObjectNode p, String id, String text) {
-        for (JsonNode a : p.path(APPLIANCES)) {
-            if (a.path(FED_BY).asText().equals(id)) {
-                if (text.isBlank()) {
-                    ((ObjectNode) a).remove(INPUT);
-                } else {
-                    ((ObjectNode) a).put(INPUT, text);
-                }
-                return;
-            }
-        }
-        if (!text.isBlank()) {
-            appliance(p, id).put(INPUT, text);
-        }
-    }
-
-    private static ObjectNode appliance(ObjectNode p, String id) {
-        return p.withArray(APPLIANCES)
-                .addObject()
-                .put("id", "at-" + id)
-                .put("gas", "propane")
-                .put(FED_BY, id);
-    }
-
-    private static void removeAppliance(ObjectNode p, String id) {
-        ArrayNode all = p.withArray(APPLIANCES);
-        for (int i = all.size() - 1; i >= 0; i--) {
-            if (all.get(i).path(FED_BY).asText().equals(id)) {
-                all.remove(i);
-            }
-        }
-    }
-
-    private static void dropBlankEnd(ObjectNode p) {
-        List<Line> lines = new RunDraft(p).lines();
-        for (int i = lines.size() - 1; i >= 0; i--) {
-            Line last = lines.get(i);
-            if (!last.isBlank() || last.branches()) {
-                return;
-            }
-            p.withArray(SECTIONS).remove(i);
-            removeAppliance(p, last.id());
-        }
-    }
-
     /** A copy with a change made; every end of the run then has an appliance, in the order of the lines. */
     private RunDraft changed(Consumer<ObjectNode> change) {
         ObjectNode p = plan.deepCopy();
         change.accept(p);
         List<JsonNode> inOrder = new ArrayList<>();
-        for (Line line : new RunDraft(p).lines()) {
+        for (Line line : RunLines.of(p)) {
             if (line.branches() && line.input().isBlank()) {
-                removeAppliance(p, line.id());
+                RunLines.removeAppliance(p, line.id());
                 continue;
             }
             ObjectNode end = null;
@@ -359,7 +240,7 @@ final class RunDraft {
                 }
             }
             if (end == null) {
-                end = appliance(p, line.id());
+                end = RunLines.appliance(p, line.id());
             }
             if (!line.name().isBlank()) {
                 end.put(NAME, line.name());

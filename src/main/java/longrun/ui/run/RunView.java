@@ -14,7 +14,6 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.Frame;
 import longrun.ui.frame.History;
 import longrun.ui.frame.Keeper;
-import longrun.ui.frame.RowTable;
 import longrun.ui.frame.Scale;
 import longrun.ui.frame.UnitSystem;
 
@@ -31,22 +30,16 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     private final transient Map<Allowance, RunAnswer> answers = new EnumMap<>(Allowance.class);
     private final transient LinesTable lines = new LinesTable(this, this::pasted);
     private final transient AnswerPanel panel;
-    private final transient RowTable row = new RowTable();
+    private final transient RowUsed row = new RowUsed();
     private final transient PastePanel paste = new PastePanel(this::takePasted);
     private final Scale<Start> starts;
     private final Scale<Pipe> pipes;
-    private final Scale<Allowance> fittings;
+    private final transient FittingSwitch fittings = new FittingSwitch(a -> change(draft().with(a)));
     private final Element startNote = Dom.text("p", "lede start-note", "");
-    private final Element fittingNote = Dom.text("p", "lede start-note", "").setAttribute("data-fig", "");
-    private final Element rowHeading;
-    private final Element rowUnit;
-    private final Element rowSource = Dom.text("p", "q s start-note", "");
-    private final Element rowEmpty =
-            Dom.text("p", "lede", "The row is shown here as soon as the longest run is known.");
     private final Element offer = Dom.el("div", "acts screen-only start-note");
     private final Element fileSaid =
             Dom.text("p", "s", "").setAttribute("role", "status").setAttribute("id", "file-said");
-    private final Element notice = Dom.el("div", "notice").setAttribute("role", "status");
+    private final transient OtherWindow otherWindow = new OtherWindow();
     private final Keeper keeper = new Keeper("longrun-run", this);
     private UnitSystem units = UnitSystem.CUSTOMARY;
     private transient List<String> wrong = List.of();
@@ -64,27 +57,16 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
                 s -> new Scale.Choice(s.title(), s.note(), Optional.of(StartPictures.of(s))),
                 s -> change(draft().with(s)));
         pipes = new Scale<>(
-                "pipe",
-                "material",
-                List.of(Pipe.values()),
-                p -> Scale.Choice.of(p.title(), p.note()),
-                p -> change(draft().with(p)));
-        fittings = new Scale<>(
-                "fittings",
-                "fit",
-                List.of(Allowance.values()),
-                a -> Scale.Choice.of(a.title(), ""),
-                a -> change(draft().with(a)));
+                "pipe", "material", List.of(Pipe.values()), p -> Scale.Choice.of(p.title(), p.note()), this::choose);
         panel = new AnswerPanel(answer());
-        Element rows = section("row", "The row used", "thousand Btu/h", rowEmpty, row.element(), rowSource);
-        rowHeading = rows.getChild(0).getChild(0);
-        rowUnit = rows.getChild(0).getChild(1);
+        Element rows = section("row", "The row used", "thousand Btu/h", row.content());
+        row.headedBy(rows);
         Element demo = Dom.button("ask", "Show the demo run");
         demo.addEventListener(
                 "click", e -> replace(RunDraft.demo(), "The demo run is shown; undo brings back what was here."));
         offer.appendChild(Dom.text("span", "q", "Nothing is typed yet."), demo);
         work().appendChild(
-                        notice,
+                        otherWindow.element(),
                         section(
                                 "where",
                                 "Where the pressure starts",
@@ -103,12 +85,10 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
                                 "fit",
                                 "Fittings",
                                 "Elbows and tees hold the gas back like more pipe.",
-                                fittings.getElement(),
-                                fittingNote),
+                                fittings.content()),
                         rows,
                         sheetActions(),
                         keeper.getElement());
-        Dom.show(notice, false);
         onUndo(this::undo, this::redo);
         onUnits(this::setUnits);
         refresh();
@@ -137,14 +117,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     @Override
     protected Element[] afterWork() {
-        Element signs = Dom.el("section", "signs").setAttribute("aria-label", "To sign");
-        for (String who : List.of("Fitter, name and licence", "Inspector, name and office")) {
-            signs.appendChild(Dom.el("div", ""), Dom.el("div", ""), Dom.el("div", ""));
-            for (String blank : List.of(who, "Signature", "Date")) {
-                signs.appendChild(Dom.text("span", "", blank));
-            }
-        }
-        return new Element[] {signs};
+        return new Element[] {SignBlanks.element()};
     }
 
     // What a person does.
@@ -154,6 +127,10 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         inHand = index;
         history.take(draft().typed(index, column, stored), index + " " + column);
         refresh(false);
+    }
+
+    void choose(Pipe pipe) {
+        change(draft().with(pipe));
     }
 
     @Override
@@ -232,24 +209,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     @Override
     public void keptElsewhere(String text) {
-        notice.removeAllChildren();
-        Element take = Dom.button("act", "Take what the other window has");
-        take.addEventListener("click", e -> {
-            Dom.show(notice, false);
-            open("the other window", text);
-        });
-        Element keep = Dom.button("act", "Keep what is here");
-        keep.addEventListener("click", e -> {
-            Dom.show(notice, false);
-            keeper.keepAgain(draft().kept());
-        });
-        notice.appendChild(
-                Dom.text(
-                        "p",
-                        "",
-                        "This run was changed in another window of this browser. Here it stands as you left it."),
-                Dom.el("div", "acts", take, keep));
-        Dom.show(notice, true);
+        otherWindow.ask(() -> open("the other window", text), () -> keeper.keepAgain(draft().kept()));
     }
 
     @Override
@@ -305,7 +265,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         inHand = Math.min(inHand, draft.lines().size());
         starts.setValue(draft.start());
         pipes.setValue(draft.pipe());
-        fittings.setValue(draft.allowance());
+        fittings.choose(draft.allowance());
         showUnits(units);
         Dom.show(startNote, draft.start() == Start.TWO_PSI);
         Dom.retext(
@@ -367,93 +327,11 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     private void showHand() {
         Optional<RunAnswer.LineAnswer> own = inHandAnswer();
-        Optional<RunAnswer.Sized> cell = own.flatMap(RunAnswer.LineAnswer::cell);
-        Dom.retext(
-                rowHeading,
-                inHandLine()
-                        .filter(l -> cell.isPresent())
-                        .map(l -> "The row used, line " + l.id())
-                        .orElse("The row used"));
-        Dom.retext(rowUnit, units.cellUnit());
-        Dom.show(rowEmpty, cell.isEmpty());
-        Dom.show(row.element(), cell.isPresent());
-        Dom.show(rowSource, cell.isPresent());
-        cell.ifPresent(c -> showRow(c.row()));
-        showFittings(own.flatMap(RunAnswer.LineAnswer::stage));
-    }
-
-    private void showRow(RunAnswer.TableRow t) {
-        List<RowTable.Row> rows = t.rows().stream()
-                .map(r -> new RowTable.Row(
-                        units.row(r.run()),
-                        r.used(),
-                        r.capacities().stream()
-                                .map(c -> c.map(units::cell).orElse("\u2013"))
-                                .toList()))
-                .toList();
-        row.show(
-                "Capacity, " + units.cellUnit(),
-                "Run, " + units.lengthUnit().name(),
-                t.sizes(),
-                t.ods(),
-                rows,
-                t.hitColumn());
-        Dom.retext(rowSource, t.source() + " " + t.held());
-    }
-
-    /** Each position of the fitting switch tells what it would add, and which row that takes. */
-    private void showFittings(Optional<RunAnswer.StageRun> inHandRun) {
-        String unit = " " + units.lengthUnit().name();
-        for (Allowance a : Allowance.values()) {
-            Optional<RunAnswer.StageRun> run = inHandLine()
-                    .flatMap(l -> Optional.ofNullable(
-                            answers.getOrDefault(a, RunAnswer.NOTHING).lines().get(l.id())))
-                    .flatMap(RunAnswer.LineAnswer::stage);
-            fittings.note(
-                    a,
-                    run.map(r -> (a == Allowance.NONE ? "" : "+")
-                                    + units.length(r.added())
-                                    + unit
-                                    + r.row().map(f -> ", row " + units.row(f)).orElse(""))
-                            .orElse(""));
-        }
-        Dom.retext(fittingNote, inHandRun.map(this::fittingEffect).orElse(""));
-    }
-
-    /** What the fitting switch does to the run, and to which sizes. */
-    private String fittingEffect(RunAnswer.StageRun run) {
-        String unit = " " + units.lengthUnit().name();
-        String becomes = units.length(run.measured()) + unit + " measured becomes " + units.length(run.withFittings())
-                + unit + ".";
-        Map<String, RunAnswer.LineAnswer> without =
-                answers.getOrDefault(Allowance.NONE, RunAnswer.NOTHING).lines();
-        String changed = draft().lines().stream()
-                .map(Line::id)
-                .filter(id -> !size(without, id).equals(size(shown().lines(), id)))
-                .filter(id -> !size(without, id).isEmpty()
-                        && !size(shown().lines(), id).isEmpty())
-                .map(id -> "line " + id + " would come to " + size(without, id) + "; with them it is "
-                        + named(size(shown().lines(), id)))
-                .findFirst()
-                .map(s -> " Left out, " + s + (s.endsWith(".") ? "" : "."))
-                .orElse(
-                        draft().allowance() == Allowance.NONE
-                                        || inHandAnswer()
-                                                .flatMap(RunAnswer.LineAnswer::cell)
-                                                .isEmpty()
-                                ? ""
-                                : " No size changes by it.");
-        return becomes + changed;
+        row.show(inHandLine(), own.flatMap(RunAnswer.LineAnswer::cell), units);
+        fittings.show(draft(), inHandLine(), answers, units);
     }
 
     private String named(String size) {
-        return size + (draft().pipe() == Pipe.CSST ? "\u00a0EHD" : "\u00a0in.");
-    }
-
-    private static String size(Map<String, RunAnswer.LineAnswer> lines, String id) {
-        return Optional.ofNullable(lines.get(id))
-                .flatMap(RunAnswer.LineAnswer::cell)
-                .map(RunAnswer.Sized::size)
-                .orElse("");
+        return size + draft().pipe().sizeUnit();
     }
 }

@@ -1,0 +1,85 @@
+package longrun.ui.run;
+
+import com.vaadin.flow.dom.Element;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.Scale;
+import longrun.ui.frame.UnitSystem;
+
+/** The one switch for fittings: what each position adds in feet, which row that takes, and which sizes hang on it. */
+final class FittingSwitch {
+
+    private final Scale<Allowance> positions;
+    private final Element effect = Dom.text("p", "lede start-note", "").setAttribute("data-fig", "");
+
+    FittingSwitch(Consumer<Allowance> chosen) {
+        positions = new Scale<>(
+                "fittings", "fit", List.of(Allowance.values()), a -> Scale.Choice.of(a.title(), ""), chosen);
+    }
+
+    Element[] content() {
+        return new Element[] {positions.getElement(), effect};
+    }
+
+    void choose(Allowance allowance) {
+        positions.setValue(allowance);
+    }
+
+    void show(RunDraft draft, Optional<Line> inHand, Map<Allowance, RunAnswer> answers, UnitSystem units) {
+        String unit = " " + units.lengthUnit().name();
+        for (Allowance a : Allowance.values()) {
+            positions.note(
+                    a,
+                    run(inHand, of(answers, a))
+                            .map(r -> (a == Allowance.NONE ? "" : "+")
+                                    + units.length(r.added())
+                                    + unit
+                                    + r.row().map(f -> ", row " + units.row(f)).orElse(""))
+                            .orElse(""));
+        }
+        Map<String, RunAnswer.LineAnswer> now = of(answers, draft.allowance());
+        Dom.retext(
+                effect,
+                run(inHand, now)
+                        .map(r -> units.length(r.measured()) + unit + " measured becomes "
+                                + units.length(r.withFittings()) + unit + "."
+                                + changed(draft, inHand, now, of(answers, Allowance.NONE)))
+                        .orElse(""));
+    }
+
+    /** Which size would be smaller without fittings, the first of them in words. */
+    private static String changed(
+            RunDraft draft,
+            Optional<Line> inHand,
+            Map<String, RunAnswer.LineAnswer> now,
+            Map<String, RunAnswer.LineAnswer> without) {
+        boolean sized = inHand.map(l -> !size(now, l.id()).isEmpty()).orElse(false);
+        return draft.lines().stream()
+                .map(Line::id)
+                .filter(id -> !size(without, id).equals(size(now, id)))
+                .filter(id -> !size(without, id).isEmpty() && !size(now, id).isEmpty())
+                .findFirst()
+                .map(id -> " Left out, line " + id + " would come to " + size(without, id) + "; with them it is "
+                        + size(now, id) + draft.pipe().sizeUnit())
+                .map(s -> s.endsWith(".") ? s : s + ".")
+                .orElse(draft.allowance() != Allowance.NONE && sized ? " No size changes by it." : "");
+    }
+
+    private static Map<String, RunAnswer.LineAnswer> of(Map<Allowance, RunAnswer> answers, Allowance allowance) {
+        return answers.getOrDefault(allowance, RunAnswer.NOTHING).lines();
+    }
+
+    private static Optional<RunAnswer.StageRun> run(Optional<Line> line, Map<String, RunAnswer.LineAnswer> lines) {
+        return line.flatMap(l -> Optional.ofNullable(lines.get(l.id()))).flatMap(RunAnswer.LineAnswer::stage);
+    }
+
+    private static String size(Map<String, RunAnswer.LineAnswer> lines, String id) {
+        return Optional.ofNullable(lines.get(id))
+                .flatMap(RunAnswer.LineAnswer::cell)
+                .map(RunAnswer.Sized::size)
+                .orElse("");
+    }
+}
