@@ -4,14 +4,16 @@ import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.OptionalLong;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Measure;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.ui.frame.QuantityText;
+import longrun.ui.frame.SizeCell;
 import longrun.ui.frame.UnitSystem;
+import longrun.ui.frame.UsedCell;
 
 /** One line as it is typed: what it feeds, feet, Btu/h; and under the line in hand what was understood. */
 final class LineRow {
@@ -39,15 +41,12 @@ final class LineRow {
     private final Element load =
             Dom.text("td", "load", "").setAttribute("data-fig", "").setAttribute("data-l", "Load ");
     private final Element carries = Dom.text("td", "carries", "");
-    private final Element used =
-            Dom.text("td", "used", "").setAttribute("data-fig", "").setAttribute("data-l", "Used ");
-    private final Element size = Dom.text("td", "size", "").setAttribute("data-fig", "");
+    private final UsedCell used = new UsedCell();
+    private final SizeCell size = new SizeCell();
     private final Element leaves = Dom.el("select", "in");
     private final Element remove = Dom.button("ask", "Remove this line");
     private UnitSystem units = UnitSystem.CUSTOMARY;
     private String drawn = "";
-    private String sizeShown = "";
-    private String usedShown = "";
     private String leavesFrom = "";
     private Map<String, String> leavesShown = Map.of();
 
@@ -81,8 +80,8 @@ final class LineRow {
                         inputCell,
                         load,
                         carries,
-                        used,
-                        size),
+                        used.element(),
+                        size.element()),
                 Dom.el("tr", "under", Dom.el("td", "", says, tools).setAttribute("colspan", "8")));
     }
 
@@ -230,28 +229,12 @@ final class LineRow {
                 answer.flatMap(RunAnswer.LineAnswer::load).map(system::heat).orElse(""));
         Optional<RunAnswer.Sized> cell = answer.flatMap(RunAnswer.LineAnswer::cell);
         Dom.retext(carries, cell.map(c -> system.heat(c.capacity())).orElse(""));
-        String share = cell.map(c -> Math.round(c.sharePercent()) + " %").orElse("");
-        if (!share.equals(usedShown)) {
-            usedShown = share;
-            if (share.isEmpty()) {
-                Dom.clear(used);
-            } else {
-                Element bar = Dom.el("i", "").setAttribute("style", "width:" + share.replace(" ", ""));
-                Dom.fill(used, Dom.words(share), Dom.el("span", "use", bar));
-            }
-        }
-        String now = cell.map(
-                        c -> c.size() + c.od().map(od -> " (" + od + " OD)").orElse(""))
-                .orElse(answer.map(a -> word(a.status(), unsized)).orElse(""));
-        if (now.equals(sizeShown)) {
-            return;
-        }
-        sizeShown = now;
-        Stream<Element> od =
-                cell.flatMap(RunAnswer.Sized::od).stream().map(o -> Dom.text("span", "od", "(" + o + " OD)"));
-        Stream<Element> shown =
-                Stream.of(cell.map(c -> Dom.words(c.size())).orElseGet(() -> Dom.text("span", "word", now)));
-        Dom.fill(size, Stream.concat(shown, od).toArray(Element[]::new));
+        used.show(cell.map(c -> OptionalLong.of(Math.round(c.sharePercent()))).orElse(OptionalLong.empty()));
+        size.show(
+                cell.map(RunAnswer.Sized::size)
+                        .orElse(answer.map(a -> word(a.status(), unsized)).orElse("")),
+                cell.isPresent(),
+                cell.flatMap(RunAnswer.Sized::od).map(od -> "(" + od + " OD)").orElse(""));
     }
 
     private static String word(RunAnswer.Status status, String unsized) {

@@ -72,7 +72,7 @@ final class PastePanel {
                     "tr",
                     "",
                     Dom.text("td", "", RunNames.letter(firstLine + i)),
-                    Dom.text("td", "", l.name()).setAttribute("style", "text-align:left"),
+                    Dom.text("td", "tl", l.name()),
                     length(l.length(), units),
                     heat(l.input(), units)));
             for (String problem : l.problems()) {
@@ -83,7 +83,7 @@ final class PastePanel {
         for (String head : List.of("Line", "What it feeds", "Length", "Input")) {
             heads.appendChild(Dom.text("th", "", head).setAttribute("scope", "col"));
         }
-        heads.getChild(1).setAttribute("style", "text-align:left");
+        heads.getChild(1).setAttribute("class", "tl");
         return Dom.el("table", "", Dom.el("thead", "", heads), body);
     }
 

@@ -7,11 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
+import longrun.ui.frame.SizeCell;
 import longrun.ui.frame.UnitSystem;
+import longrun.ui.frame.UsedCell;
 import longrun.ui.house.HouseSession;
 
 /** One line of the route: where it leaves, what it feeds, its legs; and what came of it. */
@@ -44,13 +47,11 @@ final class RouteRow {
     private final Element feet = Dom.text("td", "feet", "").setAttribute("data-fig", "");
     private final Element load =
             Dom.text("td", "load", "").setAttribute("data-fig", "").setAttribute("data-l", "Load ");
-    private final Element used =
-            Dom.text("td", "used", "").setAttribute("data-fig", "").setAttribute("data-l", "Used ");
-    private final Element size = Dom.text("td", "size", "").setAttribute("data-fig", "");
+    private final UsedCell used = new UsedCell();
+    private final SizeCell size = new SizeCell();
     private final Element flag = Dom.text("span", "q s flag", "");
     private final Element wrong = Dom.el("div", "wrongs");
     private final RouteTools tools;
-    private String sizeShown = "";
 
     RouteRow(int index, Hand hand) {
         this.index = index;
@@ -78,8 +79,8 @@ final class RouteRow {
                         legsCell,
                         feet,
                         load,
-                        used,
-                        size),
+                        used.element(),
+                        size.element()),
                 Dom.el(
                         "tr",
                         "under",
@@ -108,7 +109,7 @@ final class RouteRow {
     }
 
     String sizeShown() {
-        return sizeShown;
+        return size.shown();
     }
 
     String loadShown() {
@@ -214,28 +215,10 @@ final class RouteRow {
         OptionalDouble btuh = answer.map(RouteAnswer::loadBtuh).orElse(OptionalDouble.empty());
         Dom.retext(load, btuh.isPresent() ? units.heat(HeatRate.ofBtuh(btuh.getAsDouble())) : "");
         OptionalInt percent = answer.map(RouteAnswer::share).orElse(OptionalInt.empty());
-        String share = percent.isPresent() ? percent.getAsInt() + " %" : "";
-        if (!used.getText().equals(share)) {
-            used.setText(share);
-            if (percent.isPresent()) {
-                used.appendChild(Dom.el(
-                        "span",
-                        "use",
-                        Dom.el("i", "").setAttribute("style", "width:" + Math.min(100, percent.getAsInt()) + "%")));
-            }
-        }
-        String words = answer.map(RouteAnswer::sizeWords).orElse("");
-        String note = answer.map(RouteAnswer::sizeNote).orElse("");
-        String now = words + (note.isEmpty() ? "" : " " + note);
-        if (now.equals(sizeShown)) {
-            return;
-        }
-        sizeShown = now;
-        size.removeAllChildren();
-        boolean sized = answer.flatMap(a -> a.size().size()).isPresent();
-        size.appendChild(sized ? Dom.words(words) : Dom.text("span", "word", words));
-        if (!note.isEmpty()) {
-            size.appendChild(Dom.text("span", "od", note));
-        }
+        used.show(percent.isPresent() ? OptionalLong.of(percent.getAsInt()) : OptionalLong.empty());
+        size.show(
+                answer.map(RouteAnswer::sizeWords).orElse(""),
+                answer.flatMap(a -> a.size().size()).isPresent(),
+                answer.map(RouteAnswer::sizeNote).orElse(""));
     }
 }
