@@ -96,8 +96,10 @@ class SpokenAnswer extends HTMLElement {
 }
 customElements.define('spoken-answer', SpokenAnswer);
 
-// A changed figure fades in over 120 ms, and at once where less motion is asked for.
+// A changed figure fades in over 120 ms, and at once where less motion is asked for. A key ends the fade of the answer
+// before it: whoever types on waits for the next figure, not for the last.
 const still = matchMedia('(prefers-reduced-motion: reduce)');
+const fading = new Set();
 new MutationObserver((changes) => {
   if (still.matches) return;
   const figures = new Set();
@@ -106,8 +108,13 @@ new MutationObserver((changes) => {
     const figure = at?.closest('[data-fig]');
     if (figure) figures.add(figure);
   }
-  for (const f of figures) f.animate([{ opacity: 0.35 }, { opacity: 1 }], { duration: 120, easing: 'ease-out' });
+  for (const f of figures) {
+    const fade = f.animate([{ opacity: 0.35 }, { opacity: 1 }], { duration: 120, easing: 'ease-out' });
+    fading.add(fade);
+    fade.finished.then(() => fading.delete(fade), () => fading.delete(fade));
+  }
 }).observe(document.body, { subtree: true, childList: true, characterData: true });
+document.addEventListener('keydown', () => { for (const fade of fading) fade.finish(); }, true);
 
 // Our own words when the program does not answer; what was typed stays in the browser.
 function watchConnection() {

@@ -256,16 +256,20 @@ class RunViewIT extends BrowserTest {
         page.waitForTimeout(500);
         page.evaluate("""
                 () => { window.took = []; const load = document.querySelectorAll('.lines tbody')[1].querySelector('.load');
-                  let at = 0;
-                  document.addEventListener('keydown', () => { at = performance.now(); }, true);
-                  new MutationObserver(() => { if (at) { window.took.push(performance.now() - at); at = 0; } })
+                  let at = 0, heard = () => {};
+                  window.next = () => new Promise((done) => { heard = done; });
+                  document.addEventListener('keydown', () => { at = performance.now(); window.answer = window.next(); }, true);
+                  new MutationObserver(() => { if (at) { window.took.push(performance.now() - at); at = 0; heard(load.textContent); } })
                     .observe(load, { childList: true, subtree: true, characterData: true }); }
                 """);
+        page.locator("#input-1").press("End");
         for (int i = 0; i < 60; i++) {
-            page.locator("#input-1").press(i % 2 == 0 ? "Backspace" : "0");
-            assertThat(page.locator("#input-1")).hasValue(i % 2 == 0 ? "19900" : "199000");
-            String shown = i % 2 == 0 ? "19,900" : "199,000";
-            assertThat(page.locator(".lines tbody").nth(1).locator(".load")).hasText(shown);
+            // As a quick typist does: the next key a tenth of a second after the answer. Waiting in the page, not by
+            // asking
+            // it again and again, keeps the watcher from taking the time it measures.
+            page.keyboard().press(i % 2 == 0 ? "Backspace" : "0");
+            assertThat(page.evaluate("answer")).isEqualTo(i % 2 == 0 ? "19,900" : "199,000");
+            page.waitForTimeout(100);
         }
         double[] took = ((List<?>) page.evaluate("took"))
                 .stream().mapToDouble(n -> ((Number) n).doubleValue()).sorted().toArray();
