@@ -12,6 +12,7 @@ import java.util.Map;
 final class BranchDrawing {
 
     private static final int MIDDLE = 22; // of a row of 44 px
+    private static final String OVER_THE_RULE = "-2"; // so that the hairline between two rows does not cut the pipe
     private static final int FIRST_LANE = 28;
     private static final int STEP = 14;
     private static final int MOST_LANES = 6;
@@ -74,9 +75,9 @@ final class BranchDrawing {
             if (starts && ends.getOrDefault(source, row) > row) {
                 parts.add(upright(x(source), MIDDLE + "", "100%"));
             } else if (over) {
-                parts.add(upright(x(source), "0", "100%"));
+                parts.add(upright(x(source), OVER_THE_RULE, "100%"));
             } else if (stops) {
-                parts.add(upright(x(source), "0", String.valueOf(MIDDLE)));
+                parts.add(upright(x(source), OVER_THE_RULE, String.valueOf(MIDDLE)));
             }
         }
         String own =
