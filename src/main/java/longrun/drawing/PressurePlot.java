@@ -61,6 +61,7 @@ public final class PressurePlot {
         String title = "Pressure along the longest run from " + stage.id()
                 + sizing.stage(index).longestRunTo().map(o -> " to " + o.id()).orElse("");
         PlotSvg svg = new PlotSvg(WIDTH, HEIGHT, title);
+        svg.title(title);
         svg.text(LEFT, 20, "start", PlotSvg.Ink.INK, title);
         boolean known = !run.isEmpty()
                 && run.stream().allMatch(s -> pressures.section(s).endInWc().isPresent());

@@ -12,16 +12,15 @@ import longrun.piping.Outlet;
 import longrun.piping.Stage;
 import longrun.plan.Appliance;
 import longrun.plan.Fact;
-import longrun.pressure.GaugeCheck;
 import longrun.pressure.OutletPressure;
 import longrun.pressure.PressureOrigins;
+import longrun.pressure.RegulatorOrigins;
 import longrun.pressure.RegulatorPressure;
 import longrun.pressure.SettingWindow;
 import longrun.quantity.Pressure;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.HouseDesk;
-import longrun.ui.house.Shown;
 import longrun.ui.house.figure.Drawing;
 import longrun.ui.house.figure.FigureSlot;
 
@@ -35,15 +34,15 @@ final class PressurePane {
     private final Element heading = Dom.text("h3", "", "The pressure that reaches the burner");
     private final Drawing plot = new Drawing("Pressure along the longest run");
     private final Element room = Dom.text("p", "q s", "");
+    private final TightSection tight = new TightSection();
     private final Element slots = Dom.el("dl", "slots");
-    private final Element readings = Dom.el("ul", "readings s");
     private final Element element;
     private String keys = "";
     private List<FigureSlot> figures = List.of();
 
     PressurePane(HouseDesk desk) {
         this.desk = desk;
-        element = Dom.el("section", "part pressure", heading, plot.element(), room, slots, readings);
+        element = Dom.el("section", "part pressure", heading, plot.element(), room, tight.element(), slots);
     }
 
     Element element() {
@@ -74,19 +73,24 @@ final class PressurePane {
         List<Outlet> appliances = stage.outlets().stream()
                 .filter(o -> o.kind() == Outlet.Kind.APPLIANCE)
                 .toList();
-        lay(stage, appliances);
+        tight.show(review, index.get(), desk.units());
+        lay(review, stage, appliances);
+        setting(review, index.get(), figures.get(0));
         PressureOrigins origins = new PressureOrigins(review.pressures());
-        setting(review, index.get(), figures.get(0), origins);
         for (int k = 0; k < appliances.size(); k++) {
             inlet(review, appliances.get(k).item(), figures.get(k + 1), origins);
         }
-        checks(review);
     }
 
     /** One slot for the regulator and one an appliance; made anew only where the stage ends elsewhere. */
-    private void lay(Stage stage, List<Outlet> appliances) {
+    private void lay(Review review, Stage stage, List<Outlet> appliances) {
+        List<String> names = appliances.stream()
+                .map(a -> PressureWords.name(review.plan().appliances().get(a.item())))
+                .toList();
         StringBuilder now = new StringBuilder(stage.id());
-        appliances.forEach(a -> now.append('\n').append(a.id()));
+        for (int k = 0; k < names.size(); k++) {
+            now.append('\n').append(appliances.get(k).id()).append(' ').append(names.get(k));
+        }
         if (now.toString().equals(keys)) {
             return;
         }
@@ -95,22 +99,22 @@ final class PressurePane {
         List<FigureSlot> made = new ArrayList<>();
         made.add(new FigureSlot(desk, "setting", "Setting of " + stage.id()));
         for (int k = 0; k < appliances.size(); k++) {
-            made.add(new FigureSlot(
-                    desk, "inlet-" + k, "At the inlet of " + appliances.get(k).id()));
+            made.add(new FigureSlot(desk, "inlet-" + k, names.get(k) + ", at its inlet"));
         }
         made.forEach(f -> slots.appendChild(f.element()));
         figures = made;
     }
 
-    private void setting(Review review, int regulator, FigureSlot slot, PressureOrigins origins) {
+    private void setting(Review review, int regulator, FigureSlot slot) {
         RegulatorPressure line = review.pressures().regulator(regulator);
         SettingWindow window = review.pressures().window(regulator);
+        RegulatorOrigins origins = new RegulatorOrigins(review.pressures());
         Origin from = origins.window(regulator);
         String asks = window.lowestInWc().isPresent() || window.highestInWc().isPresent()
-                ? "Ask the supplier for " + from.value()
+                ? "Ask the supplier to set it to " + from.value()
                         + (window.complete() ? "." : ", as far as the labels are entered.")
                 : "No label of an appliance behind it is entered.";
-        slot.show(pressure(line.settingInWc()), asks + " ", from);
+        slot.show(pressure(line.settingInWc()), asks + " ", List.of(origins.setting(regulator), from));
     }
 
     private void inlet(Review review, int appliance, FigureSlot slot, PressureOrigins origins) {
@@ -120,10 +124,30 @@ final class PressurePane {
             return;
         }
         Appliance entered = review.plan().appliances().get(appliance);
-        String note = "Everything firing, with droop and connector; " + pressure(p.pressureInWc())
-                + " at the pipe\u2019s end from the setting. " + against(p, entered.minInlet(), entered.maxInlet())
-                + " Room: " + room(review, appliance) + " ";
-        slot.show(pressure(p.pressureAtInletInWc()), note, origins.pressureAtInlet(appliance));
+        String note = "Left with everything firing: the regulator has fallen, pipe and connector have taken theirs; "
+                + pressure(p.pressureInWc()) + " at the pipe\u2019s end from the setting. "
+                + against(p, entered.minInlet(), entered.maxInlet()) + " Room for more here: " + room(review, appliance)
+                + rise(p) + " ";
+        slot.show(
+                pressure(p.pressureAtInletInWc()),
+                note,
+                List.of(
+                        origins.pressureAtInlet(appliance),
+                        origins.pressureDrooped(appliance),
+                        origins.pressure(appliance),
+                        origins.pressureIdle(appliance),
+                        origins.staticTo(appliance),
+                        origins.headroom(review.headroom(), appliance)));
+    }
+
+    /** Propane is heavier than air: what rising costs stands apart. */
+    private String rise(OutletPressure p) {
+        if (p.staticInWc().isEmpty() || Math.abs(p.staticInWc().getAsDouble()) < 0.005) {
+            return "";
+        }
+        double lost = p.staticInWc().getAsDouble();
+        return " The pipe " + (lost > 0 ? "rises, which costs " : "falls, which gives ")
+                + pressure(OptionalDouble.of(Math.abs(lost))) + " apart from these.";
     }
 
     /** The headroom in words, without the name its slot already has. */
@@ -149,23 +173,7 @@ final class PressurePane {
         };
     }
 
-    private void checks(Review review) {
-        readings.removeAllChildren();
-        for (GaugeCheck c : GaugeCheck.of(review.pressures())) {
-            var reading = review.plan().readings().get(c.reading());
-            readings.appendChild(Dom.text(
-                    "li",
-                    "",
-                    "Read at " + reading.at().findText().orElse("a place not entered") + ": "
-                            + pressure(OptionalDouble.of(c.readInWc())) + ", " + c.words() + "."));
-        }
-    }
-
     private String pressure(OptionalDouble inWc) {
-        if (inWc.isEmpty()) {
-            return "not known";
-        }
-        Pressure p = Pressure.ofInWc(inWc.getAsDouble());
-        return (p.psi() < 1.5 ? Shown.APPLIANCE_PRESSURE : Shown.LINE_PRESSURE).words(desk.units(), p);
+        return PressureWords.pressure(inWc, desk.units());
     }
 }
