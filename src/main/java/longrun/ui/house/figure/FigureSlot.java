@@ -39,6 +39,11 @@ public final class FigureSlot {
         return shown;
     }
 
+    /** What stands beside it. */
+    public String words() {
+        return note.getText();
+    }
+
     /** Shows a figure and a note beside it. */
     public void show(Figure f, String words) {
         String unit = f.isKnown() ? FigureText.unit(f.unit(), desk.units()) : "";

@@ -5,22 +5,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import longrun.drawing.PressurePlot;
 import longrun.origin.Origin;
 import longrun.piping.Outlet;
 import longrun.piping.Stage;
-import longrun.plan.Appliance;
-import longrun.plan.Fact;
 import longrun.pressure.OutletPressure;
 import longrun.pressure.PressureOrigins;
 import longrun.pressure.RegulatorOrigins;
 import longrun.pressure.RegulatorPressure;
 import longrun.pressure.SettingWindow;
-import longrun.quantity.Pressure;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.HouseDesk;
+import longrun.ui.house.Names;
 import longrun.ui.house.figure.Drawing;
 import longrun.ui.house.figure.FigureSlot;
 
@@ -33,7 +30,6 @@ final class PressurePane {
     private final HouseDesk desk;
     private final Element heading = Dom.text("h3", "", "The pressure that reaches the burner");
     private final Drawing plot = new Drawing("Pressure along the longest run");
-    private final Element room = Dom.text("p", "q s", "");
     private final TightSection tight = new TightSection();
     private final Element slots = Dom.el("dl", "slots");
     private final Element element;
@@ -42,7 +38,7 @@ final class PressurePane {
 
     PressurePane(HouseDesk desk) {
         this.desk = desk;
-        element = Dom.el("section", "part pressure", heading, plot.element(), room, tight.element(), slots);
+        element = Dom.el("section", "part pressure", heading, plot.element(), tight.element(), slots);
     }
 
     Element element() {
@@ -57,6 +53,14 @@ final class PressurePane {
         return figures.stream().map(FigureSlot::shown).toList();
     }
 
+    List<String> wordsShown() {
+        return figures.stream().map(FigureSlot::words).toList();
+    }
+
+    String tightShown() {
+        return tight.shown();
+    }
+
     void show(Optional<RouteAnswer> answer) {
         Optional<Integer> index = answer.filter(a -> a.stage().isPresent())
                 .map(a -> a.stage().getAsInt())
@@ -69,7 +73,6 @@ final class PressurePane {
         Stage stage = review.piping().stages().get(index.get());
         Dom.retext(heading, "The pressure that reaches the burner, after " + stage.id());
         plot.show(PressurePlot.svg(review.pressures(), index.get()));
-        Dom.retext(room, ended("Room on the longest run: " + review.headroom().stageWords(index.get())));
         List<Outlet> appliances = stage.outlets().stream()
                 .filter(o -> o.kind() == Outlet.Kind.APPLIANCE)
                 .toList();
@@ -110,11 +113,27 @@ final class PressurePane {
         SettingWindow window = review.pressures().window(regulator);
         RegulatorOrigins origins = new RegulatorOrigins(review.pressures());
         Origin from = origins.window(regulator);
-        String asks = window.lowestInWc().isPresent() || window.highestInWc().isPresent()
-                ? "Ask the supplier to set it to " + from.value()
-                        + (window.complete() ? "." : ", as far as the labels are entered.")
-                : "No label of an appliance behind it is entered.";
-        slot.show(pressure(line.settingInWc()), asks + " ", List.of(origins.setting(regulator), from));
+        slot.show(
+                pressure(line.settingInWc()),
+                asks(review, window, from.value()) + " ",
+                List.of(origins.setting(regulator), from));
+    }
+
+    private static String asks(Review review, SettingWindow window, String bounds) {
+        Optional<String> low = window.lowestFor().map(id -> Names.of(review.plan(), id));
+        Optional<String> high = window.highestFor().map(id -> Names.of(review.plan(), id));
+        if (low.isEmpty() && high.isEmpty()) {
+            return "What to ask the supplier for is not known: no label behind it is entered.";
+        }
+        if (window.isEmpty()) {
+            return "No setting serves both " + low.orElseThrow() + " and " + high.orElseThrow() + ": it would take "
+                    + bounds + ", at once.";
+        }
+        String who = low.map(w -> w + " asks for the least").orElse("")
+                + (low.isPresent() && high.isPresent() ? ", " : "")
+                + high.map(w -> w + " allows the most").orElse("");
+        return "Ask the supplier to set it to " + bounds + ": " + who
+                + (window.complete() ? "." : ", of the labels entered.");
     }
 
     private void inlet(Review review, int appliance, FigureSlot slot, PressureOrigins origins) {
@@ -123,11 +142,8 @@ final class PressurePane {
             slot.showUnknown(List.of());
             return;
         }
-        Appliance entered = review.plan().appliances().get(appliance);
-        String note = "Left with everything firing: the regulator has fallen, pipe and connector have taken theirs; "
-                + pressure(p.pressureInWc()) + " at the pipe\u2019s end from the setting. "
-                + against(p, entered.minInlet(), entered.maxInlet()) + " Room for more here: " + room(review, appliance)
-                + rise(p) + " ";
+        InletWords words = new InletWords(review, appliance, desk.units());
+        String note = words.taken() + " " + words.againstLabel() + " " + words.room() + words.rise() + " ";
         slot.show(
                 pressure(p.pressureAtInletInWc()),
                 note,
@@ -138,39 +154,6 @@ final class PressurePane {
                         origins.pressureIdle(appliance),
                         origins.staticTo(appliance),
                         origins.headroom(review.headroom(), appliance)));
-    }
-
-    /** Propane is heavier than air: what rising costs stands apart. */
-    private String rise(OutletPressure p) {
-        if (p.staticInWc().isEmpty() || Math.abs(p.staticInWc().getAsDouble()) < 0.005) {
-            return "";
-        }
-        double lost = p.staticInWc().getAsDouble();
-        return " The pipe " + (lost > 0 ? "rises, which costs " : "falls, which gives ")
-                + pressure(OptionalDouble.of(Math.abs(lost))) + " apart from these.";
-    }
-
-    /** The headroom in words, without the name its slot already has. */
-    private static String room(Review review, int appliance) {
-        String id = review.plan().appliances().get(appliance).id();
-        return ended(review.headroom().outletWords(appliance).replaceFirst("^" + Pattern.quote(id) + ": ", ""));
-    }
-
-    private static String ended(String sentence) {
-        return sentence.endsWith(".") ? sentence : sentence + ".";
-    }
-
-    private static String against(OutletPressure p, Fact<Pressure> least, Fact<Pressure> greatest) {
-        return switch (p.status()) {
-            case ENOUGH ->
-                "Between the label\u2019s " + least.findText().orElse("") + " and "
-                        + greatest.findText().orElse("") + ".";
-            case LOW -> "Below the label\u2019s least, " + least.findText().orElse("not entered") + ".";
-            case HIGH ->
-                "With nothing firing it is above the label\u2019s greatest, "
-                        + greatest.findText().orElse("not entered") + ".";
-            case UNKNOWN -> "The label\u2019s least and greatest are not both entered.";
-        };
     }
 
     private String pressure(OptionalDouble inWc) {

@@ -49,7 +49,10 @@ final class PressureWords {
             return "How far it falls at its load is not known.";
         }
         Droop d = line.droop().get();
-        String falls = "With everything firing its outlet falls by " + pressure(d.atLoadInWc(), units);
+        boolean high = Pressure.ofInWc(line.settingInWc().orElse(0)).psi() >= 1.5;
+        String falls = "With everything firing its outlet falls by "
+                + (high ? Shown.LINE_PRESSURE : Shown.APPLIANCE_PRESSURE)
+                        .words(units, Pressure.ofInWc(d.atLoadInWc().getAsDouble()));
         return switch (d.source()) {
             case ENTERED -> falls + ", by its maker\u2019s figure.";
             case MEASURED -> falls + ", as the gauge read; that stands in place of the default.";

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import longrun.pressure.RegulatorOrigins;
 import longrun.pressure.RegulatorPressure;
+import longrun.quantity.HeatRate;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.UnitSystem;
@@ -18,17 +19,10 @@ import longrun.ui.house.OriginSteps;
 /** Every regulator of the house: the inlet it will see, what it is set to and falls to, its rating there, what it spares. */
 final class RegulatorSchedule {
 
-    private static final List<String> HEADS = List.of(
-            "Regulator",
-            "Sees at its inlet",
-            "Set to",
-            "All firing",
-            "At no flow",
-            "Passes",
-            "Has to pass",
-            "To spare");
+    private static final int COLUMNS = 8;
 
     private final HouseDesk desk;
+    private final Element heads = Dom.el("tr", "");
     private final Element body = Dom.el("tbody", "");
     private final Element words = Dom.el("dl", "from-regulators");
     private final Element element;
@@ -38,8 +32,9 @@ final class RegulatorSchedule {
 
     RegulatorSchedule(HouseDesk desk) {
         this.desk = desk;
-        Element heads = Dom.el("tr", "");
-        HEADS.forEach(h -> heads.appendChild(Dom.text("th", "", h).setAttribute("scope", "col")));
+        for (int c = 0; c < COLUMNS; c++) {
+            heads.appendChild(Dom.text("th", "", "").setAttribute("scope", "col"));
+        }
         Element box = Dom.el("div", "row-box", Dom.el("table", "plain schedule", Dom.el("thead", "", heads), body))
                 .setAttribute("tabindex", "0")
                 .setAttribute("role", "group")
@@ -69,6 +64,10 @@ final class RegulatorSchedule {
             return;
         }
         lay(all);
+        List<String> titles = titles(desk.units());
+        for (int c = 0; c < COLUMNS; c++) {
+            Dom.retext(heads.getChild(c), titles.get(c));
+        }
         RegulatorOrigins origins = new RegulatorOrigins(review.orElseThrow().pressures());
         for (int r = 0; r < all.size(); r++) {
             show(lines.get(r), all.get(r), r, origins);
@@ -87,7 +86,7 @@ final class RegulatorSchedule {
         List<Line> made = new ArrayList<>();
         for (int r = 0; r < all.size(); r++) {
             List<Element> cells = new ArrayList<>();
-            for (int c = 0; c < HEADS.size(); c++) {
+            for (int c = 0; c < COLUMNS; c++) {
                 cells.add(
                         c == 0
                                 ? Dom.text("th", "", "").setAttribute("scope", "row")
@@ -97,10 +96,38 @@ final class RegulatorSchedule {
             Element said = Dom.text("span", "", "");
             String id = all.get(r).regulator().id();
             body.appendChild(Dom.el("tr", "", cells.toArray(Element[]::new)));
-            words.appendChild(Dom.text("dt", "", id), Dom.el("dd", "", said, Dom.words(" "), from.ask(), from.list()));
+            words.appendChild(
+                    Dom.text(
+                            "dt",
+                            "",
+                            id
+                                    + all.get(r)
+                                            .regulator()
+                                            .name()
+                                            .findText()
+                                            .map(n -> ", " + n)
+                                            .orElse("")),
+                    Dom.el("dd", "", said, Dom.words(" "), from.ask(), from.list()));
             made.add(new Line(id, List.copyOf(cells), said, from));
         }
         lines = List.copyOf(made);
+    }
+
+    private static List<String> titles(UnitSystem units) {
+        String heat = ", " + units.heatUnit().name();
+        return List.of(
+                "Regulator",
+                "Sees at its inlet",
+                "Set to",
+                "All firing",
+                "At no flow",
+                "Can pass" + heat,
+                "Must pass" + heat,
+                "To spare");
+    }
+
+    private static String bare(OptionalDouble btuh, UnitSystem units) {
+        return btuh.isEmpty() ? "not known" : units.heat(HeatRate.ofBtuh(btuh.getAsDouble()));
     }
 
     private void show(Line line, RegulatorPressure p, int index, RegulatorOrigins origins) {
@@ -117,9 +144,9 @@ final class RegulatorSchedule {
                 PressureWords.pressure(p.settingInWc(), units),
                 PressureWords.pressure(PressureWords.drooped(p), units),
                 PressureWords.pressure(p.lockUpInWc(), units),
-                PressureWords.heat(capacity, units),
-                PressureWords.heat(p.load().btuh(), units),
-                PressureWords.heat(spare, units) + share);
+                bare(capacity, units),
+                bare(p.load().btuh(), units),
+                bare(spare, units) + share);
         for (int c = 0; c < texts.size(); c++) {
             Dom.retext(line.cells().get(c), texts.get(c));
         }

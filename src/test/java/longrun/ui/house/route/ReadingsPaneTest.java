@@ -94,11 +94,12 @@ class ReadingsPaneTest extends OpenRoutes {
     void scheduleTellsInletSettingFallLockUpRatingLoadAndSpare() {
         openOrchard();
         assertThat(view.pressure().regulators().rowShown(0)).startsWith("R1 | the tank | 10 psi | ");
+        assertThat(view.pressure().regulators().wordsShown(0))
+                .contains("falls by 0.59 psi, a default held from memory");
         String r2 = view.pressure().regulators().rowShown(1);
         assertThat(r2)
                 .startsWith("R2 | ")
-                .contains(
-                        " psi | 11 in. w.c. | 10.19 in. w.c. | 13.2 in. w.c. | 800,000 Btu/h | 324,000 Btu/h | 476,000 Btu/h, 60 %");
+                .contains(" psi | 11 in. w.c. | 10.19 in. w.c. | 13.2 in. w.c. | 800,000 | 324,000 | 476,000, 60 %");
         assertThat(view.pressure().regulators().wordsShown(1))
                 .contains("at which inlet its capacity is rated is not entered");
         desk.session().set("/regulators/1/capacityAtInlet", "5 psi");

@@ -77,6 +77,28 @@ class RouteViewTest extends OpenRoutes {
     }
 
     @Test
+    void whatTookThePressureAndWhatMayBeAddedStandBesideTheInlet() {
+        open(Samples.text("data/demo/orchard-house.json"));
+        view.inHand(2);
+        PressurePane pane = view.pressure().pane();
+        assertThat(pane.wordsShown().get(0))
+                .startsWith("Ask the supplier to set it to no less than 10.25 in. w.c. and no more than 11.67 in. w.c.:"
+                        + " Furnace asks for the least, Water heater allows the most, of the labels entered.");
+        assertThat(pane.wordsShown().get(1))
+                .startsWith(
+                        "With everything firing: of the 11 in. w.c. set, the regulator\u2019s fall takes 0.81 in. w.c.,"
+                                + " the pipe 0.28 in. w.c., the connector 0.35 in. w.c. The label asks for 8 in. w.c. to 14 in."
+                                + " w.c.: enough. Up to 32,000 Btu/h more may be drawn here with no pipe changed; past that"
+                                + " section B grows.");
+        assertThat(pane.wordsShown().get(2))
+                .contains("(assumed, its capacity is not entered)")
+                .contains("neither its label\u2019s least nor its greatest is entered");
+        assertThat(pane.tightShown())
+                .contains("farther: nothing changes")
+                .contains("Section A is the tightest: it carries 324,000 Btu/h, and 1 in. may carry 434,000 Btu/h");
+    }
+
+    @Test
     void choosingInTheListLightsTheDrawing() {
         open(HOUSE);
         typeThreeLines();
