@@ -14,8 +14,8 @@ import longrun.quantity.Pressure;
 import longrun.sizing.Sizing;
 
 /**
- * Pressure along a stage's longest run with everything firing, from the setting and from the setting less droop, against
- * the least the run may end with and the label's least. Psi from 1.5 psi at the regulator, in. w.c. under it.
+ * Pressure along a stage's longest run with everything firing, from the setting and from the setting less droop down to
+ * what is left past the connector, against the least the run may end with and the label's least. Psi from 1.5 psi at the regulator, in. w.c. under it.
  */
 public final class PressurePlot {
 
@@ -36,6 +36,7 @@ public final class PressurePlot {
     private final Stage stage;
     private final List<Integer> run = new ArrayList<>();
     private final boolean psi;
+    private final Optional<Outlet> last;
     private double least;
     private double greatest;
     private double feet;
@@ -46,8 +47,8 @@ public final class PressurePlot {
         this.piping = sizing.piping();
         this.stage = piping.stages().get(stage);
         this.psi = this.stage.regulator().outlet().is(p -> p.psi() >= 1.5);
-        int last = sizing.stage(stage).longestRunTo().map(Outlet::section).orElse(-1);
-        for (int s = last; s >= 0; s = piping.parent(s)) {
+        this.last = sizing.stage(stage).longestRunTo();
+        for (int s = last.map(Outlet::section).orElse(-1); s >= 0; s = piping.parent(s)) {
             run.add(0, s);
         }
     }
@@ -61,6 +62,7 @@ public final class PressurePlot {
         String title = "Pressure along the longest run from " + stage.id()
                 + sizing.stage(index).longestRunTo().map(o -> " to " + o.id()).orElse("");
         PlotSvg svg = new PlotSvg(WIDTH, HEIGHT, title);
+        svg.title(title);
         svg.text(LEFT, 20, "start", PlotSvg.Ink.INK, title);
         boolean known = !run.isEmpty()
                 && run.stream().allMatch(s -> pressures.section(s).endInWc().isPresent());
@@ -73,7 +75,7 @@ public final class PressurePlot {
                 .mapToDouble(s -> pressures.section(s).endInWc().orElseThrow())
                 .toArray();
         OptionalDouble droop = pressures.regulator(index).droop().orElseThrow().atLoadInWc();
-        List<Level> levels = levels(index, setting, ends[ends.length - 1]);
+        List<Level> levels = levels(setting, ends[ends.length - 1]);
         scale(setting, levels);
         axes(svg, setting);
         limits(svg, levels);
@@ -84,29 +86,43 @@ public final class PressurePlot {
             curve(svg, Math.max(0, setting - droop.getAsDouble()), drooped, PlotSvg.PART, PlotSvg.Ink.INK, "6 4");
         }
         curve(svg, setting, ends, PlotSvg.PIPE, PlotSvg.Ink.INK, "");
+        inlet().ifPresent(end -> {
+            double fallen =
+                    pressures.section(run.get(run.size() - 1)).endDroopedInWc().orElse(end);
+            svg.line(RIGHT, y(fallen), RIGHT, y(end), PlotSvg.PART, PlotSvg.Ink.INK, "");
+            svg.circle(RIGHT, y(end), 3, PlotSvg.Ink.INK, true);
+        });
         names(svg, levels);
         tight(svg, setting, ends);
         return svg.end();
     }
 
-    private List<Level> levels(int index, double setting, double end) {
+    private List<Level> levels(double setting, double end) {
         List<Level> out = new ArrayList<>();
         out.add(new Level(end, "set, all firing " + shown(end), false));
         pressures
                 .section(run.get(run.size() - 1))
                 .endDroopedInWc()
-                .ifPresent(d -> out.add(new Level(d, "drooped " + shown(d), false)));
+                .ifPresent(d -> out.add(new Level(d, "regulator fallen " + shown(d), false)));
+        inlet().ifPresent(p -> out.add(new Level(p, "left at its inlet " + shown(p), false)));
         Optional<Pressure> drop = stage.regulator().allowedDrop().findValue();
         drop.ifPresent(d -> out.add(new Level(setting - d.inWc(), "allowed drop, " + shown(setting - d.inWc()), true)));
-        Optional<Outlet> to = sizing.stage(index).longestRunTo();
-        if (to.isPresent() && to.get().kind() == Outlet.Kind.APPLIANCE) {
-            Appliance appliance = piping.plan().appliances().get(to.get().item());
+        if (last.isPresent() && last.get().kind() == Outlet.Kind.APPLIANCE) {
+            Appliance appliance = piping.plan().appliances().get(last.get().item());
             appliance
                     .minInlet()
                     .findValue()
                     .ifPresent(p -> out.add(new Level(p.inWc(), "label's least " + shown(p.inWc()), true)));
         }
         return out;
+    }
+
+    /** What is left at the appliance the run ends at, past its connector. */
+    private Optional<Double> inlet() {
+        return last.filter(o -> o.kind() == Outlet.Kind.APPLIANCE)
+                .map(o -> pressures.outlet(o.item()).pressureAtInletInWc())
+                .filter(OptionalDouble::isPresent)
+                .map(OptionalDouble::getAsDouble);
     }
 
     private void scale(double setting, List<Level> levels) {

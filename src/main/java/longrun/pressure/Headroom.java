@@ -1,6 +1,7 @@
 package longrun.pressure;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
@@ -81,6 +82,13 @@ public final class Headroom {
                                 - load.getAsDouble()
                                 + 1e-6)))
                 : OptionalDouble.empty();
+    }
+
+    /** The section that grows first when load is added at an appliance; empty where none does, or it is not known. */
+    public Optional<String> growsFirst(int appliance) {
+        int section = section(appliance);
+        int tight = section < 0 || piping.stageIndex(section) < 0 ? -1 : loads.tightest(section);
+        return tight < 0 ? Optional.empty() : Optional.of(id(tight));
     }
 
     /** The headroom of an appliance in words: how much more, and what grows after that. */

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import longrun.finding.Finding;
 
-/** What the pressures of a plan bring up, apart from {@link RegulatorCapacity}. */
+/** What the pressures of a plan bring up. */
 public final class PressureFindings {
 
     private PressureFindings() {}

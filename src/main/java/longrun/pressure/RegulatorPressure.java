@@ -48,6 +48,11 @@ public record RegulatorPressure(
                 : Optional.of(rated.get().inWc() <= inletInWc.getAsDouble() + 1e-9);
     }
 
+    /** The inlet pressure it will see, in words: "45.1 in. w.c.", psi before it from 1.5 psi. */
+    public Optional<String> inletText() {
+        return inletInWc.isPresent() ? Optional.of(Words.inWc(inletInWc.getAsDouble())) : Optional.empty();
+    }
+
     /** The entered capacity, Btu/h. */
     public OptionalDouble capacityBtuh() {
         return regulator

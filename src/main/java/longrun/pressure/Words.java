@@ -3,6 +3,7 @@ package longrun.pressure;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import longrun.capacity.FlowEquation;
 import longrun.quantity.Pressure;
 
@@ -16,6 +17,14 @@ final class Words {
         String water = number(inWc, 2) + " in. w.c.";
         double psi = Pressure.ofInWc(inWc).psi();
         return psi >= FlowEquation.HIGH_FROM.psi() ? number(psi, 2) + " psi (" + water + ")" : water;
+    }
+
+    static String inWc(OptionalDouble value) {
+        return value.isPresent() ? inWc(value.getAsDouble()) : "not known";
+    }
+
+    static String btuh(OptionalDouble value) {
+        return value.isPresent() ? btuh(value.getAsDouble()) : "not known";
     }
 
     static String btuh(double btuh) {

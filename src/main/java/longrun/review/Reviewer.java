@@ -47,7 +47,7 @@ public final class Reviewer {
         Piping piping = Piping.of(plan);
         Sizing sizing = Sizing.of(piping, tables);
         Pressures pressures = Pressures.of(sizing);
-        RuleReport rules = Rules.check(House.of(plan));
+        RuleReport rules = Rules.check(House.of(pressures));
         List<Finding> findings = new ArrayList<>(MissingEntries.of(piping));
         findings.addAll(UsualInputs.of(plan));
         findings.addAll(SizingFindings.of(sizing));

@@ -1,24 +1,36 @@
 package longrun.rules;
 
+import longrun.capacity.CapacityTables;
+import longrun.piping.Piping;
 import longrun.plan.Code;
 import longrun.plan.CodeProfile;
 import longrun.plan.Plan;
+import longrun.pressure.Pressures;
+import longrun.sizing.Sizing;
 
-/** All a rule sees of a house: what was entered and what hangs on what. */
+/** All a rule sees of a house: what was entered, what hangs on what, and the pressure along it. */
 public final class House {
 
     private final Plan plan;
     private final Network network;
     private final Limits limits;
+    private final Pressures pressures;
 
-    private House(Plan plan) {
-        this.plan = plan;
+    private House(Pressures pressures) {
+        this.pressures = pressures;
+        this.plan = pressures.sizing().piping().plan();
         this.network = new Network(plan);
         this.limits = Limits.of(plan, profile());
     }
 
+    /** With the published tables. */
     public static House of(Plan plan) {
-        return new House(plan);
+        return of(Pressures.of(Sizing.of(Piping.of(plan), CapacityTables.standard())));
+    }
+
+    /** Of a plan already sized. */
+    public static House of(Pressures pressures) {
+        return new House(pressures);
     }
 
     public Plan plan() {
@@ -32,6 +44,11 @@ public final class House {
     /** The code that decides on the house side: {@code fuel-gas-2018} where none is entered. */
     public CodeProfile profile() {
         return plan.code().map(Code::profile).flatMap(p -> p.findValue()).orElse(CodeProfile.FUEL_GAS_2018);
+    }
+
+    /** The pressure along every run, with the sizes the tables ask for or a person chose. */
+    public Pressures pressures() {
+        return pressures;
     }
 
     /** What each rule requires here, local amendments included. */

@@ -3,19 +3,18 @@ package longrun.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import longrun.plan.Regulator;
-import longrun.quantity.HeatRate;
-import longrun.quantity.Pressure;
+import java.util.OptionalDouble;
+import longrun.pressure.RegulatorPressure;
 
 /**
- * The regulator's published capacity, at the inlet pressure it will see, covers all it serves; less than a fifth of it to
- * spare is a caution (common practice).
+ * The regulator's published capacity, at the inlet pressure it will see with everything firing, covers all it serves;
+ * less than a fifth of it to spare is a caution (common practice). A rating at a higher inlet is no rating at the lower
+ * one, so it asks. At most one finding a regulator: what is sure comes before what is asked.
  */
 final class RegulatorCapacity implements Rule {
 
-    private static final double SHARE_IN_USE = 0.8;
-    private static final double SLACK = 1e-9;
+    private static final double SPARE_SHARE = 0.2;
+    private static final double SLACK = 1e-6; // Btu/h: binary rounding of sums
 
     @Override
     public String name() {
@@ -30,32 +29,38 @@ final class RegulatorCapacity implements Rule {
     @Override
     public List<Verdict> judge(House house) {
         List<Verdict> verdicts = new ArrayList<>();
-        for (Regulators.At at : Regulators.listIn(house)) {
-            verdicts.add(judge(house, at));
+        List<Regulators.At> all = Regulators.listIn(house);
+        for (int i = 0; i < all.size(); i++) {
+            verdicts.add(judge(house, all.get(i), house.pressures().regulator(i)));
         }
         return verdicts;
     }
 
-    private Verdict judge(House house, Regulators.At at) {
+    private Verdict judge(House house, Regulators.At at, RegulatorPressure line) {
         Threshold own = house.limits().get(name(), "");
-        Regulator r = at.regulator();
-        Served served = house.network().servedBy(r.id());
         String field = at.place().pointer() + "/capacity";
-        Optional<HeatRate> capacity = r.capacity().findValue();
-        if (capacity.isEmpty()) {
+        OptionalDouble entered = line.capacityBtuh();
+        String sees = line.inletText().map(p -> " at the " + p + " it will see").orElse("");
+        if (entered.isEmpty()) {
             return Tell.asks(
                     own,
                     at.place(),
                     "the capacity of {who} is not entered",
-                    Question.supplier("What capacity in Btu/h does the maker publish for {who} at its inlet pressure?"),
+                    Question.supplier("What does {who} pass" + (sees.isEmpty() ? " at its inlet pressure" : sees)
+                            + (line.load().complete()
+                                    ? ", with " + btuh(line.load().knownBtuh()) + " to serve"
+                                    : "")
+                            + "?"),
                     field);
         }
-        String found =
-                "{who} has a capacity of " + r.capacity().findText().orElse("") + " and serves " + btuh(served.btuh());
-        double btuh = capacity.get().btuh();
-        if (served.btuh() > btuh) {
+        double capacity = entered.getAsDouble();
+        double load = line.load().knownBtuh();
+        String found = "{who} has a capacity of "
+                + line.regulator().capacity().findText().orElse("") + rated(line) + " and serves " + btuh(load) + sees;
+        if (load > capacity + SLACK) {
             return Tell.broken(own, at.place(), found, "Fit a regulator that covers all it serves.", field);
         }
+        Served served = house.network().servedBy(line.regulator().id());
         if (served.missing().isPresent()) {
             return Tell.asks(
                     own,
@@ -64,36 +69,50 @@ final class RegulatorCapacity implements Rule {
                     Question.plate("What INPUT in Btu/h do the rating plates behind {who} give on the propane line?"),
                     served.missing().get());
         }
-        Threshold spare = house.limits().get(name(), "spare");
-        if (served.btuh() > SHARE_IN_USE * btuh + SLACK) {
+        if (capacity - load < SPARE_SHARE * capacity - SLACK) {
             return Tell.broken(
-                    spare, at.place(), found, "Fit a regulator with a fifth of its capacity to spare.", field);
+                    house.limits().get(name(), "spare"),
+                    at.place(),
+                    found + ": " + btuh(capacity - load) + " to spare",
+                    "Fit a regulator of at least " + btuh(load / (1 - SPARE_SHARE)) + ".",
+                    field);
         }
-        return ratedAtMoreThanItSees(house, at)
-                .map(found2 -> Tell.asks(
-                        own,
-                        at.place(),
-                        found2,
-                        Question.supplier(
-                                "What capacity does the maker publish for {who} at the pressure it will see?"),
-                        at.place().pointer() + "/capacityAtInlet"))
-                .orElseGet(() -> Tell.holds(own, at.place()));
+        return atItsInlet(own, at, line);
     }
 
-    private static Optional<String> ratedAtMoreThanItSees(House house, Regulators.At at) {
-        Optional<Pressure> rated = at.regulator().capacityAtInlet().findValue();
-        return house.network()
-                .findRegulatorAhead(at.regulator().id())
-                .flatMap(ahead -> ahead.outlet()
-                        .findValue()
-                        .filter(p -> rated.isPresent() && p.compareTo(rated.get()) < 0)
-                        .map(p -> "the capacity of {who} is given at an inlet of "
-                                + at.regulator().capacityAtInlet().findText().orElse("") + ", and " + ahead.id()
-                                + " feeds it "
-                                + ahead.outlet().findText().orElse("")));
+    private static Verdict atItsInlet(Threshold own, Regulators.At at, RegulatorPressure line) {
+        String capacity = line.regulator().capacity().findText().orElse("");
+        String field = at.place().pointer() + "/capacityAtInlet";
+        if (line.inletText().isEmpty() || line.ratingHolds().filter(h -> h).isPresent()) {
+            return Tell.holds(own, at.place());
+        }
+        String sees = line.inletText().get();
+        if (line.ratingHolds().isEmpty()) {
+            return Tell.asks(
+                    own,
+                    at.place(),
+                    "the inlet pressure at which {who} passes " + capacity
+                            + " is not entered; with everything firing it will see " + sees,
+                    Question.supplier("At what inlet pressure does {who} pass " + capacity + "?"),
+                    field);
+        }
+        return Tell.asks(
+                own,
+                at.place(),
+                "the capacity of {who} is given" + rated(line) + ", and with everything firing it will see " + sees,
+                Question.supplier("What does {who} pass at an inlet of " + sees + "?"),
+                field);
     }
 
-    static String btuh(double value) {
+    private static String rated(RegulatorPressure line) {
+        return line.regulator()
+                .capacityAtInlet()
+                .findText()
+                .map(p -> " at an inlet of " + p)
+                .orElse("");
+    }
+
+    private static String btuh(double value) {
         return String.format(Locale.ROOT, "%,.0f Btu/h", value);
     }
 }

@@ -46,6 +46,17 @@ class PressurePlotTest {
     }
 
     @Test
+    void picturesAreThoseKept() {
+        Pressures sample = pressures(Samples.text("sample-plan.json"));
+        Golden.same("pressure-psi.svg", PressurePlot.svg(sample, 0));
+        Golden.same("pressure.svg", PressurePlot.svg(sample, 1));
+        String orchard = Samples.text("drawing/orchard-house.json");
+        Golden.same("pressure-label.svg", PressurePlot.svg(pressures(orchard), 1));
+        String unmeasured = Samples.text("sample-plan.json").replace("[\"14 ft\"]", "[]");
+        Golden.same("pressure-unknown.svg", PressurePlot.svg(pressures(unmeasured), 1));
+    }
+
+    @Test
     void highPressureIsShownInPsi() {
         assertThat(PressurePlot.svg(pressures(Samples.text("sample-plan.json")), 0))
                 .contains("allowed drop, 9.00 psi");

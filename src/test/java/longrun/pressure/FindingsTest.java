@@ -14,7 +14,7 @@ import longrun.piping.Piping;
 import longrun.sizing.Sizing;
 import org.junit.jupiter.api.Test;
 
-/** Pressure findings: 2015 IRC Appendix A.1; 2018 IFGC 410.2; footnote of 2018 IRC Table G2413.4(17). */
+/** Pressure findings: 2015 IRC Appendix A.1; footnote of 2018 IRC Table G2413.4(17). */
 class FindingsTest {
 
     private static final String RIGHT = HOUSE.replace("\"lockUp\"", "\"lossAtLoad\":\"0.5 psi\",\"lockUp\"")
@@ -24,7 +24,6 @@ class FindingsTest {
     @Test
     void aRightHouseHasNoFinding() {
         assertThat(PressureFindings.of(pressures(RIGHT))).isEmpty();
-        assertThat(RegulatorCapacity.of(pressures(RIGHT))).isEmpty();
     }
 
     @Test
@@ -95,31 +94,9 @@ class FindingsTest {
     }
 
     @Test
-    void aRegulatorPassesItsLoadWithAFifthToSpareAtTheInletItSees() {
-        assertThat(capacity("400000", "250000")).isEmpty(); // 200,000 is four fifths: exactly enough
-        assertThat(only(capacity("400000", "249999")).severity()).isEqualTo(Severity.CAUTION);
-        assertThat(only(capacity("400000", "200000")).severity()).isEqualTo(Severity.CAUTION);
-        Finding over = only(capacity("400000", "199999"));
-        assertThat(over.severity()).isEqualTo(Severity.MUST_FIX);
-        assertThat(over.required())
-                .matches("a capacity of at least 200,000 Btu/h at the 1\\.[0-9]+ psi .* it will see");
-        Finding rated = only(RegulatorCapacity.of(pressures(RIGHT.replace("\"1.5 psi\"", "\"2 psi\""))));
-        assertThat(rated.severity()).isEqualTo(Severity.CAUTION);
-        assertThat(rated.field()).isEqualTo("/regulators/2/capacityAtInlet");
-        Finding asks = only(RegulatorCapacity.of(pressures(RIGHT.replace(",\"capacityAtInlet\":\"1.5 psi\"", ""))));
-        assertThat(asks.severity()).isEqualTo(Severity.NOTE);
-    }
-
-    private static List<Finding> capacity(String was, String now) {
-        return RegulatorCapacity.of(pressures(RIGHT.replace("\"" + was + " Btu/h\"", "\"" + now + " Btu/h\"")));
-    }
-
-    @Test
     void theSampleAsksAndWarnsOfNothing() {
         Pressures p = Pressures.of(Sizing.of(Piping.of(Samples.sample()), CapacityTables.standard()));
         assertThat(PressureFindings.of(p))
-                .allSatisfy(f -> assertThat(f.severity()).isEqualTo(Severity.NOTE));
-        assertThat(RegulatorCapacity.of(p))
                 .allSatisfy(f -> assertThat(f.severity()).isEqualTo(Severity.NOTE));
     }
 
@@ -128,7 +105,6 @@ class FindingsTest {
         for (long seed = 1; seed <= 60; seed++) {
             Pressures p = pressures(new RandomHouses(seed, true, SecondWayTest.allowance(seed)).json);
             assertThat(PressureFindings.of(p)).allSatisfy(FindingsTest::plain);
-            assertThat(RegulatorCapacity.of(p)).allSatisfy(FindingsTest::plain);
         }
     }
 

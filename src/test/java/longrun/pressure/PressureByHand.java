@@ -74,7 +74,7 @@ final class PressureByHand {
                 .sum();
     }
 
-    private double loadOf(Regulator regulator) {
+    double loadOf(Regulator regulator) {
         return plan.sections().stream()
                 .filter(s -> s.from().is(regulator.id()))
                 .mapToDouble(s -> load(s.id()))

@@ -142,7 +142,14 @@ final class References {
             one(plan.appliances().get(i).room(), "/appliances/" + i + "/room", rooms, "a room");
         }
         Set<String> tables = new LinkedHashSet<>();
-        plan.tubingTables().forEach(t -> t.name().findValue().ifPresent(tables::add));
+        for (int i = 0; i < plan.tubingTables().size(); i++) {
+            String at = "/tubingTables/" + i + "/name";
+            plan.tubingTables().get(i).name().findValue().ifPresent(name -> {
+                if (!tables.add(name)) {
+                    error.accept(at, "another table is named \"" + shortened(name) + "\": write a name that differs");
+                }
+            });
+        }
         for (int i = 0; i < plan.sections().size(); i++) {
             one(plan.sections().get(i).table(), "/sections/" + i + "/table", tables, "a tubing table");
         }

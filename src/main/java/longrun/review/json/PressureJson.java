@@ -9,7 +9,9 @@ import longrun.plan.Plan;
 import longrun.pressure.GaugeCheck;
 import longrun.pressure.OutletPressure;
 import longrun.pressure.PressureOrigins;
+import longrun.pressure.RegulatorOrigins;
 import longrun.pressure.RegulatorPressure;
+import longrun.pressure.SectionOrigins;
 import longrun.pressure.SectionPressure;
 import longrun.pressure.SettingWindow;
 import longrun.quantity.Show;
@@ -20,18 +22,22 @@ final class PressureJson {
 
     private final Review review;
     private final PressureOrigins origins;
+    private final SectionOrigins sections;
+    private final RegulatorOrigins regulators;
 
     PressureJson(Review review) {
         this.review = review;
         this.origins = new PressureOrigins(review.pressures());
+        this.sections = new SectionOrigins(review.pressures());
+        this.regulators = new RegulatorOrigins(review.pressures());
     }
 
     void section(Out out, int i) {
         SectionPressure p = review.pressures().section(i);
-        out.number("dropInWc", p.dropInWc(), () -> origins.drop(i));
-        out.number("velocityFtPerS", p.velocityFtPerS(), () -> origins.velocity(i));
-        out.number("insideFt3", p.insideFt3(), () -> origins.insideVolume(i));
-        out.number("staticInWc", p.staticInWc(), () -> origins.staticHead(i));
+        out.number("dropInWc", p.dropInWc(), () -> sections.drop(i));
+        out.number("velocityFtPerS", p.velocityFtPerS(), () -> sections.velocity(i));
+        out.number("insideFt3", p.insideFt3(), () -> sections.insideVolume(i));
+        out.number("staticInWc", p.staticInWc(), () -> sections.staticHead(i));
     }
 
     void stage(Out out, int i) {
@@ -96,50 +102,21 @@ final class PressureJson {
         out.number("pressureAtInletInWc", p.pressureAtInletInWc(), () -> origins.pressureAtInlet(a));
         out.number("pressureAloneInWc", p.pressureAloneInWc(), () -> origins.pressureAlone(a));
         out.number("pressureIdleInWc", p.pressureIdleInWc(), () -> origins.pressureIdle(a));
-        out.number(
-                "staticInWc",
-                p.staticInWc(),
-                () -> computed(
-                        "lost by rising to " + review.plan().appliances().get(a).id(),
-                        Show.decimals(p.staticInWc().orElse(0), 3) + " in. w.c.",
-                        "sum over the sections of its stage of 0.0073 in. w.c. a foot of rise; in none of the others",
-                        List.of()));
+        out.number("staticInWc", p.staticInWc(), () -> origins.staticTo(a));
         out.number("headroomBtuh", review.headroom().outletBtuh(a), () -> origins.headroom(review.headroom(), a));
         out.text("status", p.status().written());
     }
 
     private void regulator(Out out, int r) {
         RegulatorPressure p = review.pressures().regulator(r);
-        String id = p.regulator().id();
-        out.text("id", id);
-        out.number(
-                "inletInWc",
-                p.inletInWc(),
-                () -> computed(
-                        "inlet pressure " + id + " will see",
-                        inWc(p.inletInWc()),
-                        "what the stage before it delivers, drooped, everything firing",
-                        List.of()));
-        out.number(
-                "settingInWc",
-                p.settingInWc(),
-                () -> Origin.entered(
-                        "setting of " + id, p.regulator().outlet().findText().orElse("")));
-        out.number(
-                "lockUpInWc",
-                p.lockUpInWc(),
-                () -> new Origin(
-                        "lock-up of " + id,
-                        inWc(p.lockUpInWc()),
-                        p.lockUpEntered() ? "the share entered, of the setting" : "120 % of the setting",
-                        java.util.Optional.of(p.lockUpEntered() ? Confidence.COMPUTED : Confidence.MEMORY),
-                        List.of(Origin.entered(
-                                "setting of " + id,
-                                p.regulator().outlet().findText().orElse("")))));
-        p.droop().ifPresent(d -> out.number("droopInWc", d.atLoadInWc(), () -> origins.droop(r)));
+        out.text("id", p.regulator().id());
+        out.number("inletInWc", p.inletInWc(), () -> regulators.inlet(r));
+        out.number("settingInWc", p.settingInWc(), () -> regulators.setting(r));
+        out.number("lockUpInWc", p.lockUpInWc(), () -> regulators.lockUp(r));
+        p.droop().ifPresent(d -> out.number("droopInWc", d.atLoadInWc(), () -> regulators.droop(r)));
         SettingWindow window = review.pressures().window(r);
-        out.number("lowestSettingInWc", window.lowestInWc(), () -> origins.window(r));
-        out.number("highestSettingInWc", window.highestInWc(), () -> origins.window(r));
+        out.number("lowestSettingInWc", window.lowestInWc(), () -> regulators.window(r));
+        out.number("highestSettingInWc", window.highestInWc(), () -> regulators.window(r));
         out.bool("settingWindowComplete", window.complete());
     }
 

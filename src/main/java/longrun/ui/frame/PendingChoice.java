@@ -12,7 +12,9 @@ public final class PendingChoice {
 
     /** Makes the browser remember what is chosen until the program has heard it. */
     public static void remember(Element select) {
-        select.executeJs("this.addEventListener('input', () => { this.pending = this.value; })");
+        // Each time it comes onto a page it is made anew in the browser.
+        select.addAttachListener(
+                e -> select.executeJs("this.addEventListener('input', () => { this.pending = this.value; })"));
     }
 
     /** The program has heard a choice. */

@@ -27,7 +27,7 @@ public enum PlaceKind {
             "route",
             "Pipe route",
             "From the regulator outward, as you would pace it. Enter for the next line; a list from elsewhere can be pasted.",
-            "/(sections|fittingAllowance|availableSizes|tubingTables|useMemoryTables)(/.*)?",
+            "/(sections|fittingAllowance|availableSizes|tubingTables|useMemoryTables|readings)(/.*)?",
             RouteView::new),
     CONNECTIONS(
             "connections",

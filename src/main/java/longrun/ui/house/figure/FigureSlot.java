@@ -39,6 +39,11 @@ public final class FigureSlot {
         return shown;
     }
 
+    /** What stands beside it. */
+    public String words() {
+        return note.getText();
+    }
+
     /** Shows a figure and a note beside it. */
     public void show(Figure f, String words) {
         String unit = f.isKnown() ? FigureText.unit(f.unit(), desk.units()) : "";
@@ -50,10 +55,18 @@ public final class FigureSlot {
 
     /** Shows words in place of a figure, such as a date, and where they are from. */
     public void show(String words, String beside, Origin origin) {
+        show(words, beside, List.of(origin));
+    }
+
+    /** The same where the words beside hold figures of their own: each says where it is from. */
+    public void show(String words, String beside, List<Origin> origins) {
         put(words, "", true);
         Dom.retext(note, beside);
         lack(List.of());
-        from.show(OriginSteps.of(origin));
+        from.show(origins.stream()
+                .flatMap(o -> OriginSteps.of(o).stream())
+                .distinct()
+                .toList());
     }
 
     /** Shows that it is not known, and what it lacks. */

@@ -5,23 +5,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import longrun.drawing.PressurePlot;
 import longrun.origin.Origin;
 import longrun.piping.Outlet;
 import longrun.piping.Stage;
-import longrun.plan.Appliance;
-import longrun.plan.Fact;
-import longrun.pressure.GaugeCheck;
 import longrun.pressure.OutletPressure;
 import longrun.pressure.PressureOrigins;
+import longrun.pressure.RegulatorOrigins;
 import longrun.pressure.RegulatorPressure;
 import longrun.pressure.SettingWindow;
-import longrun.quantity.Pressure;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.HouseDesk;
-import longrun.ui.house.Shown;
+import longrun.ui.house.Names;
 import longrun.ui.house.figure.Drawing;
 import longrun.ui.house.figure.FigureSlot;
 
@@ -34,16 +30,15 @@ final class PressurePane {
     private final HouseDesk desk;
     private final Element heading = Dom.text("h3", "", "The pressure that reaches the burner");
     private final Drawing plot = new Drawing("Pressure along the longest run");
-    private final Element room = Dom.text("p", "q s", "");
+    private final TightSection tight = new TightSection();
     private final Element slots = Dom.el("dl", "slots");
-    private final Element readings = Dom.el("ul", "readings s");
     private final Element element;
     private String keys = "";
     private List<FigureSlot> figures = List.of();
 
     PressurePane(HouseDesk desk) {
         this.desk = desk;
-        element = Dom.el("section", "part pressure", heading, plot.element(), room, slots, readings);
+        element = Dom.el("section", "part pressure", heading, plot.element(), tight.element(), slots);
     }
 
     Element element() {
@@ -58,6 +53,14 @@ final class PressurePane {
         return figures.stream().map(FigureSlot::shown).toList();
     }
 
+    List<String> wordsShown() {
+        return figures.stream().map(FigureSlot::words).toList();
+    }
+
+    String tightShown() {
+        return tight.shown();
+    }
+
     void show(Optional<RouteAnswer> answer) {
         Optional<Integer> index = answer.filter(a -> a.stage().isPresent())
                 .map(a -> a.stage().getAsInt())
@@ -70,23 +73,27 @@ final class PressurePane {
         Stage stage = review.piping().stages().get(index.get());
         Dom.retext(heading, "The pressure that reaches the burner, after " + stage.id());
         plot.show(PressurePlot.svg(review.pressures(), index.get()));
-        Dom.retext(room, ended("Room on the longest run: " + review.headroom().stageWords(index.get())));
         List<Outlet> appliances = stage.outlets().stream()
                 .filter(o -> o.kind() == Outlet.Kind.APPLIANCE)
                 .toList();
-        lay(stage, appliances);
+        tight.show(review, index.get(), desk.units());
+        lay(review, stage, appliances);
+        setting(review, index.get(), figures.get(0));
         PressureOrigins origins = new PressureOrigins(review.pressures());
-        setting(review, index.get(), figures.get(0), origins);
         for (int k = 0; k < appliances.size(); k++) {
             inlet(review, appliances.get(k).item(), figures.get(k + 1), origins);
         }
-        checks(review);
     }
 
     /** One slot for the regulator and one an appliance; made anew only where the stage ends elsewhere. */
-    private void lay(Stage stage, List<Outlet> appliances) {
+    private void lay(Review review, Stage stage, List<Outlet> appliances) {
+        List<String> names = appliances.stream()
+                .map(a -> PressureWords.name(review.plan().appliances().get(a.item())))
+                .toList();
         StringBuilder now = new StringBuilder(stage.id());
-        appliances.forEach(a -> now.append('\n').append(a.id()));
+        for (int k = 0; k < names.size(); k++) {
+            now.append('\n').append(appliances.get(k).id()).append(' ').append(names.get(k));
+        }
         if (now.toString().equals(keys)) {
             return;
         }
@@ -95,22 +102,38 @@ final class PressurePane {
         List<FigureSlot> made = new ArrayList<>();
         made.add(new FigureSlot(desk, "setting", "Setting of " + stage.id()));
         for (int k = 0; k < appliances.size(); k++) {
-            made.add(new FigureSlot(
-                    desk, "inlet-" + k, "At the inlet of " + appliances.get(k).id()));
+            made.add(new FigureSlot(desk, "inlet-" + k, names.get(k) + ", at its inlet"));
         }
         made.forEach(f -> slots.appendChild(f.element()));
         figures = made;
     }
 
-    private void setting(Review review, int regulator, FigureSlot slot, PressureOrigins origins) {
+    private void setting(Review review, int regulator, FigureSlot slot) {
         RegulatorPressure line = review.pressures().regulator(regulator);
         SettingWindow window = review.pressures().window(regulator);
+        RegulatorOrigins origins = new RegulatorOrigins(review.pressures());
         Origin from = origins.window(regulator);
-        String asks = window.lowestInWc().isPresent() || window.highestInWc().isPresent()
-                ? "Ask the supplier for " + from.value()
-                        + (window.complete() ? "." : ", as far as the labels are entered.")
-                : "No label of an appliance behind it is entered.";
-        slot.show(pressure(line.settingInWc()), asks + " ", from);
+        slot.show(
+                pressure(line.settingInWc()),
+                asks(review, window, from.value()) + " ",
+                List.of(origins.setting(regulator), from));
+    }
+
+    private static String asks(Review review, SettingWindow window, String bounds) {
+        Optional<String> low = window.lowestFor().map(id -> Names.of(review.plan(), id));
+        Optional<String> high = window.highestFor().map(id -> Names.of(review.plan(), id));
+        if (low.isEmpty() && high.isEmpty()) {
+            return "What to ask the supplier for is not known: no label behind it is entered.";
+        }
+        if (window.isEmpty()) {
+            return "No setting serves both " + low.orElseThrow() + " and " + high.orElseThrow() + ": it would take "
+                    + bounds + ", at once.";
+        }
+        String who = low.map(w -> w + " asks for the least").orElse("")
+                + (low.isPresent() && high.isPresent() ? ", " : "")
+                + high.map(w -> w + " allows the most").orElse("");
+        return "Ask the supplier to set it to " + bounds + ": " + who
+                + (window.complete() ? "." : ", of the labels entered.");
     }
 
     private void inlet(Review review, int appliance, FigureSlot slot, PressureOrigins origins) {
@@ -119,53 +142,21 @@ final class PressurePane {
             slot.showUnknown(List.of());
             return;
         }
-        Appliance entered = review.plan().appliances().get(appliance);
-        String note = "Everything firing, with droop and connector; " + pressure(p.pressureInWc())
-                + " at the pipe\u2019s end from the setting. " + against(p, entered.minInlet(), entered.maxInlet())
-                + " Room: " + room(review, appliance) + " ";
-        slot.show(pressure(p.pressureAtInletInWc()), note, origins.pressureAtInlet(appliance));
-    }
-
-    /** The headroom in words, without the name its slot already has. */
-    private static String room(Review review, int appliance) {
-        String id = review.plan().appliances().get(appliance).id();
-        return ended(review.headroom().outletWords(appliance).replaceFirst("^" + Pattern.quote(id) + ": ", ""));
-    }
-
-    private static String ended(String sentence) {
-        return sentence.endsWith(".") ? sentence : sentence + ".";
-    }
-
-    private static String against(OutletPressure p, Fact<Pressure> least, Fact<Pressure> greatest) {
-        return switch (p.status()) {
-            case ENOUGH ->
-                "Between the label\u2019s " + least.findText().orElse("") + " and "
-                        + greatest.findText().orElse("") + ".";
-            case LOW -> "Below the label\u2019s least, " + least.findText().orElse("not entered") + ".";
-            case HIGH ->
-                "With nothing firing it is above the label\u2019s greatest, "
-                        + greatest.findText().orElse("not entered") + ".";
-            case UNKNOWN -> "The label\u2019s least and greatest are not both entered.";
-        };
-    }
-
-    private void checks(Review review) {
-        readings.removeAllChildren();
-        for (GaugeCheck c : GaugeCheck.of(review.pressures())) {
-            var reading = review.plan().readings().get(c.reading());
-            readings.appendChild(Dom.text(
-                    "li",
-                    "",
-                    "Read at " + reading.at().findText().orElse("a place not entered") + ": "
-                            + pressure(OptionalDouble.of(c.readInWc())) + ", " + c.words() + "."));
-        }
+        InletWords words = new InletWords(review, appliance, desk.units());
+        String note = words.taken() + " " + words.againstLabel() + " " + words.room() + words.rise() + " ";
+        slot.show(
+                pressure(p.pressureAtInletInWc()),
+                note,
+                List.of(
+                        origins.pressureAtInlet(appliance),
+                        origins.pressureDrooped(appliance),
+                        origins.pressure(appliance),
+                        origins.pressureIdle(appliance),
+                        origins.staticTo(appliance),
+                        origins.headroom(review.headroom(), appliance)));
     }
 
     private String pressure(OptionalDouble inWc) {
-        if (inWc.isEmpty()) {
-            return "not known";
-        }
-        Pressure p = Pressure.ofInWc(inWc.getAsDouble());
-        return (p.psi() < 1.5 ? Shown.APPLIANCE_PRESSURE : Shown.LINE_PRESSURE).words(desk.units(), p);
+        return PressureWords.pressure(inWc, desk.units());
     }
 }

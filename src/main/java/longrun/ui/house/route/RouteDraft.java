@@ -52,6 +52,7 @@ final class RouteDraft {
                 s.path("chosenSize").asText(""),
                 s.path("installedSize").asText(""),
                 s.path("reserve").asText(""),
+                s.path("table").asText(""),
                 feeds(draft, id, s),
                 branches);
     }
@@ -117,7 +118,7 @@ final class RouteDraft {
         return out;
     }
 
-    private static String applianceName(JsonNode a) {
+    static String applianceName(JsonNode a) {
         String name = a.path("name").asText("");
         if (!name.isBlank()) {
             return name;
@@ -156,6 +157,9 @@ final class RouteDraft {
                     above.feeds().startsWith("reg:") && above.setting().equals("underground");
             if (!above.material().isEmpty() && !indoorsNow) {
                 made.put("material", above.material());
+                if (!above.table().isEmpty()) {
+                    made.put("table", above.table());
+                }
             }
             if (!above.setting().isEmpty() && !indoorsNow) {
                 made.put("setting", above.setting());
@@ -219,6 +223,9 @@ final class RouteDraft {
             s.remove(entry);
         } else {
             s.put(entry, value);
+        }
+        if (entry.equals("material") && !TubingDraft.isTubing(value)) {
+            s.remove("table"); // a maker's table is for corrugated tubing
         }
     }
 

@@ -19,6 +19,7 @@ record RouteLine(
         String chosenSize,
         String installedSize,
         String reserve,
+        String table,
         String feeds,
         List<String> branches) {
 

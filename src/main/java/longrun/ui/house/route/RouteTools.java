@@ -2,6 +2,7 @@ package longrun.ui.house.route;
 
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,8 @@ final class RouteTools {
     private final Choice setting;
     private final Choice chosen;
     private final Choice installed;
+    private final Choice table;
+    private final Element tableBox;
     private final Element rough;
     private final Entry reserve;
     private final Element reserveBox;
@@ -34,6 +37,8 @@ final class RouteTools {
         setting = new Choice("setting-" + index, "Place", v -> hand.put(index, "setting", v));
         chosen = new Choice("chosen-" + index, "Raise the size", v -> hand.put(index, "chosenSize", v));
         installed = new Choice("installed-" + index, "Size in place", v -> hand.put(index, "installedSize", v));
+        table = new Choice("table-" + index, "Sized by", v -> hand.put(index, "table", v));
+        tableBox = label("Sized by", table);
         rough = Dom.el("input", "").setAttribute("type", "checkbox").setAttribute("id", "rough-" + index);
         rough.addEventListener("change", e -> hand.rough(index, e.getEventData().getBoolean("element.checked")))
                 .addEventData("element.checked");
@@ -47,6 +52,7 @@ final class RouteTools {
         box.appendChild(
                 label("Material", material),
                 label("Place", setting),
+                tableBox,
                 label("Raise to", chosen),
                 label("In place already", installed),
                 Dom.el("label", "check", rough, Dom.words("Rough length, not measured")),
@@ -85,6 +91,10 @@ final class RouteTools {
         return installed;
     }
 
+    Choice table() {
+        return table;
+    }
+
     Entry reserve() {
         return reserve;
     }
@@ -98,8 +108,9 @@ final class RouteTools {
         RouteLine l = line.get();
         material.show(materials(), l.material());
         setting.show(settings(), l.setting());
-        chosen.show(sizes(l.material(), "as the table says"), l.chosenSize());
-        installed.show(sizes(l.material(), "none yet"), l.installedSize());
+        chosen.show(sizes(session, l, "as the table says"), l.chosenSize());
+        installed.show(sizes(session, l, "none yet"), l.installedSize());
+        showTable(session, l);
         rough.executeJs("this.checked = $0", l.rough());
         Dom.retext(remove, "Remove line " + l.id());
         Dom.show(reserveBox, l.feeds().equals(RouteDraft.CAP));
@@ -111,6 +122,16 @@ final class RouteTools {
                             : l.reserve());
         }
         showReserve(session, l);
+    }
+
+    /** A maker's table is offered where the house has one, or the line names one. */
+    private void showTable(HouseSession session, RouteLine l) {
+        Map<String, String> tables = new LinkedHashMap<>();
+        tables.put("", "the code\u2019s table");
+        tables.putAll(TubingDraft.names(session.draft()));
+        boolean offered = TubingDraft.isTubing(l.material()) && tables.size() > 1;
+        Dom.show(tableBox, offered || !l.table().isEmpty());
+        table.show(tables, l.table());
     }
 
     private void showReserve(HouseSession session, RouteLine l) {
@@ -149,9 +170,15 @@ final class RouteTools {
         return out;
     }
 
-    private static Map<String, String> sizes(String material, String none) {
+    private static Map<String, String> sizes(HouseSession session, RouteLine line, String none) {
         Map<String, String> out = new LinkedHashMap<>();
         out.put("", none);
+        String material = line.material();
+        List<String> makers = TubingDraft.sizes(session.draft(), line.table());
+        if (!makers.isEmpty()) {
+            makers.forEach(size -> out.put(size, SizeNames.shown(Material.CSST, size)));
+            return out;
+        }
         for (Material m : Material.values()) {
             if (m.written().equals(material)) {
                 for (String size : SizeNames.standard(m)) {

@@ -27,7 +27,8 @@ public final class RouteView implements Place, RouteRow.Hand {
             Dom.text("p", "lede start-note", "An entry waits to be mended; sizes and drawing are those before it.");
     private final Element element = Dom.el("div", "route-place");
     private int inHand;
-    private final PressurePane pressure;
+    private final PressurePart pressure;
+    private final TubingPanel tubing;
     private String followed = "";
 
     public RouteView(HouseDesk desk) {
@@ -36,7 +37,8 @@ public final class RouteView implements Place, RouteRow.Hand {
         table = new RouteTable(this, this::pasted);
         findings = new RouteFindings(desk);
         drawing = new DrawingPane(this::chosenInDrawing);
-        pressure = new PressurePane(desk);
+        pressure = new PressurePart(desk);
+        tubing = new TubingPanel(desk);
         Element go = Dom.button("ask", "Say how the pressure is cut down");
         go.addEventListener("click", e -> desk.goTo("/regulators"));
         noRegulator.appendChild(Dom.words("A line leaves a regulator, and none is entered yet. "), go);
@@ -49,6 +51,7 @@ public final class RouteView implements Place, RouteRow.Hand {
                 table.element(),
                 paste.element(),
                 stale,
+                tubing.element(),
                 findings.element());
         element.appendChild(fittings.element(), lines, drawing.element(), row.element(), pressure.element());
     }
@@ -77,7 +80,8 @@ public final class RouteView implements Place, RouteRow.Hand {
         findings.show();
         drawing.show(review, id, units);
         row.show(answer, units);
-        pressure.show(answer);
+        pressure.show(answer, write);
+        tubing.show(write);
         Dom.show(noRegulator, desk.session().at("/regulators").isEmpty());
         Dom.show(stale, !desk.session().isCurrent() && review.isPresent());
     }
@@ -218,12 +222,17 @@ public final class RouteView implements Place, RouteRow.Hand {
                 case "setting" -> there.tools().setting().element();
                 case "chosenSize" -> there.tools().chosen().element();
                 case "installedSize" -> there.tools().installed().element();
+                case "table" -> there.tools().table().element();
                 case "from" -> there.from().element();
                 case "capped" -> there.feeds().element();
                 case "reserve" -> there.tools().reserve().getElement();
                 default -> there.legs().getElement();
             };
             field.executeJs("setTimeout(() => this.focus())");
+        } else if (pointer.startsWith(TubingDraft.TABLES)) {
+            tubing.focus(pointer);
+        } else if (pointer.startsWith(ReadingsPane.READINGS)) {
+            pressure.focus(pointer);
         } else if (pointer.startsWith("/fittingAllowance")) {
             fittings.scaleElement().executeJs("setTimeout(() => this.querySelector(':checked, input').focus())");
         }
@@ -231,7 +240,10 @@ public final class RouteView implements Place, RouteRow.Hand {
 
     @Override
     public Map<String, String> heard() {
-        return table.heard();
+        Map<String, String> heard = table.heard();
+        heard.putAll(tubing.heard());
+        heard.putAll(pressure.heard());
+        return heard;
     }
 
     @Override
@@ -241,6 +253,8 @@ public final class RouteView implements Place, RouteRow.Hand {
             if (index <= desk.session().at("/sections").size()) {
                 legs(index, typed);
             }
+        } else {
+            tubing.typedBefore(at, typed);
         }
     }
 
@@ -260,8 +274,12 @@ public final class RouteView implements Place, RouteRow.Hand {
         return row;
     }
 
-    PressurePane pressure() {
+    PressurePart pressure() {
         return pressure;
+    }
+
+    TubingPanel tubing() {
+        return tubing;
     }
 
     FittingSwitch fittings() {

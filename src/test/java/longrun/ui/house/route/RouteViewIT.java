@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.FilePayload;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import longrun.Samples;
 import longrun.browser.BrowserTest;
 import longrun.store.DraftStore;
@@ -131,6 +134,53 @@ class RouteViewIT extends BrowserTest {
         page.keyboard().press("Escape");
         assertThat(page.locator("#legs-3")).hasValue("east 12");
         assertThat(page.locator(".lines.route tbody").nth(3).locator("td.feet")).hasText("12");
+    }
+
+    private static final String TUBING =
+            "{\"format\":\"longrun-plan/1\",\"name\":\"Tubing walk\",\"fittingAllowance\":\"none\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"integral-two-stage\",\"fedBy\":\"tank\",\"outlet\":\"11 in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}],"
+                    + "\"sections\":[{\"id\":\"A\",\"from\":\"R1\",\"material\":\"csst\",\"legs\":[\"20 ft\"]}],"
+                    + "\"appliances\":[{\"id\":\"range\",\"kind\":\"range\",\"input\":\"65,000 Btu/h\",\"fedBy\":\"A\"}]}";
+
+    private static FilePayload csv(String text) {
+        return new FilePayload("hill.csv", "text/csv", text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The values of the table are invented. */
+    @Test
+    void makersTableIsReadFromAFileOrRefusedCellByCell() {
+        String good = "length_ft,14,19,26\n10,60,140,320\n30,34,80,190\n";
+        Page page = openRoute(house(TUBING), 1440, ColorScheme.LIGHT);
+        assertThat(page.locator(".lines.route td.size").first()).hasText("EHD 18");
+        page.locator(".tubing-tables summary").click();
+        page.locator("text=Add a maker\u2019s table").click();
+        page.locator("#e-tubingTables-0-file").setInputFiles(csv(good.replace("80", "8o")));
+        assertThat(page.locator(".tubing .errors li"))
+                .hasText("hill:3:3: '8o' is no positive number, write a capacity" + " in thousand Btu/h, such as 49");
+        assertThat(page.locator("#e-tubingTables-0-name")).hasValue("hill");
+        assertThat(page.locator("#e-tubingTables-0-csv")).hasValue(Pattern.compile("8o"));
+        // gone to another place and back, a file is still heard
+        page.locator(".thread a[href$='/appliances']").click();
+        page.waitForSelector("#add-kind");
+        page.locator(".thread a[href$='/route']").click();
+        page.locator("#e-tubingTables-0-file").setInputFiles(csv(good));
+        assertThat(page.locator(".tubing .as-read p")).containsText("3 sizes, EHD 14 to 26; 2 lengths, 10 to 30 ft");
+        page.locator("#e-tubingTables-0-inlet").fill("11");
+        page.locator("#e-tubingTables-0-drop").fill("0.5");
+        assertThat(page.locator("#e-tubingTables-0-drop-said")).containsText("0.5 in. w.c.");
+        page.locator("#legs-0").focus();
+        page.locator("#table-0").selectOption("hill");
+        assertThat(page.locator(".lines.route td.size").first()).hasText("EHD 19");
+        assertThat(page.locator(".tubing")).containsText("Line A is sized by it.");
+        assertAccessible(page);
+        screenshot(page, "route-1440-light-6-tubing");
+        page.locator(".tubing button:has-text('Remove')").click();
+        assertThat(page.locator(".lines.route td.size").first()).hasText("EHD 18");
+        page.setViewportSize(390, 900);
+        page.locator("button:has-text('Undo')").first().click();
+        assertThat(page.locator(".tubing .as-read p")).isVisible();
+        assertNoSidewaysScrolling(page);
+        assertAccessible(page);
+        screenshot(page, "route-390-light-6-tubing");
     }
 
     @ParameterizedTest

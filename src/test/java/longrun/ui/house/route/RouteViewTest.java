@@ -3,78 +3,18 @@ package longrun.ui.house.route;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
 import longrun.Samples;
 import longrun.finding.Severity;
-import longrun.review.Reviewer;
-import longrun.store.DraftStore;
 import longrun.ui.Shown;
 import longrun.ui.frame.UnitSystem;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.HouseSession;
-import longrun.ui.house.OpenHouses;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
 
 /** The pipe route over a stored house, without a browser. The sizes are those of the drawn example: 59.5 ft, row 60. */
-class RouteViewTest extends OpenHouses {
+class RouteViewTest extends OpenRoutes {
 
     private static final String HOUSE =
             "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"integral-two-stage\",\"fedBy\":\"tank\",\"outlet\":\"11 in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}],"
                     + "\"appliances\":[{\"id\":\"heater\",\"name\":\"Water heater\",\"kind\":\"on-demand-water-heater\",\"input\":\"199,000 Btu/h\"},{\"id\":\"range\",\"kind\":\"range\",\"input\":\"65,000 Btu/h\"}]}";
-
-    @Autowired
-    DraftStore store;
-
-    private Desk desk;
-    private RouteView view;
-
-    private final class Desk implements HouseDesk {
-        private final HouseSession session;
-        private UnitSystem units = UnitSystem.CUSTOMARY;
-        private Optional<String> inHand = Optional.empty();
-        private String gone = "";
-
-        Desk(HouseSession session) {
-            this.session = session;
-            session.listen(change -> view.show(change == HouseSession.Change.CHANGED));
-        }
-
-        @Override
-        public HouseSession session() {
-            return session;
-        }
-
-        @Override
-        public UnitSystem units() {
-            return units;
-        }
-
-        @Override
-        public Optional<String> lineInHand() {
-            return inHand;
-        }
-
-        @Override
-        public void takeInHand(String sectionId) {
-            inHand = Optional.of(sectionId);
-            session.endStep();
-            view.show(false);
-        }
-
-        @Override
-        public void goTo(String pointer) {
-            gone = pointer;
-            view.focus(pointer);
-        }
-    }
-
-    private void open(String json) {
-        long id = store.create("", json).id();
-        desk = new Desk(HouseSession.open(store, Reviewer.standard(), id).orElseThrow());
-        view = new RouteView(desk);
-        view.show(true);
-    }
 
     private RouteRow row(int index) {
         return view.table().rows().get(index);
@@ -127,12 +67,36 @@ class RouteViewTest extends OpenHouses {
     void pressureAtEachInletStandsUnderTheRow() {
         open(HOUSE);
         typeThreeLines();
-        assertThat(view.pressure().plotShown()).contains("<svg");
-        assertThat(view.pressure().figuresShown())
+        assertThat(view.pressure().pane().plotShown()).contains("<svg");
+        assertThat(view.pressure().pane().figuresShown())
                 .hasSizeGreaterThanOrEqualTo(2)
                 .first()
                 .isEqualTo("11 in. w.c.");
-        assertThat(view.pressure().figuresShown().get(1)).startsWith("8.").endsWith("in. w.c.");
+        assertThat(view.pressure().pane().figuresShown().get(1))
+                .startsWith("8.")
+                .endsWith("in. w.c.");
+    }
+
+    @Test
+    void whatTookThePressureAndWhatMayBeAddedStandBesideTheInlet() {
+        open(Samples.text("data/demo/orchard-house.json"));
+        view.inHand(2);
+        PressurePane pane = view.pressure().pane();
+        assertThat(pane.wordsShown().get(0))
+                .startsWith("Ask the supplier to set it to no less than 10.25 in. w.c. and no more than 11.67 in. w.c.:"
+                        + " Furnace asks for the least, Water heater allows the most, of the labels entered.");
+        assertThat(pane.wordsShown().get(1))
+                .startsWith(
+                        "With everything firing: of the 11 in. w.c. set, the regulator\u2019s fall takes 0.81 in. w.c.,"
+                                + " the pipe 0.28 in. w.c., the connector 0.35 in. w.c. The label asks for 8 in. w.c. to 14 in."
+                                + " w.c.: enough. Up to 32,000 Btu/h more may be drawn here with no pipe changed; past that"
+                                + " section B grows.");
+        assertThat(pane.wordsShown().get(2))
+                .contains("(assumed, its capacity is not entered)")
+                .contains("neither its label\u2019s least nor its greatest is entered");
+        assertThat(pane.tightShown())
+                .contains("farther: nothing changes")
+                .contains("Section A is the tightest: it carries 324,000 Btu/h, and 1 in. may carry 434,000 Btu/h");
     }
 
     @Test

@@ -1,0 +1,171 @@
+package longrun.ui.house.route;
+
+import com.vaadin.flow.dom.Element;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longrun.origin.Origin;
+import longrun.plan.Plan;
+import longrun.plan.ReadingKind;
+import longrun.pressure.Droop;
+import longrun.pressure.GaugeCheck;
+import longrun.pressure.PressureOrigins;
+import longrun.pressure.Pressures;
+import longrun.pressure.RegulatorOrigins;
+import longrun.pressure.RegulatorPressure;
+import longrun.review.Review;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.WhereFrom;
+import longrun.ui.house.ChoiceField;
+import longrun.ui.house.FieldList;
+import longrun.ui.house.HouseDesk;
+import longrun.ui.house.OriginSteps;
+import longrun.ui.house.QuantityField;
+import longrun.ui.house.Shown;
+import longrun.ui.house.WordsField;
+
+/** One reading: where, in which state, what the gauge showed, when; and what was predicted. */
+final class ReadingBlock {
+
+    private static final Map<String, String> KINDS = new LinkedHashMap<>();
+
+    static {
+        KINDS.put(ReadingKind.FLOWING_ALL.written(), "everything firing");
+        KINDS.put(ReadingKind.FLOWING_ALONE.written(), "only the appliance there firing");
+        KINDS.put(ReadingKind.LOCK_UP.written(), "just after the last burner is shut off (lock-up)");
+        KINDS.put(ReadingKind.STATIC.written(), "gas on, nothing firing (static)");
+        KINDS.put(ReadingKind.TEST.written(), "the pressure test of the pipe");
+        KINDS.put(ReadingKind.LEAK_CHECK.written(), "the leak check");
+    }
+
+    private final HouseDesk desk;
+    private final int index;
+    private final Element verdict = Dom.text("span", "", "");
+    private final WhereFrom from;
+    private final Element element;
+
+    ReadingBlock(HouseDesk desk, FieldList fields, int index, Runnable removed) {
+        this.desk = desk;
+        this.index = index;
+        String at = ReadingsPane.READINGS + "/" + index;
+        from = new WhereFrom("from-reading-" + index);
+        from.show(List.of());
+        Element remove = Dom.button("ask", "Remove this reading");
+        remove.addEventListener("click", e -> removed.run());
+        element = Dom.el(
+                "div",
+                "block reading",
+                Dom.el(
+                        "div",
+                        "grid",
+                        fields.add(new ChoiceField(
+                                        desk,
+                                        at + "/at",
+                                        "Read at",
+                                        "where?",
+                                        () -> PressureWords.points(
+                                                desk.session().draft())))
+                                .element(),
+                        fields.add(new ChoiceField(desk, at + "/what", "With", "in which state?", () -> KINDS))
+                                .element(),
+                        fields.add(new QuantityField<>(
+                                        desk,
+                                        at + "/pressure",
+                                        "The gauge showed",
+                                        "With its unit where it is no water gauge: 10 psi.",
+                                        Shown.APPLIANCE_PRESSURE,
+                                        false,
+                                        ""))
+                                .element(),
+                        fields.add(new WordsField(desk, at + "/date", "Read on", "Year-month-day, such as 2026-09-01."))
+                                .element()),
+                Dom.el("p", "verdict", verdict, Dom.words(" "), from.ask()).setAttribute("role", "status"),
+                from.list(),
+                remove);
+    }
+
+    Element element() {
+        return element;
+    }
+
+    String verdictShown() {
+        return verdict.getText();
+    }
+
+    void judge(Optional<Review> review, Optional<GaugeCheck> check) {
+        if (review.isEmpty()) {
+            Dom.retext(verdict, "An entry waits to be mended; the reading is judged when it is.");
+            from.show(List.of());
+            return;
+        }
+        Plan.Reading reading = review.get().plan().readings().get(index);
+        boolean test = reading.what().is(ReadingKind.TEST) || reading.what().is(ReadingKind.LEAK_CHECK);
+        if (check.isEmpty()) {
+            Dom.retext(
+                    verdict,
+                    test
+                            ? "A test is held against the test plan, not against the pressures in use."
+                            : "Enter where it was read, in which state, and what the gauge showed.");
+            from.show(List.of());
+            return;
+        }
+        GaugeCheck c = check.get();
+        boolean differs = c.verdict() == GaugeCheck.Verdict.DIFFERS;
+        String predicted = c.predictedInWc().isPresent()
+                ? "Predicted " + PressureWords.pressure(c.predictedInWc(), desk.units()) + "; the gauge "
+                : "Nothing is predicted; ";
+        String words = c.predictedInWc().isPresent() ? c.words() + "." : "an entry is missing.";
+        Dom.retext(verdict, predicted + words + counted(review.get().pressures(), reading));
+        Dom.setClass(verdict, "caut", differs);
+        from.show(origin(review.get().pressures(), reading)
+                .filter(o -> c.predictedInWc().isPresent())
+                .map(OriginSteps::of)
+                .orElse(List.of()));
+    }
+
+    /** Whether it takes the place of the default fall of a regulator. */
+    private static String counted(Pressures pressures, Plan.Reading reading) {
+        int r = regulator(pressures, reading);
+        if (r < 0 || !reading.what().is(ReadingKind.FLOWING_ALL)) {
+            return "";
+        }
+        RegulatorPressure line = pressures.regulator(r);
+        String id = line.regulator().id();
+        return line.droop().filter(d -> d.source() == Droop.Source.MEASURED).isPresent()
+                ? " From here on " + id + " is taken to fall as this gauge read, no more by the default."
+                : " Its maker\u2019s own fall is entered for " + id + ", and is what counts.";
+    }
+
+    private static int regulator(Pressures pressures, Plan.Reading reading) {
+        for (int r = 0; r < pressures.regulators().size(); r++) {
+            if (reading.at().is(pressures.regulator(r).regulator().id())) {
+                return r;
+            }
+        }
+        return -1;
+    }
+
+    private static Optional<Origin> origin(Pressures pressures, Plan.Reading reading) {
+        boolean idle = reading.what().is(ReadingKind.LOCK_UP) || reading.what().is(ReadingKind.STATIC);
+        int r = regulator(pressures, reading);
+        if (r >= 0) {
+            RegulatorOrigins origins = new RegulatorOrigins(pressures);
+            return Optional.of(idle ? origins.lockUp(r) : origins.predictedDroop(r));
+        }
+        PressureOrigins origins = new PressureOrigins(pressures);
+        List<longrun.plan.Appliance> appliances =
+                pressures.sizing().piping().plan().appliances();
+        for (int a = 0; a < appliances.size(); a++) {
+            if (reading.at().is(appliances.get(a).id())) {
+                return Optional.of(
+                        idle
+                                ? origins.pressureIdle(a)
+                                : reading.what().is(ReadingKind.FLOWING_ALL)
+                                        ? origins.pressureAtInlet(a)
+                                        : origins.pressureAlone(a));
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,102 @@
+package longrun.ui.house.route;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longrun.pressure.GaugeCheck;
+import longrun.review.Review;
+import longrun.ui.frame.Dom;
+import longrun.ui.house.FieldList;
+import longrun.ui.house.HouseDesk;
+
+/** What a gauge has read, each reading beside what was predicted. */
+final class ReadingsPane {
+
+    static final String READINGS = "/readings";
+
+    private final HouseDesk desk;
+    private final FieldList fields = new FieldList();
+    private final Element blocks = Dom.el("div", "blocks");
+    private final Element add = Dom.button("act", "Add a reading");
+    private final Element element;
+    private List<ReadingBlock> shown = List.of();
+
+    ReadingsPane(HouseDesk desk) {
+        this.desk = desk;
+        add.addEventListener("click", e -> add());
+        element = Dom.el(
+                "section",
+                "part gauge",
+                Dom.text("h3", "", "Readings of the gauge"),
+                Dom.text(
+                        "p",
+                        "lede",
+                        "Whoever does the work reads these with a gauge on the test tap; they show whether the house does what was"
+                                + " reckoned."),
+                blocks,
+                Dom.el("div", "acts", add));
+    }
+
+    Element element() {
+        return element;
+    }
+
+    List<String> verdictsShown() {
+        return shown.stream().map(ReadingBlock::verdictShown).toList();
+    }
+
+    FieldList fields() {
+        return fields;
+    }
+
+    void add() {
+        int index = desk.session().add(READINGS, JsonNodeFactory.instance.objectNode());
+        fields.focus(READINGS + "/" + index + "/at");
+    }
+
+    void remove(int index) {
+        desk.session().remove(READINGS + "/" + index);
+    }
+
+    void show(boolean write) {
+        int now = desk.session().at(READINGS).size();
+        boolean fresh = now != shown.size();
+        if (fresh) {
+            fields.clear();
+            blocks.removeAllChildren();
+            List<ReadingBlock> made = new ArrayList<>();
+            for (int i = 0; i < now; i++) {
+                int index = i;
+                ReadingBlock block = new ReadingBlock(desk, fields, i, () -> remove(index));
+                made.add(block);
+                blocks.appendChild(block.element());
+            }
+            shown = List.copyOf(made);
+        }
+        fields.show(write || fresh);
+        Optional<Review> review = desk.session().isCurrent() ? desk.session().review() : Optional.empty();
+        List<GaugeCheck> checks = review.map(r -> GaugeCheck.of(r.pressures())).orElse(List.of());
+        for (int i = 0; i < shown.size(); i++) {
+            int index = i;
+            shown.get(i)
+                    .judge(
+                            review,
+                            checks.stream().filter(c -> c.reading() == index).findFirst());
+        }
+    }
+
+    void focus(String pointer) {
+        if (shown.isEmpty()) {
+            FieldList.focus(add);
+        } else {
+            fields.focus(pointer);
+        }
+    }
+
+    Map<String, String> heard() {
+        return fields.heard();
+    }
+}

@@ -1,0 +1,170 @@
+package longrun.ui.house.route;
+
+import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import longrun.pressure.RegulatorOrigins;
+import longrun.pressure.RegulatorPressure;
+import longrun.quantity.HeatRate;
+import longrun.review.Review;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.UnitSystem;
+import longrun.ui.frame.WhereFrom;
+import longrun.ui.house.HouseDesk;
+import longrun.ui.house.OriginSteps;
+
+/** Every regulator of the house: the inlet it will see, what it is set to and falls to, its rating there, what it spares. */
+final class RegulatorSchedule {
+
+    private static final int COLUMNS = 8;
+
+    private final HouseDesk desk;
+    private final Element heads = Dom.el("tr", "");
+    private final Element body = Dom.el("tbody", "");
+    private final Element words = Dom.el("dl", "from-regulators");
+    private final Element element;
+    private List<Line> lines = List.of();
+
+    private record Line(String id, List<Element> cells, Element words, WhereFrom from) {}
+
+    RegulatorSchedule(HouseDesk desk) {
+        this.desk = desk;
+        for (int c = 0; c < COLUMNS; c++) {
+            heads.appendChild(Dom.text("th", "", "").setAttribute("scope", "col"));
+        }
+        Element box = Dom.el("div", "row-box", Dom.el("table", "plain schedule", Dom.el("thead", "", heads), body))
+                .setAttribute("tabindex", "0")
+                .setAttribute("role", "group")
+                .setAttribute("aria-label", "The regulators of the house");
+        element = Dom.el("section", "part regulators", Dom.text("h3", "", "The regulators"), box, words);
+    }
+
+    Element element() {
+        return element;
+    }
+
+    String rowShown(int regulator) {
+        return String.join(
+                " | ",
+                lines.get(regulator).cells().stream().map(Element::getText).toList());
+    }
+
+    String wordsShown(int regulator) {
+        return lines.get(regulator).words().getText();
+    }
+
+    void show(Optional<Review> review) {
+        List<RegulatorPressure> all =
+                review.map(r -> r.pressures().regulators()).orElse(List.of());
+        Dom.show(element, !all.isEmpty());
+        if (all.isEmpty()) {
+            return;
+        }
+        lay(all);
+        List<String> titles = titles(desk.units());
+        for (int c = 0; c < COLUMNS; c++) {
+            Dom.retext(heads.getChild(c), titles.get(c));
+        }
+        RegulatorOrigins origins = new RegulatorOrigins(review.orElseThrow().pressures());
+        for (int r = 0; r < all.size(); r++) {
+            show(lines.get(r), all.get(r), r, origins);
+        }
+    }
+
+    private void lay(List<RegulatorPressure> all) {
+        if (lines.stream()
+                .map(Line::id)
+                .toList()
+                .equals(all.stream().map(r -> r.regulator().id()).toList())) {
+            return;
+        }
+        body.removeAllChildren();
+        words.removeAllChildren();
+        List<Line> made = new ArrayList<>();
+        for (int r = 0; r < all.size(); r++) {
+            List<Element> cells = new ArrayList<>();
+            for (int c = 0; c < COLUMNS; c++) {
+                cells.add(
+                        c == 0
+                                ? Dom.text("th", "", "").setAttribute("scope", "row")
+                                : Dom.text("td", "nb", "").setAttribute("data-fig", ""));
+            }
+            WhereFrom from = new WhereFrom("from-regulator-" + r);
+            Element said = Dom.text("span", "", "");
+            String id = all.get(r).regulator().id();
+            body.appendChild(Dom.el("tr", "", cells.toArray(Element[]::new)));
+            words.appendChild(
+                    Dom.text(
+                            "dt",
+                            "",
+                            id
+                                    + all.get(r)
+                                            .regulator()
+                                            .name()
+                                            .findText()
+                                            .map(n -> ", " + n)
+                                            .orElse("")),
+                    Dom.el("dd", "", said, Dom.words(" "), from.ask(), from.list()));
+            made.add(new Line(id, List.copyOf(cells), said, from));
+        }
+        lines = List.copyOf(made);
+    }
+
+    private static List<String> titles(UnitSystem units) {
+        String heat = ", " + units.heatUnit().name();
+        return List.of(
+                "Regulator",
+                "Sees at its inlet",
+                "Set to",
+                "All firing",
+                "At no flow",
+                "Can pass" + heat,
+                "Must pass" + heat,
+                "To spare");
+    }
+
+    private static String bare(OptionalDouble btuh, UnitSystem units) {
+        return btuh.isEmpty() ? "not known" : units.heat(HeatRate.ofBtuh(btuh.getAsDouble()));
+    }
+
+    private void show(Line line, RegulatorPressure p, int index, RegulatorOrigins origins) {
+        UnitSystem units = desk.units();
+        OptionalDouble capacity = p.capacityBtuh();
+        OptionalDouble spare = p.spareBtuh();
+        String share = spare.isPresent() && capacity.orElse(0) > 0
+                ? String.format(java.util.Locale.ROOT, ", %.0f %%", 100 * spare.getAsDouble() / capacity.getAsDouble())
+                : "";
+        boolean fromTank = p.regulator().fedBy().is("tank");
+        List<String> texts = List.of(
+                line.id(),
+                fromTank ? "the tank" : PressureWords.pressure(p.inletInWc(), units),
+                PressureWords.pressure(p.settingInWc(), units),
+                PressureWords.pressure(PressureWords.drooped(p), units),
+                PressureWords.pressure(p.lockUpInWc(), units),
+                bare(capacity, units),
+                bare(p.load().btuh(), units),
+                bare(spare, units) + share);
+        for (int c = 0; c < texts.size(); c++) {
+            Dom.retext(line.cells().get(c), texts.get(c));
+        }
+        String said = String.join(
+                " ",
+                Stream.of(PressureWords.rating(p, units), PressureWords.fall(p, units), PressureWords.loss(p, units))
+                        .filter(s -> !s.isEmpty())
+                        .toList());
+        Dom.retext(line.words(), said);
+        line.from()
+                .show(Stream.of(
+                                origins.inlet(index),
+                                origins.setting(index),
+                                origins.droop(index),
+                                origins.lockUp(index),
+                                origins.spare(index))
+                        .flatMap(o -> OriginSteps.of(o).stream())
+                        .distinct()
+                        .toList());
+    }
+}

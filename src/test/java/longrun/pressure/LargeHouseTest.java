@@ -1,0 +1,60 @@
+package longrun.pressure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Ten thousand sections in a row, an appliance at the end of each second one, all proved. Each foot of trunk is reckoned
+ * apart with the code's flow formula (2018 IFGC 402.4).
+ */
+class LargeHouseTest {
+
+    private static final int TRUNKS = 5_000;
+    private static final double INPUT = 10;
+
+    @Test
+    void tenThousandSectionsAreProved() {
+        Pressures p = ChainByHandTest.pressures(house());
+        assertThat(p.sizing().piping().sectionCount()).isEqualTo(10_000);
+        assertThat(p.outlets())
+                .hasSize(TRUNKS)
+                .allSatisfy(o -> assertThat(o.status()).isEqualTo(InletStatus.ENOUGH));
+        // bore of the size in use, 0.01 ft a section: h = 1.2462 x ft x (Btu/h / 2,488 / (2,313 x D^2.623))^(1/0.541)
+        double at = 11;
+        for (int t = 0; t < TRUNKS; t++) {
+            at -= lost(p, 2 * t, (TRUNKS - t) * INPUT);
+            double branch = lost(p, 2 * t + 1, INPUT);
+            assertThat(p.outlet(t).pressureInWc().orElseThrow()).as("A" + t).isCloseTo(at - branch, within(1e-9));
+        }
+        SectionOrigins sections = new SectionOrigins(p);
+        PressureOrigins outlets = new PressureOrigins(p);
+        assertThat(sections.drop(9_998).value()).endsWith("in. w.c.");
+        assertThat(outlets.pressure(TRUNKS - 1).inputs()).hasSize(2);
+    }
+
+    private static double lost(Pressures p, int section, double btuh) {
+        double bore = p.sizing().section(section).boreIn().orElseThrow();
+        return 1.2462 * 0.01 * Math.pow(btuh / 2488 / (2313 * Math.pow(bore, 2.623)), 1 / 0.541);
+    }
+
+    private static String house() {
+        String sections = IntStream.range(0, TRUNKS)
+                .mapToObj(i -> section("T" + i, i == 0 ? "R" : "T" + (i - 1)) + "," + section("B" + i, "T" + i))
+                .collect(Collectors.joining(","));
+        String appliances = IntStream.range(0, TRUNKS)
+                .mapToObj(i -> "{\"id\":\"A" + i + "\",\"kind\":\"other\",\"input\":\"10 Btu/h\",\"fedBy\":\"B" + i
+                        + "\",\"minInlet\":\"8 in w.c.\",\"maxInlet\":\"14 in w.c.\"}")
+                .collect(Collectors.joining(","));
+        return "{\"format\":\"longrun-plan/1\",\"fittingAllowance\":\"none\",\"regulators\":[{\"id\":\"R\",\"kind\":"
+                + "\"second-stage\",\"fedBy\":\"tank\",\"outlet\":\"11 in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}],"
+                + "\"sections\":[" + sections + "],\"appliances\":[" + appliances + "]}";
+    }
+
+    private static String section(String id, String from) {
+        return "{\"id\":\"" + id + "\",\"from\":\"" + from + "\",\"material\":\"steel\",\"legs\":[\"0.01 ft\"]}";
+    }
+}

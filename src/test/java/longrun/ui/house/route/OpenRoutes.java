@@ -1,0 +1,67 @@
+package longrun.ui.house.route;
+
+import java.util.Optional;
+import longrun.review.Reviewer;
+import longrun.store.DraftStore;
+import longrun.ui.frame.UnitSystem;
+import longrun.ui.house.HouseDesk;
+import longrun.ui.house.HouseSession;
+import longrun.ui.house.OpenHouses;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** The pipe route over a stored house, without a browser. */
+abstract class OpenRoutes extends OpenHouses {
+
+    @Autowired
+    DraftStore store;
+
+    Desk desk;
+    RouteView view;
+
+    final class Desk implements HouseDesk {
+        final HouseSession session;
+        UnitSystem units = UnitSystem.CUSTOMARY;
+        Optional<String> inHand = Optional.empty();
+        String gone = "";
+
+        Desk(HouseSession session) {
+            this.session = session;
+            session.listen(change -> view.show(change == HouseSession.Change.CHANGED));
+        }
+
+        @Override
+        public HouseSession session() {
+            return session;
+        }
+
+        @Override
+        public UnitSystem units() {
+            return units;
+        }
+
+        @Override
+        public Optional<String> lineInHand() {
+            return inHand;
+        }
+
+        @Override
+        public void takeInHand(String sectionId) {
+            inHand = Optional.of(sectionId);
+            session.endStep();
+            view.show(false);
+        }
+
+        @Override
+        public void goTo(String pointer) {
+            gone = pointer;
+            view.focus(pointer);
+        }
+    }
+
+    void open(String json) {
+        long id = store.create("", json).id();
+        desk = new Desk(HouseSession.open(store, Reviewer.standard(), id).orElseThrow());
+        view = new RouteView(desk);
+        view.show(true);
+    }
+}
