@@ -30,6 +30,10 @@ document.addEventListener('click', (e) => {
   } else if (button.dataset.do === 'go') {
     openAnswer(false);
     document.getElementById(button.dataset.to)?.focus();
+  } else if (button.dataset.do === 'unfold') {
+    const more = button.parentElement.querySelector(':scope > [data-more]');
+    more.hidden = !more.hidden;
+    button.setAttribute('aria-expanded', String(!more.hidden));
   } else if (button.dataset.do === 'print') {
     print();
   }

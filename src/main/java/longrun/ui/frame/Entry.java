@@ -81,11 +81,11 @@ public final class Entry extends Component {
         }
         shownKey = key;
         shownSaying = saying;
-        said.removeAllChildren();
         Dom.setClass(said, "bad", bad);
         if (bad) {
-            said.appendChild(Dom.drawing(SQUARE), Dom.text("b", "", "Not understood "));
+            Dom.fill(said, Dom.drawing(SQUARE), Dom.text("b", "", "Not understood "), Dom.words(saying));
+        } else {
+            Dom.fill(said, Dom.words(saying));
         }
-        said.appendChild(Dom.words(saying));
     }
 }

@@ -19,13 +19,10 @@ public final class FindingLine {
                 "s q",
                 Dom.words(" " + f.rule() + "; " + reference + "; held as "
                         + f.confidence().written() + "."));
-        Dom.show(from, false);
-        Element ask = Dom.button("ask", "where from?").setAttribute("aria-expanded", "false");
-        ask.addEventListener("click", e -> {
-            boolean open = from.hasAttribute("hidden");
-            Dom.show(from, open);
-            ask.setAttribute("aria-expanded", String.valueOf(open));
-        });
+        Dom.show(from.setAttribute("data-more", ""), false);
+        Element ask = Dom.button("ask", "where from?")
+                .setAttribute("data-do", "unfold")
+                .setAttribute("aria-expanded", "false");
         Element line = sentence(f.severity(), sentence).appendChild(Dom.words(" "), ask);
         mendedAt.ifPresent(id -> line.appendChild(
                 Dom.words(" "),

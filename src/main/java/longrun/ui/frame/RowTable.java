@@ -34,7 +34,6 @@ public final class RowTable {
             return;
         }
         last = now;
-        table.removeAllChildren();
         Element heads = Dom.el("tr", "", Dom.text("th", "", runHead).setAttribute("scope", "col"));
         for (int i = 0; i < sizes.size(); i++) {
             Element head = Dom.text("th", i == hit ? "hitcol" : far(i, hit, sizes.size()), sizes.get(i))
@@ -62,7 +61,7 @@ public final class RowTable {
             }
             body.appendChild(line);
         }
-        table.appendChild(Dom.text("caption", "vh", caption), Dom.el("thead", "", heads), body);
+        Dom.fill(table, Dom.text("caption", "vh", caption), Dom.el("thead", "", heads), body);
     }
 
     /** A phone shows the five columns about the cell used. */

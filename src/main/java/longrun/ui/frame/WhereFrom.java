@@ -1,6 +1,7 @@
 package longrun.ui.frame;
 
 import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The answer to where from: it hangs on its figure by a line and answers each why in turn. */
@@ -46,16 +47,17 @@ public final class WhereFrom {
             return;
         }
         shown = steps;
-        list.removeAllChildren();
+        List<Element> whys = new ArrayList<>();
         for (Step step : steps) {
-            list.appendChild(Dom.text("dt", "", step.title()));
+            whys.add(Dom.text("dt", "", step.title()));
             if (!step.text().isEmpty()) {
-                list.appendChild(Dom.text("dd", "", step.text()));
+                whys.add(Dom.text("dd", "", step.text()));
             }
             if (!step.sum().isEmpty()) {
-                list.appendChild(sum(step.sum()));
+                whys.add(sum(step.sum()));
             }
         }
+        Dom.fill(list, whys.toArray(Element[]::new));
     }
 
     private static Element sum(List<List<String>> terms) {

@@ -3,6 +3,7 @@ package longrun.ui.run;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import longrun.finding.Finding;
 import longrun.ui.frame.BigSize;
 import longrun.ui.frame.Dom;
@@ -14,7 +15,7 @@ import longrun.ui.frame.WhereFrom;
 final class AnswerPanel {
 
     private final Element whose = Dom.text("p", "whose", "");
-    private final Element hand = Dom.el("div", "hand");
+    private final Element hand = Dom.el("div", "hand").setAttribute("data-fig", "");
     private final Element state = Dom.text("p", "state", "");
     private final Element because = Dom.text("p", "q s because", "");
     private final Slot load = new Slot("Load");
@@ -44,11 +45,11 @@ final class AnswerPanel {
                 return;
             }
             shown = now;
-            figure.removeAllChildren();
             Dom.setClass(figure, "none", value.isEmpty());
-            figure.setText(value.map(v -> v + " ").orElse("not yet"));
             if (value.isPresent()) {
-                figure.appendChild(Dom.text("small", "", unit));
+                Dom.fill(figure, Dom.words(value.get() + " "), Dom.text("small", "", unit));
+            } else {
+                Dom.fill(figure, Dom.words("not yet"));
             }
         }
     }
@@ -94,17 +95,15 @@ final class AnswerPanel {
                 + cell.map(c -> c.size() + c.od() + c.bore()).orElse(word + answer.map(RunAnswer.LineAnswer::status));
         if (!handNow.equals(handShown)) {
             handShown = handNow;
-            hand.removeAllChildren();
-            if (cell.isPresent()) {
-                hand.appendChild(BigSize.of(cell.get().size(), beside(cell.get(), pipe)));
-                cell.get()
-                        .bore()
-                        .ifPresent(b -> hand.appendChild(
-                                Dom.drawing(PipeEnd.of(b.inches(), PipeEnd.outside(pipe, cell.get())))));
-            } else {
-                hand.appendChild(BigSize.word(
-                        answer.map(a -> a.status() == RunAnswer.Status.NO_SIZE).orElse(false) ? "no size" : word));
-            }
+            Element size = cell.map(c -> BigSize.of(c.size(), beside(c, pipe)))
+                    .orElseGet(() -> BigSize.word(
+                            answer.map(a -> a.status() == RunAnswer.Status.NO_SIZE)
+                                            .orElse(false)
+                                    ? "no size"
+                                    : word));
+            Optional<Element> bore =
+                    cell.flatMap(c -> c.bore().map(b -> Dom.drawing(PipeEnd.of(b.inches(), PipeEnd.outside(pipe, c)))));
+            Dom.fill(hand, Stream.concat(Stream.of(size), bore.stream()).toArray(Element[]::new));
         }
         load.show(
                 answer.flatMap(RunAnswer.LineAnswer::load).map(units::heat),
@@ -144,11 +143,14 @@ final class AnswerPanel {
             return;
         }
         findingsShown = List.copyOf(all);
-        findings.removeAllChildren();
-        all.forEach(f -> findings.appendChild(FindingLine.of(
-                f,
-                draft.lineAt(f.field())
-                        .or(() -> draft.lineOf(f.at()))
-                        .map(i -> (f.field().endsWith("/input") ? "input-" : "length-") + i))));
+        Dom.fill(
+                findings,
+                all.stream()
+                        .map(f -> FindingLine.of(
+                                f,
+                                draft.lineAt(f.field())
+                                        .or(() -> draft.lineOf(f.at()))
+                                        .map(i -> (f.field().endsWith("/input") ? "input-" : "length-") + i)))
+                        .toArray(Element[]::new));
     }
 }

@@ -4,6 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Measure;
@@ -46,6 +47,7 @@ final class LineRow {
     private UnitSystem units = UnitSystem.CUSTOMARY;
     private String drawn = "";
     private String sizeShown = "";
+    private String usedShown = "";
     private String leavesFrom = "";
     private Map<String, String> leavesShown = Map.of();
 
@@ -229,12 +231,14 @@ final class LineRow {
         Optional<RunAnswer.Sized> cell = answer.flatMap(RunAnswer.LineAnswer::cell);
         Dom.retext(carries, cell.map(c -> system.heat(c.capacity())).orElse(""));
         String share = cell.map(c -> Math.round(c.sharePercent()) + " %").orElse("");
-        if (!used.getText().equals(share)) {
-            used.setText(share);
-            cell.ifPresent(c -> used.appendChild(Dom.el(
-                    "span",
-                    "use",
-                    Dom.el("i", "").setAttribute("style", "width:" + Math.round(c.sharePercent()) + "%"))));
+        if (!share.equals(usedShown)) {
+            usedShown = share;
+            if (share.isEmpty()) {
+                Dom.clear(used);
+            } else {
+                Element bar = Dom.el("i", "").setAttribute("style", "width:" + share.replace(" ", ""));
+                Dom.fill(used, Dom.words(share), Dom.el("span", "use", bar));
+            }
         }
         String now = cell.map(
                         c -> c.size() + c.od().map(od -> " (" + od + " OD)").orElse(""))
@@ -243,13 +247,11 @@ final class LineRow {
             return;
         }
         sizeShown = now;
-        size.removeAllChildren();
-        if (cell.isPresent()) {
-            size.setText(cell.get().size());
-            cell.get().od().ifPresent(od -> size.appendChild(Dom.text("span", "od", "(" + od + " OD)")));
-        } else {
-            size.appendChild(Dom.text("span", "word", now));
-        }
+        Stream<Element> od =
+                cell.flatMap(RunAnswer.Sized::od).stream().map(o -> Dom.text("span", "od", "(" + o + " OD)"));
+        Stream<Element> shown =
+                Stream.of(cell.map(c -> Dom.words(c.size())).orElseGet(() -> Dom.text("span", "word", now)));
+        Dom.fill(size, Stream.concat(shown, od).toArray(Element[]::new));
     }
 
     private static String word(RunAnswer.Status status, String unsized) {

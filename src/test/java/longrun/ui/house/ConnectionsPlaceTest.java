@@ -7,6 +7,7 @@ import java.util.List;
 import longrun.Samples;
 import longrun.finding.Finding;
 import longrun.store.DraftStore;
+import longrun.ui.Shown;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -95,7 +96,7 @@ class ConnectionsPlaceTest extends OpenHouses {
         assertThat(place.groupsShown()).contains("For the fitter");
         place.sort(FindingsPlace.Sorting.PLACE);
         assertThat(place.groupsShown()).contains("The house and its ground");
-        assertThat(place.element().getTextRecursively()).contains("All rules", "holds", "not for this plan");
+        assertThat(Shown.text(place.element())).contains("All rules", "holds", "not for this plan");
     }
 
     @Test

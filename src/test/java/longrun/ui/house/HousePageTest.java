@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.plan.json.PlanReader;
 import longrun.store.DraftStore;
+import longrun.ui.Shown;
 import longrun.ui.frame.Caution;
 import longrun.ui.frame.Entry;
 import longrun.ui.frame.UnitSystem;
@@ -51,7 +52,7 @@ class HousePageTest extends OpenHouses {
 
     @Test
     void theCautionStandsOnTheHouseWordForWord() {
-        assertThat(open("house").getElement().getTextRecursively()).contains(Caution.TEXT);
+        assertThat(Shown.text(open("house").getElement())).contains(Caution.TEXT);
     }
 
     @Test
@@ -107,7 +108,7 @@ class HousePageTest extends OpenHouses {
         HouseView page = open("appliances");
         appliances(page).add("range");
         page.session().set("/appliances/0/input", "650,000 Btu/h");
-        assertThat(page.getElement().getTextRecursively()).contains("32,500 to 130,000 Btu/h");
+        assertThat(Shown.text(page.getElement())).contains("32,500 to 130,000 Btu/h");
     }
 
     @Test
@@ -141,7 +142,7 @@ class HousePageTest extends OpenHouses {
         long asked = questionsAbout(page, "/appliances/0/minInlet");
         page.session().choose("/appliances/0/minInlet", "none");
         assertThat(asked).isPositive();
-        assertThat(page.getElement().getTextRecursively()).contains("Looked; there is none.");
+        assertThat(Shown.text(page.getElement())).contains("Looked; there is none.");
         page.session().remove("/appliances/0/minInlet");
         assertThat(questionsAbout(page, "/appliances/0/minInlet")).isEqualTo(asked);
     }
@@ -177,7 +178,7 @@ class HousePageTest extends OpenHouses {
         HouseView page = open("findings");
         page.session().set("/appliances/0/kind", "range");
         ((FindingsPlace) page.placeShown()).sort(FindingsPlace.Sorting.WHOM);
-        assertThat(page.getElement().getTextRecursively()).contains("From the rating plates");
+        assertThat(Shown.text(page.getElement())).contains("From the rating plates");
     }
 
     @Test
@@ -185,7 +186,7 @@ class HousePageTest extends OpenHouses {
         HouseView page = open("appliances");
         appliances(page).add("range");
         page.session().set("/appliances/0/input", "65,000 Btu/h");
-        assertThat(page.panel().loadSlot().whereFrom().list().getTextRecursively())
+        assertThat(Shown.text(page.panel().loadSlot().whereFrom().list()))
                 .contains("2018 International Fuel Gas Code, 402.2", "65,000 Btu/h");
     }
 
@@ -209,7 +210,7 @@ class HousePageTest extends OpenHouses {
         HouseView page = open("house");
         String name = "<script>alert(1)</script> \"O'Hara\" & \ud83d\udd25";
         page.session().set("/name", name);
-        assertThat(page.getElement().getTextRecursively()).contains(name);
+        assertThat(Shown.text(page.getElement())).contains(name);
         assertThat(page.getElement().getOuterHTML()).doesNotContain("<script>alert");
     }
 

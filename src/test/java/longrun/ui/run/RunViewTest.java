@@ -13,6 +13,7 @@ import elemental.json.Json;
 import elemental.json.JsonObject;
 import java.util.Map;
 import java.util.Optional;
+import longrun.ui.Shown;
 import longrun.ui.frame.Caution;
 import longrun.ui.frame.UnitSystem;
 import org.junit.jupiter.api.AfterEach;
@@ -63,7 +64,7 @@ class RunViewTest {
     }
 
     private String sizeOf(int line) {
-        return find(view.lines().row(line).element(), "size").getTextRecursively();
+        return Shown.text(find(view.lines().row(line).element(), "size"));
     }
 
     private static Element find(Element in, String clazz) {
@@ -81,7 +82,7 @@ class RunViewTest {
                 .filter(e -> e.getClassList().contains("danger"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(find(caution, "c").getTextRecursively()).isEqualTo(Caution.TEXT);
+        assertThat(Shown.text(find(caution, "c"))).isEqualTo(Caution.TEXT);
         assertThat(page().indexOf("Gas can kill")).isLessThan(page().indexOf("<main"));
     }
 

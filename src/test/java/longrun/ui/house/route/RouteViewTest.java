@@ -8,6 +8,7 @@ import longrun.Samples;
 import longrun.finding.Severity;
 import longrun.review.Reviewer;
 import longrun.store.DraftStore;
+import longrun.ui.Shown;
 import longrun.ui.frame.UnitSystem;
 import longrun.ui.house.HouseDesk;
 import longrun.ui.house.HouseSession;
@@ -221,7 +222,7 @@ class RouteViewTest extends OpenHouses {
     void eachChoiceOfFittingsShowsItsEffectInFeet() {
         open(Samples.text("drawing/orchard-house.json"));
         view.inHand(2);
-        String words = view.fittings().scaleElement().getTextRecursively();
+        String words = Shown.text(view.fittings().scaleElement());
         assertThat(words).contains("0.0 ft, row 50").contains("+9.4 ft, row 60").contains("+12.5 ft, row 60");
     }
 

@@ -1,0 +1,25 @@
+package longrun.ui;
+
+import com.vaadin.flow.dom.Element;
+import com.vaadin.flow.dom.ElementUtil;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Node;
+import org.jsoup.nodes.TextNode;
+
+/** What a place of a page says, places filled with mark-up too. */
+public final class Shown {
+
+    private Shown() {}
+
+    /** All its words, one after the other, as the browser would hold them. */
+    public static String text(Element place) {
+        StringBuilder words = new StringBuilder();
+        Node node = ElementUtil.toJsoup(new Document(""), place);
+        node.traverse((n, depth) -> {
+            if (n instanceof TextNode text) {
+                words.append(text.getWholeText());
+            }
+        });
+        return words.toString();
+    }
+}
