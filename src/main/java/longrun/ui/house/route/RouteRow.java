@@ -51,6 +51,7 @@ final class RouteRow {
     private final Element wrong = Dom.el("div", "wrongs");
     private final RouteTools tools;
     private String sizeShown = "";
+    private boolean spare;
 
     RouteRow(int index, Hand hand) {
         this.index = index;
@@ -119,6 +120,12 @@ final class RouteRow {
         return wrong.getChildren().map(Element::getText).toList();
     }
 
+    /** Whether it is kept behind the next line, out of sight until a person types so far ahead. */
+    void spare(boolean spare) {
+        this.spare = spare;
+        Dom.setClass(body, "spare", spare);
+    }
+
     /** The line as it stands; empty for the next, which is not begun. */
     void show(HouseSession session, Optional<RouteLine> line, String nextId, boolean write, UnitSystem units) {
         String name = line.map(RouteLine::id).orElse(nextId);
@@ -130,7 +137,7 @@ final class RouteRow {
                         "aria-label",
                         "Line " + name + ", legs in " + units.lengthUnit().name());
         legsCell.setAttribute("data-l", "Legs, " + units.lengthUnit().name());
-        Dom.setClass(body, "next", line.isEmpty());
+        Dom.setClass(body, "next", line.isEmpty() && !spare);
         Map<String, String> mayFeed = new LinkedHashMap<>(RouteDraft.mayFeed(
                 session.draft(), line.map(RouteLine::branches).orElse(List.of())));
         if (line.isEmpty()) {
