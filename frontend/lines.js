@@ -3,7 +3,7 @@
 
 const fields = (line) => [...line.querySelectorAll('.main .in')];
 const first = (line) => line.querySelector('.main [data-first]') ?? fields(line)[0];
-const lines = (table) => [...table.querySelectorAll('tbody')];
+const lines = (table) => [...table.querySelectorAll('tbody:not(.spare), tbody.came')];
 let before = new WeakMap();
 
 function go(field) {
@@ -12,20 +12,32 @@ function go(field) {
   field.select?.();
 }
 
+// A line is begun once something of its own is typed or chosen in it; only then is there one after it.
+const isBegun = (line) => !line.matches('.next, .spare')
+  || [...line.querySelectorAll('.main input.in, .main [data-first]')].some((f) => f.value.trim() !== '');
+
 function nextLine(table, line) {
-  const all = lines(table);
-  const next = all[all.indexOf(line) + 1];
-  if (next) { go(first(next)); return; }
+  const next = line.nextElementSibling;
+  if (next && (isBegun(line) || !next.matches('.spare'))) {
+    // Behind the next line a few are kept ready, so that nobody waits for the program between two lines.
+    if (next.matches('.spare')) next.classList.add('came');
+    go(first(next));
+    return;
+  }
+  if (next || !isBegun(line)) return;
   // The line after the one being typed is on its way: go there when it comes.
   const wait = new MutationObserver(() => {
     const came = line.nextElementSibling;
     if (came) { wait.disconnect(); if (line.contains(document.activeElement)) go(first(came)); }
   });
-  if (fields(line).some((f) => f.value.trim() !== '')) {
-    wait.observe(table, { childList: true, subtree: true });
-    setTimeout(() => wait.disconnect(), 15000);
-  }
+  wait.observe(table, { childList: true, subtree: true });
+  setTimeout(() => wait.disconnect(), 15000);
 }
+
+document.addEventListener('focusout', (e) => {
+  const line = e.target.closest?.('.lines tbody.came');
+  if (line && !line.contains(e.relatedTarget) && !isBegun(line)) line.classList.remove('came');
+});
 
 document.addEventListener('focusin', (e) => {
   if (e.target.matches?.('.lines .in')) before.set(e.target, e.target.value);

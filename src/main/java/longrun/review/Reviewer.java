@@ -5,11 +5,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import longrun.capacity.CapacityTables;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.fuel.FuelReport;
 import longrun.fuel.FuelYear;
+import longrun.fuel.YearQuestions;
 import longrun.hotwater.Altitude;
 import longrun.piping.MissingEntries;
 import longrun.piping.Piping;
@@ -61,9 +63,14 @@ public final class Reviewer {
             fuel = Optional.of(FuelYear.of(plan, tank.get()));
             findings.addAll(TankFindings.of(plan, tank.get()));
             findings.addAll(Altitude.findings(plan));
+            findings.addAll(YearQuestions.of(plan, fuel.get(), fields(findings)));
         }
         return new Review(
                 plan, piping, sizing, pressures, Headroom.of(sizing), rules, tank, fuel, Answers.apply(plan, findings));
+    }
+
+    private static Set<String> fields(List<Finding> findings) {
+        return findings.stream().map(Finding::field).collect(Collectors.toSet());
     }
 
     /** What the rules found, without a question that a missing entry asks already and without a pressure finding. */

@@ -1,6 +1,5 @@
 package longrun.ui.house;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -27,18 +26,15 @@ final class AmendmentList {
 
     private final HouseDesk desk;
     private final FieldList fields;
-    private final Element blocks = Dom.el("div", "blocks");
-    private final Element add = Dom.button("act", "Add a local change of a limit");
-    private final Element element = Dom.el("div", "", blocks, Dom.el("p", "acts", add));
-    private int shown = -1;
+    private final BlockList list;
+    private final Element element;
 
     AmendmentList(HouseDesk desk, FieldList fields) {
         this.desk = desk;
         this.fields = fields;
-        add.addEventListener("click", e -> {
-            int index = desk.session().add(AMENDMENTS, JsonNodeFactory.instance.objectNode());
-            fields.focus(AMENDMENTS + "/" + index + "/rule");
-        });
+        list = new BlockList(
+                desk, fields, AMENDMENTS, "Add a local change of a limit", "Remove this local change", this::block);
+        element = Dom.el("div", "", list.blocks(), list.adds());
     }
 
     Element element() {
@@ -47,45 +43,24 @@ final class AmendmentList {
 
     /** Draws the blocks anew where their number changed; true where it did. */
     boolean draw() {
-        int now = desk.session().at(AMENDMENTS).size();
-        if (now == shown) {
-            return false;
-        }
-        shown = now;
-        blocks.removeAllChildren();
-        fields.removeBelow(AMENDMENTS);
-        for (int i = 0; i < now; i++) {
-            blocks.appendChild(block(i));
-        }
-        return true;
+        return list.draw();
     }
 
-    private Element block(int i) {
-        String at = AMENDMENTS + "/" + i;
-        Element remove = Dom.button("ask", "Remove this local change");
-        remove.addEventListener("click", e -> {
-            shown = -1;
-            desk.session().remove(at);
-        });
-        return Dom.el(
-                "div",
-                "block",
-                Dom.el(
-                        "div",
-                        "grid",
-                        fields.add(new ChoiceField(desk, at + "/rule", "It changes", "not chosen yet", () -> RULES))
-                                .element(),
-                        fields.add(new QuantityField<>(
-                                        desk,
-                                        at + "/limit",
-                                        "To",
-                                        "A looser limit holds too, and is noted.",
-                                        Shown.LENGTH,
-                                        false,
-                                        ""))
-                                .element(),
-                        fields.add(new WordsField(desk, at + "/source", "By", "Such as: county ordinance 12.4."))
-                                .element()),
-                remove);
+    private Element[] block(String at) {
+        return new Element[] {
+            fields.add(new ChoiceField(desk, at + "/rule", "It changes", "not chosen yet", () -> RULES))
+                    .element(),
+            fields.add(new QuantityField<>(
+                            desk,
+                            at + "/limit",
+                            "To",
+                            "A looser limit holds too, and is noted.",
+                            Shown.LENGTH,
+                            false,
+                            ""))
+                    .element(),
+            fields.add(new WordsField(desk, at + "/source", "By", "Such as: county ordinance 12.4."))
+                    .element()
+        };
     }
 }

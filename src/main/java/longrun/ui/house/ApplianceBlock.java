@@ -3,9 +3,7 @@ package longrun.ui.house;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import longrun.finding.Finding;
 import longrun.plan.ApplianceKind;
 import longrun.ui.frame.Dom;
 
@@ -32,13 +30,13 @@ final class ApplianceBlock {
     private final HouseDesk desk;
     private final String at;
     private final Element title = Dom.text("h3", "", "");
-    private final Element findings = Dom.el("div", "finds");
+    private final FindingLines findings;
     private final Element element;
-    private List<Finding> findingsShown = List.of();
 
     ApplianceBlock(HouseDesk desk, FieldList fields, String at, Runnable remove) {
         this.desk = desk;
         this.at = at;
+        findings = new FindingLines(desk, f -> f.field().startsWith(at + "/") && PlaceKind.APPLIANCES.holds(f.field()));
         Map<String, String> kinds = new LinkedHashMap<>();
         for (ApplianceKind each : ApplianceKind.values()) {
             kinds.put(each.written(), Names.capital(each.label()));
@@ -104,7 +102,7 @@ final class ApplianceBlock {
                                         .element()),
                         plate),
                 more(fields),
-                findings,
+                findings.element(),
                 gone);
     }
 
@@ -152,15 +150,7 @@ final class ApplianceBlock {
         JsonNode appliance = desk.session().at(at);
         String kind = appliance.path("kind").asText("appliance").replace('-', ' ');
         Dom.retext(title, appliance.path("name").asText(Names.capital(kind)));
-        List<Finding> own = desk.session().findings().stream()
-                .filter(f -> f.field().startsWith(at + "/") && PlaceKind.APPLIANCES.holds(f.field()))
-                .toList();
-        if (own.equals(findingsShown)) {
-            return;
-        }
-        findingsShown = own;
-        findings.removeAllChildren();
-        own.forEach(f -> findings.appendChild(HouseFinding.of(f, desk)));
+        findings.show();
     }
 
     private Map<String, String> lines() {

@@ -4,6 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.Locale;
 import longrun.finding.Answer;
 import longrun.finding.Finding;
+import longrun.finding.Severity;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
 
@@ -13,10 +14,7 @@ public final class HouseFinding {
     private HouseFinding() {}
 
     public static Element of(Finding f, HouseDesk desk) {
-        String words = f.ask()
-                .map(Sentence::of)
-                .orElseGet(() -> Sentence.of(called(f, desk) + f.found())
-                        + (f.remedy().isBlank() ? "" : " " + Sentence.of(f.remedy())));
+        String words = words(f, desk);
         Element acts = Dom.el("span", "find-acts");
         if (PlaceKind.find(f.field()).isPresent()) {
             Element go = Dom.button("ask go", "go to the entry");
@@ -39,6 +37,18 @@ public final class HouseFinding {
             line.appendChild(why.told());
         });
         return line;
+    }
+
+    /** A question is asked; what is wrong is told, with what mends it and what to ask about it. */
+    private static String words(Finding f, HouseDesk desk) {
+        String ask = f.ask().map(Sentence::of).orElse("");
+        if (f.severity() == Severity.NOTE && !ask.isEmpty()) {
+            return ask;
+        }
+        return (Sentence.of(called(f, desk) + f.found())
+                        + (f.remedy().isBlank() ? "" : " " + Sentence.of(f.remedy()))
+                        + (ask.isEmpty() ? "" : " Ask: " + ask))
+                .strip();
     }
 
     private static String called(Finding f, HouseDesk desk) {

@@ -374,7 +374,7 @@ public final class HouseSession {
             errors.putIfAbsent(e.pointer(), e.message());
         }
         current = reading.plan().isPresent();
-        reading.plan().ifPresent(plan -> review = reviewer.review(plan, Parts.PIPING));
+        reading.plan().ifPresent(plan -> review = reviewer.review(plan, Parts.ALL));
     }
 
     // Who hears of it.

@@ -87,7 +87,7 @@ public enum PlaceKind {
     }
 
     /** Whether an entry stands in this place. */
-    boolean holds(String pointer) {
+    public boolean holds(String pointer) {
         return !pointer.isEmpty() && pointers.matcher(pointer).matches();
     }
 

@@ -74,9 +74,13 @@ public final class QuantityField<Q extends Quantity> implements Field {
         if (write) {
             entry.write(isNone && none.isPresent() ? "" : address.inField(stored));
         }
-        unknown.ifPresent(u -> press(u, stored.isBlank()));
+        boolean isList = desk.session().at(pointer).isArray();
+        unknown.ifPresent(u -> press(u, stored.isBlank() && !isList));
         none.ifPresent(n -> press(n, isNone));
         tell(stored, isNone);
+        if (isList && desk.session().error(pointer).isEmpty()) {
+            entry.understood("A list is entered; what is typed here takes its place.");
+        }
     }
 
     private void tell(String stored, boolean isNone) {

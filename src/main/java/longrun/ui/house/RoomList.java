@@ -1,6 +1,6 @@
 package longrun.ui.house;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -21,15 +21,23 @@ final class RoomList {
 
     private final HouseDesk desk;
     private final FieldList fields;
-    private final Element blocks = Dom.el("div", "blocks");
-    private final Element add = Dom.button("act", "Add a room");
-    private final Element element = Dom.el("div", "", blocks, Dom.el("p", "acts", add));
-    private int shown = -1;
+    private final BlockList list;
+    private final Map<String, OpeningList> openings = new LinkedHashMap<>();
+    private final Element element;
 
     RoomList(HouseDesk desk, FieldList fields) {
         this.desk = desk;
         this.fields = fields;
-        add.addEventListener("click", e -> add());
+        list = new BlockList(
+                desk,
+                fields,
+                ROOMS,
+                "Add a room",
+                "Remove this room",
+                this::block,
+                item -> item.put("id", FreeId.of(desk.session().draft(), "room")),
+                RoomList::takeAway);
+        element = Dom.el("div", "", list.blocks(), list.adds());
     }
 
     Element element() {
@@ -37,76 +45,67 @@ final class RoomList {
     }
 
     void add() {
-        String id = FreeId.of(desk.session().draft(), "room");
-        int index =
-                desk.session().add(ROOMS, JsonNodeFactory.instance.objectNode().put("id", id));
-        fields.focus(ROOMS + "/" + index + "/name");
+        list.add();
+    }
+
+    void remove(int index) {
+        list.remove(index);
     }
 
     /** Draws the blocks anew where their number changed; true where it did. */
     boolean draw() {
-        int now = desk.session().at(ROOMS).size();
-        if (now == shown) {
-            return false;
+        boolean fresh = list.draw();
+        openings.keySet().removeIf(at -> desk.session().at(at).isMissingNode());
+        for (OpeningList each : openings.values()) {
+            fresh |= each.draw();
         }
-        shown = now;
-        blocks.removeAllChildren();
-        fields.removeBelow(ROOMS);
-        for (int i = 0; i < now; i++) {
-            blocks.appendChild(block(i));
-        }
-        return true;
+        return fresh;
     }
 
-    private Element block(int i) {
-        String at = ROOMS + "/" + i;
-        Element remove = Dom.button("ask", "Remove this room");
-        remove.addEventListener("click", e -> remove(i));
-        return Dom.el(
-                "div",
-                "block",
-                Dom.el(
-                        "div",
-                        "grid",
-                        fields.add(new WordsField(desk, at + "/name", "Room", "Such as: utility room."))
-                                .element(),
-                        fields.add(AnswerField.of(desk, at + "/kind", "It is a", KINDS))
-                                .element(),
-                        fields.add(new QuantityField<>(
-                                        desk,
-                                        at + "/volume",
-                                        "Volume",
-                                        "Length times width times height; a burner needs air.",
-                                        Shown.ROOM_VOLUME,
-                                        true,
-                                        ""))
-                                .element(),
-                        fields.add(new QuantityField<>(
-                                        desk,
-                                        at + "/infiltration",
-                                        "Air that leaks in",
-                                        "From a blower test; few houses have one.",
-                                        Shown.AIR_CHANGE,
-                                        true,
-                                        ""))
-                                .element(),
-                        fields.add(AnswerField.yesNo(desk, at + "/belowGrade", "Its floor is below the ground outside"))
-                                .element()),
-                remove);
+    OpeningList openings(String room) {
+        return java.util.Objects.requireNonNull(openings.get(room));
     }
 
-    void remove(int index) {
-        String id = desk.session().text(ROOMS + "/" + index + "/id");
-        shown = -1;
-        desk.session().change(d -> {
-            DraftTree.remove(d, ROOMS + "/" + index);
-            // An appliance in a room that is gone stands in no room yet.
-            d.path("appliances").forEach(a -> {
-                if (a instanceof com.fasterxml.jackson.databind.node.ObjectNode appliance
-                        && appliance.path("room").asText().equals(id)) {
-                    appliance.remove("room");
-                }
-            });
+    private Element[] block(String at) {
+        OpeningList air = new OpeningList(desk, fields, at);
+        openings.put(at, air);
+        return new Element[] {
+            fields.add(new WordsField(desk, at + "/name", "Room", "Such as: utility room."))
+                    .element(),
+            fields.add(AnswerField.of(desk, at + "/kind", "It is a", KINDS)).element(),
+            fields.add(new QuantityField<>(
+                            desk,
+                            at + "/volume",
+                            "Volume",
+                            "Length times width times height; a burner needs air.",
+                            Shown.ROOM_VOLUME,
+                            true,
+                            ""))
+                    .element(),
+            fields.add(new QuantityField<>(
+                            desk,
+                            at + "/infiltration",
+                            "Air that leaks in",
+                            "From a blower test; few houses have one.",
+                            Shown.AIR_CHANGE,
+                            true,
+                            ""))
+                    .element(),
+            fields.add(AnswerField.yesNo(desk, at + "/belowGrade", "Its floor is below the ground outside"))
+                    .element(),
+            air.element()
+        };
+    }
+
+    private static void takeAway(ObjectNode draft, String at) {
+        String id = draft.at(at + "/id").asText();
+        DraftTree.remove(draft, at);
+        // An appliance in a room that is gone stands in no room yet.
+        draft.path("appliances").forEach(a -> {
+            if (a instanceof ObjectNode appliance
+                    && appliance.path("room").asText().equals(id)) {
+                appliance.remove("room");
+            }
         });
     }
 }

@@ -4,6 +4,7 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import longrun.quantity.AirChange;
+import longrun.quantity.Area;
 import longrun.quantity.Elevation;
 import longrun.quantity.HeatRate;
 import longrun.quantity.HeatingValue;
@@ -42,6 +43,7 @@ public record Shown<Q extends Quantity>(Measure<Q> measure, String customary, St
     public static final Shown<HeatingValue> HEATING_VALUE =
             new Shown<>(Measure.HEATING_VALUE, "Btu/gal", "Btu/gal", "#,##0");
     public static final Shown<Pressure> TANK_PRESSURE = new Shown<>(Measure.PRESSURE, "psi", "kPa", "#,##0.#");
+    public static final Shown<Area> AREA = new Shown<>(Measure.AREA, "in2", "in2", "#,##0.#");
     public static final Shown<AirChange> AIR_CHANGE = new Shown<>(Measure.AIR_CHANGE, "ach", "ach", "0.##");
 
     /** The unit a bare number has. */
@@ -55,6 +57,7 @@ public record Shown<Q extends Quantity>(Measure<Q> measure, String customary, St
             case "degF" -> "\u00b0F";
             case "degC" -> "\u00b0C";
             case "in w.c." -> "in. w.c.";
+            case "in2" -> "sq in.";
             case "ach" -> "air changes an hour";
             default -> unit(system);
         };

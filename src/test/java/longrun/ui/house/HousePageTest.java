@@ -39,6 +39,14 @@ class HousePageTest extends OpenHouses {
         return fields.find(pointer).flatMap(Field::entry).orElseThrow();
     }
 
+    private static com.fasterxml.jackson.databind.JsonNode tree(String json) {
+        try {
+            return PlanReader.tree(json);
+        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
+            throw new IllegalArgumentException(e);
+        }
+    }
+
     private AppliancesPlace appliances(HouseView page) {
         return (AppliancesPlace) page.placeShown();
     }
@@ -232,5 +240,68 @@ class HousePageTest extends OpenHouses {
     void aHouseThatIsNotThereLeadsToTheList() {
         UI.getCurrent().navigate("house/999999/house");
         assertThat(UI.getCurrent().getCurrentView().getClass().getSimpleName()).isEqualTo("HousesView");
+    }
+
+    @Test
+    void aRoomsOpeningsAreNamedOrNoneOrNotKnown() {
+        HouseView page = open("house");
+        HousePlace place = (HousePlace) page.placeShown();
+        place.rooms().add();
+        place.rooms().add();
+        assertThat(page.session().at("/rooms/0/openings").isMissingNode()).isTrue();
+        OpeningList air = place.rooms().openings("/rooms/0");
+        air.answerNone();
+        assertThat(page.session().at("/rooms/0/openings")).isEmpty();
+        assertThat(page.session().at("/rooms/0/openings").isArray()).isTrue();
+        air.add();
+        page.kept("", Map.of("/rooms/0/openings/0/area in2", "100"), Optional.empty());
+        ((ChoiceField) place.fields().find("/rooms/0/openings/0/to").orElseThrow()).chosen("outdoors");
+        assertThat(page.session().text("/rooms/0/openings/0/area")).isEqualTo("100 in2");
+        assertThat(page.session().errors()).isEmpty();
+        assertThat(Shown.text(page.getElement())).contains("100 sq in.", "outdoors", "into the rest of the house");
+        air.remove(0);
+        assertThat(page.session().at("/rooms/0/openings").isMissingNode()).isTrue();
+        place.rooms().remove(0);
+        place.rooms().remove(0);
+        assertThat(page.session().at("/rooms")).isEmpty();
+    }
+
+    @Test
+    void theTanksVapourCountsInItsPlaceTheAnswerAndTheFindings() {
+        HouseView page = open("tank");
+        page.session().set("/site/winterDesignTemp", "8 degF");
+        assertThat(page.threadShown().lackShown(PlaceKind.TANK)).contains("question");
+        page.session()
+                .change(d -> DraftTree.put(
+                        d, "/appliances/0", tree("{\"id\":\"a\",\"kind\":\"furnace\",\"input\":\"900,000 Btu/h\"}")));
+        page.session()
+                .change(
+                        d -> DraftTree.put(
+                                d,
+                                "/tank",
+                                tree(
+                                        "{\"kind\":\"asme\",\"waterCapacity\":\"500 gal\",\"orientation\":\"horizontal\",\"placement\":\"above-ground\",\"refillAt\":\"30 %\"}")));
+        assertThat(page.threadShown().lackShown(PlaceKind.TANK)).contains("caution");
+        FindingsPlace findings = (FindingsPlace) open("findings").placeShown();
+        assertThat(findings.groupsShown()).contains("Everything firing", "the tank gives");
+    }
+
+    @Test
+    void whatTheYearWaitsForIsAskedInFuel() {
+        HouseView page = open("fuel");
+        page.session().set("/use/heating/designLoad", "38000 Btu/h");
+        assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).contains("question");
+        int open = page.session().findings().size();
+        assertThat(page.panel().openSlot().figureShown()).isEqualTo(String.valueOf(open));
+    }
+
+    @Test
+    void coldWaterIsSaidWhereTheYearIs() {
+        HouseView page = open("fuel");
+        page.kept("", Map.of("/site/coldWater/temp degF", "51"), Optional.empty());
+        assertThat(page.session().text("/site/coldWater/temp")).isEqualTo("51 degF");
+        page.goTo("/site/coldWater/source");
+        assertThat(PlaceKind.of("/site/coldWater/source")).isEqualTo(PlaceKind.FUEL);
+        assertThat(page.session().errors()).isEmpty();
     }
 }

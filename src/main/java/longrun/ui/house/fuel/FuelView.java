@@ -5,15 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import longrun.fuel.FuelReport;
-import longrun.fuel.FuelYear;
 import longrun.plan.Plan;
 import longrun.review.Review;
-import longrun.tank.TankReport;
-import longrun.tank.TankStudy;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.FieldList;
+import longrun.ui.house.FindingLines;
 import longrun.ui.house.HouseDesk;
 import longrun.ui.house.Place;
+import longrun.ui.house.PlaceKind;
 import longrun.ui.house.figure.Afterwards;
 import longrun.ui.house.figure.Parts;
 
@@ -28,6 +27,7 @@ public final class FuelView implements Place {
     private final FuelAnswers answers;
     private final GallonsTable gallons;
     private final TicketsTable tickets;
+    private final FindingLines findings;
     private final Element element;
     private final Afterwards afterwards;
 
@@ -39,6 +39,7 @@ public final class FuelView implements Place {
         answers = new FuelAnswers(desk);
         gallons = new GallonsTable(desk);
         tickets = new TicketsTable(desk);
+        findings = new FindingLines(desk, f -> PlaceKind.FUEL.holds(f.field()));
         element = Dom.el(
                 "div",
                 "place-body",
@@ -47,7 +48,8 @@ public final class FuelView implements Place {
                         "Level through the year",
                         "From the gauge\u2019s reading on, filled again at the refill gauge.",
                         answers.level(),
-                        answers.when()),
+                        answers.when(),
+                        findings.element()),
                 Parts.of("year", "The year", "", answers.year(), gallons.element()),
                 Parts.of("spell", "A cold spell and a power cut", "", answers.spell()),
                 Parts.of(
@@ -92,14 +94,15 @@ public final class FuelView implements Place {
 
     /** Works the figures out from the last plan that could be read. */
     void work() {
-        Optional<Plan> plan = desk.session().review().map(Review::plan);
-        if (plan.isEmpty()) {
+        Optional<Review> review = desk.session().review();
+        if (review.isEmpty()) {
             return;
         }
-        TankReport tank = TankStudy.of(plan.get());
-        FuelReport fuel = FuelYear.of(plan.get(), tank);
-        answers.show(plan.get(), tank, fuel);
-        gallons.show(plan.get(), fuel);
+        Plan plan = review.get().plan();
+        FuelReport fuel = review.get().fuel().orElseThrow();
+        answers.show(plan, review.get().tank().orElseThrow(), fuel);
+        gallons.show(plan, fuel);
+        findings.show();
         tickets.show(fuel.calibration());
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import longrun.plan.ApplianceKind;
 import longrun.ui.frame.Dom;
+import longrun.ui.house.AnswerField;
 import longrun.ui.house.ChoiceField;
 import longrun.ui.house.Field;
 import longrun.ui.house.FieldList;
@@ -57,6 +58,9 @@ final class UseFields {
         ways.put("on-demand-only", "an on-demand heater alone");
         ways.put("storage-only", "a storage heater alone");
         ways.put("series", "storage, then on-demand");
+        Map<String, String> sources = new LinkedHashMap<>();
+        sources.put("well", "a well");
+        sources.put("mains", "town mains");
         return Dom.el(
                 "div",
                 "grid",
@@ -82,7 +86,13 @@ final class UseFields {
                         "/use/hotWater/onDemand/efficiency",
                         "Its efficiency",
                         "On its yellow label, as a share of the heat.",
-                        Shown.SHARE));
+                        Shown.SHARE),
+                add(AnswerField.of(desk, "/site/coldWater/source", "Cold water comes from", sources)),
+                quantity(
+                        "/site/coldWater/temp",
+                        "Cold water",
+                        "As it comes from the tap; where none is entered, from the air\u2019s mean and the source.",
+                        Shown.TEMPERATURE));
     }
 
     Element others() {

@@ -1,6 +1,7 @@
 package longrun.ui.house.route;
 
 import com.vaadin.flow.dom.Element;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import longrun.ui.frame.Dom;
@@ -39,12 +40,18 @@ final class Choice {
     void show(Map<String, String> options, String value) {
         Map<String, String> now = new java.util.LinkedHashMap<>(options);
         now.putIfAbsent(value, value);
-        if (!now.equals(shown)) {
-            shown = now;
+        if (!List.copyOf(now.keySet()).equals(List.copyOf(shown.keySet()))) {
             select.removeAllChildren();
             now.forEach((key, words) ->
                     select.appendChild(Dom.text("option", "", words).setAttribute("value", key)));
+        } else if (!now.equals(shown)) {
+            // The list a person may be choosing in stays as it is; only its words change.
+            int i = 0;
+            for (String words : now.values()) {
+                Dom.retext(select.getChild(i++), words);
+            }
         }
+        shown = now;
         PendingChoice.show(select, value);
     }
 }

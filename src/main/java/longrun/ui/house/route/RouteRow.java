@@ -52,6 +52,7 @@ final class RouteRow {
     private final Element flag = Dom.text("span", "q s flag", "");
     private final Element wrong = Dom.el("div", "wrongs");
     private final RouteTools tools;
+    private boolean spare;
 
     RouteRow(int index, Hand hand) {
         this.index = index;
@@ -120,6 +121,12 @@ final class RouteRow {
         return wrong.getChildren().map(Element::getText).toList();
     }
 
+    /** Whether it is kept behind the next line, out of sight until a person types so far ahead. */
+    void spare(boolean spare) {
+        this.spare = spare;
+        Dom.setClass(body, "spare", spare);
+    }
+
     /** The line as it stands; empty for the next, which is not begun. */
     void show(HouseSession session, Optional<RouteLine> line, String nextId, boolean write, UnitSystem units) {
         String name = line.map(RouteLine::id).orElse(nextId);
@@ -131,7 +138,7 @@ final class RouteRow {
                         "aria-label",
                         "Line " + name + ", legs in " + units.lengthUnit().name());
         legsCell.setAttribute("data-l", "Legs, " + units.lengthUnit().name());
-        Dom.setClass(body, "next", line.isEmpty());
+        Dom.setClass(body, "next", line.isEmpty() && !spare);
         Map<String, String> mayFeed = new LinkedHashMap<>(RouteDraft.mayFeed(
                 session.draft(), line.map(RouteLine::branches).orElse(List.of())));
         if (line.isEmpty()) {

@@ -11,8 +11,14 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.UnitSystem;
 import longrun.ui.house.HouseSession;
 
-/** The lines of the route, and one more that is not begun. */
+/**
+ * The lines of the route, one more that is not begun, and a few after it that the page brings out by itself, so that a
+ * person may type on while the program has yet to answer.
+ */
 final class RouteTable {
+
+    /** How many lines a person may be ahead of the program's answer. */
+    static final int AHEAD = 4;
 
     private final Element table = Dom.el("table", "lines route");
     private final Element legsHead = Dom.text("th", "tl", "Legs, ft").setAttribute("scope", "col");
@@ -40,16 +46,18 @@ final class RouteTable {
         return table;
     }
 
+    /** The lines and the next one. */
     List<RouteRow> rows() {
-        return rows;
+        return rows.subList(0, rows.size() - AHEAD);
     }
 
     void show(HouseSession session, boolean write, UnitSystem units) {
         List<RouteLine> lines = RouteDraft.lines(session.draft());
-        while (rows.size() > lines.size() + 1) {
+        int wanted = lines.size() + 1 + AHEAD;
+        while (rows.size() > wanted) {
             rows.remove(rows.size() - 1).element().removeFromParent();
         }
-        while (rows.size() < lines.size() + 1) {
+        while (rows.size() < wanted) {
             RouteRow row = new RouteRow(rows.size(), hand);
             rows.add(row);
             table.appendChild(row.element());
@@ -60,7 +68,8 @@ final class RouteTable {
         String next = RouteDraft.name(session.draft(), RouteDraft.suggestedFrom(session.draft(), lines));
         for (int i = 0; i < rows.size(); i++) {
             Optional<RouteLine> line = i < lines.size() ? Optional.of(lines.get(i)) : Optional.empty();
-            rows.get(i).show(session, line, next, write, units);
+            rows.get(i).spare(i > lines.size());
+            rows.get(i).show(session, line, i > lines.size() ? "" : next, write, units);
             rows.get(i).answer(line.flatMap(l -> RouteAnswer.of(session.review(), l.id())), units);
         }
     }

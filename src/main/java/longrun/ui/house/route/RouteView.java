@@ -146,7 +146,7 @@ public final class RouteView implements Place, RouteRow.Hand {
 
     @Override
     public void rough(int index, boolean rough) {
-        desk.session().change(d -> {
+        change(d -> {
             if (rough) {
                 RouteDraft.section(d, index).put("rough", true);
             } else {

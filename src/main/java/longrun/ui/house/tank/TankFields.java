@@ -95,7 +95,35 @@ final class TankFields {
                         desk,
                         at + "/gaugeDate",
                         "Read on",
-                        "Year-month-day, such as 2026-10-01; the dates count from it.")));
+                        "Year-month-day, such as 2026-10-01; the dates count from it.")),
+                measures());
+    }
+
+    /** For a tank that is of no standard size. */
+    private Element measures() {
+        return Dom.el(
+                "details",
+                "more",
+                Dom.text("summary", "", "Its own measures"),
+                Dom.el(
+                        "div",
+                        "grid",
+                        field(new QuantityField<>(
+                                desk,
+                                at + "/diameter",
+                                "Diameter",
+                                "Outside; such as 37 in. The standard size\u2019s where none is entered.",
+                                Shown.LENGTH,
+                                true,
+                                "")),
+                        field(new QuantityField<>(
+                                desk,
+                                at + "/length",
+                                "Length",
+                                "Over the heads; such as 120 in.",
+                                Shown.LENGTH,
+                                true,
+                                ""))));
     }
 
     /** What the supplier or the regulator's sheet knows. */

@@ -1,5 +1,7 @@
 package longrun.ui.house.tank;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,15 +12,14 @@ import longrun.finding.Finding;
 import longrun.plan.Plan;
 import longrun.plan.Tank;
 import longrun.review.Review;
-import longrun.tank.TankFindings;
 import longrun.tank.TankReport;
-import longrun.tank.TankStudy;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.Field;
 import longrun.ui.house.FieldList;
+import longrun.ui.house.FindingLines;
 import longrun.ui.house.HouseDesk;
-import longrun.ui.house.HouseFinding;
 import longrun.ui.house.Place;
+import longrun.ui.house.PlaceKind;
 import longrun.ui.house.QuantityField;
 import longrun.ui.house.Shown;
 import longrun.ui.house.figure.Afterwards;
@@ -36,18 +37,20 @@ public final class TankView implements Place {
     private final Element tanks = Dom.el("div", "blocks");
     private final Element supplier = Dom.el("div", "");
     private final Element yard = Dom.el("div", "");
-    private final Element findings = Dom.el("div", "finds");
+    private final FindingLines findings;
     private final Element element;
     private final Afterwards afterwards;
     private final List<TankFields> shownTanks = new ArrayList<>();
     private final List<Drawing> yards = new ArrayList<>();
     private List<String> bases = List.of();
-    private List<Finding> findingsShown = List.of();
 
     public TankView(HouseDesk desk) {
         this.desk = desk;
         play = new TankPlay(desk);
+        findings = new FindingLines(desk, f -> PlaceKind.TANK.holds(f.field()) || f.at().equals("tank"));
         answers = new TankAnswers(desk);
+        Element another = Dom.button("act", "Add a tank that differs");
+        another.addEventListener("click", e -> addTank());
         Element cold = Dom.el(
                 "div",
                 "grid",
@@ -70,13 +73,13 @@ public final class TankView implements Place {
         element = Dom.el(
                 "div",
                 "place-body",
-                Parts.of("stands", "What stands there", "", tanks, cold),
+                Parts.of("stands", "What stands there", "", tanks, Dom.el("p", "acts", another), cold),
                 Parts.of(
                         "vapour",
                         "Vapour against the air\u2019s temperature",
                         "Play with the gauge and the air; what is entered stays until you keep a reading.",
                         play.element(),
-                        findings),
+                        findings.element()),
                 Parts.of(
                         "asked",
                         "What is asked of it",
@@ -127,28 +130,67 @@ public final class TankView implements Place {
         tanks.removeAllChildren();
         supplier.removeAllChildren();
         yard.removeAllChildren();
-        for (String base : bases) {
+        for (int i = 0; i < bases.size(); i++) {
+            String base = bases.get(i);
             TankFields one = new TankFields(desk, fields, base);
             Drawing drawing = new Drawing("What is measured about the tank");
             shownTanks.add(one);
             yards.add(drawing);
-            tanks.appendChild(one.element());
+            if (bases.size() > 1) {
+                String name = "Tank " + (i + 1);
+                tanks.appendChild(Dom.text("h4", "", name), one.element(), removal(i));
+                supplier.appendChild(Dom.text("h4", "", name));
+                yard.appendChild(Dom.text("h4", "", name));
+            } else {
+                tanks.appendChild(one.element());
+            }
             supplier.appendChild(one.supplier());
             yard.appendChild(drawing.element(), one.distances());
         }
         return true;
     }
 
+    /** Adds a tank unlike those entered; what stood alone becomes the first of a list. */
+    void addTank() {
+        int index = bases.size();
+        desk.session().change(d -> {
+            boolean first = d.path("tank").isArray();
+            ArrayNode all = first ? (ArrayNode) d.path("tank") : d.withArray("tanks");
+            if (d.path("tank") instanceof ObjectNode alone) {
+                all.insert(0, alone);
+                d.remove("tank");
+            }
+            while (all.size() <= index) {
+                all.addObject();
+            }
+        });
+        fields.focus(bases.get(bases.size() - 1) + "/kind");
+    }
+
+    private Element removal(int index) {
+        Element remove = Dom.button("ask", "Remove tank " + (index + 1));
+        remove.addEventListener("click", e -> removeTank(index));
+        return remove;
+    }
+
+    void removeTank(int index) {
+        String base = bases.get(index);
+        bases.forEach(fields::removeBelow);
+        bases = List.of();
+        desk.session().remove(base);
+    }
+
     /** Works the figures out from the last plan that could be read. */
     void work() {
-        Optional<Plan> plan = desk.session().review().map(Review::plan);
-        if (plan.isEmpty()) {
+        Optional<Review> review = desk.session().review();
+        if (review.isEmpty()) {
             return;
         }
-        TankReport report = TankStudy.of(plan.get());
-        play.show(plan.get(), report, bases.get(0));
+        Plan plan = review.get().plan();
+        TankReport report = review.get().tank().orElseThrow();
+        play.show(plan, report, bases.get(0));
         answers.show(report);
-        List<Tank> all = plan.get().allTanks();
+        List<Tank> all = plan.allTanks();
         for (int i = 0; i < yards.size(); i++) {
             Drawing drawing = yards.get(i);
             Dom.show(drawing.element(), i < all.size());
@@ -156,21 +198,7 @@ public final class TankView implements Place {
                 drawing.show(TankYard.svg(all.get(i)));
             }
         }
-        showFindings(plan.get(), report);
-    }
-
-    private void showFindings(Plan plan, TankReport report) {
-        List<Finding> now = new ArrayList<>(TankFindings.of(plan, report));
-        desk.session().findings().stream()
-                .filter(f -> f.field().startsWith("/tank") || f.at().equals("tank"))
-                .filter(f -> now.stream().noneMatch(n -> n.rule().equals(f.rule()) && n.at().equals(f.at())))
-                .forEach(now::add);
-        if (now.equals(findingsShown)) {
-            return;
-        }
-        findingsShown = List.copyOf(now);
-        findings.removeAllChildren();
-        now.forEach(f -> findings.appendChild(HouseFinding.of(f, desk)));
+        findings.show();
     }
 
     @Override
@@ -196,6 +224,6 @@ public final class TankView implements Place {
     }
 
     List<Finding> findingsShown() {
-        return findingsShown;
+        return findings.shown();
     }
 }

@@ -127,4 +127,22 @@ class TankViewTest extends OpenHouses {
         assertThat(place.fields().find("/tanks/1/toBuilding").orElseThrow().pointer())
                 .isEqualTo("/tanks/1/toBuilding");
     }
+
+    @Test
+    void aSecondTankUnlikeTheFirstHasItsOwnMeasures() {
+        TankView place = open(demo());
+        String first = page.session().text("/tank/waterCapacity");
+        place.addTank();
+        assertThat(page.session().at("/tank").isMissingNode()).isTrue();
+        assertThat(page.session().text("/tanks/0/waterCapacity")).isEqualTo(first);
+        page.session().set("/tanks/1/diameter", "37 in");
+        page.session().set("/tanks/1/length", "120 in");
+        assertThat(page.session().errors()).isEmpty();
+        assertThat(page.session().review().orElseThrow().plan().allTanks()).hasSize(2);
+        assertThat(place.fields().find("/tanks/1/diameter").orElseThrow().pointer())
+                .isEqualTo("/tanks/1/diameter");
+        place.removeTank(1);
+        assertThat(page.session().review().orElseThrow().plan().allTanks()).hasSize(1);
+        assertThat(page.session().text("/tanks/0/waterCapacity")).isEqualTo(first);
+    }
 }
