@@ -40,11 +40,11 @@ final class AnswerSlot {
             return;
         }
         shown = now;
-        figure.removeAllChildren();
         Dom.setClass(figure, "none", value.isEmpty());
-        figure.setText(value.map(v -> unit.isEmpty() ? v : v + " ").orElse(none));
         if (value.isPresent() && !unit.isEmpty()) {
-            figure.appendChild(Dom.text("small", "", unit));
+            Dom.fill(figure, Dom.words(value.get() + " "), Dom.text("small", "", unit));
+        } else {
+            Dom.fill(figure, Dom.words(value.orElse(none)));
         }
     }
 

@@ -26,7 +26,7 @@ final class HouseAnswer {
 
     private final HouseDesk desk;
     private final Element whose = Dom.text("p", "whose", "");
-    private final Element hand = Dom.el("div", "hand");
+    private final Element hand = Dom.el("div", "hand").setAttribute("data-fig", "");
     private final Element state = Dom.text("p", "state", "");
     private final Element because = Dom.text("p", "q s because", "");
     private final AnswerSlot load = new AnswerSlot("load", "Connected load");
@@ -34,7 +34,7 @@ final class HouseAnswer {
     private final AnswerSlot sizes = new AnswerSlot("sizes", "Sizes");
     private final AnswerSlot mustFix = new AnswerSlot("must", "Must fix");
     private final AnswerSlot open = new AnswerSlot("open", "Open questions");
-    private final Element sizeList = Dom.el("ul", "sizes");
+    private final Element sizeList = Dom.el("ul", "sizes").setAttribute("data-fig", "");
     private final Element mustList = Dom.el("span", "");
     private final Map<String, String> spoken = new TreeMap<>();
     private String sizesShown = "";
@@ -155,12 +155,11 @@ final class HouseAnswer {
         String shown = name.get() + beside + used;
         if (!shown.equals(handShown)) {
             handShown = shown;
-            hand.removeAllChildren();
             Element share = Dom.el("span", "s q share").setAttribute("data-fig", "");
             for (String line : used.split("\n", -1)) {
                 share.appendChild(Dom.text("span", "", line));
             }
-            hand.appendChild(BigSize.of(name.get(), beside), share);
+            Dom.fill(hand, BigSize.of(name.get(), beside), share);
         }
         spoken.put("hand", "line " + section.id() + " " + name.get());
     }
@@ -179,8 +178,7 @@ final class HouseAnswer {
     private void word(String word) {
         if (!word.equals(handShown)) {
             handShown = word;
-            hand.removeAllChildren();
-            hand.appendChild(BigSize.word(word));
+            Dom.fill(hand, BigSize.word(word));
         }
     }
 
@@ -266,15 +264,15 @@ final class HouseAnswer {
             return;
         }
         sizesShown = cells.toString();
-        sizeList.removeAllChildren();
-        for (List<String> cell : cells) {
-            Element item = Dom.el(
-                    "li",
-                    cell.size() > 2 ? "on" : "",
-                    Dom.text("span", "", cell.get(0)),
-                    Dom.text("b", "", cell.get(1)).setAttribute("data-fig", ""));
-            sizeList.appendChild(item);
-        }
+        Dom.fill(
+                sizeList,
+                cells.stream()
+                        .map(cell -> Dom.el(
+                                "li",
+                                cell.size() > 2 ? "on" : "",
+                                Dom.text("span", "", cell.get(0)),
+                                Dom.text("b", "", cell.get(1))))
+                        .toArray(Element[]::new));
     }
 
     private void showMust(List<Finding> must) {

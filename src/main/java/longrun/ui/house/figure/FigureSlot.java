@@ -83,11 +83,11 @@ public final class FigureSlot {
             return;
         }
         shown = now;
-        figure.removeAllChildren();
         Dom.setClass(figure, "none", !known);
-        figure.setText(unit.isEmpty() ? number : number + " ");
-        if (!unit.isEmpty()) {
-            figure.appendChild(Dom.text("small", "", unit));
+        if (unit.isEmpty()) {
+            Dom.fill(figure, Dom.words(number));
+        } else {
+            Dom.fill(figure, Dom.words(number + " "), Dom.text("small", "", unit));
         }
     }
 
