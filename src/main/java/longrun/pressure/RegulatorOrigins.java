@@ -58,7 +58,11 @@ public final class RegulatorOrigins {
                 "setting of the regulator before it, less its droop, less what the pipe between them loses, everything"
                         + " firing",
                 Confidence.COMPUTED,
-                List.of(setting(before), droop(before), SeeThere.inWc("lost in the pipe between them", pipe)));
+                List.of(
+                        // in both units, so that the sum can be followed
+                        Origin.entered("setting of " + ahead.regulator().id(), Words.inWc(ahead.settingInWc())),
+                        droop(before),
+                        SeeThere.inWc("lost in the pipe between them", pipe)));
     }
 
     /** Its outlet at no flow. */

@@ -74,7 +74,9 @@ class PressureOriginsTest {
         Origin o = new RegulatorOrigins(ChainByHandTest.pressures(ChainByHandTest.HOUSE)).inlet(1);
         // 10 psi, less 0.4 psi that R1 falls at 200,000 of 1,000,000, less 0.0553 psi in Y: 9.5447 psi
         assertThat(o.value()).startsWith("9.54 psi");
-        assertThat(o.inputs()).extracting(Origin::value).containsExactly("10 psi", "11.08 in. w.c.", "1.53 in. w.c.");
+        assertThat(o.inputs())
+                .extracting(Origin::value)
+                .containsExactly("10 psi (277 in. w.c.)", "11.08 in. w.c.", "1.53 in. w.c.");
     }
 
     @Test

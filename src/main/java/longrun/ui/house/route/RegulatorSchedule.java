@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import longrun.origin.Origin;
 import longrun.pressure.RegulatorOrigins;
 import longrun.pressure.RegulatorPressure;
 import longrun.quantity.HeatRate;
@@ -156,13 +157,16 @@ final class RegulatorSchedule {
                         .filter(s -> !s.isEmpty())
                         .toList());
         Dom.retext(line.words(), said);
+        // the tank's own pressure is told under Tank, and is no figure here
+        Stream<Origin> inlet = p.inletInWc().isPresent() ? Stream.of(origins.inlet(index)) : Stream.empty();
         line.from()
-                .show(Stream.of(
-                                origins.inlet(index),
-                                origins.setting(index),
-                                origins.droop(index),
-                                origins.lockUp(index),
-                                origins.spare(index))
+                .show(Stream.concat(
+                                inlet,
+                                Stream.of(
+                                        origins.setting(index),
+                                        origins.droop(index),
+                                        origins.lockUp(index),
+                                        origins.spare(index)))
                         .flatMap(o -> OriginSteps.of(o).stream())
                         .distinct()
                         .toList());
