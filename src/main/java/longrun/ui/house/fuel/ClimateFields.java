@@ -1,11 +1,11 @@
 package longrun.ui.house.fuel;
 
 import com.vaadin.flow.dom.Element;
-import elemental.json.JsonObject;
 import java.util.List;
 import java.util.Optional;
 import longrun.fuel.DailyTemperatures;
 import longrun.ui.frame.Dom;
+import longrun.ui.frame.TextFile;
 import longrun.ui.house.HouseDesk;
 
 /** The climate: twelve means typed, begun with, or made from a file of daily highs and lows. */
@@ -21,10 +21,6 @@ final class ClimateFields {
             .setAttribute("rows", "4")
             .setAttribute("spellcheck", "false")
             .setAttribute("placeholder", "date,high,low\n2025-01-01,34,18");
-    private final Element file = Dom.el("input", "")
-            .setAttribute("id", "climate-file")
-            .setAttribute("type", "file")
-            .setAttribute("accept", ".csv,text/csv,text/plain");
     private final Element errors = Dom.el("ul", "errors");
     private final Element said = Dom.text("p", "said", "").setAttribute("role", "status");
     private final Element element;
@@ -37,17 +33,14 @@ final class ClimateFields {
         Element take = Dom.button("act", "Make the means from these days");
         days.addPropertyChangeListener("value", "change", e -> {});
         take.addEventListener("click", e -> take("pasted", days.getProperty("value", "")));
-        // The file stays in the browser's hands until it is read there as text.
-        file.executeJs(
-                "this.addEventListener('change', async () => { const f = this.files[0]; if (!f) return;"
-                        + " const text = (await f.text()).slice(0, 2000000);"
-                        + " this.dispatchEvent(new CustomEvent('days-read', {detail: {name: f.name, text}})); this.value = ''; })");
-        file.addEventListener("days-read", e -> {
-                    JsonObject data = e.getEventData();
-                    take(data.getString("event.detail.name"), data.getString("event.detail.text"));
-                })
-                .addEventData("event.detail.name")
-                .addEventData("event.detail.text");
+        TextFile file = new TextFile("climate-file", ".csv,text/csv,text/plain", (name, text, tooLong) -> {
+            if (tooLong) {
+                errors.removeAllChildren();
+                Dom.retext(said, "Nothing was taken: " + name + " is over 1 MiB. Give it in parts of some years.");
+            } else {
+                take(name, text);
+            }
+        });
         Element own = Dom.el(
                 "details",
                 "own-days",
@@ -68,7 +61,7 @@ final class ClimateFields {
                                 "div",
                                 "fld",
                                 Dom.text("label", "lab", "or a file").setAttribute("for", "climate-file"),
-                                file)),
+                                file.element())),
                 Dom.el("div", "acts", take),
                 errors);
         element = Dom.el("div", "", Dom.el("div", "acts", begin), said, months.element(), own);
