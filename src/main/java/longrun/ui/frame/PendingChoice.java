@@ -12,7 +12,9 @@ public final class PendingChoice {
 
     /** Makes the browser remember what is chosen until the program has heard it. */
     public static void remember(Element select) {
-        select.executeJs("this.addEventListener('input', () => { this.pending = this.value; })");
+        // At each attaching: a place left and gone to again has new lists in the browser.
+        select.addAttachListener(
+                e -> select.executeJs("this.addEventListener('input', () => { this.pending = this.value; })"));
     }
 
     /** The program has heard a choice. */
