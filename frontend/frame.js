@@ -15,7 +15,6 @@ function chosenTheme() {
 function showTheme() {
   const dark = (chosenTheme() ?? (darkAsked.matches ? 'dark' : 'light')) === 'dark';
   root.setAttribute('theme', dark ? 'dark' : 'light');
-  for (const b of document.querySelectorAll('[data-do=theme]')) b.textContent = dark ? 'Light' : 'Dark';
 }
 darkAsked.addEventListener('change', showTheme);
 
@@ -129,8 +128,4 @@ function watchConnection() {
 }
 watchConnection();
 
-// The theme button is made by the page after this module has run.
-new MutationObserver((_, me) => {
-  if (document.querySelector('[data-do=theme]')) { showTheme(); me.disconnect(); }
-}).observe(document.body, { subtree: true, childList: true });
 showTheme();

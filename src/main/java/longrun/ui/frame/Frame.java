@@ -58,7 +58,10 @@ public abstract class Frame extends Component {
     }
 
     private Element head(String title, String code) {
-        Element nav = Dom.el("nav", "", undo, redo, Dom.button("", "Dark").setAttribute("data-do", "theme"));
+        Element theme = Dom.el("button", "", Dom.text("span", "to-dark", "Dark"), Dom.text("span", "to-light", "Light"))
+                .setAttribute("type", "button")
+                .setAttribute("data-do", "theme");
+        Element nav = Dom.el("nav", "", undo, redo, theme);
         nav.setAttribute("aria-label", "Sheet");
         title(title);
         code(code);

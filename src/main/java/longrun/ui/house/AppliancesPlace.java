@@ -14,6 +14,27 @@ final class AppliancesPlace implements Place {
 
     private static final String APPLIANCES = "/appliances";
 
+    /**
+     * Letters and arrows walk through the list before they reach what is meant: from the keyboard a kind is chosen with
+     * Enter, Tab or by leaving, with the mouse at once.
+     */
+    private static final String CHOSEN_WHEN_DONE = """
+            let keyed = -1000;
+            const done = () => {
+              const chosen = this.value;
+              if (chosen === '') return;
+              this.value = '';
+              this.dispatchEvent(new CustomEvent('kind-chosen', { detail: chosen }));
+            };
+            this.addEventListener('keydown', (e) => {
+              keyed = performance.now();
+              if (e.key === 'Enter') e.preventDefault();
+              if (e.key === 'Enter' || e.key === 'Tab') done();
+            });
+            this.addEventListener('change', () => { if (performance.now() - keyed > 300) done(); });
+            this.addEventListener('blur', done);
+            """;
+
     private final HouseDesk desk;
     private final FieldList fields = new FieldList();
     private final Element blocks = Dom.el("div", "appliances");
@@ -30,10 +51,15 @@ final class AppliancesPlace implements Place {
         for (ApplianceKind each : ApplianceKind.values()) {
             kind.appendChild(Dom.text("option", "", Names.capital(each.label())).setAttribute("value", each.written()));
         }
-        kind.addEventListener("change", e -> add(e.getEventData().getString("element.value")))
-                .addEventData("element.value");
+        kind.addEventListener("kind-chosen", e -> add(e.getEventData().getString("event.detail")))
+                .addEventData("event.detail");
+        kind.addAttachListener(e -> kind.executeJs(CHOSEN_WHEN_DONE));
         Element adding = Dom.el(
-                "div", "fld add", Dom.text("label", "lab", "Add an appliance").setAttribute("for", "add-kind"), kind);
+                "div",
+                "fld add",
+                Dom.text("label", "lab", "Add an appliance").setAttribute("for", "add-kind"),
+                kind,
+                Dom.text("p", "said", "From the keyboard: its first letters, then Enter."));
         element = Dom.el("div", "place-body", none, blocks, adding);
     }
 
@@ -47,7 +73,6 @@ final class AppliancesPlace implements Place {
                 .add(
                         APPLIANCES,
                         JsonNodeFactory.instance.objectNode().put("id", id).put("kind", written));
-        kind.executeJs("this.value = ''");
         fields.focus(APPLIANCES + "/" + index + "/input");
     }
 
@@ -65,17 +90,18 @@ final class AppliancesPlace implements Place {
     public void show(boolean write) {
         JsonNode all = desk.session().at(APPLIANCES);
         boolean fresh = drawAnew || all.size() != shown.size();
-        if (fresh) {
+        if (drawAnew || all.size() < shown.size()) {
             drawAnew = false;
             shown.clear();
             fields.clear();
             blocks.removeAllChildren();
-            for (int i = 0; i < all.size(); i++) {
-                int index = i;
-                ApplianceBlock block = new ApplianceBlock(desk, fields, APPLIANCES + "/" + i, () -> remove(index));
-                shown.put(i, block);
-                blocks.appendChild(block.element());
-            }
+        }
+        // What is there already stays: a person may be typing in it.
+        for (int i = shown.size(); i < all.size(); i++) {
+            int index = i;
+            ApplianceBlock block = new ApplianceBlock(desk, fields, APPLIANCES + "/" + i, () -> remove(index));
+            shown.put(i, block);
+            blocks.appendChild(block.element());
         }
         Dom.show(none, all.isEmpty());
         fields.show(write || fresh);

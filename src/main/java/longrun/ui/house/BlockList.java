@@ -90,15 +90,19 @@ public final class BlockList {
         if (now == shown) {
             return false;
         }
-        shown = now;
-        blocks.removeAllChildren();
-        fields.removeBelow(list);
-        for (int i = 0; i < now; i++) {
+        if (shown < 0 || now < shown) {
+            shown = 0;
+            blocks.removeAllChildren();
+            fields.removeBelow(list);
+        }
+        // What is there already stays: a person may be typing in it.
+        for (int i = shown; i < now; i++) {
             int index = i;
             Element remove = Dom.button("ask", removeWords);
             remove.addEventListener("click", e -> remove(index));
             blocks.appendChild(Dom.el("div", "block", Dom.el("div", "grid", block.apply(list + "/" + i)), remove));
         }
+        shown = now;
         return true;
     }
 }

@@ -77,8 +77,9 @@ final class HookupBench implements Bench {
                 Dom.text(
                                 "p",
                                 "s q",
-                                "The run\u2019s own tape stops at the end of the pipe, where part 1 begins. Move a part with"
-                                        + " the mouse in the drawing, or on its name with the left and right arrow keys.")
+                                "The run\u2019s own tape stops at the end of the pipe, where part 1 begins. Move a part by"
+                                        + " its buttons below, with the mouse in the drawing, or on its name with the left and"
+                                        + " right arrow keys.")
                         .setAttribute("id", "move-help"),
                 said,
                 begin,

@@ -1,31 +1,21 @@
 package longrun.ui.house;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.BooleanNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import longrun.finding.Finding;
-import longrun.plan.json.PlanError;
-import longrun.plan.json.PlanReader;
-import longrun.plan.json.Reading;
-import longrun.review.Parts;
-import longrun.review.PlanDoor;
 import longrun.review.Review;
 import longrun.review.Reviewer;
 import longrun.store.Draft;
 import longrun.store.DraftStore;
-import longrun.store.Outcome;
-import org.jspecify.annotations.Nullable;
-import org.springframework.dao.DataAccessException;
-import org.springframework.transaction.TransactionException;
 
 /**
  * One stored house, open in one page. It holds the draft as typed, stores each change at once, and reviews it; while an
@@ -48,24 +38,17 @@ public final class HouseSession {
         void changed(Change change);
     }
 
-    private final DraftStore store;
-    private final Reviewer reviewer;
+    private final StoredHouse house;
+    private final LastReview last;
     private final List<Listener> listeners = new ArrayList<>();
-    private final Map<String, String> errors = new LinkedHashMap<>();
     private ObjectNode draft;
-    private Draft stored;
-    private Standing standing;
     private String lastPlace = "";
-    private @Nullable Review review;
-    private boolean current;
 
     private HouseSession(DraftStore store, Reviewer reviewer, Draft stored) {
-        this.store = store;
-        this.reviewer = reviewer;
-        this.stored = stored;
-        this.draft = parsed(stored.json());
-        this.standing = new Standing.Kept(stored.changed());
-        read();
+        house = new StoredHouse(store, stored);
+        last = new LastReview(reviewer);
+        draft = house.draft();
+        last.read(draft);
     }
 
     /** Opens a house; empty where there is none. */
@@ -73,30 +56,19 @@ public final class HouseSession {
         return store.find(id).map(d -> new HouseSession(store, reviewer, d));
     }
 
-    private static ObjectNode parsed(String json) {
-        try {
-            if (PlanReader.tree(json) instanceof ObjectNode object) {
-                return object;
-            }
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("a stored draft is JSON", e);
-        }
-        throw new IllegalStateException("a stored draft is one object");
-    }
-
     // What stands here.
 
     public long id() {
-        return stored.id();
+        return house.id();
     }
 
     /** The version stored last; another tab with a greater one has changed the house since. */
     public long version() {
-        return stored.version();
+        return house.version();
     }
 
     public Standing standing() {
-        return standing;
+        return house.standing();
     }
 
     /** The draft as it stands; to be read only. */
@@ -131,36 +103,37 @@ public final class HouseSession {
 
     /** What is wrong with entries, by pointer: what to write instead. */
     public Map<String, String> errors() {
-        return Map.copyOf(errors);
+        return Map.copyOf(last.errors());
     }
 
     public Optional<String> error(String pointer) {
-        return Optional.ofNullable(errors.get(pointer));
+        return Optional.ofNullable(last.errors().get(pointer));
     }
 
     /** The last review that could be made; empty before the first. */
     public Optional<Review> review() {
-        return Optional.ofNullable(review);
+        return last.review();
     }
 
     /** Whether the review is of the draft as it stands, rather than of the one before a wrong entry. */
     public boolean isCurrent() {
-        return current;
+        return last.isCurrent();
     }
 
     /** The open findings of the last review; what has been answered is left out. */
     public List<Finding> findings() {
-        return review == null
-                ? List.of()
-                : review.findings().stream().filter(Finding::isOpen).toList();
+        return review().stream()
+                .flatMap(r -> r.findings().stream())
+                .filter(Finding::isOpen)
+                .toList();
     }
 
     public boolean canUndo() {
-        return stored.undos() > 0 && standing instanceof Standing.Kept;
+        return house.canUndo();
     }
 
     public boolean canRedo() {
-        return stored.redos() > 0 && standing instanceof Standing.Kept;
+        return house.canRedo();
     }
 
     // What a person does.
@@ -218,163 +191,89 @@ public final class HouseSession {
         ObjectNode next = draft.deepCopy();
         change.accept(next);
         lastPlace = place;
-        if (next.equals(draft) && standing instanceof Standing.Kept) {
+        if (next.equals(draft) && house.isKept()) {
             return;
         }
         draft = next;
-        keep(sameStep);
-        read();
+        house.save(draft, sameStep);
+        last.read(draft);
         tell(what);
     }
 
     public void undo() {
-        walk(() -> store.undo(id(), stored.version()));
+        walk(house::undo);
     }
 
     public void redo() {
-        walk(() -> store.redo(id(), stored.version()));
+        walk(house::redo);
     }
 
-    private void walk(java.util.function.Supplier<Outcome> step) {
+    private void walk(BooleanSupplier step) {
         endStep();
-        if (standing instanceof Standing.NotKept) {
-            keep(false);
-        }
-        if (!(standing instanceof Standing.Kept)) {
+        house.saveIfNotKept(draft);
+        if (!house.isKept()) {
             tell(Change.STANDING);
             return;
         }
-        if (ask(step)) {
-            take(stored);
+        if (step.getAsBoolean()) {
+            takeStored();
         }
         tell(Change.CHANGED);
+    }
+
+    private void takeStored() {
+        draft = house.draft();
+        endStep();
+        last.read(draft);
     }
 
     // Two tabs.
 
     /** Looks whether another tab has changed or deleted the house. */
     public void lookAgain() {
-        if (!(standing instanceof Standing.Kept)) {
-            return;
+        if (house.lookAgain(draft)) {
+            tell(Change.STANDING);
         }
-        Optional<Draft> now = store.find(id());
-        if (now.isEmpty()) {
-            standing = new Standing.Deleted();
-        } else if (parsed(now.get().json()).equals(draft)) {
-            stored = now.get();
-        } else if (now.get().version() != stored.version()) {
-            standing =
-                    new Standing.ChangedElsewhere(now.get().version(), now.get().changed());
-        } else {
-            return;
-        }
-        tell(Change.STANDING);
     }
 
     /** Takes what the other tab has stored; what was typed here since is let go. */
     public void takeTheirs() {
-        Optional<Draft> theirs = store.find(id());
-        if (theirs.isPresent()) {
-            take(theirs.get());
-        } else {
-            standing = new Standing.Deleted();
+        if (house.takeTheirs()) {
+            takeStored();
         }
         tell(Change.CHANGED);
     }
 
     /** Stores what is here as the newer; what the other tab stored is one undo away. */
     public void keepMine() {
-        if (standing instanceof Standing.ChangedElsewhere other) {
-            ask(() -> store.save(id(), draft.toString(), other.version()));
+        if (house.saveOverTheirs(draft)) {
             tell(Change.CHANGED);
         }
     }
 
     /** Stores what is here as a house of its own and gives its id; empty where it could not be stored. */
     public OptionalLong keepCopy() {
-        try {
-            ObjectNode copy = draft.deepCopy();
-            String name = text("/name").isBlank() ? "Copy" : text("/name") + " (copy)";
-            copy.put("name", name);
-            return OptionalLong.of(store.create(name, copy.toString()).id());
-        } catch (DataAccessException | TransactionException | IllegalArgumentException e) {
-            notKept(e);
+        ObjectNode copy = draft.deepCopy();
+        String name = text("/name").isBlank() ? "Copy" : text("/name") + " (copy)";
+        copy.put("name", name);
+        OptionalLong id = house.saveCopy(copy, name);
+        if (id.isEmpty()) {
             tell(Change.STANDING);
-            return OptionalLong.empty();
         }
+        return id;
     }
 
     /** Brings a deleted house back as it stands here. */
     public void bringBack() {
-        if (standing instanceof Standing.Deleted && store.undelete(id())) {
-            store.find(id()).ifPresent(d -> ask(() -> store.save(id(), draft.toString(), d.version())));
+        if (house.bringBack(draft)) {
             tell(Change.CHANGED);
         }
     }
 
     /** Tries again to store what could not be stored. */
     public void tryAgain() {
-        keep(false);
+        house.save(draft, false);
         tell(Change.STANDING);
-    }
-
-    // The store and the review.
-
-    private void keep(boolean sameStep) {
-        if (standing instanceof Standing.ChangedElsewhere || standing instanceof Standing.Deleted) {
-            return; // the person has yet to choose; what is typed meanwhile waits here
-        }
-        String text = draft.toString();
-        ask(() -> sameStep ? store.saveOn(id(), text, stored.version()) : store.save(id(), text, stored.version()));
-    }
-
-    /** Whether the store has stored it. */
-    private boolean ask(java.util.function.Supplier<Outcome> call) {
-        try {
-            Outcome outcome = call.get();
-            if (outcome instanceof Outcome.Saved saved) {
-                stored = saved.draft();
-                standing = new Standing.Kept(stored.changed());
-                nameAsInDraft();
-                return true;
-            }
-            standing = outcome instanceof Outcome.Conflict c
-                    ? new Standing.ChangedElsewhere(c.version(), c.when())
-                    : new Standing.Deleted();
-        } catch (DataAccessException | TransactionException | IllegalArgumentException e) {
-            notKept(e);
-        }
-        return false;
-    }
-
-    private void notKept(RuntimeException e) {
-        standing = new Standing.NotKept(
-                e instanceof IllegalArgumentException ? String.valueOf(e.getMessage()) : "the store did not take it");
-    }
-
-    private void nameAsInDraft() {
-        String name = parsed(stored.json()).path("name").asText("");
-        if (!name.equals(stored.name())) {
-            store.rename(id(), name);
-        }
-    }
-
-    private void take(Draft now) {
-        stored = now;
-        draft = parsed(now.json());
-        standing = new Standing.Kept(now.changed());
-        endStep();
-        read();
-    }
-
-    private void read() {
-        Reading reading = PlanDoor.read(draft);
-        errors.clear();
-        for (PlanError e : reading.errors()) {
-            errors.putIfAbsent(e.pointer(), e.message());
-        }
-        current = reading.plan().isPresent();
-        reading.plan().ifPresent(plan -> review = reviewer.review(plan, Parts.ALL));
     }
 
     // Who hears of it.

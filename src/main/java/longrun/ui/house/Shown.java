@@ -57,6 +57,7 @@ public record Shown<Q extends Quantity>(Measure<Q> measure, String customary, St
             case "degF" -> "\u00b0F";
             case "degC" -> "\u00b0C";
             case "in w.c." -> "in. w.c.";
+            case "ft3" -> "ft\u00b3";
             case "in2" -> "sq in.";
             case "ach" -> "air changes an hour";
             default -> unit(system);

@@ -1,62 +1,14 @@
 package longrun.ui.house;
 
-import com.vaadin.flow.dom.Element;
-import java.util.Optional;
-import longrun.ui.frame.Dom;
-import longrun.ui.frame.Entry;
-
 /** Words, kept as typed. */
-public final class WordsField implements Field {
-
-    private final HouseDesk desk;
-    private final String pointer;
-    private final String help;
-    private final Entry entry;
-    private final Element element;
+public final class WordsField extends LineField {
 
     public WordsField(HouseDesk desk, String pointer, String label, String help) {
-        this.desk = desk;
-        this.pointer = pointer;
-        this.help = help;
-        String id = Field.id(pointer);
-        entry = new Entry(id, label, "in", typed -> desk.session().set(pointer, typed));
-        entry.getElement().setAttribute("data-at", pointer);
-        entry.getElement().addEventListener("blur", e -> desk.session().endStep());
-        Element name = Dom.text("label", "lab", label).setAttribute("for", id);
-        element = Dom.el("div", "fld", name, entry.getElement(), entry.said());
+        super(desk, pointer, label, help);
     }
 
     @Override
-    public void show(boolean write) {
-        String stored = desk.session().text(pointer);
-        if (write) {
-            entry.write(stored);
-        }
-        Optional<String> error = desk.session().error(pointer);
-        if (error.isPresent()) {
-            entry.wrong(error.get());
-        } else {
-            entry.understood(stored.isBlank() ? help : "");
-        }
-    }
-
-    @Override
-    public String pointer() {
-        return pointer;
-    }
-
-    @Override
-    public Element element() {
-        return element;
-    }
-
-    @Override
-    public Element target() {
-        return entry.getElement();
-    }
-
-    @Override
-    public Optional<Entry> entry() {
-        return Optional.of(entry);
+    void typed(String text) {
+        desk().session().set(pointer(), text);
     }
 }

@@ -16,16 +16,23 @@ final class DrawingPane {
 
     private static final String KEY = "(event.target.closest('[data-key]')||{dataset:{key:''}}).dataset.key";
 
+    /** Only the browser knows whether the drawing is wider than the window lets it be. */
+    private static final String WHETHER_IT_SLIDES =
+            "const look = () => this.parentElement?.classList.toggle('slides', this.scrollWidth > this.clientWidth + 1);"
+                    + " new ResizeObserver(look).observe(this);"
+                    + " new MutationObserver(look).observe(this, {childList: true}); look()";
+
     private final Element box = Dom.el("div", "pan-box")
             .setAttribute("tabindex", "0")
             .setAttribute("role", "region")
             .setAttribute("aria-label", "Drawing of the route");
-    private final Element slide = Dom.text("p", "q s", "Slide the drawing sideways.");
-    private final Element element = Dom.el("section", "part drawing", box, slide);
+    private final Element element =
+            Dom.el("section", "part drawing", box, Dom.text("p", "q s slide", "Slide the drawing sideways."));
     private @Nullable Review shown;
     private String shownKey = "";
 
     DrawingPane(Consumer<String> chosen) {
+        box.addAttachListener(e -> box.executeJs(WHETHER_IT_SLIDES));
         box.addEventListener("click", e -> {
                     String key = e.getEventData().getString(KEY);
                     if (!key.isEmpty()) {
@@ -57,6 +64,5 @@ final class DrawingPane {
         DrawingUnits lettered = units == UnitSystem.METRIC ? DrawingUnits.METRIC : DrawingUnits.CUSTOMARY;
         String svg = Schematic.svg(shown, inHand, lettered, Palette.SCREEN);
         box.setProperty("innerHTML", svg);
-        Dom.setClass(slide, "narrow", !svg.matches("(?s)<svg[^>]* width=\"([89]\\d\\d|\\d{4,})\".*"));
     }
 }
