@@ -187,14 +187,7 @@ final class HouseAnswer {
         if (chosen.isPresent() && chosen.get().isPresent()) {
             return chosen.get();
         }
-        // None chosen: the line that leaves the last regulator, where the house begins.
-        for (int i = review.piping().stages().size() - 1; i >= 0; i--) {
-            Stage stage = review.piping().stages().get(i);
-            if (!stage.sections().isEmpty()) {
-                return OptionalInt.of(stage.sections().get(0));
-            }
-        }
-        return review.piping().sectionCount() == 0 ? OptionalInt.empty() : OptionalInt.of(0);
+        return LineInHand.usual(review);
     }
 
     private void showLoad(Optional<Review> review, UnitSystem units) {

@@ -10,6 +10,7 @@ import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.UnitSystem;
 import longrun.ui.house.HouseDesk;
+import longrun.ui.house.LineInHand;
 import longrun.ui.house.Place;
 
 /** The pipe route: fittings, lines, what was found, the drawing, the row used. */
@@ -27,6 +28,7 @@ public final class RouteView implements Place, RouteRow.Hand {
             Dom.text("p", "lede start-note", "An entry waits to be mended; sizes and drawing are those before it.");
     private final Element element = Dom.el("div", "route-place");
     private int inHand;
+    private boolean opened;
     private final PressurePart pressure;
     private final TubingPanel tubing;
     private String followed = "";
@@ -89,11 +91,27 @@ public final class RouteView implements Place, RouteRow.Hand {
     /** The section in hand may have been chosen elsewhere, in the answer say. */
     private void follow(List<RouteLine> lines) {
         String wanted = desk.lineInHand().orElse("");
+        if (!opened && wanted.isEmpty()) {
+            desk.session()
+                    .review()
+                    .ifPresent(r -> LineInHand.usual(r)
+                            .ifPresent(i ->
+                                    inHand = at(lines, r.piping().section(i).id())));
+        }
+        opened = true;
         if (wanted.equals(followed)) {
             return;
         }
         followed = wanted;
         lines.stream().filter(l -> l.id().equals(wanted)).findFirst().ifPresent(l -> inHand = l.index());
+    }
+
+    private static int at(List<RouteLine> lines, String id) {
+        return lines.stream()
+                .filter(l -> l.id().equals(id))
+                .mapToInt(RouteLine::index)
+                .findFirst()
+                .orElse(0);
     }
 
     // What a person does.
