@@ -75,8 +75,8 @@ public final class InletPressureHigh {
                 InletPressureLow.EDITION,
                 Confidence.PRINT,
                 "Enter it from the rating plate, the propane line.",
-                Optional.of("What greatest inlet pressure does the rating plate of " + appliance.id()
-                        + " name for propane?"),
+                Optional.of("What greatest inlet pressure for propane stands on the rating plate of " + appliance.id()
+                        + "?"),
                 Optional.of(AskWhom.RATING_PLATE),
                 "/appliances/" + a + "/maxInlet");
     }

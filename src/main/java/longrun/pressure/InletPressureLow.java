@@ -188,7 +188,7 @@ public final class InletPressureLow {
                 Confidence.PRINT,
                 "Enter it from the rating plate, the propane line.",
                 Optional.of(
-                        "What least inlet pressure does the rating plate of " + appliance.id() + " name for propane?"),
+                        "What least inlet pressure for propane stands on the rating plate of " + appliance.id() + "?"),
                 Optional.of(AskWhom.RATING_PLATE),
                 "/appliances/" + a + "/minInlet");
     }

@@ -49,7 +49,7 @@ final class GasType implements Rule {
                 own,
                 hookup.place(),
                 "the gas {who} is made for is not entered",
-                Question.plate("Which gas does the rating plate of {who} name, and is there a conversion label?"),
+                Question.plate("Which gas stands on the rating plate of {who}, and is there a conversion label?"),
                 field);
     }
 }
