@@ -95,12 +95,14 @@ class SpokenAnswer extends HTMLElement {
 }
 customElements.define('spoken-answer', SpokenAnswer);
 
-// A changed figure fades in over 120 ms, and at once where less motion is asked for. A key ends the fade of the answer
-// before it: whoever types on waits for the next figure, not for the last.
+// A changed figure fades in over 120 ms, and at once where less motion is asked for. While key follows key it does not
+// fade either, and a key ends the fade before it: whoever types on waits for the next figure, not for the last.
 const still = matchMedia('(prefers-reduced-motion: reduce)');
 const fading = new Set();
+let typing = false;
+let keyAt = -1000;
 new MutationObserver((changes) => {
-  if (still.matches) return;
+  if (still.matches || typing) return;
   const figures = new Set();
   for (const c of changes) {
     const at = c.target.nodeType === Node.ELEMENT_NODE ? c.target : c.target.parentElement;
@@ -113,7 +115,12 @@ new MutationObserver((changes) => {
     fade.finished.then(() => fading.delete(fade), () => fading.delete(fade));
   }
 }).observe(document.body, { subtree: true, childList: true, characterData: true });
-document.addEventListener('keydown', () => { for (const fade of fading) fade.finish(); }, true);
+document.addEventListener('pointerdown', () => { typing = false; }, true);
+document.addEventListener('keydown', () => {
+  typing = performance.now() - keyAt < 500;
+  keyAt = performance.now();
+  for (const fade of fading) fade.finish();
+}, true);
 
 // Our own words when the program does not answer; what was typed stays in the browser.
 function watchConnection() {
