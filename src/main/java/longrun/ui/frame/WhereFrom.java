@@ -9,17 +9,25 @@ public final class WhereFrom {
 
     private final Element list = Dom.el("dl", "from");
     private final Element ask = Dom.button("ask", "where from?").setAttribute("aria-expanded", "false");
+    private final boolean printed;
     private List<Step> shown = List.of();
+    private boolean filled = true;
 
     /** One why: its heading, the answer, and a sum of terms where there is one. */
     public record Step(String title, String text, List<List<String>> sum) {}
 
-    public WhereFrom() {
-        this("from");
+    /** One that is printed with its page, folded up or not. */
+    public static WhereFrom printed(String id) {
+        return new WhereFrom(id, true);
     }
 
-    /** @param id of the answer in its page, where there are several */
+    /** @param id of the answer in its page */
     public WhereFrom(String id) {
+        this(id, false);
+    }
+
+    private WhereFrom(String id, boolean printed) {
+        this.printed = printed;
         list.setAttribute("id", id);
         ask.setAttribute("aria-controls", id);
         Dom.show(list, false);
@@ -38,6 +46,7 @@ public final class WhereFrom {
         Dom.show(list, open);
         ask.setAttribute("aria-expanded", String.valueOf(open));
         Dom.retext(ask, open ? "fold up" : "where from?");
+        fill();
     }
 
     public void show(List<Step> steps) {
@@ -47,8 +56,18 @@ public final class WhereFrom {
             return;
         }
         shown = steps;
+        filled = false;
+        fill();
+    }
+
+    /** Writes the answer once it is asked for: a page holds dozens, and each key may change them all. */
+    private void fill() {
+        if (filled || !printed && list.hasAttribute("hidden")) {
+            return;
+        }
+        filled = true;
         List<Element> whys = new ArrayList<>();
-        for (Step step : steps) {
+        for (Step step : shown) {
             whys.add(Dom.text("dt", "", step.title()));
             if (!step.text().isEmpty()) {
                 whys.add(Dom.text("dd", "", step.text()));

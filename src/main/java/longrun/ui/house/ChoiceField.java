@@ -17,6 +17,7 @@ public final class ChoiceField implements Field {
     private final Supplier<Map<String, String>> choices;
     private final Element select;
     private final Element said;
+    private final PendingChoice pending;
     private final Element element;
     private Map<String, String> shown = Map.of();
 
@@ -35,14 +36,14 @@ public final class ChoiceField implements Field {
         select = Dom.el("select", "in").setAttribute("id", id).setAttribute("aria-describedby", id + "-said");
         select.addEventListener("change", e -> chosen(e.getEventData().getString("element.value")))
                 .addEventData("element.value");
-        PendingChoice.remember(select);
+        pending = new PendingChoice(select);
         Element name = Dom.text("label", "lab", label).setAttribute("for", id);
         element = Dom.el("div", "fld", name, select, said);
     }
 
     /** Takes a choice as the browser tells it. */
     public void chosen(String value) {
-        PendingChoice.heard(select, value);
+        pending.heard(value);
         if (value.isEmpty()) {
             desk.session().remove(pointer);
         } else {
@@ -57,13 +58,14 @@ public final class ChoiceField implements Field {
         now.put("", unknown);
         now.putAll(choices.get());
         now.putIfAbsent(stored, stored);
-        if (!now.equals(shown)) {
+        boolean newList = !now.equals(shown);
+        if (newList) {
             shown = now;
             select.removeAllChildren();
             now.forEach((value, words) ->
                     select.appendChild(Dom.text("option", "", words).setAttribute("value", value)));
         }
-        PendingChoice.show(select, stored);
+        pending.show(stored, newList);
         Optional<String> error = desk.session().error(pointer);
         Dom.retext(said, error.orElse(""));
         Dom.setClass(said, "bad", error.isPresent());

@@ -22,7 +22,7 @@ final class AnswerPanel {
     private final Slot share = new Slot("Share used");
     private final Slot row = new Slot("Row");
     private final Slot carries = new Slot("Carries");
-    private final WhereFrom from = new WhereFrom();
+    private final WhereFrom from = WhereFrom.printed("from");
     private final Element findings = Dom.el("div", "finds");
     private String handShown = "";
     private List<Finding> findingsShown = List.of();

@@ -194,6 +194,7 @@ class HousePageTest extends OpenHouses {
         HouseView page = open("appliances");
         appliances(page).add("range");
         page.session().set("/appliances/0/input", "65,000 Btu/h");
+        page.panel().loadSlot().whereFrom().open(true);
         assertThat(Shown.text(page.panel().loadSlot().whereFrom().list()))
                 .contains("2018 International Fuel Gas Code, 402.2", "65,000 Btu/h");
     }

@@ -11,6 +11,7 @@ import longrun.ui.frame.PendingChoice;
 final class Choice {
 
     private final Element select;
+    private final PendingChoice pending;
     private final Consumer<String> chosen;
     private Map<String, String> shown = Map.of();
 
@@ -19,7 +20,7 @@ final class Choice {
         select = Dom.el("select", "in").setAttribute("id", id).setAttribute("aria-label", label);
         select.addEventListener("change", e -> choose(e.getEventData().getString("element.value")))
                 .addEventData("element.value");
-        PendingChoice.remember(select);
+        pending = new PendingChoice(select);
     }
 
     Element element() {
@@ -28,7 +29,7 @@ final class Choice {
 
     /** As the browser tells it. */
     void choose(String value) {
-        PendingChoice.heard(select, value);
+        pending.heard(value);
         chosen.accept(value);
     }
 
@@ -40,7 +41,8 @@ final class Choice {
     void show(Map<String, String> options, String value) {
         Map<String, String> now = new java.util.LinkedHashMap<>(options);
         now.putIfAbsent(value, value);
-        if (!List.copyOf(now.keySet()).equals(List.copyOf(shown.keySet()))) {
+        boolean newList = !List.copyOf(now.keySet()).equals(List.copyOf(shown.keySet()));
+        if (newList) {
             select.removeAllChildren();
             now.forEach((key, words) ->
                     select.appendChild(Dom.text("option", "", words).setAttribute("value", key)));
@@ -52,6 +54,6 @@ final class Choice {
             }
         }
         shown = now;
-        PendingChoice.show(select, value);
+        pending.show(value, newList);
     }
 }

@@ -26,6 +26,7 @@ final class RouteTools {
     private final Choice table;
     private final Element tableBox;
     private final Element rough;
+    private boolean ticked;
     private final Entry reserve;
     private final Element reserveBox;
     private final Element remove = Dom.button("ask", "Remove this line");
@@ -40,6 +41,7 @@ final class RouteTools {
         table = new Choice("table-" + index, "Sized by", v -> hand.put(index, "table", v));
         tableBox = label("Sized by", table);
         rough = Dom.el("input", "").setAttribute("type", "checkbox").setAttribute("id", "rough-" + index);
+        rough.addAttachListener(e -> rough.executeJs("this.checked = $0", ticked));
         rough.addEventListener("change", e -> hand.rough(index, e.getEventData().getBoolean("element.checked")))
                 .addEventData("element.checked");
         reserve = new Entry(
@@ -111,7 +113,10 @@ final class RouteTools {
         chosen.show(sizes(session, l, "as the table says"), l.chosenSize());
         installed.show(sizes(session, l, "none yet"), l.installedSize());
         showTable(session, l);
-        rough.executeJs("this.checked = $0", l.rough());
+        if (l.rough() != ticked) {
+            ticked = l.rough();
+            rough.executeJs("this.checked = $0", ticked);
+        }
         Dom.retext(remove, "Remove line " + l.id());
         Dom.show(reserveBox, l.feeds().equals(RouteDraft.CAP));
         if (write) {
