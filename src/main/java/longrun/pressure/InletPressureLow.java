@@ -125,12 +125,17 @@ public final class InletPressureLow {
      */
     static String remedy(String regulator, SettingWindow window, String otherwise) {
         if (window.isEmpty()) {
-            return "No setting of " + regulator + " serves both: "
-                    + window.lowestFor().orElseThrow() + " asks for no less than "
-                    + Words.inWc(window.lowestInWc().orElseThrow()) + ", "
-                    + window.highestFor().orElseThrow() + " for no more than "
-                    + Words.inWc(window.highestInWc().orElseThrow())
-                    + ". Larger pipe, a regulator that falls less, or a line regulator for one of them mends it.";
+            String low = window.lowestFor().orElseThrow();
+            String high = window.highestFor().orElseThrow();
+            String least = Words.inWc(window.lowestInWc().orElseThrow());
+            String most = Words.inWc(window.highestInWc().orElseThrow());
+            return low.equals(high)
+                    ? "No setting of " + regulator + " suits " + low + ": it asks for no less than " + least
+                            + " and no more than " + most + " at once. Larger pipe or a regulator that falls and"
+                            + " locks up by less mends it"
+                    : "No setting of " + regulator + " serves both: " + low + " asks for no less than " + least + ", "
+                            + high + " for no more than " + most + " at once. Larger pipe, a regulator that falls less,"
+                            + " or a line regulator for one of them mends it";
         }
         String bounds = bounds(window);
         return bounds.isEmpty()

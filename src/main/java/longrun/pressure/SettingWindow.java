@@ -24,6 +24,14 @@ public record SettingWindow(
         Optional<String> highestFor,
         boolean complete) {
 
+    /** Whether a setting, in in. w.c., lies within both bounds; false where one is not known. */
+    public boolean admits(double settingInWc) {
+        return lowestInWc.isPresent()
+                && highestInWc.isPresent()
+                && settingInWc >= lowestInWc.getAsDouble()
+                && settingInWc <= highestInWc.getAsDouble();
+    }
+
     /** Whether no setting will do: the two outlets named quarrel. */
     public boolean isEmpty() {
         return lowestInWc.isPresent()

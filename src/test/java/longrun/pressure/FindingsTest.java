@@ -42,12 +42,12 @@ class FindingsTest {
     }
 
     @Test
-    void twoLabelsThatNoSettingServesAreNamed() {
+    void aLabelThatNoSettingSuitsIsNamedOnce() {
         Finding f = only(InletPressureLow.of(pressures(RIGHT.replace("9.5 in w.c.", "11 in w.c."))));
         assertThat(f.remedy())
                 .startsWith(
-                        "No setting of L serves both: heater asks for no less than 12.09 in. w.c., heater for no more"
-                                + " than 11.3 in. w.c.");
+                        "No setting of L suits heater: it asks for no less than 12.09 in. w.c. and no more than 11.3 in."
+                                + " w.c. at once.");
     }
 
     @Test

@@ -53,6 +53,11 @@ public final class History<D> {
         return step(after, before);
     }
 
+    /** The draft before the last step, which stays what it is; empty at the beginning. */
+    public Optional<D> before() {
+        return Optional.ofNullable(before.peek());
+    }
+
     public boolean canUndo() {
         return !before.isEmpty();
     }

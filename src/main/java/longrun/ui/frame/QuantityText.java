@@ -19,7 +19,7 @@ import longrun.quantity.Unit;
  */
 public record QuantityText<Q extends Quantity>(Measure<Q> measure, Unit unit, Function<Q, String> shown) {
 
-    private static final Pattern BARE = Pattern.compile("\\s*[0-9.][0-9.,/\\- ]*");
+    private static final Pattern BARE = Pattern.compile("\\s*-?[0-9.][0-9.,/\\- ]*");
 
     /** What the plan holds for what was typed. */
     public String stored(String typed) {

@@ -31,6 +31,10 @@ public final class Scale<T> extends Component {
 
     public Scale(String group, String labelledBy, Iterable<T> all, Function<T, Choice> choice, Consumer<T> chosen) {
         getElement().setAttribute("role", "radiogroup").setAttribute("aria-labelledby", labelledBy);
+        // A place gone back to is made anew in the browser, without its mark.
+        getElement()
+                .addAttachListener(
+                        e -> radios.forEach((each, radio) -> radio.executeJs("this.checked = $0", each.equals(value))));
         for (T each : all) {
             add(group, each, choice.apply(each), chosen);
         }

@@ -8,6 +8,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import longrun.ui.frame.Dom;
+import org.jspecify.annotations.Nullable;
 
 /** A question of a few answers, all in sight; not knowing is one of them. */
 public final class AnswerField implements Field {
@@ -16,6 +17,7 @@ public final class AnswerField implements Field {
     private final String pointer;
     private final Element group;
     private final Map<JsonNode, Element> radios = new LinkedHashMap<>();
+    private @Nullable JsonNode standing;
 
     private AnswerField(HouseDesk desk, String pointer, String label, Map<JsonNode, String> answers) {
         this.desk = desk;
@@ -29,6 +31,8 @@ public final class AnswerField implements Field {
             radios.put(value, radio);
         });
         group = Dom.el("fieldset", "fld", Dom.text("legend", "lab", label), row).setAttribute("id", id);
+        // A place gone back to is made anew in the browser, without its marks.
+        group.addAttachListener(e -> mark());
     }
 
     public static AnswerField yesNo(HouseDesk desk, String pointer, String label) {
@@ -48,6 +52,7 @@ public final class AnswerField implements Field {
     }
 
     public void chosen(JsonNode value) {
+        standing = null; // the browser has moved its mark already
         if (value.isMissingNode()) {
             desk.session().remove(pointer);
         } else if (value.isBoolean()) {
@@ -61,8 +66,15 @@ public final class AnswerField implements Field {
     public void show(boolean write) {
         JsonNode stored = desk.session().at(pointer);
         JsonNode now = stored.isNull() ? MissingNode.getInstance() : stored;
+        if (!now.equals(standing)) {
+            standing = now;
+            mark();
+        }
+    }
+
+    private void mark() {
         radios.forEach((value, radio) -> {
-            boolean on = value.equals(now);
+            boolean on = value.equals(standing);
             radio.executeJs("this.checked = $0", on);
             radio.setAttribute("data-chosen", on);
         });

@@ -145,12 +145,15 @@ final class FindingsPlace implements Place {
     private static Map<String, List<Finding>> byWhom(List<Finding> open) {
         Map<String, List<Finding>> out = new LinkedHashMap<>();
         Map<AskWhom, List<Finding>> asked = QuestionsByWhom.of(open);
-        asked.forEach((whom, all) -> out.put(QuestionsByWhom.heading(whom), all));
         List<Finding> others =
                 open.stream().filter(f -> f.severity() != Severity.NOTE).toList();
         if (!others.isEmpty()) {
-            out.put("No question: to be mended", others);
+            out.put("To be mended", others);
         }
+        asked.forEach((whom, all) -> out.put(
+                QuestionsByWhom.heading(whom),
+                all.stream().filter(f -> !others.contains(f)).toList()));
+        out.values().removeIf(List::isEmpty);
         return out;
     }
 

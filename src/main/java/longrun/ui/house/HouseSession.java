@@ -2,6 +2,7 @@ package longrun.ui.house;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.BooleanNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
@@ -120,6 +121,20 @@ public final class HouseSession {
         return last.isCurrent();
     }
 
+    /** Whether a line of the route stands as it did when the review was made; then its figures still are its own. */
+    public boolean isLineAsReviewed(String id) {
+        return line(draft, id).equals(line(last.reviewed(), id));
+    }
+
+    private static JsonNode line(ObjectNode d, String id) {
+        for (JsonNode s : d.path("sections")) {
+            if (s.path("id").asText().equals(id)) {
+                return s;
+            }
+        }
+        return MissingNode.getInstance();
+    }
+
     /** The open findings of the last review; what has been answered is left out. */
     public List<Finding> findings() {
         return review().stream()
@@ -191,6 +206,9 @@ public final class HouseSession {
         ObjectNode next = draft.deepCopy();
         change.accept(next);
         lastPlace = place;
+        if (!sameStep) {
+            last.settle();
+        }
         if (next.equals(draft) && house.isKept()) {
             return;
         }

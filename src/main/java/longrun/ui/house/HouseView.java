@@ -66,11 +66,15 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
             }
             begin(opened.get());
         }
+        PlaceKind before = here;
         here = PlaceKind.ofSlug(event.getRouteParameters().get("place").orElse(PlaceKind.HOUSE.slug()));
         Dom.retext(heading, here.title());
         Dom.retext(lede, here.lede());
         placeHolder.removeAllChildren();
         placeHolder.appendChild(place().element());
+        if (here != before) {
+            getElement().executeJs("scrollTo(0, 0)");
+        }
         show(true);
     }
 

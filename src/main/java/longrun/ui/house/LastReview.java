@@ -1,5 +1,6 @@
 package longrun.ui.house;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -18,13 +19,24 @@ final class LastReview {
     private final Reviewer reviewer;
     private final Map<String, String> errors = new LinkedHashMap<>();
     private @Nullable Review review;
+    private @Nullable Review settled;
+    private ObjectNode reviewed = JsonNodeFactory.instance.objectNode();
+    private ObjectNode settledOn = reviewed;
     private boolean current;
 
     LastReview(Reviewer reviewer) {
         this.reviewer = reviewer;
     }
 
-    /** Reads a draft; where it cannot be read, the review before it stays. */
+    /** A new step begins: what has come of the draft so far is no half-typed number. */
+    void settle() {
+        if (current) {
+            settled = review;
+            settledOn = reviewed;
+        }
+    }
+
+    /** Reads a draft; where it cannot be read, the review before the step stands. */
     void read(ObjectNode draft) {
         Reading reading = PlanDoor.read(draft);
         errors.clear();
@@ -32,7 +44,13 @@ final class LastReview {
             errors.putIfAbsent(e.pointer(), e.message());
         }
         current = reading.plan().isPresent();
-        reading.plan().ifPresent(plan -> review = reviewer.review(plan, Parts.ALL));
+        if (current) {
+            review = reviewer.review(reading.plan().orElseThrow(), Parts.ALL);
+            reviewed = draft;
+        } else if (settled != null) {
+            review = settled;
+            reviewed = settledOn;
+        }
     }
 
     /** What is wrong, by pointer: what to write instead. */
@@ -42,6 +60,11 @@ final class LastReview {
 
     Optional<Review> review() {
         return Optional.ofNullable(review);
+    }
+
+    /** The draft the review is of. */
+    ObjectNode reviewed() {
+        return reviewed;
     }
 
     boolean isCurrent() {

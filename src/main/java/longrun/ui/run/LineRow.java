@@ -58,7 +58,8 @@ final class LineRow {
         input = entry("input", "Line " + letter + ", input in Btu/h", "in r", hand, Line.Column.INPUT);
         name.getElement()
                 .setAttribute(
-                        "placeholder", index == 0 ? "what does the first line feed?" : "what does the next line feed?");
+                        "placeholder",
+                        index == 0 ? "to the first branch, or what it feeds" : "what does the next line feed?");
         inputCell = Dom.el("td", "ent inp", input.getElement(), of);
         leaves.setAttribute("id", "leaves-" + index);
         leaves.addEventListener(
@@ -232,7 +233,7 @@ final class LineRow {
         used.show(cell.map(c -> OptionalLong.of(Math.round(c.sharePercent()))).orElse(OptionalLong.empty()));
         size.show(
                 cell.map(RunAnswer.Sized::size)
-                        .orElse(answer.map(a -> word(a.status(), unsized)).orElse("")),
+                        .orElse(answer.map(a -> word(a.status(), unsized)).orElse(unsized)),
                 cell.isPresent(),
                 cell.flatMap(RunAnswer.Sized::od).map(od -> "(" + od + " OD)").orElse(""));
     }

@@ -98,7 +98,7 @@ final class LinesTable {
             Optional<RunAnswer.LineAnswer> own = i < lines.size()
                     ? Optional.ofNullable(answer.lines().get(lines.get(i).id()))
                     : Optional.empty();
-            rows.get(i).answer(own, units, unsized);
+            rows.get(i).answer(own, units, i < lines.size() ? unsized : "");
         }
     }
 

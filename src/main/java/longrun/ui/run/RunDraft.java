@@ -89,6 +89,11 @@ final class RunDraft {
         return lines;
     }
 
+    /** Whether another draft asks for the same material from the same start: then its sizes may stand under these. */
+    boolean isAskedLike(RunDraft other) {
+        return pipe() == other.pipe() && start() == other.start();
+    }
+
     /** The place in the lines that a pointer of a finding or an error means. */
     Optional<Integer> lineAt(String pointer) {
         String[] steps = pointer.split("/", -1);

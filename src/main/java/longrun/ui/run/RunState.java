@@ -33,7 +33,10 @@ record RunState(String words, String because, String unsized, int mustFix, int q
         if (!wrong.isEmpty()) {
             return new RunState(
                     "Waiting for an entry",
-                    "Not understood: " + String.join("; ", wrong) + ". What is shown is the answer before it.",
+                    "Not understood: " + String.join("; ", wrong) + ". "
+                            + (answer.lines().isEmpty()
+                                    ? "Nothing is sized until it is mended."
+                                    : "What is shown is the answer before it."),
                     "waiting",
                     mustFix,
                     questions);
@@ -66,7 +69,24 @@ record RunState(String words, String because, String unsized, int mustFix, int q
                     mustFix,
                     questions);
         }
-        return new RunState(SIZED, assumed(draft.allowance(), draft.pipe()), "sized", mustFix, questions);
+        return new RunState(
+                SIZED, assumed(draft.allowance(), draft.pipe()) + together(lines), "sized", mustFix, questions);
+    }
+
+    /** Pipe that two lines share carries both; it must be a line of its own, or it is sized too small. */
+    private static String together(List<Line> lines) {
+        for (String regulator : List.of(Start.FIRST, Start.LINE_REGULATOR)) {
+            List<String> leave = lines.stream()
+                    .filter(l -> l.from().equals(regulator))
+                    .map(Line::id)
+                    .toList();
+            if (leave.size() > 1) {
+                return " Lines " + String.join(", ", leave.subList(0, leave.size() - 1)) + " and "
+                        + leave.get(leave.size() - 1)
+                        + " each leave the regulator. If they share any pipe, enter the shared piece as a line before them.";
+            }
+        }
+        return "";
     }
 
     private static String assumed(Allowance allowance, Pipe pipe) {
@@ -75,8 +95,8 @@ record RunState(String words, String because, String unsized, int mustFix, int q
             case FIFTH -> "A fifth is added for fittings, whatever they come to.";
             case COUNTED ->
                 pipe == Pipe.CSST
-                        ? "Turns are not described; a fifth is added for them. Take the maker\u2019s table where the brand is known."
-                        : "Turns are not described; a fifth is added for them.";
+                        ? "Tees are counted; for turns, not described here, a fifth is added. Take the maker\u2019s table where the brand is known."
+                        : "Tees are counted; for turns, not described here, a fifth is added.";
         };
     }
 

@@ -44,6 +44,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     private UnitSystem units = UnitSystem.CUSTOMARY;
     private transient List<String> wrong = List.of();
     private int inHand;
+    private final Element notSized = Dom.text("p", "not-sized", ""); // on paper only
     private boolean begun;
 
     public RunView(Sizer sizer, BecomesHouse houses) {
@@ -67,6 +68,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         offer.appendChild(Dom.text("span", "q", "Nothing is typed yet."), demo);
         work().appendChild(
                         otherWindow.element(),
+                        notSized,
                         section(
                                 "where",
                                 "Where the pressure starts",
@@ -279,11 +281,14 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         lines.mark(draft, inHand);
         Sizer.Result now = sizer.size(draft.plan());
         wrong = WrongEntries.show(draft, lines, now.errors());
-        if (wrong.isEmpty()) {
-            answers.clear();
-            answers.putAll(now.others());
-            answers.put(draft.allowance(), now.answer());
-        }
+        // While an entry is not understood, the answer to what stood there before it; a half-typed number is no entry.
+        Optional<RunDraft> answered =
+                wrong.isEmpty() ? Optional.of(draft) : history.before().filter(d -> d.isAskedLike(draft));
+        Sizer.Result shown =
+                wrong.isEmpty() ? now : answered.map(d -> sizer.size(d.plan())).orElse(Sizer.Result.NONE);
+        answers.clear();
+        answers.putAll(shown.others());
+        answered.ifPresent(d -> answers.put(d.allowance(), shown.answer()));
         panel.findings(shown().findings(), draft);
         showHand();
         showState();
@@ -297,6 +302,8 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         RunDraft draft = draft();
         RunState state = RunState.of(draft, shown(), wrong, inHand);
         lines.answer(draft, shown(), units, state.unsized());
+        Dom.show(notSized, !state.words().equals(RunState.SIZED));
+        Dom.retext(notSized, "Not sized. " + state.words() + ". " + state.because());
         panel.state(state.words(), state.because());
         panel.show(inHandLine(), inHandAnswer(), draft.pipe(), units, state.unsized());
         foot().show(

@@ -16,7 +16,9 @@ interface Sizer {
      * @param others what the other positions of the fitting switch would give
      * @param errors empty where there is an answer
      */
-    record Result(RunAnswer answer, Map<Allowance, RunAnswer> others, List<EntryError> errors) {}
+    record Result(RunAnswer answer, Map<Allowance, RunAnswer> others, List<EntryError> errors) {
+        static final Result NONE = new Result(RunAnswer.NOTHING, Map.of(), List.of());
+    }
 
     Result size(ObjectNode plan);
 }

@@ -136,6 +136,7 @@ class HousePageTest extends OpenHouses {
         HouseView page = open("appliances");
         appliances(page).add("range");
         page.session().set("/appliances/0/input", "65,000 Btu/h");
+        page.session().endStep();
         page.session().set("/appliances/0/input", "65,000 elephants");
         assertThat(entry(appliances(page).fields(), "/appliances/0/input").isWrong())
                 .isTrue();

@@ -109,6 +109,36 @@ class RunViewTest {
     }
 
     @Test
+    void aHalfTypedLengthIsNoEntryTheAnswerBeforeItStaysShown() {
+        twoLines();
+        type(1, Line.Column.LENGTH, "5");
+        type(1, Line.Column.LENGTH, "5 ftt");
+        assertThat(sizeOf(1)).isEqualTo("3/4");
+        assertThat(Shown.text(view.lines().row(1).element())).contains("86 %");
+    }
+
+    @Test
+    void anotherMaterialIsNeverGivenTheSizesOfTheOneBefore() {
+        twoLines();
+        type(1, Line.Column.LENGTH, "abc");
+        view.choose(Pipe.CSST);
+        assertThat(sizeOf(1)).isEqualTo("waiting");
+        assertThat(view.panel().stateShown()).contains("Nothing is sized until it is mended");
+        assertThat(page()).doesNotContain("231,000");
+    }
+
+    @Test
+    void twoLinesThatLeaveTheRegulatorAskWhetherTheyShareAPiece() {
+        type(0, Line.Column.NAME, "water heater");
+        type(0, Line.Column.LENGTH, "30");
+        type(0, Line.Column.INPUT, "199,000");
+        type(1, Line.Column.NAME, "range");
+        type(1, Line.Column.LENGTH, "14");
+        type(1, Line.Column.INPUT, "65000");
+        assertThat(view.panel().stateShown()).contains("Lines A and B each leave the regulator");
+    }
+
+    @Test
     void aMissingInputIsUnknownAndNeverZero() {
         twoLines();
         type(1, Line.Column.INPUT, "");

@@ -21,7 +21,7 @@ import longrun.ui.frame.UnitSystem;
 final class LegsText {
 
     private static final Pattern LEG = Pattern.compile("(?i)\\s*([a-z]+)?\\.?\\s*(.*?)\\s*");
-    private static final Pattern BARE = Pattern.compile("[0-9.][0-9.,/\\- ]*");
+    private static final Pattern BARE = Pattern.compile("-?[0-9.][0-9.,/\\- ]*");
     private static final Pattern PARTED = Pattern.compile("\\s*(?:;|,(?!\\d))\\s*");
     private static final Map<String, String> SHORT = java.util.Arrays.stream(Direction.values())
             .collect(Collectors.toMap(

@@ -100,7 +100,7 @@ final class PressurePane {
         keys = now.toString();
         slots.removeAllChildren();
         List<FigureSlot> made = new ArrayList<>();
-        made.add(new FigureSlot(desk, "setting", "Setting of " + stage.id()));
+        made.add(new FigureSlot(desk, "setting", "Set " + stage.id() + " to"));
         for (int k = 0; k < appliances.size(); k++) {
             made.add(new FigureSlot(desk, "inlet-" + k, names.get(k) + ", at its inlet"));
         }
@@ -113,10 +113,28 @@ final class PressurePane {
         SettingWindow window = review.pressures().window(regulator);
         RegulatorOrigins origins = new RegulatorOrigins(review.pressures());
         Origin from = origins.window(regulator);
+        boolean both = window.lowestInWc().isPresent() && window.highestInWc().isPresent() && !window.isEmpty();
         slot.show(
-                pressure(line.settingInWc()),
-                asks(review, window, from.value()) + " ",
+                both ? range(window) : pressure(line.settingInWc()),
+                asks(review, window, from.value()) + (both ? entered(line, window) : "") + " ",
                 List.of(origins.setting(regulator), from));
+    }
+
+    private String range(SettingWindow window) {
+        String low = pressure(window.lowestInWc());
+        String high = pressure(window.highestInWc());
+        String unit = high.substring(high.indexOf(' ') + 1);
+        return (low.endsWith(unit)
+                        ? low.substring(0, low.length() - unit.length()).strip()
+                        : low) + " to " + high;
+    }
+
+    private String entered(RegulatorPressure line, SettingWindow window) {
+        if (line.settingInWc().isEmpty()) {
+            return "";
+        }
+        boolean within = window.admits(line.settingInWc().getAsDouble());
+        return " Entered: " + pressure(line.settingInWc()) + (within ? ", which is within." : ", which is not within.");
     }
 
     private static String asks(Review review, SettingWindow window, String bounds) {
@@ -124,6 +142,9 @@ final class PressurePane {
         Optional<String> high = window.highestFor().map(id -> Names.of(review.plan(), id));
         if (low.isEmpty() && high.isEmpty()) {
             return "What to ask the supplier for is not known: no label behind it is entered.";
+        }
+        if (window.isEmpty() && low.equals(high)) {
+            return "No setting suits " + low.orElseThrow() + ": it would take " + bounds + ", at once.";
         }
         if (window.isEmpty()) {
             return "No setting serves both " + low.orElseThrow() + " and " + high.orElseThrow() + ": it would take "

@@ -224,8 +224,23 @@ final class RouteDraft {
         } else {
             s.put(entry, value);
         }
+        if (entry.equals("material") || entry.equals("setting")) {
+            spread(draft, s.path("id").asText(), entry, value);
+        }
         if (entry.equals("material") && !TubingDraft.isTubing(value)) {
             s.remove("table"); // a maker's table is for corrugated tubing
+        }
+    }
+
+    /** The lines beyond that say nothing of their own take the same; what is entered already stays. */
+    private static void spread(ObjectNode draft, String id, String entry, String value) {
+        for (JsonNode beyond : draft.path("sections")) {
+            if (beyond.path("from").asText("").equals(id)
+                    && beyond.path(entry).asText("").isBlank()
+                    && !value.isBlank()) {
+                ((ObjectNode) beyond).put(entry, value);
+                spread(draft, beyond.path("id").asText(), entry, value);
+            }
         }
     }
 

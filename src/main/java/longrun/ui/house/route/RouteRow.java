@@ -218,13 +218,13 @@ final class RouteRow {
     }
 
     /** What came of it. */
-    void answer(Optional<RouteAnswer> answer, UnitSystem units) {
+    void answer(Optional<RouteAnswer> answer, UnitSystem units, String none) {
         OptionalDouble btuh = answer.map(RouteAnswer::loadBtuh).orElse(OptionalDouble.empty());
         Dom.retext(load, btuh.isPresent() ? units.heat(HeatRate.ofBtuh(btuh.getAsDouble())) : "");
         OptionalInt percent = answer.map(RouteAnswer::share).orElse(OptionalInt.empty());
         used.show(percent.isPresent() ? OptionalLong.of(percent.getAsInt()) : OptionalLong.empty());
         size.show(
-                answer.map(RouteAnswer::sizeWords).orElse(""),
+                answer.map(RouteAnswer::sizeWords).orElse(none),
                 answer.flatMap(a -> a.size().size()).isPresent(),
                 answer.map(RouteAnswer::sizeNote).orElse(""));
     }

@@ -70,7 +70,13 @@ final class RouteTable {
             Optional<RouteLine> line = i < lines.size() ? Optional.of(lines.get(i)) : Optional.empty();
             rows.get(i).spare(i > lines.size());
             rows.get(i).show(session, line, i > lines.size() ? "" : next, write, units);
-            rows.get(i).answer(line.flatMap(l -> RouteAnswer.of(session.review(), l.id())), units);
+            boolean waits = !session.isCurrent()
+                    && line.map(l -> !session.isLineAsReviewed(l.id())).orElse(false);
+            rows.get(i)
+                    .answer(
+                            line.filter(l -> !waits).flatMap(l -> RouteAnswer.of(session.review(), l.id())),
+                            units,
+                            waits ? "waiting" : "");
         }
     }
 

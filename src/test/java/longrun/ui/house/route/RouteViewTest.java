@@ -118,13 +118,14 @@ class RouteViewTest extends OpenRoutes {
     }
 
     @Test
-    void wrongLegsAreSaidBesideThemAndTheLastSizesStay() {
+    void wrongLegsAreSaidBesideThemAndTheLineWaitsForItsSize() {
         open(HOUSE);
         typeThreeLines();
         view.legs(1, "north 8, sideways 3");
         assertThat(row(1).legs().isWrong()).isTrue();
         assertThat(desk.session().text("/sections/1/legs/1")).isEqualTo("sideways 3 ft");
-        assertThat(row(1).sizeShown()).isEqualTo("3/4");
+        assertThat(row(1).sizeShown()).isEqualTo("waiting");
+        assertThat(row(0).sizeShown()).isEqualTo("1");
         view.legs(1, "north 8, down 3");
         assertThat(row(1).legs().isWrong()).isFalse();
     }
