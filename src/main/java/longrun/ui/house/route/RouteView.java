@@ -16,6 +16,10 @@ import longrun.ui.house.Place;
 /** The pipe route: fittings, lines, what was found, the drawing, the row used. */
 public final class RouteView implements Place, RouteRow.Hand {
 
+    /** Sizes answer each key; what is large to draw follows when the keys rest. */
+    private static final String WHEN_STILL = "clearTimeout(this.still); this.still = setTimeout(() =>"
+            + " this.dispatchEvent(new CustomEvent('still')), 250)";
+
     private final HouseDesk desk;
     private final FittingSwitch fittings;
     private final RouteTable table;
@@ -27,6 +31,7 @@ public final class RouteView implements Place, RouteRow.Hand {
     private final Element stale =
             Dom.text("p", "lede start-note", "An entry waits to be mended; sizes and drawing are those before it.");
     private final Element element = Dom.el("div", "route-place");
+    private boolean typing;
     private int inHand;
     private boolean opened;
     private final PressurePart pressure;
@@ -56,6 +61,7 @@ public final class RouteView implements Place, RouteRow.Hand {
                 tubing.element(),
                 findings.element());
         element.appendChild(fittings.element(), lines, drawing.element(), row.element(), pressure.element());
+        element.addEventListener("still", e -> show(false));
     }
 
     @Override
@@ -80,10 +86,14 @@ public final class RouteView implements Place, RouteRow.Hand {
         table.mark(inHand);
         fittings.show(desk.session().text("/fittingAllowance"), answer, units);
         findings.show();
-        drawing.show(review, id, units);
         row.show(answer, units);
-        pressure.show(answer, write);
-        tubing.show(write);
+        if (typing) {
+            element.executeJs(WHEN_STILL);
+        } else {
+            drawing.show(review, id, units);
+            pressure.show(answer, write);
+            tubing.show(write);
+        }
         Dom.show(noRegulator, desk.session().at("/regulators").isEmpty());
         Dom.show(stale, !desk.session().isCurrent() && review.isPresent());
     }
@@ -149,7 +159,9 @@ public final class RouteView implements Place, RouteRow.Hand {
     public void legs(int index, String typed) {
         begun(index);
         List<String> legs = LegsText.stored(typed, desk.units());
+        typing = true;
         desk.session().type("/sections/" + index + "/legs", d -> RouteDraft.legs(d, index, legs));
+        typing = false;
     }
 
     @Override

@@ -67,6 +67,7 @@ class RouteViewTest extends OpenRoutes {
     void pressureAtEachInletStandsUnderTheRow() {
         open(HOUSE);
         typeThreeLines();
+        view.show(false); // the keys rest
         assertThat(view.pressure().pane().plotShown()).contains("<svg");
         assertThat(view.pressure().pane().figuresShown())
                 .hasSizeGreaterThanOrEqualTo(2)
