@@ -49,7 +49,7 @@ public final class HouseSession {
         house = new StoredHouse(store, stored);
         last = new LastReview(reviewer);
         draft = house.draft();
-        last.read(draft);
+        last.read(draft, false);
     }
 
     /** Opens a house; empty where there is none. */
@@ -201,6 +201,11 @@ public final class HouseSession {
         lastPlace = "";
     }
 
+    /** The keys rest: what cannot be read now is no entry on its way. */
+    public void rest() {
+        last.fallBack();
+    }
+
     private void take(String place, Consumer<ObjectNode> change, Change what) {
         boolean sameStep = !place.isEmpty() && place.equals(lastPlace);
         ObjectNode next = draft.deepCopy();
@@ -214,7 +219,7 @@ public final class HouseSession {
         }
         draft = next;
         house.save(draft, sameStep);
-        last.read(draft);
+        last.read(draft, place.endsWith("/legs"));
         tell(what);
     }
 
@@ -242,7 +247,7 @@ public final class HouseSession {
     private void takeStored() {
         draft = house.draft();
         endStep();
-        last.read(draft);
+        last.read(draft, false);
     }
 
     // Two tabs.

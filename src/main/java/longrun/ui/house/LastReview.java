@@ -33,11 +33,26 @@ final class LastReview {
         if (current) {
             settled = review;
             settledOn = reviewed;
+        } else {
+            fallBack();
         }
     }
 
-    /** Reads a draft; where it cannot be read, the review before the step stands. */
-    void read(ObjectNode draft) {
+    /** Goes back from what was made of a half-typed entry to the review before the step. */
+    void fallBack() {
+        if (!current && settled != null) {
+            review = settled;
+            reviewed = settledOn;
+        }
+    }
+
+    /**
+     * Reads a draft; where it cannot be read, the review before the step stands.
+     *
+     * @param onItsWay whether the entry is often unreadable between two keys: then the last that could be read stays for
+     *     now, so that figures do not jump to and fro
+     */
+    void read(ObjectNode draft, boolean onItsWay) {
         Reading reading = PlanDoor.read(draft);
         errors.clear();
         for (PlanError e : reading.errors()) {
@@ -47,9 +62,8 @@ final class LastReview {
         if (current) {
             review = reviewer.review(reading.plan().orElseThrow(), Parts.ALL);
             reviewed = draft;
-        } else if (settled != null) {
-            review = settled;
-            reviewed = settledOn;
+        } else if (!onItsWay) {
+            fallBack();
         }
     }
 

@@ -61,7 +61,10 @@ public final class RouteView implements Place, RouteRow.Hand {
                 tubing.element(),
                 findings.element());
         element.appendChild(fittings.element(), lines, drawing.element(), row.element(), pressure.element());
-        element.addEventListener("still", e -> show(false));
+        element.addEventListener("still", e -> {
+            desk.session().rest();
+            show(false);
+        });
     }
 
     @Override

@@ -105,6 +105,8 @@ class RouteViewIT extends BrowserTest {
                     .not()
                     .hasText("");
         }
+        // "e 8" alone has a size already; the line is whole with its last digit.
+        assertThat(page.locator(".lines.route tbody").nth(4).locator("td.feet")).hasText("13");
         assertThat(page.locator(".lines.route tbody").nth(4).locator("td.size")).hasText("1/2");
         double seconds = (System.nanoTime() - start) / 1e9;
         System.out.printf(Locale.ROOT, "Fitter's walk: %d keys, %.1f s of the program's own time%n", keys, seconds);

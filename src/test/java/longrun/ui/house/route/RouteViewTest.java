@@ -3,6 +3,7 @@ package longrun.ui.house.route;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import longrun.Samples;
 import longrun.finding.Severity;
 import longrun.ui.Shown;
@@ -116,6 +117,21 @@ class RouteViewTest extends OpenRoutes {
         typeThreeLines();
         desk.takeInHand("A");
         assertThat(view.drawing().svgShown()).contains("data-key=\"A\" class=\"sec on\"");
+    }
+
+    @Test
+    void halfTypedLegsAreNoLengthOnceTheKeysRest() {
+        open(HOUSE);
+        typeThreeLines();
+        OptionalDouble before =
+                desk.session().review().orElseThrow().sizing().stage(0).longestRunFt();
+        desk.session().endStep();
+        view.legs(1, "north 80");
+        view.legs(1, "north 80, sideways 3");
+        desk.session().rest();
+        assertThat(desk.session().review().orElseThrow().sizing().stage(0).longestRunFt())
+                .isEqualTo(before);
+        assertThat(before).isPresent();
     }
 
     @Test
