@@ -76,7 +76,6 @@ class OpenPagesMeasured extends BrowserTest {
         double together = usedMb();
         hand.bringToFront();
         String fiftyAppliances = measureAppliances(hand, "Appliances, " + (BROWSERS * TABS + 1) + " pages open");
-        hand.locator(".thread a[href$=route]").click();
         String fifty = measure(hand, "Pipe route, " + (BROWSERS * TABS + 1) + " pages open");
         double each = (together - alone) / Math.max(1, pages.size());
         System.out.println(String.join("\n", one, oneAppliances, fifty, fiftyAppliances));
@@ -122,6 +121,7 @@ class OpenPagesMeasured extends BrowserTest {
         String last = field.inputValue();
         last = last.substring(last.length() - 1);
         for (int i = 0; i < KEYS; i++) {
+            assertThat(field).isFocused();
             page.keyboard().press(i % 2 == 0 ? "Backspace" : last);
             page.evaluate("Promise.race([answer, new Promise((late) => setTimeout(late, 20000))])");
             page.waitForTimeout(100);
