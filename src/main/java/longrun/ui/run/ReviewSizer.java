@@ -42,7 +42,11 @@ class ReviewSizer implements Sizer {
         }
         Review review = reviewer.review(reading.plan().get(), Parts.PIPING);
         Map<Allowance, RunAnswer> others = new EnumMap<>(Allowance.class);
+        Allowance chosen = Allowance.of(document.path("fittingAllowance").asText());
         for (Allowance a : Allowance.values()) {
+            if (a == chosen) {
+                continue; // the review has sized that one
+            }
             Sizing other = Sizing.of(review.piping(), CapacityTables.standard(), a.inPlan());
             others.put(a, new RunAnswer(lines(other), List.of()));
         }

@@ -235,7 +235,6 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     private void replace(RunDraft next, String said) {
         inHand = Math.max(0, Math.min(1, next.lines().size() - 1));
-        answers.clear();
         change(next);
         Dom.retext(fileSaid, said);
     }
