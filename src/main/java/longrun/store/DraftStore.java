@@ -131,6 +131,21 @@ public class DraftStore {
         return durably(() -> houses.undelete(id));
     }
 
+    /**
+     * Does all that adding a house and changing it twice does, then takes it back: nothing is kept, nobody sees it, and
+     * the next who saves finds the way cleared.
+     */
+    public void rehearse(String json) {
+        DraftText.requireJson(json);
+        transaction.executeWithoutResult(status -> {
+            status.setRollbackOnly();
+            Draft made = insert("", json);
+            change(made.id(), json + " ", made.version(), false);
+            change(made.id(), json + "  ", made.version() + 1, true);
+        });
+        jdbc.execute("checkpoint sync");
+    }
+
     private Draft insert(String name, String json) {
         House house = houses.save(new House(null, name, 1, 0, now(), null));
         long id = Objects.requireNonNull(house.id());

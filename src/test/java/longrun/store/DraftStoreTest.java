@@ -53,6 +53,16 @@ class DraftStoreTest {
         assertThat(made.changed()).isEqualTo(clock.instant());
     }
 
+    @Test
+    void aRehearsedHouseIsNotKept() {
+        List<ListedHouse> before = drafts.list();
+
+        drafts.rehearse("{\"name\":\"Nobody's\"}");
+
+        assertThat(drafts.list()).isEqualTo(before);
+        assertThat(drafts.listDeleted()).extracting(ListedHouse::name).doesNotContain("Nobody's");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

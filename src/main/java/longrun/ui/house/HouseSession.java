@@ -54,7 +54,12 @@ public final class HouseSession {
 
     /** Opens a house; empty where there is none. */
     public static Optional<HouseSession> open(DraftStore store, Reviewer reviewer, long id) {
-        return store.find(id).map(d -> new HouseSession(store, reviewer, d));
+        return store.find(id).map(d -> of(store, reviewer, d));
+    }
+
+    /** Opens a house as it is stored. */
+    static HouseSession of(DraftStore store, Reviewer reviewer, Draft stored) {
+        return new HouseSession(store, reviewer, stored);
     }
 
     // What stands here.

@@ -64,10 +64,15 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
                 event.forwardTo("houses");
                 return;
             }
-            begin(opened.get());
+            open(opened.get());
         }
+        show(PlaceKind.ofSlug(event.getRouteParameters().get("place").orElse(PlaceKind.HOUSE.slug())));
+    }
+
+    /** Goes to a place. */
+    void show(PlaceKind place) {
         PlaceKind before = here;
-        here = PlaceKind.ofSlug(event.getRouteParameters().get("place").orElse(PlaceKind.HOUSE.slug()));
+        here = place;
         Dom.retext(heading, here.title());
         Dom.retext(lede, here.lede());
         placeHolder.removeAllChildren();
@@ -78,7 +83,8 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         show(true);
     }
 
-    private void begin(HouseSession opened) {
+    /** Begins with a house, in place of the one before. */
+    void open(HouseSession opened) {
         stopListening.run();
         session = opened;
         made.clear();

@@ -4,10 +4,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
@@ -15,6 +11,7 @@ import longrun.store.Draft;
 import longrun.store.DraftStore;
 import longrun.store.ListedHouse;
 import longrun.store.Outcome;
+import longrun.ui.house.DemoHouse;
 import longrun.ui.house.RunToHouse;
 import longrun.ui.run.BecomesHouse;
 import org.springframework.stereotype.Component;
@@ -24,7 +21,6 @@ import org.springframework.stereotype.Component;
 public class HouseShelf implements BecomesHouse {
 
     private static final String NAME = "name";
-    private static final String DEMO = "/longrun/data/demo/orchard-house.json";
 
     private final DraftStore store;
 
@@ -81,13 +77,8 @@ public class HouseShelf implements BecomesHouse {
 
     /** The demo house, an invented one with some facts unknown. */
     long demo() {
-        try (InputStream in = HouseShelf.class.getResourceAsStream(DEMO)) {
-            if (in == null) {
-                throw new IllegalStateException("the demo house is missing");
-            }
-            return open(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        try {
+            return open(DemoHouse.json());
         } catch (NotAPlan e) {
             throw new IllegalStateException(e);
         }

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import org.junit.jupiter.api.Test;
 
 /** The run nobody sees is typed into without a browser and without a session. */
-class WarmUpTest {
+class RunRehearsalTest {
 
     @Test
     void aRunNobodySeesIsSizedWithoutABrowser() {
-        assertThatCode(new WarmUp(new ReviewSizer())::type).doesNotThrowAnyException();
+        assertThatCode(new RunRehearsal(new ReviewSizer())::run).doesNotThrowAnyException();
     }
 }

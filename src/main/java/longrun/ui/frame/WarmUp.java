@@ -1,0 +1,28 @@
+package longrun.ui.frame;
+
+import java.util.List;
+import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.context.event.EventListener;
+import org.springframework.core.annotation.AnnotationAwareOrderComparator;
+import org.springframework.stereotype.Component;
+
+/** Runs every rehearsal behind the first page, once the program has started. */
+@Component
+class WarmUp {
+
+    private final List<Rehearsal> rehearsals;
+
+    WarmUp(List<Rehearsal> rehearsals) {
+        this.rehearsals = rehearsals.stream()
+                .sorted(AnnotationAwareOrderComparator.INSTANCE)
+                .toList();
+    }
+
+    @EventListener(ApplicationReadyEvent.class)
+    void begin() {
+        Thread warming = new Thread(() -> rehearsals.forEach(Rehearsal::run), "warm-up");
+        warming.setDaemon(true);
+        warming.setPriority(Thread.MIN_PRIORITY);
+        warming.start();
+    }
+}

@@ -1,0 +1,43 @@
+package longrun.ui.run;
+
+import java.util.Map;
+import java.util.Optional;
+import longrun.ui.frame.Rehearsal;
+import org.jspecify.annotations.Nullable;
+import org.springframework.core.annotation.Order;
+import org.springframework.stereotype.Component;
+
+/** Types a load longer and shorter by a digit into a run nobody sees, in each material. */
+@Component
+@Order(1)
+class RunRehearsal extends Rehearsal {
+
+    private static final int KEYS = 160;
+
+    private final Sizer sizer;
+    private @Nullable RunView page;
+
+    RunRehearsal(Sizer sizer) {
+        super(KEYS);
+        this.sizer = sizer;
+    }
+
+    @Override
+    protected RunView open() {
+        RunView opened = new RunView(sizer, run -> 0);
+        opened.kept(RunDraft.demo().kept(), Map.of(), Optional.empty());
+        page = opened;
+        return opened;
+    }
+
+    @Override
+    protected void key(int number) {
+        if (page == null) {
+            return;
+        }
+        page.typed(1, Line.Column.INPUT, number % 2 == 0 ? "19,900 Btu/h" : "199,000 Btu/h");
+        if (number % 20 == 0) {
+            page.choose(Pipe.values()[number / 20 % Pipe.values().length]);
+        }
+    }
+}

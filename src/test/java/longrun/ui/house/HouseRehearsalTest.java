@@ -1,0 +1,29 @@
+package longrun.ui.house;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.vaadin.flow.component.UI;
+import longrun.store.DraftStore;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** The house nobody sees is typed into without a browser and without a session. */
+class HouseRehearsalTest extends OpenHouses {
+
+    @Autowired
+    DraftStore store;
+
+    @Test
+    void aHouseNobodySeesIsSizedAndNotKept() {
+        UI.setCurrent(null);
+        int kept = store.list().size();
+        HouseRehearsal rehearsal = new HouseRehearsal(store);
+        HouseView page = rehearsal.open();
+        String before = page.panel().runSlot().figureShown();
+        rehearsal.key(0);
+        assertThat(page.panel().runSlot().figureShown()).isNotEqualTo(before);
+        rehearsal.run();
+        assertThat(store.list()).hasSize(kept);
+        assertThat(store.listDeleted()).isEmpty();
+    }
+}
