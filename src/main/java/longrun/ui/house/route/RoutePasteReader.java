@@ -141,7 +141,8 @@ final class RoutePasteReader {
         if (wanted.isEmpty()) {
             return "";
         }
-        for (Map.Entry<String, String> e : RouteDraft.mayFeed(draft, List.of()).entrySet()) {
+        for (Map.Entry<String, String> e :
+                new RouteLines(draft).mayFeed(Integer.MAX_VALUE).entrySet()) {
             String id = e.getKey().contains(":") ? e.getKey().substring(4) : e.getKey();
             if (!e.getKey().isEmpty()
                     && (wanted.equals(e.getValue().toLowerCase(Locale.ROOT))

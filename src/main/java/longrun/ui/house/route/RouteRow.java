@@ -1,7 +1,6 @@
 package longrun.ui.house.route;
 
 import com.vaadin.flow.dom.Element;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +15,7 @@ import longrun.ui.frame.SizeCell;
 import longrun.ui.frame.UnitSystem;
 import longrun.ui.frame.UsedCell;
 import longrun.ui.house.HouseSession;
+import org.jspecify.annotations.Nullable;
 
 /** One line of the route: where it leaves, what it feeds, its legs; and what came of it. */
 final class RouteRow {
@@ -51,8 +51,11 @@ final class RouteRow {
     private final SizeCell size = new SizeCell();
     private final Element flag = Dom.text("span", "q s flag", "");
     private final Element wrong = Dom.el("div", "wrongs");
-    private final RouteTools tools;
+    private final Element under = Dom.el("td", "").setAttribute("colspan", "8");
+    private final Hand hand;
+    private @Nullable RouteTools tools;
     private boolean spare;
+    private boolean on;
 
     RouteRow(int index, Hand hand) {
         this.index = index;
@@ -65,7 +68,7 @@ final class RouteRow {
                 .setAttribute("data-column", "legs")
                 .setAttribute("data-at", "legs " + index)
                 .setAttribute("placeholder", index == 0 ? "up 4, north 6, east 10" : " ");
-        tools = new RouteTools(index, hand);
+        this.hand = hand;
         legsCell = Dom.el("td", "ent legs tl", legs.getElement());
         body.addEventListener("focusin", e -> hand.inHand(index)).setFilter("!element.classList.contains('on')");
         body.addEventListener("click", e -> hand.inHand(index))
@@ -82,11 +85,7 @@ final class RouteRow {
                         load,
                         used.element(),
                         size.element()),
-                Dom.el(
-                        "tr",
-                        "under",
-                        Dom.el("td", "", Dom.el("div", "says", legs.said(), wrong), tools.element())
-                                .setAttribute("colspan", "8")));
+                Dom.el("tr", "under", under.appendChild(Dom.el("div", "says", legs.said(), wrong))));
     }
 
     Element element() {
@@ -105,7 +104,12 @@ final class RouteRow {
         return from;
     }
 
+    /** What else is entered of the line; on the page from when the line is first in hand. */
     RouteTools tools() {
+        if (tools == null) {
+            tools = new RouteTools(index, hand);
+            under.appendChild(tools.element());
+        }
         return tools;
     }
 
@@ -128,7 +132,9 @@ final class RouteRow {
     }
 
     /** The line as it stands; empty for the next, which is not begun. */
-    void show(HouseSession session, Optional<RouteLine> line, String nextId, boolean write, UnitSystem units) {
+    void show(HouseSession session, RouteLines lines, boolean inHand, String nextId, boolean write, UnitSystem units) {
+        Optional<RouteLine> line = lines.at(index);
+        OptionalDouble sum = line.map(l -> LegsText.feet(l.legs())).orElse(OptionalDouble.empty());
         String name = line.map(RouteLine::id).orElse(nextId);
         Dom.retext(id, name);
         from.element().setAttribute("aria-label", "Line " + name + " leaves");
@@ -139,23 +145,24 @@ final class RouteRow {
                         "Line " + name + ", legs in " + units.lengthUnit().name());
         legsCell.setAttribute("data-l", "Legs, " + units.lengthUnit().name());
         Dom.setClass(body, "next", line.isEmpty() && !spare);
-        Map<String, String> mayFeed = new LinkedHashMap<>(RouteDraft.mayFeed(
-                session.draft(), line.map(RouteLine::branches).orElse(List.of())));
+        Map<String, String> mayFeed = lines.mayFeed(index);
         if (line.isEmpty()) {
             mayFeed.put("", "feeds what?");
         }
-        from.show(
-                RouteDraft.mayLeave(session.draft(), index),
-                line.map(RouteLine::from)
-                        .orElseGet(() -> RouteDraft.suggestedFrom(session.draft(), RouteDraft.lines(session.draft()))));
+        from.show(lines.mayLeave(index), line.map(RouteLine::from).orElseGet(lines::suggestedFrom));
         feeds.show(mayFeed, line.map(RouteLine::feeds).orElse(""));
         if (write) {
             legs.write(LegsText.inField(line.map(RouteLine::legs).orElse(List.of()), units));
         }
         Dom.retext(flag, flags(line));
-        showFeet(line, units);
-        tools.show(session, line, write);
-        showWrong(session, line, units);
+        Dom.retext(feet, sum.isPresent() ? units.row(Length.ofFeet(Math.rint(sum.getAsDouble() * 100) / 100)) : "");
+        boolean comesInHand = inHand && !on;
+        on = inHand;
+        Dom.setClass(body, "on", on);
+        if (on) {
+            tools().show(session, line, write || comesInHand);
+        }
+        showWrong(session, line, sum, units);
     }
 
     private static String flags(Optional<RouteLine> line) {
@@ -172,12 +179,7 @@ final class RouteRow {
                         .toList());
     }
 
-    private void showFeet(Optional<RouteLine> line, UnitSystem units) {
-        OptionalDouble sum = line.map(l -> LegsText.feet(l.legs())).orElse(OptionalDouble.empty());
-        Dom.retext(feet, sum.isPresent() ? units.row(Length.ofFeet(Math.rint(sum.getAsDouble() * 100) / 100)) : "");
-    }
-
-    private void showWrong(HouseSession session, Optional<RouteLine> line, UnitSystem units) {
+    private void showWrong(HouseSession session, Optional<RouteLine> line, OptionalDouble sum, UnitSystem units) {
         wrong.removeAllChildren();
         String legsWrong = "";
         String leg = "/sections/" + index + "/legs";
@@ -197,7 +199,6 @@ final class RouteRow {
         if (!legsWrong.isEmpty()) {
             legs.wrong(legsWrong);
         } else {
-            OptionalDouble sum = line.map(l -> LegsText.feet(l.legs())).orElse(OptionalDouble.empty());
             legs.understood(
                     sum.isPresent()
                             ? String.join(", ", line.get().legs()) + ": "
@@ -211,10 +212,6 @@ final class RouteRow {
     private static boolean isHanging(HouseSession session, String pointer, RouteLine line) {
         return pointer.matches("/(appliances|regulators)/\\d+/fedBy")
                 && session.text(pointer).equals(line.id());
-    }
-
-    void markInHand(boolean on) {
-        Dom.setClass(body, "on", on);
     }
 
     /** What came of it. */

@@ -51,9 +51,8 @@ final class RouteTable {
         return rows.subList(0, rows.size() - AHEAD);
     }
 
-    void show(HouseSession session, boolean write, UnitSystem units) {
-        List<RouteLine> lines = RouteDraft.lines(session.draft());
-        int wanted = lines.size() + 1 + AHEAD;
+    void show(HouseSession session, RouteLines lines, int inHand, boolean write, UnitSystem units) {
+        int wanted = lines.count() + 1 + AHEAD;
         while (rows.size() > wanted) {
             rows.remove(rows.size() - 1).element().removeFromParent();
         }
@@ -65,11 +64,11 @@ final class RouteTable {
         Dom.retext(legsHead, "Legs, " + units.lengthUnit().name());
         Dom.retext(feetHead, units == UnitSystem.CUSTOMARY ? "Feet" : "Metres");
         Dom.retext(loadHead, "Load, " + units.heatUnit().name());
-        String next = RouteDraft.name(session.draft(), RouteDraft.suggestedFrom(session.draft(), lines));
+        String next = lines.nextId();
         for (int i = 0; i < rows.size(); i++) {
-            Optional<RouteLine> line = i < lines.size() ? Optional.of(lines.get(i)) : Optional.empty();
-            rows.get(i).spare(i > lines.size());
-            rows.get(i).show(session, line, i > lines.size() ? "" : next, write, units);
+            Optional<RouteLine> line = lines.at(i);
+            rows.get(i).spare(i > lines.count());
+            rows.get(i).show(session, lines, i == inHand, i > lines.count() ? "" : next, write, units);
             boolean waits = !session.isCurrent()
                     && line.map(l -> !session.isLineAsReviewed(l.id())).orElse(false);
             rows.get(i)
@@ -77,12 +76,6 @@ final class RouteTable {
                             line.filter(l -> !waits).flatMap(l -> RouteAnswer.of(session.review(), l.id())),
                             units,
                             waits ? "waiting" : "");
-        }
-    }
-
-    void mark(int inHand) {
-        for (int i = 0; i < rows.size(); i++) {
-            rows.get(i).markInHand(i == inHand);
         }
     }
 

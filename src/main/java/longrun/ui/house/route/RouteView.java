@@ -74,19 +74,16 @@ public final class RouteView implements Place, RouteRow.Hand {
 
     @Override
     public void show(boolean write) {
-        List<RouteLine> lines = RouteDraft.lines(desk.session().draft());
+        RouteLines lines = new RouteLines(desk.session().draft());
         follow(lines);
-        inHand = Math.min(inHand, lines.size());
+        inHand = Math.min(inHand, lines.count());
         UnitSystem units = desk.units();
         Optional<Review> review = desk.session().review();
-        Optional<String> id =
-                inHand < lines.size() ? Optional.of(lines.get(inHand).id()) : Optional.empty();
-        Optional<RouteAnswer> answer = id.or(() -> lines.isEmpty()
-                        ? Optional.empty()
-                        : Optional.of(lines.get(lines.size() - 1).id()))
+        Optional<String> id = lines.at(inHand).map(RouteLine::id);
+        Optional<RouteAnswer> answer = id.or(
+                        () -> lines.at(Math.max(0, lines.count() - 1)).map(RouteLine::id))
                 .flatMap(i -> RouteAnswer.of(review, i));
-        table.show(desk.session(), write, units);
-        table.mark(inHand);
+        table.show(desk.session(), lines, inHand, write, units);
         fittings.show(desk.session().text("/fittingAllowance"), answer, units);
         findings.show();
         row.show(answer, units);
@@ -102,29 +99,23 @@ public final class RouteView implements Place, RouteRow.Hand {
     }
 
     /** The section in hand may have been chosen elsewhere, in the answer say. */
-    private void follow(List<RouteLine> lines) {
+    private void follow(RouteLines lines) {
         String wanted = desk.lineInHand().orElse("");
         if (!opened && wanted.isEmpty()) {
             desk.session()
                     .review()
                     .ifPresent(r -> LineInHand.usual(r)
                             .ifPresent(i ->
-                                    inHand = at(lines, r.piping().section(i).id())));
+                                    inHand = lines.find(r.piping().section(i).id())
+                                            .map(RouteLine::index)
+                                            .orElse(0)));
         }
         opened = true;
         if (wanted.equals(followed)) {
             return;
         }
         followed = wanted;
-        lines.stream().filter(l -> l.id().equals(wanted)).findFirst().ifPresent(l -> inHand = l.index());
-    }
-
-    private static int at(List<RouteLine> lines, String id) {
-        return lines.stream()
-                .filter(l -> l.id().equals(id))
-                .mapToInt(RouteLine::index)
-                .findFirst()
-                .orElse(0);
+        lines.find(wanted).ifPresent(l -> inHand = l.index());
     }
 
     // What a person does.
@@ -150,8 +141,7 @@ public final class RouteView implements Place, RouteRow.Hand {
     }
 
     private void chosenInDrawing(String id) {
-        List<RouteLine> lines = RouteDraft.lines(desk.session().draft());
-        lines.stream().filter(l -> l.id().equals(id)).findFirst().ifPresent(l -> {
+        new RouteLines(desk.session().draft()).find(id).ifPresent(l -> {
             inHand(l.index());
             Element main = table.rows().get(l.index()).element();
             main.executeJs("this.scrollIntoView({block: 'nearest'})");
