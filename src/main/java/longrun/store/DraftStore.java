@@ -132,16 +132,17 @@ public class DraftStore {
     }
 
     /**
-     * Does all that adding a house and changing it twice does, then takes it back: nothing is kept, nobody sees it, and
-     * the next who saves finds the way cleared.
+     * Does all that adding a house and changing it many times does, then takes it back: nothing is kept, nobody sees it,
+     * and the next who saves finds the way cleared.
      */
-    public void rehearse(String json) {
+    public void rehearse(String json, int changes) {
         DraftText.requireJson(json);
         transaction.executeWithoutResult(status -> {
             status.setRollbackOnly();
-            Draft made = insert("", json);
-            change(made.id(), json + " ", made.version(), false);
-            change(made.id(), json + "  ", made.version() + 1, true);
+            long made = insert("", json).id();
+            for (int i = 1; i <= changes; i++) {
+                change(made, json + " ".repeat(1 + i % 3), i, i % 4 != 0);
+            }
         });
         jdbc.execute("checkpoint sync");
     }

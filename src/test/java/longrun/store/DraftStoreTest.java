@@ -57,7 +57,7 @@ class DraftStoreTest {
     void aRehearsedHouseIsNotKept() {
         List<ListedHouse> before = drafts.list();
 
-        drafts.rehearse("{\"name\":\"Nobody's\"}");
+        drafts.rehearse("{\"name\":\"Nobody's\"}", 8);
 
         assertThat(drafts.list()).isEqualTo(before);
         assertThat(drafts.listDeleted()).extracting(ListedHouse::name).doesNotContain("Nobody's");

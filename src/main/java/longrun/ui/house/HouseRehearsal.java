@@ -40,6 +40,7 @@ class HouseRehearsal extends Rehearsal {
         opened.show(PlaceKind.ROUTE);
         opened.kept("", Map.of(), Optional.empty());
         page = opened;
+        store.rehearse(demo.json(), KEYS / 2);
         return opened;
     }
 
@@ -57,6 +58,5 @@ class HouseRehearsal extends Rehearsal {
         } else {
             page.session().set("/appliances/0/input", number % 2 == 0 ? "19,900 Btu/h" : "199,000 Btu/h");
         }
-        store.rehearse(page.session().draft().toString());
     }
 }
