@@ -34,6 +34,7 @@ final class HouseAnswer {
     private final AnswerSlot sizes = new AnswerSlot("sizes", "Sizes");
     private final AnswerSlot mustFix = new AnswerSlot("must", "Must fix");
     private final AnswerSlot open = new AnswerSlot("open", "Open questions");
+    private final SupplyAnswer supply = new SupplyAnswer();
     private final Element sizeList = Dom.el("ul", "sizes").setAttribute("data-fig", "");
     private final Element mustList = Dom.el("span", "");
     private final Map<String, String> spoken = new TreeMap<>();
@@ -49,19 +50,10 @@ final class HouseAnswer {
         Element link = Dom.text("a", "s", "Questions to take along").setAttribute("router-link", true);
         link.setAttribute("href", "house/" + desk.session().id() + "/" + PlaceKind.FINDINGS.slug());
         open.below(findings.appendChild(link));
-        panel.appendChild(
-                whose,
-                hand,
-                state,
-                because,
-                Dom.el(
-                        "dl",
-                        "slots",
-                        load.element(),
-                        run.element(),
-                        sizes.element(),
-                        mustFix.element(),
-                        open.element()));
+        Element slots = Dom.el(
+                "dl", "slots", load.element(), run.element(), sizes.element(), mustFix.element(), open.element());
+        supply.elements().forEach(slots::appendChild);
+        panel.appendChild(whose, hand, state, because, slots);
     }
 
     AnswerSlot loadSlot() {
@@ -74,6 +66,10 @@ final class HouseAnswer {
 
     AnswerSlot openSlot() {
         return open;
+    }
+
+    SupplyAnswer supply() {
+        return supply;
     }
 
     String stateShown() {
@@ -114,6 +110,7 @@ final class HouseAnswer {
         showLoad(review, units);
         showRun(review, units);
         showSizes(review, now);
+        supply.show(review, units, spoken);
         List<Finding> findings = desk.session().findings();
         mustFix.show(Optional.of(String.valueOf(now.mustFix())), "", "");
         mustFix.mark("has-must", now.mustFix() > 0);

@@ -306,4 +306,22 @@ class HousePageTest extends OpenHouses {
         assertThat(PlaceKind.of("/site/coldWater/source")).isEqualTo(PlaceKind.FUEL);
         assertThat(page.session().errors()).isEmpty();
     }
+
+    @Test
+    void theDemoHouseAnswersForTheBurnerTheTankAndTheFill() {
+        id = store.create("", DemoHouse.json()).id();
+        SupplyAnswer supply = open("house").panel().supply();
+        assertThat(supply.pressure().figureShown()).endsWith("in. w.c.");
+        assertThat(supply.pressure().noteShown()).contains("its label asks for 9 in. w.c.");
+        assertThat(supply.vapour().noteShown()).startsWith("324,000 Btu/h asked");
+        assertThat(supply.days().figureShown()).endsWith("days");
+    }
+
+    @Test
+    void anEmptyHouseHasNoFigureForThem() {
+        SupplyAnswer supply = open("house").panel().supply();
+        assertThat(supply.pressure().figureShown()).isEqualTo("not yet");
+        assertThat(supply.vapour().figureShown()).isEqualTo("not yet");
+        assertThat(supply.days().figureShown()).isEqualTo("not yet");
+    }
 }

@@ -1,0 +1,137 @@
+package longrun.ui.house;
+
+import com.vaadin.flow.dom.Element;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longrun.fuel.FuelReport;
+import longrun.origin.Figure;
+import longrun.plan.Appliance;
+import longrun.pressure.PressureOrigins;
+import longrun.pressure.TightestInlet;
+import longrun.quantity.Pressure;
+import longrun.review.Review;
+import longrun.tank.Demand;
+import longrun.tank.TankReport;
+import longrun.ui.frame.UnitSystem;
+import longrun.ui.house.figure.FigureText;
+
+/** The part of the answer that is about supply: pressure at the burner, vapour on the coldest morning, days on a fill. */
+final class SupplyAnswer {
+
+    private static final String NOT_YET = "not yet";
+
+    private final AnswerSlot pressure = new AnswerSlot("pressure", "Pressure at the burner");
+    private final AnswerSlot vapour = new AnswerSlot("vapour", "Vapour, coldest morning");
+    private final AnswerSlot days = new AnswerSlot("days", "A fill lasts");
+
+    List<Element> elements() {
+        return List.of(pressure.element(), vapour.element(), days.element());
+    }
+
+    AnswerSlot pressure() {
+        return pressure;
+    }
+
+    AnswerSlot vapour() {
+        return vapour;
+    }
+
+    AnswerSlot days() {
+        return days;
+    }
+
+    /** Shows what the last review says, and puts what may be spoken of it. */
+    void show(Optional<Review> review, UnitSystem units, Map<String, String> spoken) {
+        showPressure(review, units, spoken);
+        showVapour(review.flatMap(Review::tank), units, spoken);
+        showDays(review.flatMap(Review::fuel), units, spoken);
+    }
+
+    private void showPressure(Optional<Review> review, UnitSystem units, Map<String, String> spoken) {
+        Optional<TightestInlet> tightest = review.map(Review::pressures).flatMap(TightestInlet::of);
+        if (tightest.isEmpty()) {
+            none(pressure);
+            return;
+        }
+        Review r = review.orElseThrow();
+        TightestInlet t = tightest.get();
+        Appliance appliance = r.plan().appliances().get(t.appliance());
+        String figure = inWc(t.atInletInWc(), units);
+        put(pressure, figure);
+        String asks = t.leastInWc().isPresent()
+                ? "; its label asks for " + inWc(t.leastInWc().getAsDouble(), units)
+                : "; no label\u2019s least is entered";
+        String others = t.unknown() == 0
+                ? ""
+                : t.unknown() == 1 ? " One could not be compared." : " " + t.unknown() + " could not be compared.";
+        String name = Names.capital(Names.of(r.plan(), appliance.id()));
+        pressure.note(name + asks + ". The tightest, everything firing." + others);
+        pressure.origin(Optional.of(new PressureOrigins(r.pressures()).pressureAtInlet(t.appliance())));
+        spoken.put("pressure", figure + " at " + name);
+    }
+
+    private static String inWc(double inWc, UnitSystem units) {
+        return Shown.APPLIANCE_PRESSURE.words(units, Pressure.ofInWc(inWc));
+    }
+
+    private void showVapour(Optional<TankReport> tank, UnitSystem units, Map<String, String> spoken) {
+        Optional<Figure> gives = tank.map(TankReport::capacityAtDesignBtuh).filter(Figure::isKnown);
+        if (gives.isEmpty()) {
+            none(vapour);
+            return;
+        }
+        String figure = FigureText.words(gives.get(), units);
+        put(vapour, figure);
+        vapour.note(tank.orElseThrow().demands().stream()
+                .findFirst()
+                .map(d -> asked(d, units))
+                .orElse(""));
+        vapour.origin(Optional.of(gives.get().origin()));
+        spoken.put("vapour", "vapour " + figure);
+    }
+
+    private static String asked(Demand everything, UnitSystem units) {
+        String asked = FigureText.words(everything.btuh(), units) + " asked, everything firing: ";
+        return switch (everything.status()) {
+            case CARRIES -> asked + "the tank carries it.";
+            case DOUBTFUL -> asked + "carried, but not with 20 psig kept in the tank.";
+            case SHORT ->
+                asked + "it falls short"
+                        + (everything.holdMinutes().isKnown()
+                                ? ", held for " + FigureText.words(everything.holdMinutes(), units) + "."
+                                : ".");
+            case UNKNOWN -> "What everything firing asks of it is not known.";
+        };
+    }
+
+    private void showDays(Optional<FuelReport> fuel, UnitSystem units, Map<String, String> spoken) {
+        Optional<Figure> coldest = fuel.map(f -> f.daysPerFill().coldestMonth()).filter(Figure::isKnown);
+        if (coldest.isEmpty()) {
+            none(days);
+            return;
+        }
+        String figure = FigureText.words(coldest.get(), units);
+        put(days, figure);
+        Figure warmest = fuel.orElseThrow().daysPerFill().warmestMonth();
+        days.note("in the coldest month"
+                + (warmest.isKnown() ? "; " + FigureText.words(warmest, units) + " in the warmest." : "."));
+        days.origin(Optional.of(coldest.get().origin()));
+        spoken.put("days", "a fill lasts " + figure);
+    }
+
+    private static void none(AnswerSlot slot) {
+        slot.show(Optional.empty(), "", NOT_YET);
+        slot.note("");
+        slot.origin(Optional.empty());
+    }
+
+    /** The number large, its unit quiet. */
+    private static void put(AnswerSlot slot, String figure) {
+        int blank = figure.indexOf(' ');
+        slot.show(
+                Optional.of(blank < 0 ? figure : figure.substring(0, blank)),
+                blank < 0 ? "" : figure.substring(blank + 1),
+                "");
+    }
+}
