@@ -30,6 +30,17 @@ public record Appliance(
         Fact<Boolean> freezePower,
         Fact<Distance> ignitionAboveFloor) {
 
+    /** What it is called within a sentence: its name, else its kind, else its id. */
+    public String called() {
+        return "the "
+                + name.findValue()
+                        .filter(n -> !n.isBlank())
+                        .or(() -> kind.findValue()
+                                .filter(k -> k != ApplianceKind.OTHER)
+                                .map(ApplianceKind::label))
+                        .orElse("appliance " + id);
+    }
+
     /** One part of a hookup; which entries mean something depends on what part it is. */
     public record Part(
             Fact<PartKind> part,

@@ -50,7 +50,7 @@ public final class InletPressureHigh {
                 RULE,
                 Severity.MUST_FIX,
                 appliance.id(),
-                Words.inWc(idle) + " stands at " + appliance.id() + " with nothing firing: " + id + " set to "
+                Words.inWc(idle) + " stands at " + appliance.called() + " with nothing firing: " + id + " set to "
                         + Words.inWc(setting) + ", lock-up at " + Words.number(100 * idle / setting, 1) + " %"
                         + (assumed ? " (default, its own figure is not entered)" : ""),
                 "no more than " + Words.inWc(greatest) + " at the inlet, the label's greatest"
@@ -69,14 +69,14 @@ public final class InletPressureHigh {
                 RULE,
                 Severity.NOTE,
                 appliance.id(),
-                "the greatest inlet pressure of " + appliance.id() + " is not entered",
+                "the greatest inlet pressure of " + appliance.called() + " is not entered",
                 "the greatest inlet pressure on its rating plate, in in. w.c.",
                 InletPressureLow.REFERENCE,
                 InletPressureLow.EDITION,
                 Confidence.PRINT,
                 "Enter it from the rating plate, the propane line.",
-                Optional.of("What greatest inlet pressure for propane stands on the rating plate of " + appliance.id()
-                        + "?"),
+                Optional.of("What greatest inlet pressure for propane stands on the rating plate of "
+                        + appliance.called() + "?"),
                 Optional.of(AskWhom.RATING_PLATE),
                 "/appliances/" + a + "/maxInlet");
     }

@@ -67,7 +67,7 @@ public final class InletPressureLow {
         String id = regulator.regulator().id();
         boolean assumed =
                 droop.source() == Droop.Source.DEFAULT || outlet.connector().assumed();
-        String found = Words.inWc(outlet.pressureAtInletInWc().orElseThrow()) + " arrives at " + appliance.id()
+        String found = Words.inWc(outlet.pressureAtInletInWc().orElseThrow()) + " arrives at " + appliance.called()
                 + " with everything firing: " + id + " set to " + Words.inWc(setting) + ", pipe loses "
                 + Words.inWc(setting - outlet.pressureInWc().orElse(0)) + ", regulator falls "
                 + Words.inWc(droop.atLoadInWc().orElse(0)) + source(droop) + ", connector loses "
@@ -87,7 +87,7 @@ public final class InletPressureLow {
                 remedy(id, window, "larger pipe, a larger connector or a regulator that falls less"),
                 assumed
                         ? Optional.of("How far does " + id + " fall at its load, and what does the connector to "
-                                + appliance.id() + " carry?")
+                                + appliance.called() + " carry?")
                         : Optional.empty(),
                 assumed ? Optional.of(AskWhom.SUPPLIER) : Optional.empty(),
                 "/regulators/" + outlet.regulator() + "/outlet");
@@ -156,7 +156,7 @@ public final class InletPressureLow {
                 RULE,
                 Severity.MUST_FIX,
                 appliance.id(),
-                "regulator " + id + " before " + appliance.id() + " sees "
+                "regulator " + id + " before " + appliance.called() + " sees "
                         + Words.inWc(regulator.inletInWc().orElse(0)) + " with everything firing",
                 "at least " + Words.inWc(needed) + " at the inlet of " + id
                         + (entered ? ", its least" : ", its own setting"),
@@ -186,14 +186,14 @@ public final class InletPressureLow {
                 RULE,
                 Severity.NOTE,
                 appliance.id(),
-                "the least inlet pressure of " + appliance.id() + " is not entered",
+                "the least inlet pressure of " + appliance.called() + " is not entered",
                 "the least inlet pressure on its rating plate, in in. w.c.",
                 REFERENCE,
                 EDITION,
                 Confidence.PRINT,
                 "Enter it from the rating plate, the propane line.",
-                Optional.of(
-                        "What least inlet pressure for propane stands on the rating plate of " + appliance.id() + "?"),
+                Optional.of("What least inlet pressure for propane stands on the rating plate of " + appliance.called()
+                        + "?"),
                 Optional.of(AskWhom.RATING_PLATE),
                 "/appliances/" + a + "/minInlet");
     }
@@ -211,7 +211,7 @@ public final class InletPressureLow {
                         RULE,
                         Severity.NOTE,
                         appliance.id(),
-                        "the pressure at " + appliance.id() + " is not known: section "
+                        "the pressure at " + appliance.called() + " is not known: section "
                                 + piping.section(s).id() + " has "
                                 + Words.btuh(piping.load(s).knownBtuh())
                                 + ", more than the first row of its table carries",

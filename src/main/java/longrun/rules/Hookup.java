@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import longrun.plan.Appliance;
 import longrun.plan.Appliance.Part;
-import longrun.plan.ApplianceKind;
 import longrun.plan.PartKind;
 import longrun.plan.ShutoffPlace;
 
@@ -29,18 +28,9 @@ record Hookup(Appliance appliance, Place place) {
         List<Appliance> appliances = house.plan().appliances();
         for (int i = 0; i < appliances.size(); i++) {
             Appliance a = appliances.get(i);
-            all.add(new Hookup(a, new Place(a.id(), "/appliances/" + i, label(a))));
+            all.add(new Hookup(a, new Place(a.id(), "/appliances/" + i, a.called())));
         }
         return all;
-    }
-
-    private static String label(Appliance a) {
-        String name = a.name()
-                .findValue()
-                .or(() -> a.kind().findValue().map(ApplianceKind::label))
-                .orElse("appliance");
-        String lower = a.name().isKnown() ? name : name + (name.equals("appliance") ? " " + a.id() : "");
-        return "the " + lower;
     }
 
     String connectionPointer() {

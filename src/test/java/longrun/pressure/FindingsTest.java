@@ -33,8 +33,9 @@ class FindingsTest {
         assertThat(f.at()).isEqualTo("heater");
         assertThat(f.field()).isEqualTo("/regulators/2/outlet");
         assertThat(f.found())
-                .isEqualTo("9.91 in. w.c. arrives at heater with everything firing: L set to 11 in. w.c., pipe loses"
-                        + " 0.26 in. w.c., regulator falls 0.5 in. w.c., connector loses 0.33 in. w.c.");
+                .isEqualTo(
+                        "9.91 in. w.c. arrives at the boiler with everything firing: L set to 11 in. w.c., pipe loses"
+                                + " 0.26 in. w.c., regulator falls 0.5 in. w.c., connector loses 0.33 in. w.c.");
         assertThat(f.required())
                 .isEqualTo("at least 10 in. w.c. at the inlet, the label's least; L set to no less than 11.09 in. w.c."
                         + " and no more than 11.3 in. w.c.");
@@ -77,7 +78,7 @@ class FindingsTest {
         assertThat(f.severity()).isEqualTo(Severity.MUST_FIX);
         assertThat(f.found())
                 .isEqualTo(
-                        "12.65 in. w.c. stands at heater with nothing firing: L set to 11 in. w.c., lock-up at 115 %");
+                        "12.65 in. w.c. stands at the boiler with nothing firing: L set to 11 in. w.c., lock-up at 115 %");
         assertThat(f.required()).contains("no more than 12.64 in. w.c.");
     }
 

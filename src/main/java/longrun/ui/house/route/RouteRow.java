@@ -219,6 +219,7 @@ final class RouteRow {
         OptionalDouble btuh = answer.map(RouteAnswer::loadBtuh).orElse(OptionalDouble.empty());
         Dom.retext(load, btuh.isPresent() ? units.heat(HeatRate.ofBtuh(btuh.getAsDouble())) : "");
         OptionalInt percent = answer.map(RouteAnswer::share).orElse(OptionalInt.empty());
+        load.setAttribute("data-u", units.heatUnit().name());
         used.show(percent.isPresent() ? OptionalLong.of(percent.getAsInt()) : OptionalLong.empty());
         size.show(
                 answer.map(RouteAnswer::sizeWords).orElse(none),
