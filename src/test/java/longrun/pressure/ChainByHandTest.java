@@ -164,8 +164,7 @@ class ChainByHandTest {
         assertThat(p.regulator(2).reached()).isEqualTo(Reached.NO);
         assertThat(p.outlet(0).status()).isEqualTo(InletStatus.LOW);
         assertThat(InletPressureLow.of(p).get(0).found())
-                .isEqualTo(
-                        "Regulator R2 before the boiler sees 9.54 psi (264.39 in. w.c.) with everything firing");
+                .isEqualTo("Regulator R2 before the boiler sees 9.54 psi (264.39 in. w.c.) with everything firing");
     }
 
     @Test

@@ -3,6 +3,7 @@ package longrun.ui.house;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.regex.Pattern;
 
@@ -72,5 +73,29 @@ public final class DraftTree {
             names[i] = names[i].replace("~1", "/").replace("~0", "~");
         }
         return names;
+    }
+
+    /** Whether an entry has a place in the draft: the list items it stands in are there. */
+    static boolean holds(ObjectNode draft, String pointer) {
+        int slash = pointer.indexOf('/', 1);
+        while (slash >= 0) {
+            String above = pointer.substring(0, slash);
+            if (above.substring(above.lastIndexOf('/') + 1).matches("[0-9]+")
+                    && draft.at(above).isMissingNode()) {
+                return false;
+            }
+            slash = pointer.indexOf('/', slash + 1);
+        }
+        return true;
+    }
+
+    /** The item of a list that has an id; a missing node where none has. */
+    static JsonNode item(ObjectNode draft, String list, String id) {
+        for (JsonNode each : draft.path(list)) {
+            if (each.path("id").asText().equals(id)) {
+                return each;
+            }
+        }
+        return MissingNode.getInstance();
     }
 }

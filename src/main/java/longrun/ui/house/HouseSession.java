@@ -2,7 +2,6 @@ package longrun.ui.house;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.BooleanNode;
-import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
@@ -95,16 +94,7 @@ public final class HouseSession {
 
     /** Whether an entry has a place in the draft: the list items it stands in are there. */
     public boolean holds(String pointer) {
-        int slash = pointer.indexOf('/', 1);
-        while (slash >= 0) {
-            String above = pointer.substring(0, slash);
-            if (above.substring(above.lastIndexOf('/') + 1).matches("[0-9]+")
-                    && draft.at(above).isMissingNode()) {
-                return false;
-            }
-            slash = pointer.indexOf('/', slash + 1);
-        }
-        return true;
+        return DraftTree.holds(draft, pointer);
     }
 
     /** What is wrong with entries, by pointer: what to write instead. */
@@ -128,16 +118,7 @@ public final class HouseSession {
 
     /** Whether a line of the route stands as it did when the review was made; then its figures still are its own. */
     public boolean isLineAsReviewed(String id) {
-        return line(draft, id).equals(line(last.reviewed(), id));
-    }
-
-    private static JsonNode line(ObjectNode d, String id) {
-        for (JsonNode s : d.path("sections")) {
-            if (s.path("id").asText().equals(id)) {
-                return s;
-            }
-        }
-        return MissingNode.getInstance();
+        return DraftTree.item(draft, "sections", id).equals(DraftTree.item(last.reviewed(), "sections", id));
     }
 
     /** The open findings of the last review; what has been answered is left out. */

@@ -1,0 +1,141 @@
+package longrun.ui.house;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import longrun.plan.Appliance.Part;
+import longrun.plan.PartKind;
+import longrun.rules.RightOrder;
+
+/** One appliance's parts in the draft, in flow order: begun, added, moved, taken away, put right. Each is one step. */
+final class HookupParts {
+
+    private final HouseSession session;
+    private final String appliance;
+    private final String at;
+
+    /**
+     * The parts of an appliance.
+     *
+     * @param appliance pointer to it
+     */
+    HookupParts(HouseSession session, String appliance) {
+        this.session = session;
+        this.appliance = appliance;
+        this.at = appliance + "/connection";
+    }
+
+    /** Pointer to their list. */
+    String pointer() {
+        return at;
+    }
+
+    /** The entry as it stands: a list, a word, or missing. */
+    JsonNode entry() {
+        return session.at(at);
+    }
+
+    List<Part> list() {
+        return DrawnParts.of(entry());
+    }
+
+    /** The kinds in flow order; empty where one is not understood. */
+    List<Optional<PartKind>> kinds() {
+        return list().stream().map(p -> p.part().findValue()).toList();
+    }
+
+    /** What the part at an index is called. */
+    String nameOf(int index) {
+        return entry().path(index).path("part").asText("part").replace('-', ' ');
+    }
+
+    /** What the appliance is called. */
+    String name() {
+        JsonNode a = session.at(appliance);
+        return a.path("name").asText(a.path("kind").asText("appliance").replace('-', ' '));
+    }
+
+    /** What makes the list another list: kinds and places. */
+    String structure() {
+        StringBuilder key = new StringBuilder();
+        entry().forEach(p -> key.append(p.path("part").asText())
+                .append(p.path("place").asText())
+                .append(';'));
+        return key.toString();
+    }
+
+    void begin(List<String> kinds) {
+        session.change(d -> {
+            ArrayNode list = JsonNodeFactory.instance.arrayNode();
+            kinds.forEach(k -> list.addObject().put("part", k));
+            DraftTree.put(d, at, list);
+        });
+    }
+
+    /** Adds a part where one of its kind belongs, and gives its index. */
+    int add(String kind) {
+        PartKind named = Arrays.stream(PartKind.values())
+                .filter(k -> k.written().equals(kind))
+                .findFirst()
+                .orElseThrow();
+        int place = RightOrder.placeFor(named, kinds());
+        session.change(d -> {
+            if (!d.at(at).isArray()) {
+                DraftTree.put(d, at, JsonNodeFactory.instance.arrayNode());
+            }
+            ((ArrayNode) d.at(at)).insertObject(place).put("part", kind);
+        });
+        return place;
+    }
+
+    /** Moves a part; false where there is no such place. */
+    boolean move(int from, int to) {
+        int count = entry().size();
+        if (from < 0 || to < 0 || from >= count || to >= count) {
+            return false;
+        }
+        session.change(d -> {
+            ArrayNode list = (ArrayNode) d.at(at);
+            JsonNode part = list.remove(from);
+            list.insert(to, part);
+        });
+        return true;
+    }
+
+    void remove(int index) {
+        session.change(d -> ((ArrayNode) d.at(at)).remove(index));
+        if (entry().isEmpty()) {
+            session.remove(at);
+        }
+    }
+
+    /** The indices in the order every code accepts. */
+    List<Integer> right() {
+        return RightOrder.of(kinds());
+    }
+
+    /** Puts all parts in the order every code accepts. */
+    void putRight() {
+        List<Integer> right = right();
+        session.change(d -> {
+            ArrayNode list = (ArrayNode) d.at(at);
+            ArrayNode sorted = JsonNodeFactory.instance.arrayNode();
+            right.forEach(i -> sorted.add(list.get(i)));
+            ((ObjectNode) d.at(appliance)).set("connection", sorted);
+        });
+    }
+
+    /** Looked, and nothing is fitted. */
+    void none() {
+        session.choose(at, "none");
+    }
+
+    /** Not known. */
+    void unknown() {
+        session.remove(at);
+    }
+}
