@@ -1,12 +1,10 @@
 package longrun.fuel;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntToDoubleFunction;
 import longrun.hotwater.ColdWater;
 import longrun.hotwater.HotWaterUse;
@@ -17,7 +15,6 @@ import longrun.origin.Months;
 import longrun.plan.Fact;
 import longrun.plan.Plan;
 import longrun.plan.Site;
-import longrun.plan.Tank;
 import longrun.plan.Use;
 import longrun.tank.DesignDay;
 import longrun.tank.SpaceHeating;
@@ -40,6 +37,7 @@ public final class FuelYear {
     private final YearUse use;
     private final FuelSide side;
     private final double[] days;
+    private final TankLevel level;
 
     private FuelYear(Plan plan, TankReport tank, Optional<HotWaterUse> hotWater) {
         this.plan = plan;
@@ -50,6 +48,7 @@ public final class FuelYear {
         this.use = YearUse.of(plan, heatingValue.number(), air, hotWater);
         this.side = new FuelSide(plan, tank, heatingValue, air, use, hotWater);
         this.days = use.days();
+        this.level = new TankLevel(plan, tank, air, use.total(), days);
     }
 
     /** The year of a plan. */
@@ -80,7 +79,7 @@ public final class FuelYear {
                 "price of a gallon");
         Figure carbon = Figure.given(
                 "carbon dioxide", CO2_LB_PER_GAL, "lb/gal", "US energy statistics, 2016 release", Confidence.SECONDARY);
-        Dates dates = dates();
+        TankLevel.Dates dates = level.dates();
         List<Double> daily = new ArrayList<>();
         if (use.total().isKnown()) {
             for (double d : days) {
@@ -108,7 +107,7 @@ public final class FuelYear {
                 dates.refill(),
                 dates.call(),
                 side.arrangements(),
-                dates.start().flatMap(start -> level(start, day -> days[day])),
+                dates.start().flatMap(start -> level.level(start, day -> days[day])),
                 coldSpell(dates),
                 side.generators(),
                 Figure.of(
@@ -191,80 +190,7 @@ public final class FuelYear {
                 v -> v[0] / (v[1] / 365));
     }
 
-    /** The days a level passes, and what is lacking to tell them. */
-    private record Dates(
-            Optional<LocalDate> start, Optional<LocalDate> refill, Optional<LocalDate> call, List<Missing> missing) {}
-
-    private Dates dates() {
-        List<Missing> missing = new ArrayList<>();
-        Optional<Tank> dated =
-                plan.allTanks().stream().filter(t -> t.gaugeDate().isKnown()).findFirst();
-        Optional<LocalDate> start = dated.flatMap(t -> t.gaugeDate().findValue());
-        if (start.isEmpty()) {
-            missing.add(new Missing("/tank/gaugeDate", "the date the gauge was read"));
-        }
-        missing.addAll(use.total().missing());
-        missing.addAll(tank.nowGal().missing());
-        missing.addAll(tank.refillGal().missing());
-        if (!missing.isEmpty()) {
-            return new Dates(Optional.empty(), Optional.empty(), Optional.empty(), missing);
-        }
-        Optional<LocalDate> refill = LevelYear.refillDay(
-                start.get(), tank.nowGal().number(), tank.refillGal().number(), d -> days[d]);
-        Optional<Double> lead = plan.site().flatMap(s -> s.leadDays().findValue());
-        if (lead.isEmpty()) {
-            missing.add(new Missing("/site/leadDays", "days from calling the supplier to the truck"));
-        }
-        missing.addAll(openSpells());
-        Optional<LocalDate> call = refill.flatMap(r -> lead.map(l -> r.minusDays((long) Math.ceil(l))));
-        return new Dates(start, refill, call, missing);
-    }
-
-    private Optional<LevelYear> level(LocalDate start, IntToDoubleFunction gallons) {
-        Optional<DoubleUnaryOperator> fillTo = TankStudy.fillTo(plan);
-        if (fillTo.isEmpty() || !tank.nowGal().isKnown() || !tank.refillGal().isKnown()) {
-            return Optional.empty();
-        }
-        double[] use365 = new double[365];
-        for (int d = 0; d < 365; d++) {
-            use365[d] = gallons.applyAsDouble(d);
-        }
-        // Where no climate is entered the usual 80 % stands for the limit by weight.
-        IntToDoubleFunction airOf = d -> air.map(a -> a.degF(d)).orElse(60.0);
-        return Optional.of(LevelYear.run(
-                start,
-                tank.nowGal().number(),
-                tank.refillGal().number(),
-                fillTo.get(),
-                d -> use365[d],
-                airOf,
-                spells()));
-    }
-
-    /** Spells without truck that lack a day: they are not in the level. */
-    private List<Missing> openSpells() {
-        List<Missing> out = new ArrayList<>();
-        List<Site.Unreachable> all = plan.site().map(Site::unreachable).orElse(List.of());
-        for (int i = 0; i < all.size(); i++) {
-            if (!all.get(i).from().isKnown() || !all.get(i).to().isKnown()) {
-                out.add(new Missing("/site/unreachable/" + i, "first and last day on which the truck cannot come"));
-            }
-        }
-        return out;
-    }
-
-    private List<LevelYear.Spell> spells() {
-        List<LevelYear.Spell> out = new ArrayList<>();
-        for (Site.Unreachable u : plan.site().map(Site::unreachable).orElse(List.of())) {
-            if (u.from().isKnown() && u.to().isKnown()) {
-                out.add(new LevelYear.Spell(
-                        u.from().findValue().orElseThrow(), u.to().findValue().orElseThrow()));
-            }
-        }
-        return out;
-    }
-
-    private Optional<FuelReport.ColdSpell> coldSpell(Dates dates) {
+    private Optional<FuelReport.ColdSpell> coldSpell(TankLevel.Dates dates) {
         Figure design = Figure.entered(
                 "winter design temperature",
                 plan.site().map(Site::winterDesignTemp).orElse(Fact.unknown()),
@@ -313,6 +239,6 @@ public final class FuelYear {
                         Confidence.COMPUTED,
                         List.of(tank.nowGal(), tank.refillGal(), perDay),
                         v -> Math.max(0, v[0] - v[1]) / v[2]),
-                dates.start().flatMap(start -> level(start, spell))));
+                dates.start().flatMap(start -> level.level(start, spell))));
     }
 }

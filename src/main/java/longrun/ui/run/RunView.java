@@ -1,6 +1,5 @@
 package longrun.ui.run;
 
-import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.dependency.JsModule;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.dom.Element;
@@ -25,7 +24,6 @@ import longrun.ui.frame.UnitSystem;
 public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     private final transient Sizer sizer;
-    private final transient BecomesHouse houses;
     private final transient History<RunDraft> history = new History<>(RunDraft.empty());
     private final transient Map<Allowance, RunAnswer> answers = new EnumMap<>(Allowance.class);
     private final transient LinesTable lines = new LinesTable(this, this::pasted);
@@ -37,10 +35,9 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     private final transient FittingSwitch fittings = new FittingSwitch(a -> change(draft().with(a)));
     private final Element startNote = Dom.text("p", "lede start-note", "");
     private final Element offer = Dom.el("div", "acts screen-only start-note");
-    private final Element fileSaid =
-            Dom.text("p", "s", "").setAttribute("role", "status").setAttribute("id", "file-said");
     private final transient OtherWindow otherWindow = new OtherWindow();
     private final Keeper keeper = new Keeper("longrun-run", this);
+    private final transient RunSheet sheet;
     private UnitSystem units = UnitSystem.CUSTOMARY;
     private transient List<String> wrong = List.of();
     private int inHand;
@@ -50,7 +47,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     public RunView(Sizer sizer, BecomesHouse houses) {
         super("Size a run", "fuel gas code, 2018");
         this.sizer = sizer;
-        this.houses = houses;
+        sheet = new RunSheet(this, houses, keeper);
         starts = new Scale<>(
                 "start",
                 "where",
@@ -62,10 +59,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         panel = new AnswerPanel(answer());
         Element rows = section("row", "The row used", "thousand Btu/h", row.content());
         row.headedBy(rows);
-        Element demo = Dom.button("ask", "Show the demo run");
-        demo.addEventListener(
-                "click", e -> replace(RunDraft.demo(), "The demo run is shown; undo brings back what was here."));
-        offer.appendChild(Dom.text("span", "q", "Nothing is typed yet."), demo);
+        offer.appendChild(Dom.text("span", "q", "Nothing is typed yet."), sheet.demo("ask"));
         work().appendChild(
                         otherWindow.element(),
                         notSized,
@@ -89,32 +83,12 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
                                 "Elbows and tees hold the gas back like more pipe.",
                                 fittings.content()),
                         rows,
-                        sheetActions(),
+                        section("sheet", "This sheet", "", sheet.acts(), sheet.said())
+                                .setAttribute("class", "side screen-only"),
                         keeper.getElement());
         onUndo(this::undo, this::redo);
         onUnits(this::setUnits);
         refresh();
-    }
-
-    private Element sheetActions() {
-        Element demo = Dom.button("act", "Show the demo run");
-        demo.addEventListener(
-                "click", e -> replace(RunDraft.demo(), "The demo run is shown; undo brings back what was here."));
-        Element empty = Dom.button("act", "Begin an empty run");
-        empty.addEventListener(
-                "click", e -> replace(RunDraft.empty(), "An empty run; undo brings back what was here."));
-        Element open = Dom.button("act", "Open a plan file");
-        open.addEventListener("click", e -> keeper.open());
-        Element save = Dom.button("act", "Save the plan file");
-        save.addEventListener("click", e -> {
-            keeper.download("run.longrun.json", RunFile.write(draft()));
-            Dom.retext(fileSaid, "The plan file run.longrun.json went to the browser\u2019s downloads.");
-        });
-        Element house = Dom.button("act", "Make a house of this run");
-        house.addEventListener(
-                "click", e -> UI.getCurrent().navigate("house/" + houses.keep(draft().plan()) + "/house"));
-        Element s = section("sheet", "This sheet", "", Dom.el("div", "acts", demo, empty, open, save, house), fileSaid);
-        return s.setAttribute("class", "side screen-only");
     }
 
     @Override
@@ -189,7 +163,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
             try {
                 history.take(RunFile.read(text), "");
             } catch (RunFile.NotARun e) {
-                Dom.retext(fileSaid, "What this browser had kept could not be opened: " + e.getMessage() + ".");
+                sheet.say("What this browser had kept could not be opened: " + e.getMessage() + ".");
             }
         }
         begun = true;
@@ -211,32 +185,20 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     @Override
     public void keptElsewhere(String text) {
-        otherWindow.ask(() -> open("the other window", text), () -> keeper.keepAgain(draft().kept()));
+        otherWindow.ask(() -> sheet.opened("the other window", text, false), () -> keeper.keepAgain(draft().kept()));
     }
 
     @Override
     public void opened(String name, String text, boolean tooLong) {
-        if (tooLong) {
-            Dom.retext(fileSaid, name + " was not opened: it is over 1 MiB, and no plan is. Nothing here was changed.");
-        } else {
-            open(name, text);
-        }
-    }
-
-    private void open(String name, String text) {
-        try {
-            replace(RunFile.read(text), name + " is open; undo brings back what was here.");
-        } catch (RunFile.NotARun e) {
-            Dom.retext(fileSaid, name + " was not opened: " + e.getMessage() + ". Nothing here was changed.");
-        }
+        sheet.opened(name, text, tooLong);
     }
 
     // What the page shows.
 
-    private void replace(RunDraft next, String said) {
+    /** Takes another run in place of the one shown; undo brings that back. */
+    void replace(RunDraft next) {
         inHand = Math.max(0, Math.min(1, next.lines().size() - 1));
         change(next);
-        Dom.retext(fileSaid, said);
     }
 
     private void change(RunDraft next) {
