@@ -135,4 +135,10 @@ function watchConnection() {
 }
 watchConnection();
 
+// A sheet says when it was printed.
+addEventListener('beforeprint', () => {
+  const today = new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
+  for (const e of document.querySelectorAll('[data-today]')) e.textContent = today;
+});
+
 showTheme();

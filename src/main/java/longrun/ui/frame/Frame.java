@@ -76,6 +76,12 @@ public abstract class Frame extends Component {
                 heading,
                 Dom.el("div", "opt", Dom.text("span", "l", "Code"), codeShown),
                 unitsShown,
+                Dom.el(
+                        "div",
+                        "paper-only",
+                        Dom.text("span", "l", "Printed"),
+                        Dom.words(" "),
+                        Dom.text("span", "", "").setAttribute("data-today", "")),
                 Dom.el("div", "grow opt"),
                 Dom.el("div", "", Dom.text("span", "saved", "").setAttribute("role", "status")),
                 nav);

@@ -98,6 +98,10 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
                         notice.element(),
                         Dom.el("section", "place-head", heading, lede),
                         placeHolder,
+                        Dom.el(
+                                "p",
+                                "acts screen-only",
+                                Dom.button("ask", "Print this place").setAttribute("data-do", "print")),
                         keeper.getElement());
         if (thread.element().getParent() == null) {
             thread(thread.element());

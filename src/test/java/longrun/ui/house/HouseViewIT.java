@@ -6,10 +6,13 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import longrun.browser.BrowserTest;
 import longrun.ui.frame.Caution;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -210,6 +213,34 @@ class HouseViewIT extends BrowserTest {
         page.locator(".units select").selectOption("METRIC");
         assertThat(page.locator("#e-site-elevation")).hasValue("820 ft");
         assertThat(page.locator("#e-site-elevation-said")).hasText("250 m");
+    }
+
+    @Test
+    void everyPrintedSheetOfAPlaceBearsTheCautionAndItsDay() throws IOException {
+        Page page = open("/", 1440, ColorScheme.DARK);
+        page.getByText("A whole house").click();
+        page.getByText("Show the demo house").click();
+        ready(page);
+        for (String place : List.of("house", "findings")) {
+            to(page, place);
+            byte[] pdf = page.pdf(new Page.PdfOptions().setPreferCSSPageSize(true));
+            try (var document = Loader.loadPDF(pdf)) {
+                for (int sheet = 1; sheet <= document.getNumberOfPages(); sheet++) {
+                    PDFTextStripper one = new PDFTextStripper();
+                    one.setStartPage(sheet);
+                    one.setEndPage(sheet);
+                    String text = one.getText(document).replaceAll("\\s+", " ");
+                    for (String sentence : Caution.TEXT.split("(?<=[.?]) ")) {
+                        org.assertj.core.api.Assertions.assertThat(text)
+                                .as("%s, sheet %d", place, sheet)
+                                .contains(sentence);
+                    }
+                    if (sheet == 1) {
+                        org.assertj.core.api.Assertions.assertThat(text).containsPattern("Printed \\d+ \\w+ 20\\d\\d");
+                    }
+                }
+            }
+        }
     }
 
     @ParameterizedTest
