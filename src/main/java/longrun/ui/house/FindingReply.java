@@ -48,7 +48,7 @@ final class FindingReply {
         element.appendChild(Dom.text("b", "", Names.capital(says.isEmpty() ? "answered" : says)));
         element.appendChild(fields.add(new WordsField(desk, at + "/who", "by whom", "Such as: inspector."))
                 .element());
-        element.appendChild(fields.add(new WordsField(desk, at + "/date", "on", "Year, month, day: 2026-09-01."))
+        element.appendChild(fields.add(new DateField(desk, at + "/date", "on", "Such as Sep 1 2026, or 2026-09-01."))
                 .element());
         element.appendChild(button("take the answer back", () -> desk.session().remove(at)));
     }

@@ -36,8 +36,7 @@ public final class QuantityField<Q extends Quantity> implements Field {
         this.help = help;
         this.shown = shown;
         String id = Field.id(pointer);
-        this.entry = new Entry(
-                id, label, "in", typed -> desk.session().set(pointer, address().stored(typed)));
+        this.entry = new Entry(id, label, "in", typed -> address().type(desk.session(), typed));
         this.unknown = asks
                 ? Optional.of(answer("I don\u2019t know", () -> desk.session().remove(pointer)))
                 : Optional.empty();
@@ -71,7 +70,7 @@ public final class QuantityField<Q extends Quantity> implements Field {
         Dom.retext(unit, shown.unitWords(desk.units()));
         String stored = desk.session().text(pointer);
         boolean isNone = stored.strip().equalsIgnoreCase("none");
-        if (write) {
+        if (write && !address.stands(entry.text(), stored)) {
             entry.write(isNone && none.isPresent() ? "" : address.inField(stored));
         }
         boolean isList = desk.session().at(pointer).isArray();

@@ -306,4 +306,27 @@ class HousePageTest extends OpenHouses {
         assertThat(PlaceKind.of("/site/coldWater/source")).isEqualTo(PlaceKind.FUEL);
         assertThat(page.session().errors()).isEmpty();
     }
+
+    @Test
+    void anInputMayBeWrittenInThousandsOrInBtuAndWhatIsTypedStaysInItsField() {
+        HouseView page = open("appliances");
+        appliances(page).add("furnace");
+        Entry input = entry(appliances(page).fields(), "/appliances/0/input");
+        input.getElement().setProperty("value", "199k");
+        page.kept("", Map.of("/appliances/0/input Btu/h", "199k"), Optional.empty());
+        assertThat(page.session().text("/appliances/0/input")).isEqualTo("199 kBtu/h");
+        assertThat(input.text()).isEqualTo("199k");
+        assertThat(input.saying()).contains("199,000 Btu/h");
+        page.kept("", Map.of("/appliances/0/input Btu/h", "199,000 BTU"), Optional.empty());
+        assertThat(page.session().text("/appliances/0/input")).isEqualTo("199,000 Btu/h");
+        assertThat(page.session().errors()).isEmpty();
+    }
+
+    @Test
+    void aCountTypedWhileTheProgramWasAwayIsANumber() {
+        HouseView page = open("house");
+        page.kept("", Map.of("/site/people number", "4"), Optional.empty());
+        assertThat(page.session().at("/site/people").isNumber()).isTrue();
+        assertThat(page.session().errors()).isEmpty();
+    }
 }

@@ -11,6 +11,7 @@ import longrun.plan.Setting;
 import longrun.plan.SizeNames;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
+import longrun.quantity.Typed;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.ui.house.HouseSession;
@@ -68,9 +69,7 @@ final class RouteTools {
     }
 
     private String stored(String typed) {
-        return typed.matches("\\s*[0-9.][0-9.,]*\\s*")
-                ? typed.strip() + " " + hand.units().heatUnit().name()
-                : typed;
+        return Typed.quantity(typed, hand.units().heatUnit().name());
     }
 
     Element element() {
@@ -120,11 +119,10 @@ final class RouteTools {
         Dom.retext(remove, "Remove line " + l.id());
         Dom.show(reserveBox, l.feeds().equals(RouteDraft.CAP));
         if (write) {
-            String end = " " + hand.units().heatUnit().name();
-            reserve.write(
-                    l.reserve().endsWith(end)
-                            ? l.reserve().substring(0, l.reserve().length() - end.length())
-                            : l.reserve());
+            String typed = reserve.text();
+            if (typed.isBlank() || !stored(typed).equals(l.reserve())) {
+                reserve.write(Typed.inField(l.reserve(), hand.units().heatUnit().name()));
+            }
         }
         showReserve(session, l);
     }
