@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.Optional;
+import longrun.plan.NominalSize;
 import longrun.quantity.Typed;
 
 /**
@@ -20,6 +21,7 @@ public record EntryAddress(String pointer, String unit) {
     static final String DAY_OF_YEAR = "day-of-year";
     static final String NUMBER = "number";
     static final String PRICE = "price";
+    static final String SIZE = "size";
 
     /** As written on the field. */
     public String written() {
@@ -47,6 +49,7 @@ public record EntryAddress(String pointer, String unit) {
             case "" -> TextNode.valueOf(typed);
             case DATE -> TextNode.valueOf(Typed.date(typed));
             case DAY_OF_YEAR -> TextNode.valueOf(Typed.dayOfYear(typed));
+            case SIZE -> TextNode.valueOf(NominalSize.typed(typed));
             case NUMBER ->
                 Typed.number(typed).<JsonNode>map(DecimalNode::valueOf).orElse(TextNode.valueOf(typed));
             case PRICE -> Typed.price(typed).<JsonNode>map(DecimalNode::valueOf).orElse(TextNode.valueOf(typed));

@@ -329,4 +329,17 @@ class HousePageTest extends OpenHouses {
         assertThat(page.session().at("/site/people").isNumber()).isTrue();
         assertThat(page.session().errors()).isEmpty();
     }
+
+    @Test
+    void aCountNobodyHasIsRefusedAndOneOutsideTheUsualIsAsked() {
+        HouseView page = open("house");
+        HousePlace place = (HousePlace) page.placeShown();
+        Entry people = entry(place.fields(), "/site/people");
+        page.kept("", Map.of("/site/people number", "9999999"), Optional.empty());
+        assertThat(people.isWrong()).isTrue();
+        assertThat(people.saying().orElseThrow()).contains("9,999,999", "up to 1,000");
+        page.kept("", Map.of("/site/people number", "45"), Optional.empty());
+        assertThat(people.isWrong()).isFalse();
+        assertThat(page.session().findings()).anyMatch(f -> f.field().equals("/site/people"));
+    }
 }
