@@ -1,7 +1,5 @@
 package longrun.ui.house;
 
-import longrun.quantity.Typed;
-
 /** A count or a price, which is a bare number in the plan; what is no number is kept as typed and said to be none. */
 public final class NumberField extends LineField {
 
@@ -28,10 +26,7 @@ public final class NumberField extends LineField {
 
     @Override
     String wrong(String stored, String error) {
-        if (Typed.number(stored).isPresent()) {
-            return error; // a number, but not one that can be here
-        }
-        return "\u201c" + stored + "\u201d is no number: write it in digits, such as " + (isPrice() ? "2.80" : "4");
+        return WrongEntry.says(stored, error).replace("such as 4", isPrice() ? "such as 2.80" : "such as 4");
     }
 
     @Override

@@ -342,4 +342,49 @@ class HousePageTest extends OpenHouses {
         assertThat(people.isWrong()).isFalse();
         assertThat(page.session().findings()).anyMatch(f -> f.field().equals("/site/people"));
     }
+
+    @Test
+    void ofAnEmptyHouseItIsNeverSaidThatNothingIsLacking() {
+        HouseView page = open("house");
+        page.session().change(d -> {
+            d.put("fittingAllowance", "counted");
+            d.putArray("sections");
+            d.putArray("appliances");
+            d.putObject("tank");
+            d.putObject("use").putArray("others").addObject();
+        });
+        for (PlaceKind place : PlaceKind.values()) {
+            assertThat(page.threadShown().lackShown(place)).doesNotContain("nothing lacking");
+        }
+        assertThat(page.threadShown().lackShown(PlaceKind.ROUTE)).startsWith("not begun");
+        assertThat(page.threadShown().lackShown(PlaceKind.CONNECTIONS)).startsWith("not begun");
+        assertThat(page.threadShown().lackShown(PlaceKind.TANK)).startsWith("not begun");
+        assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).startsWith("not begun");
+    }
+
+    @Test
+    void aClimateIsABeginningOfTheYear() {
+        HouseView page = open("house");
+        page.session().change(d -> DraftTree.put(d, "/site/coldWater/temp", d.textNode("50 degF")));
+        assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).doesNotContain("not begun");
+    }
+
+    @Test
+    void whatWasNotUnderstoodStandsFirstAmongTheFindings() {
+        HouseView page = open("appliances");
+        appliances(page).add("furnace");
+        page.session().set("/appliances/0/input", "65,000 elephants");
+        page.kept("", Map.of("/site/people number", "four"), Optional.empty());
+        page = open("findings");
+        FindingsPlace place = (FindingsPlace) page.placeShown();
+        assertThat(place.groupsShown())
+                .startsWith("Not understood, 2")
+                .contains("House, people", "\u201cfour\u201d is no number", "Appliances, furnace, input", "elephants")
+                .contains("go to the entry")
+                .doesNotContain("Nothing is found");
+        assertThat(page.threadShown().lackShown(PlaceKind.FINDINGS)).contains("2 entries not understood");
+        page.session().remove("/site/people");
+        page.session().set("/appliances/0/input", "65,000 Btu/h");
+        assertThat(place.groupsShown()).doesNotContain("Not understood");
+    }
 }
