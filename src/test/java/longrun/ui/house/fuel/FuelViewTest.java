@@ -3,6 +3,7 @@ package longrun.ui.house.fuel;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.flow.component.UI;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import longrun.Samples;
@@ -195,5 +196,23 @@ class FuelViewTest extends OpenHouses {
         Entry from = typed(place, "/site/unreachable/0/from", "Jan 10");
         assertThat(page.session().text("/site/unreachable/0/from")).isEqualTo("01-10");
         assertThat(from.saying()).contains("January 10");
+    }
+
+    private static List<String> headings(FuelView place) {
+        return place.element()
+                .getChildren()
+                .filter(part -> !part.hasAttribute("hidden"))
+                .map(part -> part.getChild(0).getText())
+                .toList();
+    }
+
+    @Test
+    void fieldsComeBeforeWhatFollowsFromThemAndNoHeadingStandsOverNothing() {
+        assertThat(headings(open("{\"format\":\"longrun-plan/1\"}")))
+                .startsWith("Climate", "Heating", "Hot water", "Other uses", "Supplier", "Delivery tickets")
+                .doesNotContain("A cold spell and a power cut");
+        FuelView place = open(demo());
+        assertThat(headings(place))
+                .contains("Level through the year", "The year", "A cold spell and a power cut", "Doubts");
     }
 }
