@@ -49,6 +49,7 @@ public final class QuantityField<Q extends Quantity> implements Field {
         if (answers.getChildCount() > 0) {
             answers.setAttribute("role", "group").setAttribute("aria-label", label + ": without a figure");
             element.appendChild(answers);
+            entry.getElement().setAttribute("aria-keyshortcuts", "ArrowDown"); // to the answers below it
         }
     }
 
