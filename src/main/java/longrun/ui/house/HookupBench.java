@@ -292,7 +292,7 @@ final class HookupBench implements Bench {
                 .filter(i -> i >= 0 && i < parts.size())
                 .collect(Collectors.toSet());
         List<Integer> right = RightOrder.of(kinds(parts));
-        board.draw(HookupDrawing.of(name(), parts, wrong, right));
+        board.draw(HookupDrawing.of(name(), parts, wrong, right), HookupDrawing.narrow(name(), parts, wrong, right));
         for (PartBlock block : blocks) {
             List<Finding> here = own.stream()
                     .filter(f -> part(f) == block.index() && !outOfOrder.contains(f))
