@@ -155,7 +155,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         showState();
     }
 
-    private void pasted(String text) {
+    void pasted(String text) {
         paste.show(
                 new PasteReader(units).read(text, draft().lines().size()),
                 units,
@@ -234,6 +234,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     // What the page shows.
 
     private void replace(RunDraft next, String said) {
+        paste.close(); // what was pasted was for the run before
         inHand = Math.max(0, Math.min(1, next.lines().size() - 1));
         change(next);
         Dom.retext(fileSaid, said);
@@ -246,6 +247,10 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     RunDraft draft() {
         return history.now();
+    }
+
+    PastePanel paste() {
+        return paste;
     }
 
     LinesTable lines() {
