@@ -387,4 +387,17 @@ class HousePageTest extends OpenHouses {
         page.session().set("/appliances/0/input", "65,000 Btu/h");
         assertThat(place.groupsShown()).doesNotContain("Not understood");
     }
+
+    @Test
+    void aPieceOfPipeIsCalledASectionEverywhereInTheHouse() {
+        id = store.create("", longrun.Samples.text("data/demo/orchard-house.json"))
+                .id();
+        for (PlaceKind place : PlaceKind.values()) {
+            HouseView page = open(place.slug());
+            String said = Shown.text(page.getElement()) + page.panel().handInShort();
+            assertThat(said.replaceAll("(?i)(line regulator|propane line|property line|psi line|lines of date)", ""))
+                    .doesNotContainPattern(
+                            "\\b[Ll]ines? [A-Z][0-9]?\\b|Fed by line|[Rr]emove (this )?line|[0-9] lines\\b|No line");
+        }
+    }
 }

@@ -104,7 +104,7 @@ final class RouteDraft {
         Map<String, String> out = new LinkedHashMap<>();
         String on = branches.isEmpty()
                 ? "branches, or not said"
-                : branches.size() > 3 ? branches.size() + " lines" : "branch: " + together(branches);
+                : branches.size() > 3 ? branches.size() + " sections" : "branch: " + together(branches);
         out.put("", on);
         draft.path("appliances").forEach(a -> out.put("app:" + a.path("id").asText(), applianceName(a)));
         draft.path("regulators").forEach(r -> {

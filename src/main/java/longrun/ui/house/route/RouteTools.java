@@ -30,7 +30,7 @@ final class RouteTools {
     private boolean ticked;
     private final Entry reserve;
     private final Element reserveBox;
-    private final Element remove = Dom.button("ask", "Remove this line");
+    private final Element remove = Dom.button("ask", "Remove this section");
     private final RouteRow.Hand hand;
 
     RouteTools(int index, RouteRow.Hand hand) {
@@ -116,7 +116,7 @@ final class RouteTools {
             ticked = l.rough();
             rough.executeJs("this.checked = $0", ticked);
         }
-        Dom.retext(remove, "Remove line " + l.id());
+        Dom.retext(remove, "Remove section " + l.id());
         Dom.show(reserveBox, l.feeds().equals(RouteDraft.CAP));
         if (write) {
             String typed = reserve.text();
