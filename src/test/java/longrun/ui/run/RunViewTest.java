@@ -262,6 +262,17 @@ class RunViewTest {
     }
 
     @Test
+    void anInputInThousandsIsSizedAndStaysAsTyped() {
+        type(0, Line.Column.LENGTH, "22");
+        type(0, Line.Column.INPUT, "199k");
+        assertThat(view.draft().lines().get(0).input()).isEqualTo("199 kBtu/h");
+        assertThat(view.lines().row(0).entry(Line.Column.INPUT).saying()).contains("Input 199,000 Btu/h");
+        type(1, Line.Column.LENGTH, "12");
+        view.removed(1); // a change that writes the fields
+        assertThat(view.lines().row(0).entry(Line.Column.INPUT).text()).isEqualTo("199k");
+    }
+
+    @Test
     void anEmptyRunClosesThePastePreviewAndUndoBringsTheLinesBack() {
         twoLines();
         view.pasted("to the grill\t12\t40,000");
