@@ -38,7 +38,7 @@ final class Described {
     }
 
     private String run(Run run) {
-        StringBuilder s = new StringBuilder("line ").append(run.id());
+        StringBuilder s = new StringBuilder("section ").append(run.id());
         run.setting().ifPresent(w -> s.append(' ').append(w == Setting.UNDERGROUND ? "buried" : w.written()));
         s.append(", size ").append(run.size()).append(", ");
         List<String> legs = new ArrayList<>();

@@ -19,6 +19,17 @@ public final class HookupDrawing {
     private static final int TOP = 66;
     private static final int START = 56;
     private static final int LETTER = 8;
+    private static final int EDGE = 8;
+
+    /** How much room there is. */
+    private enum Room {
+        /** Whole names, and every distance. */
+        WIDE,
+        /** For a phone: short names, close together. */
+        NARROW,
+        /** An example: short names alone. */
+        SMALL
+    }
 
     private final String appliance;
     private final List<Part> parts;
@@ -30,23 +41,27 @@ public final class HookupDrawing {
     private final int end;
     private final int bottom;
 
-    private final boolean brief;
+    private final Room room;
 
-    private HookupDrawing(String appliance, List<Part> parts, Set<Integer> wrong, List<Integer> right, boolean brief) {
-        this.brief = brief;
+    private HookupDrawing(String appliance, List<Part> parts, Set<Integer> wrong, List<Integer> right, Room room) {
+        this.room = room;
         this.appliance = appliance;
         this.parts = List.copyOf(parts);
         this.wrong = Set.copyOf(wrong);
         this.right = List.copyOf(right);
         left = new int[parts.size() + 1];
         level = new int[parts.size() + 1];
-        left[0] = brief ? 24 : START;
+        left[0] = switch (room) {
+            case WIDE -> START;
+            case NARROW -> 20;
+            case SMALL -> 24;
+        };
         level[0] = TOP;
         for (int i = 0; i < parts.size(); i++) {
             left[i + 1] = left[i] + slot(i);
             level[i + 1] = level[i] + (kind(i) == PartKind.SEDIMENT_TRAP && turns(i) ? HookupSymbols.DROP : 0);
         }
-        end = left[parts.size()] + 24;
+        end = left[parts.size()] + lead();
         bottom = level[parts.size()] + 74;
     }
 
@@ -59,12 +74,17 @@ public final class HookupDrawing {
      * @return an SVG text with the pens of the style sheet
      */
     public static String of(String appliance, List<Part> parts, Set<Integer> wrong, List<Integer> right) {
-        return new HookupDrawing(appliance, parts, wrong, right, false).draw();
+        return new HookupDrawing(appliance, parts, wrong, right, Room.WIDE).draw();
+    }
+
+    /** The same for a phone: short names, and the parts closer together. */
+    public static String narrow(String appliance, List<Part> parts, Set<Integer> wrong, List<Integer> right) {
+        return new HookupDrawing(appliance, parts, wrong, right, Room.NARROW).draw();
     }
 
     /** The parts small, with short names and without distances: an example, or the right order beside a wrong one. */
     public static String small(String appliance, List<Part> parts) {
-        return new HookupDrawing(appliance, parts, Set.of(), List.of(), true).draw();
+        return new HookupDrawing(appliance, parts, Set.of(), List.of(), Room.SMALL).draw();
     }
 
     /** What a part is called. */
@@ -90,18 +110,20 @@ public final class HookupDrawing {
     }
 
     private String label(int i) {
-        if (brief) {
+        if (room != Room.WIDE) {
             PartKind kind = kind(i);
-            return kind == null
-                    ? "?"
-                    : switch (kind) {
-                        case SHUTOFF -> "shutoff";
-                        case UNION -> "union";
-                        case SEDIMENT_TRAP -> "trap";
-                        case BUILT_IN_TRAP -> "inner trap";
-                        case RIGID_PIPE -> "pipe";
-                        case FLEXIBLE_CONNECTOR -> "connector";
-                    };
+            String number = room == Room.NARROW ? (i + 1) + " " : "";
+            return number
+                    + (kind == null
+                            ? "?"
+                            : switch (kind) {
+                                case SHUTOFF -> "shutoff";
+                                case UNION -> "union";
+                                case SEDIMENT_TRAP -> "trap";
+                                case BUILT_IN_TRAP -> "inner trap";
+                                case RIGID_PIPE -> "pipe";
+                                case FLEXIBLE_CONNECTOR -> "connector";
+                            });
         }
         String name = name(kind(i));
         return (i + 1) + "  " + name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
@@ -113,7 +135,16 @@ public final class HookupDrawing {
     }
 
     private int slot(int i) {
-        return Math.max(symbolWidth(i) + (brief ? 0 : 12), label(i).length() * LETTER + (brief ? 2 : 10));
+        return switch (room) {
+            case WIDE -> Math.max(symbolWidth(i) + 12, label(i).length() * LETTER + 10);
+            case NARROW -> Math.max(symbolWidth(i), label(i).length() * (LETTER - 1) + 2);
+            case SMALL -> Math.max(symbolWidth(i), label(i).length() * LETTER + 2);
+        };
+    }
+
+    /** Pipe between the last part and the appliance. */
+    private int lead() {
+        return room == Room.NARROW ? 8 : 24;
     }
 
     private int middle(int i) {
@@ -121,29 +152,38 @@ public final class HookupDrawing {
     }
 
     private String draw() {
-        int width = end + 100;
+        int box = end + 96;
+        String name = cut(appliance);
+        int half = name.length() * LETTER / 2;
+        boolean outward = half > 48; // a long name ends with the box, so that no edge cuts it
+        int width = box + EDGE / 2;
         int height = bottom + 34;
-        out.append("<svg class='draw hookup' viewBox='0 0 ")
-                .append(width)
+        out.append("<svg class='draw hookup' viewBox='")
+                .append(-EDGE)
+                .append(" 0 ")
+                .append(width + EDGE)
                 .append(' ')
                 .append(height);
-        out.append("' style='width:").append(width).append("px' role='img' aria-label='");
+        out.append("' style='width:").append(width + EDGE).append("px' role='img' aria-label='");
         out.append(HookupSymbols.safe(inWords(appliance, parts) + marked())).append("'>");
         out.append(HookupSymbols.pipe(0, TOP, left[0]));
         out.append(HookupSymbols.path("pn", "M0 " + (TOP - 12) + "c6 8 -6 16 0 24"));
-        if (!brief) {
+        if (room != Room.SMALL) {
             out.append(HookupSymbols.words("gas", 0, TOP - 24, "start", "tq"));
+        }
+        if (room == Room.WIDE) {
             out.append(HookupSymbols.path("ld", "M28 " + (TOP - 29) + "h26m-7 -4l7 4l-7 4"));
         }
         for (int i = 0; i < parts.size(); i++) {
             part(i);
         }
         int y = level[parts.size()];
-        out.append(HookupSymbols.pipe(left[parts.size()], y, 24));
+        out.append(HookupSymbols.pipe(left[parts.size()], y, lead()));
         boolean trapInside = IntStream.range(0, parts.size()).anyMatch(i -> kind(i) == PartKind.BUILT_IN_TRAP);
         out.append(HookupSymbols.appliance(end, y, TOP - 22, bottom - TOP + 22, trapInside));
-        out.append(HookupSymbols.words(cut(appliance), end + 48, bottom + 24, "middle", ""));
-        if (!brief) {
+        out.append(
+                HookupSymbols.words(name, outward ? box : end + 48, bottom + 24, outward ? "end" : "middle", "halo"));
+        if (room != Room.SMALL) {
             reach();
             belongs();
         }

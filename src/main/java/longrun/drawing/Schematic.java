@@ -75,8 +75,9 @@ public final class Schematic {
 
     private String empty() {
         SvgText body = new SvgText();
-        body.words("tq", new Point(0, 24), "start", 0, "The drawing begins with the first line.");
-        return head(0, 0, LEAST_WIDTH, 40, "The drawing of the pipe route, with no line in it yet.") + body + "</svg>";
+        body.words("tq", new Point(0, 24), "start", 0, "The drawing begins with the first section.");
+        return head(0, 0, LEAST_WIDTH, 40, "The drawing of the pipe route, with no section in it yet.") + body
+                + "</svg>";
     }
 
     private Box room(Placing.Placed placed, Ground ground) {

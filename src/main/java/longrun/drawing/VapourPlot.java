@@ -14,7 +14,7 @@ import longrun.tank.TankReport;
 import longrun.tank.TankReport.CurvePoint;
 
 /**
- * Vapour against the air's temperature: one line by the rule, one at 20 psig, the need drawn across, the thermometer as the
+ * Vapour against the air's temperature: one line of what the tank can give, one of what it gives and keeps 20 psig, the need drawn across, the thermometer as the
  * axis. Nothing unknown is drawn; the plot says what is missing.
  *
  * @param what the tank in words, for the title
@@ -138,14 +138,14 @@ public record VapourPlot(
 
     private void curves(PlotSvg svg, Thermometer thermometer, Ladder ladder, EndNames names) {
         line(svg, thermometer, ladder, CurvePoint::capacityBtuh, PlotSvg.PIPE)
-                .ifPresent(y -> names.add(y, reckoned ? "reckoned" : "by the rule", PlotSvg.Ink.INK, true));
+                .ifPresent(y -> names.add(y, reckoned ? "reckoned" : "it can give", PlotSvg.Ink.INK, true));
         if (supplier.isPresent()) {
             double y = y(ladder, supplier.getAsDouble());
             svg.line(LEFT, y, RIGHT, y, PlotSvg.PART, PlotSvg.Ink.INK, "");
             names.add(y, "the supplier\u2019s", PlotSvg.Ink.INK, false);
         } else {
             line(svg, thermometer, ladder, CurvePoint::at20PsigBtuh, PlotSvg.PART)
-                    .ifPresent(y -> names.add(y, "at 20 psig", PlotSvg.Ink.INK, false));
+                    .ifPresent(y -> names.add(y, "keeps 20 psig", PlotSvg.Ink.INK, false));
         }
     }
 
@@ -230,7 +230,7 @@ public record VapourPlot(
             said.add("At " + Thermometer.degrees(air.number()) + " \u00b0F " + vapour.text());
         }
         if (air.isKnown() && at20.isKnown() && supplier.isEmpty()) {
-            said.add("at 20 psig " + at20.text());
+            said.add("keeping 20 psig " + at20.text());
         }
         said.add(need.isKnown() ? "needed " + need.text() : "the need is not known");
         return "Vapour " + what + " gives, against the temperature of the air. "

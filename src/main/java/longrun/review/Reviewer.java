@@ -15,6 +15,7 @@ import longrun.fuel.YearQuestions;
 import longrun.hotwater.Altitude;
 import longrun.piping.MissingEntries;
 import longrun.piping.Piping;
+import longrun.piping.UsualFigures;
 import longrun.piping.UsualInputs;
 import longrun.plan.Plan;
 import longrun.pressure.Headroom;
@@ -52,6 +53,7 @@ public final class Reviewer {
         RuleReport rules = Rules.check(House.of(pressures));
         List<Finding> findings = new ArrayList<>(MissingEntries.of(piping));
         findings.addAll(UsualInputs.of(plan));
+        findings.addAll(UsualFigures.of(plan));
         findings.addAll(SizingFindings.of(sizing));
         List<Finding> pressureFindings = PressureFindings.of(pressures);
         findings.addAll(notYetSaid(rules.findings(), findings, pressureFindings));

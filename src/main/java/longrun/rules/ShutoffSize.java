@@ -2,13 +2,12 @@ package longrun.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import longrun.plan.Appliance.Part;
 import longrun.plan.Fact;
+import longrun.plan.NominalSize;
 import longrun.plan.PartKind;
 import longrun.quantity.NotAQuantity;
-import longrun.quantity.NumberText;
 
 /** The valve ahead of a flexible connector is at least the connector's nominal size. */
 final class ShutoffSize implements Rule {
@@ -72,15 +71,8 @@ final class ShutoffSize implements Rule {
     /** A nominal size in inches; an outside diameter is another way of naming and is not compared. */
     private static Optional<Double> inches(Fact<String> size) {
         return size.findValue().flatMap(written -> {
-            String number = written.toLowerCase(Locale.ROOT)
-                    .replace("nominal", "")
-                    .replace("inch", "")
-                    .replace("in.", "")
-                    .replace("in", "")
-                    .replace("\"", "")
-                    .strip();
             try {
-                return Optional.of(NumberText.read(number));
+                return NominalSize.read(written);
             } catch (NotAQuantity notASize) {
                 return Optional.empty();
             }

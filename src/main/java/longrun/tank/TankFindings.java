@@ -137,8 +137,8 @@ public final class TankFindings {
         String found = d.name() + " needs " + d.btuh().text() + "; the tank gives "
                 + report.capacityAtDesignBtuh().text() + " at the refill gauge and the design temperature, "
                 + (report.capacityAt20PsigBtuh().isKnown()
-                        ? report.capacityAt20PsigBtuh().text() + " at 20 psig"
-                        : "at 20 psig an unknown amount")
+                        ? report.capacityAt20PsigBtuh().text() + " of it while keeping 20 psig"
+                        : "an unknown amount of it while keeping 20 psig")
                 + (report.derived() && !report.supplier() ? ", derived" : "")
                 + held(d, isShort);
         return new Finding(
@@ -149,7 +149,7 @@ public final class TankFindings {
                 isShort
                         ? "at most " + limit
                         : report.capacityAt20PsigBtuh().isKnown()
-                                ? "at most " + limit + " to be carried at 20 psig"
+                                ? "at most " + limit + " while keeping 20 psig"
                                 : "the supplier's own figure, in Btu/h: the table names no tank pressure",
                 REFERENCE,
                 "",

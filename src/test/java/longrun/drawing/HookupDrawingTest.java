@@ -86,4 +86,21 @@ class HookupDrawingTest {
         assertWellFormed(svg);
         assertThat(svg).contains("none fitted", "10 in away", "vent: limiter", "not known");
     }
+
+    @Test
+    void noEdgeCutsThePipeOrALongName() {
+        String svg =
+                HookupDrawing.of("Tankless heater in the attic", parts("{\"part\":\"shutoff\"}"), Set.of(), List.of());
+        assertThat(svg).contains("viewBox='-8 0 ", "text-anchor='end'");
+    }
+
+    @Test
+    void theThreeUsualPartsFitAPhone() {
+        List<Part> usual = parts(
+                "{\"part\":\"shutoff\",\"distance\":\"2 ft\"},{\"part\":\"sediment-trap\"},{\"part\":\"flexible-connector\"}");
+        String svg = HookupDrawing.narrow("Water heater", usual, Set.of(1), List.of(1, 0, 2));
+        int width = Integer.parseInt(svg.replaceAll("(?s).*style='width:([0-9]+)px.*", "$1"));
+        assertThat(width).isLessThanOrEqualTo(374);
+        assertThat(svg).contains("1 shutoff", "2 trap", "3 connector", "mark-wrong", "2 ft, valve to appliance");
+    }
 }

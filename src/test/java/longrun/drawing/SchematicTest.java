@@ -156,7 +156,7 @@ class SchematicTest {
     void emptyPlanSaysThatNothingIsDrawn() throws Exception {
         String svg = drawn("{\"format\":\"longrun-plan/1\"}", "");
         parsed(svg);
-        assertThat(svg).contains("The drawing begins with the first line.");
+        assertThat(svg).contains("The drawing begins with the first section.");
     }
 
     @Test

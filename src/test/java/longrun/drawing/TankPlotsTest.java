@@ -43,7 +43,7 @@ class TankPlotsTest {
     void vapourIsDrawnAgainstTheNeed() {
         String svg = vapour(Samples.plan(demo()));
         Golden.same("vapour.svg", svg);
-        assertThat(svg).contains(">by the rule<", ">at 20 psig<", ">need<", "433,000", "8 \u00b0F");
+        assertThat(svg).contains(">it can give<", ">keeps 20 psig<", ">need<", "433,000", "8 \u00b0F");
     }
 
     @Test
@@ -76,7 +76,7 @@ class TankPlotsTest {
         Plan plan = Samples.plan("{\"format\":\"longrun-plan/1\"}");
         Golden.same("vapour-unknown.svg", vapour(plan));
         Golden.same("level-unknown.svg", level(plan));
-        assertThat(vapour(plan)).contains("Missing: the tank").doesNotContain(">by the rule<");
+        assertThat(vapour(plan)).contains("Missing: the tank").doesNotContain(">it can give<");
         assertThat(level(plan)).contains("not known yet", "not read").doesNotContain("refill, ");
     }
 
@@ -90,7 +90,7 @@ class TankPlotsTest {
     void theSuppliersFigureStandsInPlaceOfTheDoubt() {
         String json = Samples.text("sample-plan.json")
                 .replace("\"refillAt\": \"30 %\"", "\"refillAt\": \"30 %\", \"vapourCapacity\": \"300000 Btu/h\"");
-        assertThat(vapour(Samples.plan(json))).contains("the supplier\u2019s").doesNotContain(">at 20 psig<");
+        assertThat(vapour(Samples.plan(json))).contains("the supplier\u2019s").doesNotContain(">keeps 20 psig<");
     }
 
     @Test

@@ -2,16 +2,17 @@ package longrun.plan.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import longrun.plan.Appliance;
 import longrun.plan.Fact;
-import longrun.plan.FittingAllowance;
 import longrun.plan.Leg;
 import longrun.plan.Material;
+import longrun.plan.NominalSize;
 import longrun.plan.Plan;
 import longrun.plan.Regulator;
 import longrun.plan.Section;
@@ -38,9 +39,9 @@ final class PlanCheck {
         references.check();
         check.legs(references);
         check.sizes();
+        check.partSizes();
         check.pressures();
-        check.counts();
-        check.amounts();
+        AmountCheck.check(plan, error);
     }
 
     private void legs(References references) {
@@ -79,8 +80,11 @@ final class PlanCheck {
         for (int i = 0; i < plan.sections().size(); i++) {
             Section section = plan.sections().get(i);
             Optional<Material> material = section.material().findValue();
-            if (material.isPresent()) {
-                String at = Pointer.item("/sections", i);
+            String at = Pointer.item("/sections", i);
+            if (material.isEmpty()) {
+                anySize(section.installedSize(), Pointer.child(at, "installedSize"));
+                anySize(section.chosenSize(), Pointer.child(at, "chosenSize"));
+            } else {
                 Set<String> own = ownSizes(section);
                 size(material.get(), section.installedSize(), own, Pointer.child(at, "installedSize"));
                 size(material.get(), section.chosenSize(), own, Pointer.child(at, "chosenSize"));
@@ -95,6 +99,43 @@ final class PlanCheck {
             }
         });
         plan.prices().keySet().forEach(this::priceName);
+    }
+
+    /** While nobody says what a section is made of, its size is at least one that some pipe is made in. */
+    private void anySize(Fact<String> written, String pointer) {
+        boolean any = Arrays.stream(Material.values()).anyMatch(m -> written.is(text -> isSize(m, text)));
+        if (written.isKnown() && !any) {
+            error.accept(
+                    pointer,
+                    Values.shown(document.at(pointer)) + " is no size of any material: enter the material, then a size"
+                            + " such as " + String.join(", ", SizeNames.standard(Material.STEEL)));
+        }
+    }
+
+    private static boolean isSize(Material material, String text) {
+        try {
+            SizeNames.read(material, text, Set.of());
+            return true;
+        } catch (NotAQuantity e) {
+            return false;
+        }
+    }
+
+    private void partSizes() {
+        for (int i = 0; i < plan.appliances().size(); i++) {
+            List<Appliance.Part> parts =
+                    plan.appliances().get(i).connection().findValue().orElse(List.of());
+            for (int k = 0; k < parts.size(); k++) {
+                String at = Pointer.item("/appliances/" + i + "/connection", k) + "/size";
+                parts.get(k).size().findValue().ifPresent(text -> {
+                    try {
+                        NominalSize.read(text);
+                    } catch (NotAQuantity e) {
+                        error.accept(at, e.advice());
+                    }
+                });
+            }
+        }
     }
 
     private void priceName(String key) {
@@ -160,65 +201,6 @@ final class PlanCheck {
                     pointer,
                     "\"" + pressure.findText().orElse("") + "\" is no pressure to work with: write " + what
                             + " above zero");
-        }
-    }
-
-    private void counts() {
-        plan.site().ifPresent(site -> {
-            if (site.monthlyMeanTemp().is(t -> t.size() != 12)) {
-                error.accept("/site/monthlyMeanTemp", "write twelve temperatures, January first");
-            }
-            site.coldWater().ifPresent(c -> oneOrTwelve(c.temp(), "/site/coldWater/temp"));
-        });
-        plan.use()
-                .flatMap(longrun.plan.Use::hotWater)
-                .flatMap(longrun.plan.Use.HotWater::storage)
-                .ifPresent(s -> oneOrTwelve(s.roomTemp(), "/use/hotWater/storage/roomTemp"));
-        plan.use().ifPresent(use -> {
-            for (int i = 0; i < use.others().size(); i++) {
-                if (use.others().get(i).months().is(m -> m.stream().anyMatch(PlanCheck::noMonth))) {
-                    error.accept("/use/others/" + i + "/months", "write months as whole numbers from 1 to 12");
-                }
-            }
-        });
-    }
-
-    private static boolean noMonth(double month) {
-        return month < 1 || month > 12 || month != Math.rint(month);
-    }
-
-    private void oneOrTwelve(Fact<? extends List<?>> values, String pointer) {
-        if (values instanceof Fact.Known<? extends List<?>> known
-                && known.value().size() != 1
-                && known.value().size() != 12) {
-            error.accept(pointer, "write one temperature, or twelve, January first");
-        }
-    }
-
-    private void amounts() {
-        for (int i = 0; i < plan.appliances().size(); i++) {
-            if (plan.appliances().get(i).input().is(h -> h.btuh() <= 0)) {
-                error.accept(
-                        "/appliances/" + i + "/input",
-                        "an input of zero fires nothing: write the INPUT of the rating plate, propane line");
-            }
-        }
-        plan.diversity().ifPresent(d -> {
-            if (d.share().is(s -> s.fraction() <= 0 || s.fraction() > 1)) {
-                error.accept("/diversity/share", "write a share above 0 and up to 100 %");
-            }
-        });
-        if (plan.fittingAllowance()
-                .is(a -> a instanceof FittingAllowance.Share s && s.share().fraction() > 3)) {
-            error.accept(
-                    "/fittingAllowance", "more than 300 % for fittings: write none, counted, or a share such as 20 %");
-        }
-        for (Map.Entry<Material, List<String>> e : plan.availableSizes().entrySet()) {
-            if (e.getValue().isEmpty()) {
-                error.accept(
-                        Pointer.child("/availableSizes", e.getKey().written()),
-                        "an empty list leaves no size to choose: name the sizes, or leave the entry out");
-            }
         }
     }
 }

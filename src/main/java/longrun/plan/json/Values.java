@@ -33,6 +33,7 @@ import longrun.quantity.Pressure;
 import longrun.quantity.Ratio;
 import longrun.quantity.Temperature;
 import longrun.quantity.TimeSpan;
+import longrun.quantity.Typed;
 import longrun.quantity.Volume;
 import longrun.quantity.WireGauge;
 
@@ -75,7 +76,7 @@ final class Values {
         t.put(Leg.class, Values::leg);
         t.put(FittingAllowance.class, Values::allowance);
         t.put(GaugeReading.class, Values::gauge);
-        t.put(LocalDate.class, s -> moment(s, LocalDate::parse, "a date as year-month-day, such as 2026-10-01"));
+        t.put(LocalDate.class, Values::date);
         t.put(LocalTime.class, s -> moment(s, LocalTime::parse, "a time of day, such as 19:00"));
         t.put(MonthDay.class, s -> moment(s, m -> MonthDay.parse("--" + m), "a month and day, such as 01-31"));
         return t;
@@ -238,6 +239,16 @@ final class Values {
             throw new NotAQuantity("\"" + shortened(s) + "\" is more than a full tank: write 0 to 100 %");
         }
         return new GaugeReading.Share(share);
+    }
+
+    /** Year first and nothing else; the advice knows what people write, and says so where it could be two days. */
+    private static LocalDate date(String s) {
+        try {
+            return LocalDate.parse(s.strip());
+        } catch (DateTimeException e) {
+            LocalDate meant = Typed.readDate(s);
+            throw new NotAQuantity("\"" + shortened(s) + "\" is not written as a plan writes a date: write " + meant);
+        }
     }
 
     private static Object moment(String s, Function<String, Object> parse, String wanted) {

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  */
 @Tag("div")
 @JsModule("context://frontend/frame.js")
+@JsModule("context://frontend/answers.js")
 public abstract class Frame extends Component {
 
     private static final String MARK = "<svg class='mark' viewBox='0 0 30 22' aria-hidden='true'><path"

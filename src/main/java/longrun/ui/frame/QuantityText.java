@@ -2,15 +2,15 @@ package longrun.ui.frame;
 
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
 import longrun.quantity.Quantity;
+import longrun.quantity.Typed;
 import longrun.quantity.Unit;
 
 /**
- * What is typed in a quantity field and what is stored of it. A bare number is stored with the unit of its field;
- * anything else is stored as typed.
+ * What is typed in a quantity field and what is stored of it. A bare number is stored with the unit of its field,
+ * and the ways people write a heat rate as a plan writes it; anything else is stored as typed.
  *
  * @param <Q> the quantity
  * @param measure how it is read
@@ -19,21 +19,21 @@ import longrun.quantity.Unit;
  */
 public record QuantityText<Q extends Quantity>(Measure<Q> measure, Unit unit, Function<Q, String> shown) {
 
-    private static final Pattern BARE = Pattern.compile("\\s*-?[0-9.][0-9.,/\\- ]*");
-
     /** What the plan holds for what was typed. */
     public String stored(String typed) {
-        return BARE.matcher(typed).matches() ? typed.strip() + " " + unit.name() : typed;
+        return Typed.quantity(typed, unit.name());
     }
 
     /** What stands in the field for what the plan holds. */
     public String inField(String stored) {
-        String end = " " + unit.name();
-        if (stored.endsWith(end)) {
-            String bare = stored.substring(0, stored.length() - end.length());
-            return BARE.matcher(bare).matches() ? bare : stored;
+        return Typed.inField(stored, unit.name());
+    }
+
+    /** Writes into a field what the plan holds, unless what stands there means just that. */
+    public void write(Entry entry, String stored) {
+        if (entry.text().isBlank() || !stored(entry.text()).equals(stored)) {
+            entry.write(inField(stored));
         }
-        return stored;
     }
 
     /** Tells at the entry what was understood, or what is wrong; empty when nothing is typed. */

@@ -81,7 +81,7 @@ final class ApplianceBlock {
                         .element(),
                 fields.add(new WordsField(desk, at + "/name", "Name", "Where there are two of a kind: which one."))
                         .element(),
-                fields.add(new ChoiceField(desk, at + "/fedBy", "Fed by line", "not entered yet", this::lines))
+                fields.add(new ChoiceField(desk, at + "/fedBy", "Fed by section", "not entered yet", this::lines))
                         .element(),
                 fields.add(new ChoiceField(desk, at + "/room", "Room", "not entered yet", this::rooms))
                         .element());

@@ -114,12 +114,22 @@ final class ConnectionsPlace implements Place {
                 own.add(f);
             }
         }
-        Lack lack = Lack.counted(own, 0, "nothing lacking");
+        long wrong = desk.session().errors().keySet().stream()
+                .filter(p -> PlaceKind.CONNECTIONS.holds(p) && p.startsWith(pointer + "/"))
+                .count();
+        Lack counted = Lack.counted(own, (int) wrong, begun(pointer) ? "nothing lacking" : "");
+        Lack lack = begun(pointer) ? counted : Lack.unbegun(counted);
         Dom.retext(tab.lack(), lack.words());
         Dom.setClass(tab.lack(), "must", lack.must());
         boolean on = pointer.equals(inHand);
         Dom.setClass(tab.button(), "on", on);
         tab.button().setAttribute("aria-pressed", String.valueOf(on));
+    }
+
+    private boolean begun(String pointer) {
+        return pointer.startsWith("/appliances/")
+                ? !desk.session().at(pointer + "/connection").isEmpty()
+                : !desk.session().at(pointer).isEmpty();
     }
 
     @Override

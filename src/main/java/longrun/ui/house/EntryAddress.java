@@ -1,17 +1,27 @@
 package longrun.ui.house;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import longrun.plan.NominalSize;
+import longrun.quantity.Typed;
 
 /**
- * Where an entry stands in the draft, and the unit a bare number in it has; written as {@code data-at} on its field, so
- * that what was typed while the program did not answer finds its place.
+ * Where an entry stands in the draft, and what is typed there; written as {@code data-at} on its field, so that what was
+ * typed while the program did not answer finds its place. The draft holds what a plan may hold; what cannot be put so is
+ * kept as typed.
  *
- * @param unit name of the unit; empty for words
+ * @param pointer where it stands
+ * @param unit name of the unit a bare number has, or one of the kinds named here; empty for words
  */
 public record EntryAddress(String pointer, String unit) {
 
-    private static final Pattern BARE = Pattern.compile("\\s*-?[0-9.][0-9.,/\\- ]*");
+    static final String DATE = "date";
+    static final String DAY_OF_YEAR = "day-of-year";
+    static final String NUMBER = "number";
+    static final String PRICE = "price";
+    static final String SIZE = "size";
 
     /** As written on the field. */
     public String written() {
@@ -29,18 +39,42 @@ public record EntryAddress(String pointer, String unit) {
                         : new EntryAddress(written.substring(0, blank), written.substring(blank + 1)));
     }
 
-    /** What the draft holds for what was typed: a bare number gets the unit. */
+    /** The text of what the draft holds for what was typed. */
     public String stored(String typed) {
-        return !unit.isEmpty() && BARE.matcher(typed).matches() ? typed.strip() + " " + unit : typed;
+        return node(typed).asText();
+    }
+
+    private JsonNode node(String typed) {
+        return switch (unit) {
+            case "" -> TextNode.valueOf(typed);
+            case DATE -> TextNode.valueOf(Typed.date(typed));
+            case DAY_OF_YEAR -> TextNode.valueOf(Typed.dayOfYear(typed));
+            case SIZE -> TextNode.valueOf(NominalSize.typed(typed));
+            case NUMBER ->
+                Typed.number(typed).<JsonNode>map(DecimalNode::valueOf).orElse(TextNode.valueOf(typed));
+            case PRICE -> Typed.price(typed).<JsonNode>map(DecimalNode::valueOf).orElse(TextNode.valueOf(typed));
+            default -> TextNode.valueOf(Typed.quantity(typed, unit));
+        };
+    }
+
+    /** A key in the field: the draft takes its text as it stands now; blank takes the entry away. */
+    void type(HouseSession session, String typed) {
+        session.type(pointer, d -> {
+            if (typed.isBlank()) {
+                DraftTree.remove(d, pointer);
+            } else {
+                DraftTree.put(d, pointer, node(typed));
+            }
+        });
     }
 
     /** What stands in the field for what the draft holds. */
     public String inField(String stored) {
-        String end = " " + unit;
-        if (!unit.isEmpty() && stored.endsWith(end)) {
-            String bare = stored.substring(0, stored.length() - end.length());
-            return BARE.matcher(bare).matches() ? bare : stored;
-        }
-        return stored;
+        return unit.isEmpty() ? stored : Typed.inField(stored, unit);
+    }
+
+    /** Whether what stands in a field is what the draft holds, however it is written: then it is left as it is. */
+    public boolean stands(String inField, String stored) {
+        return !inField.isBlank() && stored(inField).equals(stored);
     }
 }

@@ -3,7 +3,9 @@ package longrun.ui.house;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.vaadin.flow.dom.Element;
+import longrun.finding.AskWhom;
 import longrun.finding.Finding;
+import longrun.finding.Severity;
 import longrun.rules.Answers;
 import longrun.ui.frame.Dom;
 
@@ -11,6 +13,7 @@ import longrun.ui.frame.Dom;
 final class FindingReply {
 
     private static final String ANSWERS = "/answers";
+    private static final String MISSING = "entry-missing";
 
     private final HouseDesk desk;
     private final FieldList fields;
@@ -32,6 +35,9 @@ final class FindingReply {
     private void draw() {
         boolean never = Answers.NEVER_ACCEPTED.contains(finding.rule());
         int index = find(desk.session().at(ANSWERS), finding);
+        if (index < 0 && !isForADecision(finding)) {
+            return;
+        }
         if (never) {
             element.appendChild(Dom.text("span", "", "Nobody can accept this one."));
         }
@@ -48,9 +54,19 @@ final class FindingReply {
         element.appendChild(Dom.text("b", "", Names.capital(says.isEmpty() ? "answered" : says)));
         element.appendChild(fields.add(new WordsField(desk, at + "/who", "by whom", "Such as: inspector."))
                 .element());
-        element.appendChild(fields.add(new WordsField(desk, at + "/date", "on", "Year, month, day: 2026-09-01."))
+        element.appendChild(fields.add(new DateField(desk, at + "/date", "on", "Such as Sep 1 2026, or 2026-09-01."))
                 .element());
         element.appendChild(button("take the answer back", () -> desk.session().remove(at)));
+    }
+
+    /**
+     * Whether somebody can accept or refuse it: what is wrong or doubtful, what another code asks, and what only an
+     * inspector decides. What is merely not known is answered at its field.
+     */
+    static boolean isForADecision(Finding f) {
+        boolean told = f.severity() != Severity.NOTE || f.ask().isEmpty();
+        boolean decided = f.askWhom().filter(w -> w == AskWhom.INSPECTOR).isPresent();
+        return !f.rule().equals(MISSING) && (told || decided);
     }
 
     private Element button(String says, Runnable does) {

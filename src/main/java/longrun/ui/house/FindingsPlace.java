@@ -76,7 +76,8 @@ final class FindingsPlace implements Place {
     public void show(boolean write) {
         List<Finding> now = desk.session().review().map(Review::findings).orElse(List.of());
         // What is typed into an answer does not draw its line anew.
-        String key = by + " " + desk.session().at("/answers").size() + " "
+        List<WrongEntry> wrong = WrongEntry.listIn(desk.session());
+        String key = by + " " + wrong + " " + desk.session().at("/answers").size() + " "
                 + now.stream()
                         .map(f -> f.rule() + f.at() + f.field() + f.found() + f.required() + f.isOpen())
                         .toList();
@@ -85,13 +86,25 @@ final class FindingsPlace implements Place {
             shown = key;
             fields.clear();
             groups.removeAllChildren();
-            draw(now);
+            drawWrong(wrong);
+            draw(now, wrong.isEmpty());
         }
         fields.show(write || fresh);
         rules.show();
     }
 
-    private void draw(List<Finding> now) {
+    /** What was not understood stands first: as long as it does, all the rest is of the draft before it. */
+    private void drawWrong(List<WrongEntry> wrong) {
+        if (!wrong.isEmpty()) {
+            Element part = Dom.el("section", "part", Dom.text("h3", "", "Not understood, " + wrong.size()));
+            part.appendChild(
+                    Dom.text("p", "lede", "Until these are mended, what stands below is of the entries before them."));
+            wrong.forEach(w -> part.appendChild(w.line(desk)));
+            groups.appendChild(part);
+        }
+    }
+
+    private void draw(List<Finding> now, boolean allUnderstood) {
         List<Finding> open = now.stream().filter(Finding::isOpen).toList();
         Map<String, List<Finding>> sorted = switch (by) {
             case SEVERITY -> bySeverity(open);
@@ -99,7 +112,7 @@ final class FindingsPlace implements Place {
             case WHOM -> byWhom(open);
         };
         sorted.forEach(this::group);
-        if (sorted.isEmpty()) {
+        if (sorted.isEmpty() && allUnderstood) {
             groups.appendChild(Dom.text("p", "lede", "Nothing is found or asked in what has been entered so far."));
         }
         List<Finding> answered = now.stream().filter(f -> !f.isOpen()).toList();

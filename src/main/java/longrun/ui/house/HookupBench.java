@@ -217,7 +217,9 @@ final class HookupBench implements Bench {
         List<Part> list = parts.list();
         List<Integer> right = parts.right();
         Set<Integer> wrong = found.outOfOrder(list.size());
-        board.draw(HookupDrawing.of(parts.name(), list, wrong, right));
+        board.draw(
+                HookupDrawing.of(parts.name(), list, wrong, right),
+                HookupDrawing.narrow(parts.name(), list, wrong, right));
         for (PartBlock block : blocks) {
             List<Finding> here = found.at(block.index());
             block.show(here, wrong.contains(block.index()) || HookupFindings.mustFix(here));

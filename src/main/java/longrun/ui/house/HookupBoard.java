@@ -38,12 +38,14 @@ final class HookupBoard extends Component {
         getElement().setAttribute("aria-label", "The connection, drawn");
     }
 
-    void draw(String svg) {
+    /** @param narrow the same for a phone; the style sheet shows one of the two */
+    void draw(String svg, String narrow) {
         if (!svg.equals(shown)) {
             shown = svg;
             Element e = getElement();
             e.removeAllChildren();
-            e.appendChild(Dom.drawing(svg));
+            e.appendChild(
+                    Dom.el("div", "for-wide", Dom.drawing(svg)), Dom.el("div", "for-narrow", Dom.drawing(narrow)));
         }
     }
 

@@ -95,7 +95,7 @@ final class HouseAnswer {
         Optional<Review> review = desk.session().review();
         OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
         return index.isPresent()
-                ? "Line " + review.get().piping().section(index.getAsInt()).id()
+                ? "Section " + review.get().piping().section(index.getAsInt()).id()
                 : "Size";
     }
 
@@ -126,7 +126,7 @@ final class HouseAnswer {
     private void showHand(Optional<Review> review, HouseState now) {
         OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
         if (review.isEmpty() || index.isEmpty()) {
-            Dom.retext(whose, "No line yet");
+            Dom.retext(whose, "No section yet");
             word(now.unsized());
             return;
         }
@@ -135,7 +135,7 @@ final class HouseAnswer {
         SectionSize size = r.sizing().section(index.getAsInt());
         Dom.retext(
                 whose,
-                "Line " + section.id()
+                "Section " + section.id()
                         + section.name().findText().map(n -> ", " + n).orElse(""));
         Optional<String> name = size.size();
         if (name.isEmpty()) {
@@ -158,7 +158,7 @@ final class HouseAnswer {
             }
             Dom.fill(hand, BigSize.of(name.get(), beside), share);
         }
-        spoken.put("hand", "line " + section.id() + " " + name.get());
+        spoken.put("hand", "section " + section.id() + " " + name.get());
     }
 
     private static String besides(SectionSize size, Material material) {
@@ -198,7 +198,7 @@ final class HouseAnswer {
         Review r = review.get();
         String figure = units.heat(HeatRate.ofBtuh(r.connectedLoadBtuh()));
         load.show(Optional.of(figure), units.heatUnit().name(), "");
-        load.note(r.connectedLoadComplete() ? "" : "so far; not every appliance has an input and a line");
+        load.note(r.connectedLoadComplete() ? "" : "so far; not every appliance has an input and a section");
         load.origin(Optional.of(new SizingOrigins(r).connectedLoad()));
         spoken.put("load", "connected load " + figure + " " + units.heatUnit().name());
     }
@@ -248,7 +248,7 @@ final class HouseAnswer {
         long sized = cells.stream().filter(c -> !c.get(1).equals("\u2013")).count();
         sizes.show(
                 cells.isEmpty() ? Optional.empty() : Optional.of(sized + " of " + cells.size()),
-                cells.isEmpty() ? "" : "lines",
+                cells.isEmpty() ? "" : "sections",
                 now.unsized());
         if (cells.toString().equals(sizesShown)) {
             return;

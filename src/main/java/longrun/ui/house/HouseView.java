@@ -163,9 +163,8 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     public void kept(String text, Map<String, String> unsent, Optional<UnitSystem> keptUnits) {
         keptUnits.ifPresent(u -> units = u);
         begun = true;
-        unsent.forEach((at, typed) -> EntryAddress.of(at)
-                .filter(a -> session().holds(a.pointer()))
-                .ifPresent(a -> session().set(a.pointer(), a.stored(typed))));
+        unsent.forEach((at, typed) ->
+                EntryAddress.of(at).filter(a -> session().holds(a.pointer())).ifPresent(a -> a.type(session(), typed)));
         unsent.forEach((at, typed) -> {
             if (!at.startsWith("/")) {
                 place().typedBefore(at, typed);

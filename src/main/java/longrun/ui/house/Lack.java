@@ -1,7 +1,9 @@
 package longrun.ui.house;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
@@ -15,22 +17,49 @@ record Lack(String words, boolean must) {
 
     static Lack of(HouseSession session, PlaceKind place) {
         if (place == PlaceKind.FINDINGS) {
-            return counted(session.findings(), 0, "none yet");
+            return counted(session.findings(), session.errors().size(), "none yet");
         }
         List<Finding> own =
                 session.findings().stream().filter(f -> place.holds(f.field())).toList();
         long wrong = session.errors().keySet().stream().filter(place::holds).count();
-        return counted(own, (int) wrong, begun(session, place) ? "nothing lacking" : "not begun");
+        return begun(session, place)
+                ? counted(own, (int) wrong, "nothing lacking")
+                : unbegun(counted(own, (int) wrong, ""));
+    }
+
+    /** Of a place in which nothing stands yet it is never said that nothing is lacking. */
+    static Lack unbegun(Lack lack) {
+        return new Lack(lack.words().isEmpty() ? "not begun" : "not begun, " + lack.words(), lack.must());
     }
 
     private static boolean begun(HouseSession session, PlaceKind place) {
-        if (place == PlaceKind.CONNECTIONS) {
-            return !session.draft().findValues("connection").isEmpty();
+        return switch (place) {
+            case HOUSE -> anyIn(session.draft(), "", p -> place.holds(p) && !p.equals("/format"));
+            case APPLIANCES -> !session.at("/appliances").isEmpty();
+            case ROUTE -> !session.at("/sections").isEmpty();
+            default -> anyIn(session.draft(), "", place::holds);
+        };
+    }
+
+    /** Whether a pointer that is looked for has anything in it. */
+    private static boolean anyIn(JsonNode node, String pointer, Predicate<String> wanted) {
+        if (node.isValueNode()) {
+            return !node.isNull() && wanted.test(pointer);
         }
-        return session.draft().properties().stream()
-                .map(Map.Entry::getKey)
-                .filter(k -> !k.equals("format"))
-                .anyMatch(k -> place.holds("/" + k));
+        if (node.isArray()) {
+            for (int i = 0; i < node.size(); i++) {
+                if (anyIn(node.get(i), pointer + "/" + i, wanted)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+        for (Map.Entry<String, JsonNode> e : node.properties()) {
+            if (anyIn(e.getValue(), pointer + "/" + e.getKey(), wanted)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What findings come to in words; those answered are left out. */

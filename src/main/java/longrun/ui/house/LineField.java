@@ -5,56 +5,54 @@ import java.util.Optional;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 
-/** A line to write on under its label; what is stored stands in it as it was typed, and what is wrong below it. */
+/** A line to write on under its label, as it was typed; below it what it was understood as, or what is wrong. */
 abstract class LineField implements Field {
 
     private final HouseDesk desk;
-    private final String pointer;
+    private final EntryAddress address;
     private final String help;
     private final Entry entry;
     private final Element element;
 
-    LineField(HouseDesk desk, String pointer, String label, String help) {
+    LineField(HouseDesk desk, EntryAddress address, String label, String help) {
         this.desk = desk;
-        this.pointer = pointer;
+        this.address = address;
         this.help = help;
-        String id = Field.id(pointer);
-        entry = new Entry(id, label, "in", this::typed);
-        entry.getElement().setAttribute("data-at", pointer);
+        String id = Field.id(address.pointer());
+        entry = new Entry(id, label, "in", typed -> address.type(desk.session(), typed));
+        entry.getElement().setAttribute("data-at", address.written());
         entry.getElement().addEventListener("blur", e -> desk.session().endStep());
         Element name = Dom.text("label", "lab", label).setAttribute("for", id);
         element = Dom.el("div", "fld", name, entry.getElement(), entry.said());
     }
-
-    /** A key: the text as it stands now. */
-    abstract void typed(String text);
 
     /** What is said of an entry that is wrong. */
     String wrong(String stored, String error) {
         return error;
     }
 
-    HouseDesk desk() {
-        return desk;
+    /** What an entry was understood as; empty where it is told by what is typed. */
+    String understood(String stored) {
+        return "";
     }
 
     @Override
     public void show(boolean write) {
-        String stored = desk.session().text(pointer);
-        if (write) {
+        String stored = desk.session().text(address.pointer());
+        if (write && !address.stands(entry.text(), stored)) {
             entry.write(stored);
         }
-        Optional<String> error = desk.session().error(pointer);
+        Optional<String> error = desk.session().error(address.pointer());
         if (error.isPresent()) {
             entry.wrong(wrong(stored, error.get()));
         } else {
-            entry.understood(stored.isBlank() ? help : "");
+            entry.understood(stored.isBlank() ? help : understood(stored));
         }
     }
 
     @Override
     public String pointer() {
-        return pointer;
+        return address.pointer();
     }
 
     @Override

@@ -1,39 +1,36 @@
 package longrun.ui.house;
 
-import com.fasterxml.jackson.databind.node.DecimalNode;
-import com.fasterxml.jackson.databind.node.TextNode;
-import java.math.BigDecimal;
-import java.util.regex.Pattern;
-
-/** A count, which is a bare number in the plan; what is no number is kept as typed and said to be none. */
+/** A count or a price, which is a bare number in the plan; what is no number is kept as typed and said to be none. */
 public final class NumberField extends LineField {
 
-    private static final Pattern NUMBER = Pattern.compile("[0-9]{1,9}(\\.[0-9]{1,9})?");
+    private final String kind;
 
-    public NumberField(HouseDesk desk, String pointer, String label, String help) {
-        super(desk, pointer, label, help);
+    private NumberField(HouseDesk desk, String pointer, String kind, String label, String help) {
+        super(desk, new EntryAddress(pointer, kind), label, help);
+        this.kind = kind;
         target().setAttribute("inputmode", "decimal");
     }
 
-    @Override
-    void typed(String text) {
-        String number = text.strip();
-        desk().session().type(pointer(), d -> {
-            if (number.isEmpty()) {
-                DraftTree.remove(d, pointer());
-            } else {
-                DraftTree.put(
-                        d,
-                        pointer(),
-                        NUMBER.matcher(number).matches()
-                                ? DecimalNode.valueOf(new BigDecimal(number))
-                                : TextNode.valueOf(text));
-            }
-        });
+    public NumberField(HouseDesk desk, String pointer, String label, String help) {
+        this(desk, pointer, EntryAddress.NUMBER, label, help);
+    }
+
+    /** The price of a gallon, in whatever money. */
+    public static NumberField price(HouseDesk desk, String pointer, String label, String help) {
+        return new NumberField(desk, pointer, EntryAddress.PRICE, label, help);
+    }
+
+    private boolean isPrice() {
+        return kind.equals(EntryAddress.PRICE);
     }
 
     @Override
     String wrong(String stored, String error) {
-        return "\u201c" + stored + "\u201d is no number: write it in digits, such as 4";
+        return WrongEntry.says(stored, error).replace("such as 4", isPrice() ? "such as 2.80" : "such as 4");
+    }
+
+    @Override
+    String understood(String stored) {
+        return isPrice() ? stored + " a gallon" : "";
     }
 }

@@ -108,7 +108,7 @@ final class PartBlock {
                     yesNo("readyAccess", "Reached without ladder, panel or moving anything");
                     yesNo("labelled", "Labelled with the appliance it serves");
                 }
-                add(new WordsField(desk, at + "/size", "Size", "As cast on its body, such as 1/2."));
+                add(new SizeField(desk, at + "/size", "Size", "As cast on its body, such as 1/2."));
             }
             case "union" -> {
                 length("distance", "From the appliance", "The tape runs from the union to the appliance.", "");
@@ -130,7 +130,7 @@ final class PartBlock {
                 length("length", "Length", "The tape runs along the pipe, from the part before to the part after.", "");
             case "flexible-connector" -> {
                 length("length", "Length", "The tape runs along its centre line, from end to end.", "");
-                add(new WordsField(desk, at + "/size", "Size", "Nominal, as stamped on its nut or tag, such as 1/2."));
+                add(new SizeField(desk, at + "/size", "Size", "Nominal, as stamped on its nut or tag, such as 1/2."));
                 yesNo("throughWall", "Passes a wall, a floor or a housing");
                 yesNo("concealed", "Any of it is concealed");
                 add(new QuantityField<>(

@@ -26,7 +26,7 @@ public enum PlaceKind {
     ROUTE(
             "route",
             "Pipe route",
-            "From the regulator outward, as you would pace it. Enter for the next line; a list from elsewhere can be pasted.",
+            "From the regulator outward, as you would pace it. Enter for the next section; a list from elsewhere can be pasted.",
             "/(sections|fittingAllowance|availableSizes|tubingTables|useMemoryTables|readings)(/.*)?",
             RouteView::new),
     CONNECTIONS(

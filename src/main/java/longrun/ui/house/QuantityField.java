@@ -36,8 +36,7 @@ public final class QuantityField<Q extends Quantity> implements Field {
         this.help = help;
         this.shown = shown;
         String id = Field.id(pointer);
-        this.entry = new Entry(
-                id, label, "in", typed -> desk.session().set(pointer, address().stored(typed)));
+        this.entry = new Entry(id, label, "in", typed -> address().type(desk.session(), typed));
         this.unknown = asks
                 ? Optional.of(answer("I don\u2019t know", () -> desk.session().remove(pointer)))
                 : Optional.empty();
@@ -50,6 +49,7 @@ public final class QuantityField<Q extends Quantity> implements Field {
         if (answers.getChildCount() > 0) {
             answers.setAttribute("role", "group").setAttribute("aria-label", label + ": without a figure");
             element.appendChild(answers);
+            entry.getElement().setAttribute("aria-keyshortcuts", "ArrowDown"); // to the answers below it
         }
     }
 
@@ -71,7 +71,7 @@ public final class QuantityField<Q extends Quantity> implements Field {
         Dom.retext(unit, shown.unitWords(desk.units()));
         String stored = desk.session().text(pointer);
         boolean isNone = stored.strip().equalsIgnoreCase("none");
-        if (write) {
+        if (write && !address.stands(entry.text(), stored)) {
             entry.write(isNone && none.isPresent() ? "" : address.inField(stored));
         }
         boolean isList = desk.session().at(pointer).isArray();

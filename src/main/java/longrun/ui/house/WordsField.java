@@ -4,11 +4,6 @@ package longrun.ui.house;
 public final class WordsField extends LineField {
 
     public WordsField(HouseDesk desk, String pointer, String label, String help) {
-        super(desk, pointer, label, help);
-    }
-
-    @Override
-    void typed(String text) {
-        desk().session().set(pointer(), text);
+        super(desk, new EntryAddress(pointer, ""), label, help);
     }
 }

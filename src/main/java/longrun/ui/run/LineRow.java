@@ -164,8 +164,8 @@ final class LineRow {
     void write(Optional<Line> line, UnitSystem system) {
         units = system;
         name.write(line.map(Line::name).orElse(""));
-        length.write(lengths().inField(line.map(Line::length).orElse("")));
-        input.write(inputs().inField(line.map(Line::input).orElse("")));
+        lengths().write(length, line.map(Line::length).orElse(""));
+        inputs().write(input, line.map(Line::input).orElse(""));
     }
 
     /** Column headings follow the units. */

@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
+import longrun.quantity.Typed;
 import longrun.ui.frame.UnitSystem;
 
 /**
@@ -57,7 +58,9 @@ final class PasteReader {
     private PastedLine line(List<String> row, Columns columns, List<String> ids, int taken) {
         List<String> problems = new ArrayList<>();
         String length = withUnit(cell(row, columns.length()), columns.lengthUnit());
-        String input = withUnit(cell(row, columns.input()), columns.inputUnit());
+        String heat = withUnit(cell(row, columns.input()), columns.inputUnit());
+        String input =
+                heat.isEmpty() ? heat : Typed.quantity(heat, units.heatUnit().name());
         check(length, Measure.LENGTH, problems);
         check(input, Measure.HEAT_RATE, problems);
         String from = cell(row, columns.from());

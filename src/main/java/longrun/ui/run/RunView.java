@@ -129,7 +129,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         showState();
     }
 
-    private void pasted(String text) {
+    void pasted(String text) {
         paste.show(
                 new PasteReader(units).read(text, draft().lines().size()),
                 units,
@@ -197,6 +197,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     /** Takes another run in place of the one shown; undo brings that back. */
     void replace(RunDraft next) {
+        paste.close(); // what was pasted was for the run before
         inHand = Math.max(0, Math.min(1, next.lines().size() - 1));
         change(next);
     }
@@ -208,6 +209,10 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     RunDraft draft() {
         return history.now();
+    }
+
+    PastePanel paste() {
+        return paste;
     }
 
     LinesTable lines() {

@@ -68,8 +68,8 @@ class ConnectionsIT extends BrowserTest {
 
     private static void drag(Page page, String what, String past) {
         page.locator("hookup-board").scrollIntoViewIfNeeded();
-        BoundingBox from = page.locator("hookup-board " + what).boundingBox();
-        BoundingBox to = page.locator("hookup-board " + past).boundingBox();
+        BoundingBox from = page.locator("hookup-board .for-wide " + what).boundingBox();
+        BoundingBox to = page.locator("hookup-board .for-wide " + past).boundingBox();
         page.mouse().move(from.x + from.width / 2, from.y + from.height / 2);
         page.mouse().down();
         page.mouse().move(to.x + to.width / 2 + 20, from.y + from.height / 2);

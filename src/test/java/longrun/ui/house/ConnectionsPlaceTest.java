@@ -141,4 +141,36 @@ class ConnectionsPlaceTest extends OpenHouses {
         page.session().undo();
         assertThat(place.changed().shown()).isEmpty();
     }
+
+    @Test
+    void aSizeOfAPartIsOneThatPartsHave() {
+        HouseView page = open("connections");
+        String at = "/appliances/0/connection/0/size";
+        page.kept("", java.util.Map.of(at + " size", "half"), java.util.Optional.empty());
+        Field field = bench(page).fields().find(at).orElseThrow();
+        assertThat(field.entry().orElseThrow().isWrong()).isTrue();
+        assertThat(field.entry().orElseThrow().saying().orElseThrow()).contains("1/4, 3/8, 1/2");
+        page.kept("", java.util.Map.of(at + " size", "half inch"), java.util.Optional.empty());
+        assertThat(page.session().text(at)).isEqualTo("1/2");
+        assertThat(field.entry().orElseThrow().saying()).contains("1/2 in.");
+    }
+
+    @Test
+    void onlyWhatSomebodyDecidesCanBeAcceptedOrRefused() {
+        HouseView page = open("findings");
+        assertThat(page.session().findings()).isNotEmpty().allSatisfy(f -> {
+            boolean fact = f.severity() == longrun.finding.Severity.NOTE
+                    && f.askWhom().isPresent()
+                    && f.askWhom().get() != longrun.finding.AskWhom.INSPECTOR;
+            assertThat(FindingReply.isForADecision(f))
+                    .isEqualTo(!fact && !f.rule().equals("entry-missing"));
+        });
+        page.session().change(d -> DraftTree.put(d, "/appliances/0/connection/0/sameRoom", d.booleanNode(false)));
+        assertThat(page.session().findings())
+                .filteredOn(f -> f.rule().equals("shutoff-same-room"))
+                .singleElement()
+                .matches(FindingReply::isForADecision);
+        FindingsPlace place = (FindingsPlace) page.placeShown();
+        assertThat(place.groupsShown()).contains("Has whoever decides answered?");
+    }
 }

@@ -6,50 +6,14 @@ import com.vaadin.flow.component.UI;
 import java.util.Map;
 import java.util.Optional;
 import longrun.plan.json.PlanReader;
-import longrun.store.DraftStore;
 import longrun.ui.Shown;
 import longrun.ui.frame.Caution;
 import longrun.ui.frame.Entry;
 import longrun.ui.frame.UnitSystem;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
 
 /** The page of a whole house, without a browser. */
-class HousePageTest extends OpenHouses {
-
-    @Autowired
-    DraftStore store;
-
-    private long id;
-
-    @BeforeEach
-    void begin() {
-        id = store.create("", "{\"format\":\"longrun-plan/1\"}").id();
-    }
-
-    private HouseView open(String place) {
-        UI.getCurrent().navigate("house/" + id + "/" + place);
-        HouseView page = (HouseView) UI.getCurrent().getCurrentView();
-        page.kept("", Map.of(), Optional.empty());
-        return page;
-    }
-
-    private static Entry entry(FieldList fields, String pointer) {
-        return fields.find(pointer).flatMap(Field::entry).orElseThrow();
-    }
-
-    private static com.fasterxml.jackson.databind.JsonNode tree(String json) {
-        try {
-            return PlanReader.tree(json);
-        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
-            throw new IllegalArgumentException(e);
-        }
-    }
-
-    private AppliancesPlace appliances(HouseView page) {
-        return (AppliancesPlace) page.placeShown();
-    }
+class HousePageTest extends OpenHouse {
 
     @Test
     void anEmptyHouseSaysWhereToBegin() {
@@ -305,23 +269,5 @@ class HousePageTest extends OpenHouses {
         page.goTo("/site/coldWater/source");
         assertThat(PlaceKind.of("/site/coldWater/source")).isEqualTo(PlaceKind.FUEL);
         assertThat(page.session().errors()).isEmpty();
-    }
-
-    @Test
-    void theDemoHouseAnswersForTheBurnerTheTankAndTheFill() {
-        id = store.create("", DemoHouse.json()).id();
-        SupplyAnswer supply = open("house").panel().supply();
-        assertThat(supply.pressure().figureShown()).endsWith("in. w.c.");
-        assertThat(supply.pressure().noteShown()).contains("its label asks for 9 in. w.c.");
-        assertThat(supply.vapour().noteShown()).startsWith("324,000 Btu/h asked");
-        assertThat(supply.days().figureShown()).endsWith("days");
-    }
-
-    @Test
-    void anEmptyHouseHasNoFigureForThem() {
-        SupplyAnswer supply = open("house").panel().supply();
-        assertThat(supply.pressure().figureShown()).isEqualTo("not yet");
-        assertThat(supply.vapour().figureShown()).isEqualTo("not yet");
-        assertThat(supply.days().figureShown()).isEqualTo("not yet");
     }
 }

@@ -280,4 +280,31 @@ class HouseViewIT extends BrowserTest {
             }
         }
     }
+
+    @Test
+    void tabGoesFromNumberToNumberAndTheArrowDownToTheAnswersWithoutOne() {
+        Page page = begin(1440);
+        to(page, "appliances");
+        addAppliance(page, 0, "range", "65,000");
+        page.keyboard().press("Tab");
+        assertThat(page.locator("#e-appliances-0-minInlet")).isFocused();
+        page.keyboard().type("5");
+        page.keyboard().press("Tab");
+        assertThat(page.locator("#e-appliances-0-maxInlet")).isFocused();
+        page.keyboard().press("Shift+Tab");
+        assertThat(page.locator("#e-appliances-0-minInlet")).isFocused();
+        Locator field = page.locator(".fld:has(> #e-appliances-0-minInlet)");
+        page.keyboard().press("ArrowDown");
+        assertThat(field.getByText("I don\u2019t know")).isFocused();
+        page.keyboard().press("ArrowDown");
+        assertThat(field.getByText("there is none on the plate")).isFocused();
+        page.keyboard().press("ArrowUp");
+        page.keyboard().press("Enter");
+        assertThat(page.locator("#e-appliances-0-minInlet")).hasValue("");
+        page.keyboard().press("ArrowUp");
+        assertThat(page.locator("#e-appliances-0-minInlet")).isFocused();
+        page.keyboard().press("Tab");
+        assertThat(field.getByText("I don\u2019t know")).isFocused(); // of an empty field they are stops of their own
+        assertAccessible(page);
+    }
 }

@@ -53,4 +53,11 @@ class PasteReaderTest {
         assertThat(u.lines().get(0).length()).isEqualTo("12 x");
         assertThat(u.lines().get(0).problems()).hasSize(1);
     }
+
+    @Test
+    void inputsInThousandsOrInBtuAreHeatRates() {
+        var u = reader.read("Feeds\tLength, ft\tInput (BTU)\nfurnace\t31\t60,000\nheater\t20\t199k", 0);
+        assertThat(u.lines()).extracting(PastedLine::input).containsExactly("60,000 Btu/h", "199 kBtu/h");
+        assertThat(u.lines()).allMatch(l -> l.problems().isEmpty());
+    }
 }

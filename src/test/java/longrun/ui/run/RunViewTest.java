@@ -13,6 +13,7 @@ import elemental.json.Json;
 import elemental.json.JsonObject;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import longrun.ui.Shown;
 import longrun.ui.frame.Caution;
 import longrun.ui.frame.UnitSystem;
@@ -258,5 +259,42 @@ class RunViewTest {
                         .value())
                 .isEqualTo("run");
         assertThat(LocatorJ._get(UI.getCurrent(), RunView.class)).isSameAs(view);
+    }
+
+    @Test
+    void anInputInThousandsIsSizedAndStaysAsTyped() {
+        type(0, Line.Column.LENGTH, "22");
+        type(0, Line.Column.INPUT, "199k");
+        assertThat(view.draft().lines().get(0).input()).isEqualTo("199 kBtu/h");
+        assertThat(view.lines().row(0).entry(Line.Column.INPUT).saying()).contains("Input 199,000 Btu/h");
+        type(1, Line.Column.LENGTH, "12");
+        view.removed(1); // a change that writes the fields
+        assertThat(view.lines().row(0).entry(Line.Column.INPUT).text()).isEqualTo("199k");
+    }
+
+    @Test
+    void anEmptyRunClosesThePastePreviewAndUndoBringsTheLinesBack() {
+        twoLines();
+        view.pasted("to the grill\t12\t40,000");
+        assertThat(view.paste().isOpen()).isTrue();
+        fire(button(view.getElement(), "Begin an empty run"), "click", elemental.json.Json.createObject());
+        assertThat(view.paste().isOpen()).isFalse();
+        assertThat(view.draft().lines()).isEmpty();
+        fire(view.getElement(), "sheet-undo", elemental.json.Json.createObject());
+        assertThat(view.draft().lines()).hasSize(3);
+        assertThat(view.paste().isOpen()).isFalse();
+    }
+
+    private static Stream<Element> below(Element e) {
+        return e.isTextNode()
+                ? Stream.of()
+                : Stream.concat(Stream.of(e), e.getChildren().flatMap(RunViewTest::below));
+    }
+
+    private static Element button(Element in, String says) {
+        return below(in)
+                .filter(e -> e.getTag().equals("button") && e.getText().equals(says))
+                .findFirst()
+                .orElseThrow();
     }
 }

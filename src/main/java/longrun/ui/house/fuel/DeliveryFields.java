@@ -3,12 +3,12 @@ package longrun.ui.house.fuel;
 import com.vaadin.flow.dom.Element;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.BlockList;
+import longrun.ui.house.DateField;
 import longrun.ui.house.FieldList;
 import longrun.ui.house.HouseDesk;
 import longrun.ui.house.NumberField;
 import longrun.ui.house.QuantityField;
 import longrun.ui.house.Shown;
-import longrun.ui.house.WordsField;
 
 /** The supplier: price, days ahead, weeks no truck can come, and the tickets of past deliveries. */
 final class DeliveryFields {
@@ -35,8 +35,11 @@ final class DeliveryFields {
                 Dom.el(
                         "div",
                         "grid",
-                        fields.add(new NumberField(
-                                        desk, "/use/pricePerGal", "Price of a gallon", "On the last ticket."))
+                        fields.add(NumberField.price(
+                                        desk,
+                                        "/use/pricePerGal",
+                                        "Price of a gallon",
+                                        "On the last ticket, such as 2.80."))
                                 .element(),
                         fields.add(new NumberField(
                                         desk,
@@ -77,7 +80,7 @@ final class DeliveryFields {
 
     private Element[] ticket(String at) {
         return new Element[] {
-            fields.add(new WordsField(desk, at + "/date", "Delivered on", "Year-month-day, such as 2026-02-03."))
+            fields.add(new DateField(desk, at + "/date", "Delivered on", "Such as Feb 3 2026, or 2026-02-03."))
                     .element(),
             fields.add(new QuantityField<>(
                             desk,
@@ -93,9 +96,9 @@ final class DeliveryFields {
 
     private Element[] spell(String at) {
         return new Element[] {
-            fields.add(new WordsField(desk, at + "/from", "No truck from", "Month-day, such as 01-10."))
+            fields.add(DateField.everyYear(desk, at + "/from", "No truck from", "Such as Jan 10, or 01-10."))
                     .element(),
-            fields.add(new WordsField(desk, at + "/to", "to", "Month-day, such as 01-31."))
+            fields.add(DateField.everyYear(desk, at + "/to", "to", "Such as Jan 31, or 01-31."))
                     .element()
         };
     }

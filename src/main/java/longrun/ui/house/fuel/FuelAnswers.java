@@ -43,6 +43,7 @@ final class FuelAnswers {
     private List<String> warned = List.of();
     private List<String> doubted = List.of();
     private String generatorsShown = "";
+    private boolean spellKnown;
 
     FuelAnswers(HouseDesk desk) {
         this.desk = desk;
@@ -93,6 +94,11 @@ final class FuelAnswers {
 
     Element spell() {
         return Dom.el("div", "", spell, generators);
+    }
+
+    /** Whether there is anything to tell of a cold spell or a power cut. */
+    boolean hasSpell() {
+        return spellKnown || generators.getChildCount() > 0;
     }
 
     Element doubts() {
@@ -193,7 +199,8 @@ final class FuelAnswers {
     }
 
     private void showSpell(FuelReport fuel) {
-        Dom.show(spell, fuel.coldSpell().isPresent());
+        spellKnown = fuel.coldSpell().isPresent();
+        Dom.show(spell, spellKnown);
         fuel.coldSpell().ifPresent(c -> {
             slot("spell-day").show(c.galPerDay(), "");
             slot("spell-fill").show(c.daysPerFill(), "");

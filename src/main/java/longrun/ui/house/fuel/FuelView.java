@@ -28,6 +28,8 @@ public final class FuelView implements Place {
     private final GallonsTable gallons;
     private final TicketsTable tickets;
     private final FindingLines findings;
+    private final Element spell;
+    private final Element doubts;
     private final Element element;
     private final Afterwards afterwards;
 
@@ -40,18 +42,11 @@ public final class FuelView implements Place {
         gallons = new GallonsTable(desk);
         tickets = new TicketsTable(desk);
         findings = new FindingLines(desk, f -> PlaceKind.FUEL.holds(f.field()));
+        spell = Parts.of("spell", "A cold spell and a power cut", "", answers.spell());
+        doubts = Parts.of("doubts", "Doubts", "", answers.doubts());
         element = Dom.el(
                 "div",
                 "place-body",
-                Parts.of(
-                        "level",
-                        "Level through the year",
-                        "From the gauge\u2019s reading on, filled again at the refill gauge.",
-                        answers.level(),
-                        answers.when(),
-                        findings.element()),
-                Parts.of("year", "The year", "", answers.year(), gallons.element()),
-                Parts.of("spell", "A cold spell and a power cut", "", answers.spell()),
                 Parts.of(
                         "climate",
                         "Climate",
@@ -70,7 +65,17 @@ public final class FuelView implements Place {
                         uses.others()),
                 Parts.of("truck", "Supplier", "", deliveries.supplier()),
                 Parts.of("tickets", "Delivery tickets", "", deliveries.tickets(), tickets.element()),
-                Parts.of("doubts", "Doubts", "", answers.doubts()));
+                Parts.of(
+                        "level",
+                        "Level through the year",
+                        "From the gauge\u2019s reading on, filled again at the refill gauge.",
+                        answers.level(),
+                        answers.when(),
+                        findings.element()),
+                Parts.of("year", "The year", "", answers.year(), gallons.element()),
+                spell,
+                doubts);
+        showParts();
         afterwards = new Afterwards(element, this::work);
     }
 
@@ -102,8 +107,15 @@ public final class FuelView implements Place {
         FuelReport fuel = review.get().fuel().orElseThrow();
         answers.show(plan, review.get().tank().orElseThrow(), fuel);
         gallons.show(plan, fuel);
+        showParts();
         findings.show();
         tickets.show(fuel.calibration());
+    }
+
+    /** A heading stands only over something. */
+    private void showParts() {
+        Dom.show(spell, answers.hasSpell());
+        Dom.show(doubts, !answers.doubted().isEmpty());
     }
 
     @Override

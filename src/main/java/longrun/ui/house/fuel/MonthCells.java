@@ -114,7 +114,7 @@ final class MonthCells {
         for (int m = 0; m < 12; m++) {
             Entry entry = entries.get(m);
             entry.getElement().setAttribute("data-at", address(m).written());
-            if (write) {
+            if (write && !address(m).stands(entry.text(), texts.get(m))) {
                 entry.write(address(m).inField(texts.get(m)));
             }
             Optional<String> wrong = wrong(texts.get(m));

@@ -18,12 +18,12 @@ import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.WhereFrom;
 import longrun.ui.house.ChoiceField;
+import longrun.ui.house.DateField;
 import longrun.ui.house.FieldList;
 import longrun.ui.house.HouseDesk;
 import longrun.ui.house.OriginSteps;
 import longrun.ui.house.QuantityField;
 import longrun.ui.house.Shown;
-import longrun.ui.house.WordsField;
 
 /** One reading: where, in which state, what the gauge showed, when; and what was predicted. */
 final class ReadingBlock {
@@ -78,7 +78,7 @@ final class ReadingBlock {
                                         false,
                                         ""))
                                 .element(),
-                        fields.add(new WordsField(desk, at + "/date", "Read on", "Year-month-day, such as 2026-09-01."))
+                        fields.add(new DateField(desk, at + "/date", "Read on", "Such as Sep 1 2026, or 2026-09-01."))
                                 .element()),
                 Dom.el("p", "verdict", verdict, Dom.words(" "), from.ask()).setAttribute("role", "status"),
                 from.list(),

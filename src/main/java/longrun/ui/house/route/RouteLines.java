@@ -127,7 +127,7 @@ final class RouteLines {
                 "",
                 out.isEmpty()
                         ? "branches, or not said"
-                        : out.size() > 3 ? out.size() + " lines" : "branch: " + RouteDraft.together(out));
+                        : out.size() > 3 ? out.size() + " sections" : "branch: " + RouteDraft.together(out));
         may.putAll(ends);
         return may;
     }

@@ -45,12 +45,12 @@ final class RoutePastePanel {
         lines = u.lines();
         panel.removeAllChildren();
         int n = lines.size();
-        Element take = Dom.button("act main", n == 1 ? "Take this line" : "Take these " + n + " lines");
+        Element take = Dom.button("act main", n == 1 ? "Take this section" : "Take these " + n + " sections");
         take.addEventListener("click", e -> take());
         Element leave = Dom.button("act", "Leave them out");
         leave.addEventListener("click", e -> close());
         panel.appendChild(
-                Dom.text("h3", "", "The paste is understood as " + (n == 1 ? "1 line" : n + " lines"))
+                Dom.text("h3", "", "The paste is understood as " + (n == 1 ? "1 section" : n + " sections"))
                         .setAttribute("id", "route-paste-h"),
                 Dom.text("p", "s q", u.columns()));
         if (n > 0) {
@@ -64,7 +64,7 @@ final class RoutePastePanel {
 
     private Element table() {
         Element heads = Dom.el("tr", "");
-        for (String head : List.of("Line", "Leaves", "Legs", "Feeds", "Material")) {
+        for (String head : List.of("Section", "Leaves", "Legs", "Feeds", "Material")) {
             heads.appendChild(Dom.text("th", "", head).setAttribute("scope", "col"));
         }
         Element body = Dom.el("tbody", "");

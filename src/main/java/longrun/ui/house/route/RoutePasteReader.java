@@ -128,7 +128,7 @@ final class RoutePasteReader {
         if (feeds.isEmpty()
                 && !words.isEmpty()
                 && !words.toLowerCase(Locale.ROOT).contains("branch")) {
-            problems.add("nothing in the house is called " + words + "; the line is taken without it");
+            problems.add("nothing in the house is called " + words + "; the section is taken without it");
         }
         String material = material(columns.cell(row, 4), problems);
         return new PastedRoute(
@@ -173,7 +173,8 @@ final class RoutePasteReader {
         }
         List<String> said = new ArrayList<>();
         said.add(c.headed() ? "The first row was taken as the heading" : "No heading was found");
-        List<String> names = List.of("the line", "what it leaves", "legs in " + c.unit(), "what it feeds", "material");
+        List<String> names =
+                List.of("the section", "what it leaves", "legs in " + c.unit(), "what it feeds", "material");
         for (int i = 0; i < names.size(); i++) {
             if (c.at()[i] >= 0) {
                 said.add("column " + (c.at()[i] + 1) + " as " + names.get(i));

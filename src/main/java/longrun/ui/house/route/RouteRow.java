@@ -59,9 +59,9 @@ final class RouteRow {
 
     RouteRow(int index, Hand hand) {
         this.index = index;
-        from = new Choice("from-" + index, "Line leaves", v -> hand.put(index, "from", v));
-        feeds = new Choice("feeds-" + index, "Line feeds", v -> hand.feeds(index, v));
-        legs = new Entry("legs-" + index, "Line legs", "in", typed -> hand.legs(index, typed));
+        from = new Choice("from-" + index, "Section leaves", v -> hand.put(index, "from", v));
+        feeds = new Choice("feeds-" + index, "Section feeds", v -> hand.feeds(index, v));
+        legs = new Entry("legs-" + index, "Section legs", "in", typed -> hand.legs(index, typed));
         from.element().setAttribute("data-column", "from");
         feeds.element().setAttribute("data-column", "feeds").setAttribute("data-first", true);
         legs.getElement()
@@ -137,12 +137,12 @@ final class RouteRow {
         OptionalDouble sum = line.map(l -> LegsText.feet(l.legs())).orElse(OptionalDouble.empty());
         String name = line.map(RouteLine::id).orElse(nextId);
         Dom.retext(id, name);
-        from.element().setAttribute("aria-label", "Line " + name + " leaves");
-        feeds.element().setAttribute("aria-label", "Line " + name + " feeds");
+        from.element().setAttribute("aria-label", "Section " + name + " leaves");
+        feeds.element().setAttribute("aria-label", "Section " + name + " feeds");
         legs.getElement()
                 .setAttribute(
                         "aria-label",
-                        "Line " + name + ", legs in " + units.lengthUnit().name());
+                        "Section " + name + ", legs in " + units.lengthUnit().name());
         legsCell.setAttribute("data-l", "Legs, " + units.lengthUnit().name());
         Dom.setClass(body, "next", line.isEmpty() && !spare);
         Map<String, String> mayFeed = lines.mayFeed(index);

@@ -32,14 +32,14 @@ final class RouteTable {
         table.addEventListener("pasted", e -> pasted.accept(e.getEventData().getString("event.detail")))
                 .addEventData("event.detail");
         Element heads = Dom.el("tr", "");
-        for (String head : List.of("Line", "Leaves", "Feeds")) {
+        for (String head : List.of("Section", "Leaves", "Feeds")) {
             heads.appendChild(Dom.text("th", "tl", head).setAttribute("scope", "col"));
         }
         heads.appendChild(legsHead, feetHead, loadHead);
         for (String head : List.of("Used", "Size, in.")) {
             heads.appendChild(Dom.text("th", "", head).setAttribute("scope", "col"));
         }
-        table.appendChild(Dom.text("caption", "vh", "The lines of the route"), Dom.el("thead", "", heads));
+        table.appendChild(Dom.text("caption", "vh", "The sections of the route"), Dom.el("thead", "", heads));
     }
 
     Element element() {

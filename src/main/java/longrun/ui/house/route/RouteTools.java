@@ -11,6 +11,7 @@ import longrun.plan.Setting;
 import longrun.plan.SizeNames;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
+import longrun.quantity.Typed;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.ui.house.HouseSession;
@@ -29,7 +30,7 @@ final class RouteTools {
     private boolean ticked;
     private final Entry reserve;
     private final Element reserveBox;
-    private final Element remove = Dom.button("ask", "Remove this line");
+    private final Element remove = Dom.button("ask", "Remove this section");
     private final RouteRow.Hand hand;
 
     RouteTools(int index, RouteRow.Hand hand) {
@@ -68,9 +69,7 @@ final class RouteTools {
     }
 
     private String stored(String typed) {
-        return typed.matches("\\s*[0-9.][0-9.,]*\\s*")
-                ? typed.strip() + " " + hand.units().heatUnit().name()
-                : typed;
+        return Typed.quantity(typed, hand.units().heatUnit().name());
     }
 
     Element element() {
@@ -117,14 +116,13 @@ final class RouteTools {
             ticked = l.rough();
             rough.executeJs("this.checked = $0", ticked);
         }
-        Dom.retext(remove, "Remove line " + l.id());
+        Dom.retext(remove, "Remove section " + l.id());
         Dom.show(reserveBox, l.feeds().equals(RouteDraft.CAP));
         if (write) {
-            String end = " " + hand.units().heatUnit().name();
-            reserve.write(
-                    l.reserve().endsWith(end)
-                            ? l.reserve().substring(0, l.reserve().length() - end.length())
-                            : l.reserve());
+            String typed = reserve.text();
+            if (typed.isBlank() || !stored(typed).equals(l.reserve())) {
+                reserve.write(Typed.inField(l.reserve(), hand.units().heatUnit().name()));
+            }
         }
         showReserve(session, l);
     }

@@ -48,12 +48,12 @@ public final class RouteView implements Place, RouteRow.Hand {
         tubing = new TubingPanel(desk);
         Element go = Dom.button("ask", "Say how the pressure is cut down");
         go.addEventListener("click", e -> desk.goTo("/regulators"));
-        noRegulator.appendChild(Dom.words("A line leaves a regulator, and none is entered yet. "), go);
+        noRegulator.appendChild(Dom.words("A section leaves a regulator, and none is entered yet. "), go);
         stale.setAttribute("role", "status");
         Element lines = Dom.el(
                 "section",
                 "part",
-                Dom.text("h3", "vh", "Lines"),
+                Dom.text("h3", "vh", "Sections"),
                 noRegulator,
                 table.element(),
                 paste.element(),

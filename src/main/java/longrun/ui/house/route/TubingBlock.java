@@ -181,11 +181,13 @@ final class TubingBlock {
         String which = stored.isEmpty() ? "this table" : "\u201c" + stored + "\u201d";
         Dom.retext(
                 remove,
-                "Remove " + which + (users.isEmpty() ? "" : "; " + lines(users) + " back to the code\u2019s table"));
+                "Remove " + which + (users.isEmpty() ? "" : "; " + sections(users) + " back to the code\u2019s table"));
     }
 
-    private static String lines(List<String> users) {
-        return users.size() == 1 ? "line " + users.get(0) + " goes" : "lines " + RouteDraft.together(users) + " go";
+    private static String sections(List<String> users) {
+        return users.size() == 1
+                ? "section " + users.get(0) + " goes"
+                : "sections " + RouteDraft.together(users) + " go";
     }
 
     private void showName() {
@@ -193,7 +195,7 @@ final class TubingBlock {
         if (error.isPresent()) {
             name.wrong(error.get());
         } else {
-            name.understood("As the maker and the sheet call it; a line names it.");
+            name.understood("As the maker and the sheet call it; a section names it.");
         }
     }
 
@@ -216,7 +218,8 @@ final class TubingBlock {
         }
         return sheet.lacks().isEmpty()
                 ? "Kept with the house."
-                : "Kept with the house. Before it can size a line it needs " + RouteDraft.together(sheet.lacks()) + ".";
+                : "Kept with the house. Before it can size a section it needs " + RouteDraft.together(sheet.lacks())
+                        + ".";
     }
 
     private String usedWords(TubingSheet sheet, List<String> users) {
@@ -224,13 +227,13 @@ final class TubingBlock {
             return "";
         }
         if (!users.isEmpty()) {
-            return (users.size() == 1 ? "Line " : "Lines ") + RouteDraft.together(users)
+            return (users.size() == 1 ? "Section " : "Sections ") + RouteDraft.together(users)
                     + (users.size() == 1 ? " is" : " are") + " sized by it.";
         }
         boolean fits = desk.session().review().map(r -> fits(r, sheet)).orElse(true);
         return fits
-                ? "No line is sized by it yet: choose it at a line of corrugated tubing, under Sized by."
-                : "No regulator here is set to this pressure with this drop, so it fits no line: a table sizes only at"
+                ? "No section is sized by it yet: choose it at a section of corrugated tubing, under Sized by."
+                : "No regulator here is set to this pressure with this drop, so it fits no section: a table sizes only at"
                         + " the pressures in its heading.";
     }
 

@@ -76,7 +76,7 @@ final class TubingPanel {
                 (name.isEmpty() ? "The table" : "\u201c" + name + "\u201d") + " is removed"
                         + (users.isEmpty()
                                 ? ""
-                                : ", and " + (users.size() == 1 ? "line " : "lines ") + RouteDraft.together(users)
+                                : ", and " + (users.size() == 1 ? "section " : "sections ") + RouteDraft.together(users)
                                         + (users.size() == 1 ? " is" : " are")
                                         + " sized by the code\u2019s table again")
                         + ". Undo brings it back.");

@@ -52,7 +52,7 @@ final class UsedRow {
         int row = size.row().orElseThrow();
         int hit = size.used().orElseThrow();
         String id = sized.get().review().piping().section(sized.get().section()).id();
-        Dom.retext(heading, "The row used for line " + id);
+        Dom.retext(heading, "The row used for section " + id);
         Dom.retext(unit, t.material().label() + ", " + units.cellUnit());
         List<RowTable.Row> rows = new ArrayList<>();
         for (int r = Math.max(0, row - 1); r <= Math.min(t.rowCount() - 1, row + 1); r++) {

@@ -41,7 +41,7 @@ final class TankAnswers {
                 heading("", "asked of it"),
                 heading("", "load"),
                 heading("tl", "the tank"),
-                heading("tl", "can be held"));
+                heading("tl", "for how long"));
         demands = Dom.el("table", "plain", Dom.el("thead", "", head), demandRows);
         for (String[] each : new String[][] {
             {"usable", "Usable, from a fill to the refill gauge"},
@@ -127,9 +127,9 @@ final class TankAnswers {
 
     static String status(Demand d) {
         return switch (d.status()) {
-            case CARRIES -> "carries it, also at 20 psig";
-            case DOUBTFUL -> "carries it by the rule, not at 20 psig";
-            case SHORT -> "falls short of it";
+            case CARRIES -> "gives it, and keeps 20 psig";
+            case DOUBTFUL -> "gives it, but falls under 20 psig";
+            case SHORT -> "gives less than that";
             case UNKNOWN -> "not known";
         };
     }
@@ -141,7 +141,10 @@ final class TankAnswers {
         if (d.withoutEnd()) {
             return "as long as there is liquid";
         }
-        return d.holdMinutes().isKnown() ? FigureText.words(d.holdMinutes(), desk.units()) : "not known";
+        // Whole minutes that are full, as the finding tells them.
+        return d.holdMinutes().isKnown()
+                ? FigureText.words(Math.floor(d.holdMinutes().number()), "min", desk.units())
+                : "not known";
     }
 
     private void showSizes(TankReport r) {

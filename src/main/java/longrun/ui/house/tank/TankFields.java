@@ -10,13 +10,13 @@ import longrun.quantity.Show;
 import longrun.tank.StandardTanks;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.AnswerField;
+import longrun.ui.house.DateField;
 import longrun.ui.house.Field;
 import longrun.ui.house.FieldList;
 import longrun.ui.house.HouseDesk;
 import longrun.ui.house.NumberField;
 import longrun.ui.house.QuantityField;
 import longrun.ui.house.Shown;
-import longrun.ui.house.WordsField;
 
 /** What is asked of one tank entry: what it is, what its gauge says, and the few things only a supplier knows. */
 final class TankFields {
@@ -91,11 +91,11 @@ final class TankFields {
                         Shown.SHARE,
                         true,
                         "")),
-                field(new WordsField(
+                field(new DateField(
                         desk,
                         at + "/gaugeDate",
                         "Read on",
-                        "Year-month-day, such as 2026-10-01; the dates count from it.")),
+                        "Such as Oct 1 2026, or 2026-10-01; the dates count from it.")),
                 measures());
     }
 

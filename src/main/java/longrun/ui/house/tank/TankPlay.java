@@ -17,6 +17,7 @@ import longrun.ui.house.DraftTree;
 import longrun.ui.house.HouseDesk;
 import longrun.ui.house.figure.Drawing;
 import longrun.ui.house.figure.FigureSlot;
+import longrun.ui.house.figure.FigureText;
 import longrun.ui.house.figure.Slider;
 
 /** The vapour plot with two sliders to play with. What is entered stays until a reading is kept. */
@@ -43,8 +44,8 @@ final class TankPlay {
         this.desk = desk;
         gauge = new Slider("play-gauge", "Gauge", 0, 95, v -> Math.round(v) + " %", v -> play());
         air = new Slider("play-air", "Air", -50, 60, v -> signed(v) + " \u00b0F", v -> play());
-        rule = new FigureSlot(desk, "rule", "Vapour by the rule");
-        at20 = new FigureSlot(desk, "at20", "Kept at 20 psig");
+        rule = new FigureSlot(desk, "rule", "Gas it can give");
+        at20 = new FigureSlot(desk, "at20", "Of that, keeping 20 psig");
         keep.addEventListener("click", e -> keep(e.getEventData().getString(TODAY)))
                 .addEventData(TODAY);
         back.addEventListener("click", e -> restore());
@@ -167,11 +168,23 @@ final class TankPlay {
         }
         plot.show(shown.svg());
         String where =
-                played ? "at " + gauge.said() + " and " + air.said() : "at the refill gauge on the coldest morning";
+                played ? "At " + gauge.said() + " and " + air.said() : "At the refill gauge on the coldest morning";
         rule.show(
                 shown.vapour(),
-                where + (r.supplier() ? ", as the supplier says" : r.derived() ? ", derived" : "") + ".");
-        at20.show(shown.at20(), "Printed figures for one tank differ up to twofold; this is the careful one.");
+                where
+                        + (r.supplier()
+                                ? ", as the supplier says."
+                                : (r.derived() ? ", derived" : "")
+                                        + ", its pressure drawn down to the least it must keep"
+                                        + (r.leastPsig().isKnown()
+                                                ? ", " + FigureText.words(r.leastPsig(), desk.units())
+                                                : "")
+                                        + "."));
+        at20.show(
+                shown.at20(),
+                r.supplier()
+                        ? "The supplier\u2019s figure stands for both."
+                        : "The careful figure: less gas, and pressure to spare for a colder morning or a low gauge.");
     }
 
     private boolean isDesign() {

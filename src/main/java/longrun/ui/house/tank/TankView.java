@@ -89,7 +89,7 @@ public final class TankView implements Place {
                 Parts.of(
                         "smallest",
                         "The smallest standard tank that would do",
-                        "For everything firing at once, by the rule.",
+                        "For everything firing at once, its pressure drawn down to the least it must keep.",
                         answers.sizes()),
                 Parts.of("off", "How far it stands off", "Shell to the thing, level with the ground.", yard),
                 Parts.of("supplier", "What the supplier knows", "", supplier));

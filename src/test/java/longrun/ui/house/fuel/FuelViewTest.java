@@ -3,8 +3,13 @@ package longrun.ui.house.fuel;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.flow.component.UI;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import longrun.Samples;
 import longrun.store.DraftStore;
+import longrun.ui.frame.Entry;
+import longrun.ui.house.Field;
 import longrun.ui.house.HouseView;
 import longrun.ui.house.OpenHouses;
 import org.junit.jupiter.api.Test;
@@ -151,5 +156,63 @@ class FuelViewTest extends OpenHouses {
     void doubtsAndWhatWasTakenAreSaid() {
         FuelView place = open(demo());
         assertThat(place.answers().doubted()).anyMatch(d -> d.contains("90,502"));
+    }
+
+    private Entry typed(FuelView place, String pointer, String text) {
+        Entry entry = place.fields().find(pointer).flatMap(Field::entry).orElseThrow();
+        page.kept("", Map.of(String.valueOf(entry.getElement().getAttribute("data-at")), text), Optional.empty());
+        return entry;
+    }
+
+    @Test
+    void aPriceMayHaveItsDollarSign() {
+        FuelView place = open(demo());
+        Entry price = typed(place, "/use/pricePerGal", "$2.80");
+        assertThat(page.session().at("/use/pricePerGal").isNumber()).isTrue();
+        assertThat(page.session().text("/use/pricePerGal")).isEqualTo("2.80");
+        assertThat(price.saying()).contains("2.80 a gallon");
+        typed(place, "/use/pricePerGal", "2,80");
+        assertThat(price.isWrong()).isTrue();
+        assertThat(price.text()).isEqualTo("2,80");
+    }
+
+    @Test
+    void aDateMayBeWrittenAsPeopleDoAndIsEchoed() {
+        FuelView place = open(demo());
+        place.deliveries().addTicket();
+        Entry date = typed(place, "/deliveries/0/date", "11/20/2026");
+        assertThat(page.session().text("/deliveries/0/date")).isEqualTo("2026-11-20");
+        assertThat(date.saying()).contains("November 20, 2026");
+        typed(place, "/deliveries/0/date", "03/04/2026");
+        assertThat(page.session().text("/deliveries/0/date")).isEqualTo("03/04/2026");
+        assertThat(date.isWrong()).isTrue();
+        assertThat(date.saying().orElseThrow()).contains("March 4", "April 3", "2026-03-04");
+    }
+
+    @Test
+    void aDayOfEveryYearMayHaveItsMonthsName() {
+        FuelView place = open(demo());
+        place.deliveries().addClosed();
+        Entry from = typed(place, "/site/unreachable/0/from", "Jan 10");
+        assertThat(page.session().text("/site/unreachable/0/from")).isEqualTo("01-10");
+        assertThat(from.saying()).contains("January 10");
+    }
+
+    private static List<String> headings(FuelView place) {
+        return place.element()
+                .getChildren()
+                .filter(part -> !part.hasAttribute("hidden"))
+                .map(part -> part.getChild(0).getText())
+                .toList();
+    }
+
+    @Test
+    void fieldsComeBeforeWhatFollowsFromThemAndNoHeadingStandsOverNothing() {
+        assertThat(headings(open("{\"format\":\"longrun-plan/1\"}")))
+                .startsWith("Climate", "Heating", "Hot water", "Other uses", "Supplier", "Delivery tickets")
+                .doesNotContain("A cold spell and a power cut");
+        FuelView place = open(demo());
+        assertThat(headings(place))
+                .contains("Level through the year", "The year", "A cold spell and a power cut", "Doubts");
     }
 }

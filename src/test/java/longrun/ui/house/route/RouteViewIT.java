@@ -124,7 +124,7 @@ class RouteViewIT extends BrowserTest {
         assertThat(page.locator(".pan-box .sec.on")).hasAttribute("data-key", "C");
         page.locator(".pan-box .words[data-key=B] text").last().click();
         assertThat(page.locator(".lines.route tbody.on th.id")).hasText("B");
-        assertThat(page.locator(".answer .whose")).containsText("Line B");
+        assertThat(page.locator(".answer .whose")).containsText("Section B");
     }
 
     @Test
@@ -172,7 +172,7 @@ class RouteViewIT extends BrowserTest {
         page.locator("#legs-0").focus();
         page.locator("#table-0").selectOption("hill");
         assertThat(page.locator(".lines.route td.size").first()).hasText("EHD 19");
-        assertThat(page.locator(".tubing")).containsText("Line A is sized by it.");
+        assertThat(page.locator(".tubing")).containsText("Section A is sized by it.");
         assertAccessible(page);
         screenshot(page, "route-1440-light-6-tubing");
         page.locator(".tubing button:has-text('Remove')").click();

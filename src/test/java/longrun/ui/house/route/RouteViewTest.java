@@ -60,7 +60,7 @@ class RouteViewTest extends OpenRoutes {
         assertThat(row(0).loadShown()).isEqualTo("264,000");
         assertThat(List.of(row(0).sizeShown(), row(1).sizeShown(), row(2).sizeShown()))
                 .containsExactly("1", "3/4", "1/2");
-        assertThat(view.row().headingShown()).isEqualTo("The row used for line C");
+        assertThat(view.row().headingShown()).isEqualTo("The row used for section C");
         assertThat(view.fittings().measuredShown()).isEqualTo("for the longest run, 37.0 ft measured");
     }
 
@@ -108,7 +108,7 @@ class RouteViewTest extends OpenRoutes {
         view.inHand(1);
         assertThat(desk.inHand).contains("B");
         assertThat(view.drawing().svgShown()).contains("data-key=\"B\" class=\"sec on\"");
-        assertThat(view.row().headingShown()).isEqualTo("The row used for line B");
+        assertThat(view.row().headingShown()).isEqualTo("The row used for section B");
     }
 
     @Test

@@ -42,7 +42,7 @@ class TubingPanelTest extends OpenRoutes {
                 .startsWith("As it was read: 4 sizes, EHD 14 to 33; 3 lengths, 10 to 60 ft.")
                 .contains("thousand Btu/h");
         assertThat(block.read().cellsShown()).contains("580");
-        assertThat(block.usedNow()).startsWith("No line is sized by it yet");
+        assertThat(block.usedNow()).startsWith("No section is sized by it yet");
         assertThat(view.tubing().summaryShown()).isEqualTo("A maker\u2019s tubing table: 1 in this house");
         assertThat(sizedBy(0).options()).containsEntry("Hill tubing", "Hill tubing, 11 in w.c., drop 0.5 in w.c.");
     }
@@ -55,7 +55,7 @@ class TubingPanelTest extends OpenRoutes {
         // 180,000 Btu/h at the row of 30 ft: EHD 26 carries 190
         assertThat(desk.session().errors()).isEmpty();
         assertThat(size(1)).isEqualTo("EHD 26");
-        assertThat(block.usedNow()).isEqualTo("Line B is sized by it.");
+        assertThat(block.usedNow()).isEqualTo("Section B is sized by it.");
         assertThat(view.table().rows().get(1).tools().chosen().options()).containsKey("33");
     }
 
@@ -93,7 +93,7 @@ class TubingPanelTest extends OpenRoutes {
         assertThat(desk.session().text("/tubingTables/0/name")).isEqualTo("ridge-11in");
         assertThat(view.tubing().tables().get(0).saidNow())
                 .isEqualTo(
-                        "Kept with the house. Before it can size a line it needs the inlet pressure and the drop it allows.");
+                        "Kept with the house. Before it can size a section it needs the inlet pressure and the drop it allows.");
     }
 
     @Test
@@ -144,9 +144,9 @@ class TubingPanelTest extends OpenRoutes {
         sizedBy(1).choose("Hill tubing");
         sizedBy(2).choose("Hill tubing");
         assertThat(block.removeWords())
-                .isEqualTo("Remove \u201cHill tubing\u201d; lines B and C go back to the code\u2019s table");
+                .isEqualTo("Remove \u201cHill tubing\u201d; sections B and C go back to the code\u2019s table");
         view.tubing().remove(0);
-        assertThat(view.tubing().saidNow()).contains("lines B and C are sized by the code\u2019s table again");
+        assertThat(view.tubing().saidNow()).contains("sections B and C are sized by the code\u2019s table again");
         assertThat(desk.session().at("/tubingTables").isMissingNode()).isTrue();
         assertThat(desk.session().errors()).isEmpty();
         desk.session().undo();

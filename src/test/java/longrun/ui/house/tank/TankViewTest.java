@@ -90,7 +90,7 @@ class TankViewTest extends OpenHouses {
     void anEmptyPlaceSaysWhatIsMissingAndDrawsNoZero() {
         TankView place = open("{\"format\":\"longrun-plan/1\"}");
         assertThat(place.play().rule().shown()).isEqualTo("not known");
-        assertThat(place.play().plot().shown()).contains("Missing: the tank").doesNotContain(">by the rule<");
+        assertThat(place.play().plot().shown()).contains("Missing: the tank").doesNotContain(">it can give<");
         assertThat(place.answers().held("usable").shown()).isEqualTo("not known");
         assertThat(place.answers().sizesSaid()).contains("not known; needs");
     }
@@ -144,5 +144,24 @@ class TankViewTest extends OpenHouses {
         place.removeTank(1);
         assertThat(page.session().review().orElseThrow().plan().allTanks()).hasSize(1);
         assertThat(page.session().text("/tanks/0/waterCapacity")).isEqualTo(first);
+    }
+
+    @Test
+    void eachOfTheTwoFiguresSaysWhatItIs() {
+        TankView place = open(demo());
+        assertThat(place.play().rule().words()).contains("refill gauge", "the least it must keep, 10.7 psig");
+        assertThat(place.play().at20().words()).contains("careful figure");
+    }
+
+    @Test
+    void minutesAreTheSameInTheTableAndInTheFinding() {
+        TankView place = open(demo().replace("199,000 Btu/h", "640,000 Btu/h"));
+        String found = page.session().findings().stream()
+                .map(f -> f.found())
+                .filter(f -> f.contains("; held for "))
+                .findFirst()
+                .orElseThrow();
+        String minutes = found.replaceAll(".*held for ([0-9,]+ min).*", "$1");
+        assertThat(longrun.ui.Shown.text(place.element())).contains(minutes);
     }
 }

@@ -1,0 +1,85 @@
+package longrun.ui.house;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeMap;
+import longrun.ui.frame.Dom;
+
+/**
+ * An entry that was not understood: where it stands, what to write instead, and the way to its field.
+ *
+ * @param pointer where it stands in the draft
+ * @param where in words
+ * @param says what stands there and what to write instead
+ */
+record WrongEntry(String pointer, String where, String says) {
+
+    /** All of a house, place after place. */
+    static List<WrongEntry> listIn(HouseSession session) {
+        List<WrongEntry> out = new ArrayList<>();
+        for (PlaceKind place : PlaceKind.values()) {
+            new TreeMap<>(session.errors()).forEach((pointer, error) -> {
+                if (PlaceKind.of(pointer) == place) {
+                    out.add(new WrongEntry(pointer, where(session, pointer), says(session.text(pointer), error)));
+                }
+            });
+        }
+        return out;
+    }
+
+    /** What is said of an entry; where a number is needed the reader's words are for those who write JSON. */
+    static String says(String stored, String error) {
+        return error.contains("bare number is needed")
+                ? "\u201c" + stored + "\u201d is no number: write it in digits, such as 4"
+                : error;
+    }
+
+    private static String where(HouseSession session, String pointer) {
+        String place = PlaceKind.of(pointer).title();
+        String thing = thing(session, pointer);
+        String entry = pointer.replaceFirst("(/[0-9]+)+$", "");
+        String name = entry.substring(entry.lastIndexOf('/') + 1)
+                .replaceAll("([a-z])([A-Z])", "$1 $2")
+                .toLowerCase(Locale.ROOT);
+        return place + (thing.isEmpty() ? "" : ", " + thing) + ", " + name;
+    }
+
+    private static String thing(HouseSession session, String pointer) {
+        String[] names = pointer.split("/", -1);
+        if (names.length < 4 || !names[2].matches("[0-9]+")) {
+            return "";
+        }
+        JsonNode item = session.at("/" + names[1] + "/" + names[2]);
+        String id = item.path("id").asText(String.valueOf(Integer.parseInt(names[2]) + 1));
+        return switch (names[1]) {
+            case "appliances" ->
+                item.path("name").asText(item.path("kind").asText(id).replace('-', ' '));
+            case "sections" -> "section " + id;
+            case "regulators" -> "regulator " + id;
+            case "rooms" -> item.path("name").asText(id);
+            case "tanks", "tank" -> "tank " + id;
+            default -> String.valueOf(Integer.parseInt(names[2]) + 1);
+        };
+    }
+
+    /** A sentence with the way to the field. */
+    Element line(HouseDesk desk) {
+        Element line = Dom.el(
+                "div",
+                "find must wrong-entry",
+                Dom.drawing("<svg viewBox='0 0 14 14' width='14' height='14' aria-hidden='true'>"
+                        + "<rect x='1' y='1' width='12' height='12' fill='currentColor'/></svg>"),
+                Dom.text("b", "", "Not understood"),
+                Dom.words(" " + where + ": " + Sentence.of(says)));
+        if (PlaceKind.find(pointer).isPresent()) {
+            Element go =
+                    Dom.button("ask go", "go to the entry").setAttribute("aria-label", "go to the entry: " + where);
+            go.addEventListener("click", e -> desk.goTo(pointer));
+            line.appendChild(Dom.words(" "), Dom.el("span", "find-acts", go));
+        }
+        return line;
+    }
+}

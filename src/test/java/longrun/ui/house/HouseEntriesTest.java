@@ -1,0 +1,125 @@
+package longrun.ui.house;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import java.util.Optional;
+import longrun.ui.Shown;
+import longrun.ui.frame.Entry;
+import org.junit.jupiter.api.Test;
+
+/** What a person enters and what the house makes of it, without a browser. */
+class HouseEntriesTest extends OpenHouse {
+
+    @Test
+    void theDemoHouseAnswersForTheBurnerTheTankAndTheFill() {
+        id = store.create("", DemoHouse.json()).id();
+        SupplyAnswer supply = open("house").panel().supply();
+        assertThat(supply.pressure().figureShown()).endsWith("in. w.c.");
+        assertThat(supply.pressure().noteShown()).contains("its label asks for 9 in. w.c.");
+        assertThat(supply.vapour().noteShown()).startsWith("324,000 Btu/h asked");
+        assertThat(supply.days().figureShown()).endsWith("days");
+    }
+
+    @Test
+    void anEmptyHouseHasNoFigureForThem() {
+        SupplyAnswer supply = open("house").panel().supply();
+        assertThat(supply.pressure().figureShown()).isEqualTo("not yet");
+        assertThat(supply.vapour().figureShown()).isEqualTo("not yet");
+        assertThat(supply.days().figureShown()).isEqualTo("not yet");
+    }
+
+    @Test
+    void anInputMayBeWrittenInThousandsOrInBtuAndWhatIsTypedStaysInItsField() {
+        HouseView page = open("appliances");
+        appliances(page).add("furnace");
+        Entry input = entry(appliances(page).fields(), "/appliances/0/input");
+        input.getElement().setProperty("value", "199k");
+        page.kept("", Map.of("/appliances/0/input Btu/h", "199k"), Optional.empty());
+        assertThat(page.session().text("/appliances/0/input")).isEqualTo("199 kBtu/h");
+        assertThat(input.text()).isEqualTo("199k");
+        assertThat(input.saying()).contains("199,000 Btu/h");
+        page.kept("", Map.of("/appliances/0/input Btu/h", "199,000 BTU"), Optional.empty());
+        assertThat(page.session().text("/appliances/0/input")).isEqualTo("199,000 Btu/h");
+        assertThat(page.session().errors()).isEmpty();
+    }
+
+    @Test
+    void aCountTypedWhileTheProgramWasAwayIsANumber() {
+        HouseView page = open("house");
+        page.kept("", Map.of("/site/people number", "4"), Optional.empty());
+        assertThat(page.session().at("/site/people").isNumber()).isTrue();
+        assertThat(page.session().errors()).isEmpty();
+    }
+
+    @Test
+    void aCountNobodyHasIsRefusedAndOneOutsideTheUsualIsAsked() {
+        HouseView page = open("house");
+        HousePlace place = (HousePlace) page.placeShown();
+        Entry people = entry(place.fields(), "/site/people");
+        page.kept("", Map.of("/site/people number", "9999999"), Optional.empty());
+        assertThat(people.isWrong()).isTrue();
+        assertThat(people.saying().orElseThrow()).contains("9,999,999", "up to 1,000");
+        page.kept("", Map.of("/site/people number", "45"), Optional.empty());
+        assertThat(people.isWrong()).isFalse();
+        assertThat(page.session().findings()).anyMatch(f -> f.field().equals("/site/people"));
+    }
+
+    @Test
+    void ofAnEmptyHouseItIsNeverSaidThatNothingIsLacking() {
+        HouseView page = open("house");
+        page.session().change(d -> {
+            d.put("fittingAllowance", "counted");
+            d.putArray("sections");
+            d.putArray("appliances");
+            d.putObject("tank");
+            d.putObject("use").putArray("others").addObject();
+        });
+        for (PlaceKind place : PlaceKind.values()) {
+            assertThat(page.threadShown().lackShown(place)).doesNotContain("nothing lacking");
+        }
+        assertThat(page.threadShown().lackShown(PlaceKind.ROUTE)).startsWith("not begun");
+        assertThat(page.threadShown().lackShown(PlaceKind.CONNECTIONS)).startsWith("not begun");
+        assertThat(page.threadShown().lackShown(PlaceKind.TANK)).startsWith("not begun");
+        assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).startsWith("not begun");
+    }
+
+    @Test
+    void aClimateIsABeginningOfTheYear() {
+        HouseView page = open("house");
+        page.session().change(d -> DraftTree.put(d, "/site/coldWater/temp", d.textNode("50 degF")));
+        assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).doesNotContain("not begun");
+    }
+
+    @Test
+    void whatWasNotUnderstoodStandsFirstAmongTheFindings() {
+        HouseView page = open("appliances");
+        appliances(page).add("furnace");
+        page.session().set("/appliances/0/input", "65,000 elephants");
+        page.kept("", Map.of("/site/people number", "four"), Optional.empty());
+        page = open("findings");
+        FindingsPlace place = (FindingsPlace) page.placeShown();
+        assertThat(place.groupsShown())
+                .startsWith("Not understood, 2")
+                .contains("House, people", "\u201cfour\u201d is no number", "Appliances, furnace, input", "elephants")
+                .contains("go to the entry")
+                .doesNotContain("Nothing is found");
+        assertThat(page.threadShown().lackShown(PlaceKind.FINDINGS)).contains("2 entries not understood");
+        page.session().remove("/site/people");
+        page.session().set("/appliances/0/input", "65,000 Btu/h");
+        assertThat(place.groupsShown()).doesNotContain("Not understood");
+    }
+
+    @Test
+    void aPieceOfPipeIsCalledASectionEverywhereInTheHouse() {
+        id = store.create("", longrun.Samples.text("data/demo/orchard-house.json"))
+                .id();
+        for (PlaceKind place : PlaceKind.values()) {
+            HouseView page = open(place.slug());
+            String said = Shown.text(page.getElement()) + page.panel().handInShort();
+            assertThat(said.replaceAll("(?i)(line regulator|propane line|property line|psi line|lines of date)", ""))
+                    .doesNotContainPattern(
+                            "\\b[Ll]ines? [A-Z][0-9]?\\b|Fed by line|[Rr]emove (this )?line|[0-9] lines\\b|No line");
+        }
+    }
+}
