@@ -53,7 +53,7 @@ public class DraftStore {
     /** The house as it stands; empty where there is none or it was deleted. */
     public Optional<Draft> find(long id) {
         return Objects.requireNonNull(transaction.execute(status ->
-                houses.findByIdAndDeletedIsNull(id).map(house -> draft(house, steps.body(id, house.step())))));
+                houses.hold(id).map(house -> draft(house, steps.body(id, house.step())))));
     }
 
     /**
@@ -117,8 +117,7 @@ public class DraftStore {
      */
     public Optional<Draft> duplicate(long id, String name) {
         DraftText.requireName(name);
-        return durably(() ->
-                houses.findByIdAndDeletedIsNull(id).map(house -> insert(name, steps.body(id, house.step()))));
+        return durably(() -> houses.hold(id).map(house -> insert(name, steps.body(id, house.step()))));
     }
 
     /** Takes the house out of the list, text and steps kept; false where there is no such house. */
@@ -155,34 +154,40 @@ public class DraftStore {
     }
 
     private Outcome change(long id, String json, long expected, boolean sameStep) {
-        Optional<House> found = houses.findByIdAndDeletedIsNull(id);
+        Optional<House> found = houses.hold(id);
         if (found.isEmpty()) {
             return new Gone();
         }
         House house = found.get();
         int step = house.step();
-        if (steps.body(id, step).equals(json)) {
-            return new Saved(draft(house, json));
+        StandsAt here = steps.standsAt(id, step);
+        if (here.body().equals(json)) {
+            return new Saved(draft(house, here.span(), json));
         }
         if (house.version() != expected) {
             return conflict(house);
         }
-        Span span = steps.span(id);
-        if (!sameStep || step < span.latest() || step == span.earliest()) {
-            steps.deleteAfter(id, step);
+        int earliest = here.earliest();
+        if (!sameStep || step < here.latest() || step == earliest) {
+            if (step < here.latest()) {
+                steps.deleteAfter(id, step);
+            }
             steps.save(new Step(null, id, ++step, json));
-            steps.deleteBefore(id, step - UNDO_STEPS);
-        } else if (steps.body(id, step - 1).equals(json)) {
+            if (earliest < step - UNDO_STEPS) {
+                earliest = step - UNDO_STEPS;
+                steps.deleteBefore(id, earliest);
+            }
+        } else if (json.equals(here.before())) {
             // Typed and taken back within one step: undoing that would show nothing.
             steps.deleteAfter(id, --step);
         } else {
             steps.replace(id, step, json);
         }
-        return moved(house, step, json);
+        return moved(house, new Span(earliest, step), step, json);
     }
 
     private Outcome walk(long id, long expected, int by) {
-        Optional<House> found = houses.findByIdAndDeletedIsNull(id);
+        Optional<House> found = houses.hold(id);
         if (found.isEmpty()) {
             return new Gone();
         }
@@ -193,14 +198,14 @@ public class DraftStore {
         int step = house.step() + by;
         Span span = steps.span(id);
         return step < span.earliest() || step > span.latest()
-                ? new Saved(draft(house, steps.body(id, house.step())))
-                : moved(house, step, steps.body(id, step));
+                ? new Saved(draft(house, span, steps.body(id, house.step())))
+                : moved(house, span, step, steps.body(id, step));
     }
 
-    private Outcome moved(House house, int step, String json) {
+    private Outcome moved(House house, Span span, int step, String json) {
         House moved = house.at(step, now());
         houses.move(Objects.requireNonNull(moved.id()), moved.version(), step, moved.changed());
-        return new Saved(draft(moved, json));
+        return new Saved(draft(moved, span, json));
     }
 
     private static Outcome conflict(House house) {
@@ -208,10 +213,12 @@ public class DraftStore {
     }
 
     private Draft draft(House house, String json) {
-        long id = Objects.requireNonNull(house.id());
-        Span span = steps.span(id);
+        return draft(house, steps.span(Objects.requireNonNull(house.id())), json);
+    }
+
+    private static Draft draft(House house, Span span, String json) {
         return new Draft(
-                id,
+                Objects.requireNonNull(house.id()),
                 house.name(),
                 json,
                 house.version(),

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jdbc.repository.query.Modifying;
 import org.springframework.data.jdbc.repository.query.Query;
-import org.springframework.data.relational.core.sql.LockMode;
-import org.springframework.data.relational.repository.Lock;
 import org.springframework.data.repository.Repository;
 
 /** The table of houses. Changes name their columns one by one, so that a save never puts an older name back. */
@@ -15,8 +13,8 @@ interface Houses extends Repository<House, Long> {
     House save(House house);
 
     /** The house, held until the transaction ends: its row and its steps belong together. */
-    @Lock(LockMode.PESSIMISTIC_WRITE)
-    Optional<House> findByIdAndDeletedIsNull(long id);
+    @Query("select * from house where id = :id and deleted is null for update")
+    Optional<House> hold(long id);
 
     List<House> findByDeletedIsNullOrderByChangedDescIdDesc();
 

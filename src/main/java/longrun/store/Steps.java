@@ -12,6 +12,12 @@ interface Steps extends Repository<Step, Long> {
     @Query("select body from step where house = :house and number = :number")
     String body(long house, int number);
 
+    /** Where a house stands at a step, read at once: a key waits for it. */
+    @Query("select (select body from step where house = :house and number = :number) as body,"
+            + " (select body from step where house = :house and number = :number - 1) as before,"
+            + " min(number) as earliest, max(number) as latest from step where house = :house")
+    StandsAt standsAt(long house, int number);
+
     @Query("select min(number) as earliest, max(number) as latest from step where house = :house")
     Span span(long house);
 

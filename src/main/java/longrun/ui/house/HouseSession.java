@@ -207,6 +207,7 @@ public final class HouseSession {
         house.save(draft, sameStep);
         last.read(draft, place.endsWith("/legs"));
         tell(what);
+        house.finish();
     }
 
     public void undo() {

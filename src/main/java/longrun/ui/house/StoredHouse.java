@@ -4,20 +4,35 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.function.Supplier;
 import longrun.plan.json.PlanReader;
 import longrun.store.Draft;
 import longrun.store.DraftStore;
 import longrun.store.Outcome;
+import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataAccessException;
 import org.springframework.transaction.TransactionException;
 
-/** A house in the store as one page knows it: the version stored last, and how the page stands with it. */
+/**
+ * A house in the store as one page knows it: the version stored last, and how the page stands with it. A key is stored
+ * while the page works out its answer; whatever asks how the house stands waits until it is.
+ */
 final class StoredHouse {
+
+    private static final ExecutorService STORING = Executors.newCachedThreadPool(task -> {
+        Thread thread = new Thread(task, "storing");
+        thread.setDaemon(true);
+        return thread;
+    });
 
     private final DraftStore store;
     private Draft stored;
     private Standing standing;
+    private @Nullable Future<Outcome> underWay;
 
     StoredHouse(DraftStore store, Draft stored) {
         this.store = store;
@@ -41,37 +56,64 @@ final class StoredHouse {
     }
 
     long version() {
+        finish();
         return stored.version();
     }
 
     Standing standing() {
+        finish();
         return standing;
     }
 
     boolean isKept() {
-        return standing instanceof Standing.Kept;
+        return standing() instanceof Standing.Kept;
     }
 
     /** What is stored, to be changed by whoever asked. */
     ObjectNode draft() {
+        finish();
         return parsed(stored);
     }
 
     boolean canUndo() {
-        return stored.undos() > 0 && isKept();
+        return isKept() && stored.undos() > 0;
     }
 
     boolean canRedo() {
-        return stored.redos() > 0 && isKept();
+        return isKept() && stored.redos() > 0;
     }
 
-    /** Stores a draft, unless the person has yet to choose between two: what is typed meanwhile waits. */
+    /** Begins to store a draft, unless the person has yet to choose between two: what is typed meanwhile waits. */
     void save(ObjectNode draft, boolean sameStep) {
-        if (standing instanceof Standing.ChangedElsewhere || standing instanceof Standing.Deleted) {
+        Standing now = standing();
+        if (now instanceof Standing.ChangedElsewhere || now instanceof Standing.Deleted) {
             return;
         }
         String text = draft.toString();
-        ask(() -> sameStep ? store.saveOn(id(), text, version()) : store.save(id(), text, version()));
+        long version = stored.version();
+        underWay = STORING.submit(() -> sameStep ? store.saveOn(id(), text, version) : store.save(id(), text, version));
+    }
+
+    /** Waits for what is being stored, and takes up how it ended. */
+    void finish() {
+        Future<Outcome> ending = underWay;
+        if (ending == null) {
+            return;
+        }
+        underWay = null;
+        ask(() -> {
+            try {
+                return ending.get();
+            } catch (ExecutionException e) {
+                if (e.getCause() instanceof RuntimeException why) {
+                    throw why;
+                }
+                throw new IllegalStateException(e.getCause());
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new IllegalStateException("the page was closed while storing", e);
+            }
+        });
     }
 
     /** Whether a step back was stored. */
@@ -86,7 +128,7 @@ final class StoredHouse {
 
     /** Tries again to store what could not be stored. */
     void saveIfNotKept(ObjectNode draft) {
-        if (standing instanceof Standing.NotKept) {
+        if (standing() instanceof Standing.NotKept) {
             save(draft, false);
         }
     }
@@ -112,6 +154,7 @@ final class StoredHouse {
 
     /** Takes what another tab has stored; false where the house is gone. */
     boolean takeTheirs() {
+        finish();
         Optional<Draft> theirs = store.find(id());
         theirs.ifPresent(d -> stored = d);
         standing = theirs.isPresent() ? new Standing.Kept(stored.changed()) : new Standing.Deleted();
@@ -120,7 +163,7 @@ final class StoredHouse {
 
     /** Stores a draft over what another tab stored; false where none did. */
     boolean saveOverTheirs(ObjectNode draft) {
-        if (!(standing instanceof Standing.ChangedElsewhere other)) {
+        if (!(standing() instanceof Standing.ChangedElsewhere other)) {
             return false;
         }
         ask(() -> store.save(id(), draft.toString(), other.version()));
@@ -139,7 +182,7 @@ final class StoredHouse {
 
     /** Brings a deleted house back as a draft has it; false where it was not deleted. */
     boolean bringBack(ObjectNode draft) {
-        if (!(standing instanceof Standing.Deleted) || !store.undelete(id())) {
+        if (!(standing() instanceof Standing.Deleted) || !store.undelete(id())) {
             return false;
         }
         store.find(id()).ifPresent(d -> ask(() -> store.save(id(), draft.toString(), d.version())));
@@ -171,7 +214,7 @@ final class StoredHouse {
     }
 
     private void nameAsInDraft() {
-        String name = draft().path("name").asText("");
+        String name = parsed(stored).path("name").asText("");
         if (!name.equals(stored.name())) {
             store.rename(id(), name);
         }
