@@ -59,14 +59,13 @@ final class SupplyAnswer {
         Appliance appliance = r.plan().appliances().get(t.appliance());
         String figure = inWc(t.atInletInWc(), units);
         put(pressure, figure);
-        String asks = t.leastInWc().isPresent()
-                ? "; its label asks for " + inWc(t.leastInWc().getAsDouble(), units)
-                : "; no label\u2019s least is entered";
-        String others = t.unknown() == 0
-                ? ""
-                : t.unknown() == 1 ? " One could not be compared." : " " + t.unknown() + " could not be compared.";
         String name = Names.capital(Names.of(r.plan(), appliance.id()));
-        pressure.note(name + asks + ". The tightest, everything firing." + others);
+        String asks = t.leastInWc().isPresent()
+                ? " has the least to spare; its label asks for "
+                        + inWc(t.leastInWc().getAsDouble(), units)
+                : " gets the least; no label\u2019s least is entered";
+        String others = t.unknown() == 0 ? "" : " Not compared: " + t.unknown() + ".";
+        pressure.note(Sentence.of(name + asks) + others);
         pressure.origin(Optional.of(new PressureOrigins(r.pressures()).pressureAtInlet(t.appliance())));
         spoken.put("pressure", figure + " at " + name);
     }
@@ -92,10 +91,10 @@ final class SupplyAnswer {
     }
 
     private static String asked(Demand everything, UnitSystem units) {
-        String asked = FigureText.words(everything.btuh(), units) + " asked, everything firing: ";
+        String asked = FigureText.words(everything.btuh(), units) + " asked at once: ";
         return switch (everything.status()) {
             case CARRIES -> asked + "the tank carries it.";
-            case DOUBTFUL -> asked + "carried, but not with 20 psig kept in the tank.";
+            case DOUBTFUL -> asked + "carried, but not keeping 20 psig.";
             case SHORT ->
                 asked + "it falls short"
                         + (everything.holdMinutes().isKnown()
