@@ -7,19 +7,20 @@ import longrun.ui.frame.Dom;
 public final class Drawing {
 
     private final Element picture = Dom.el("div", "draw-box");
-    private final Element box;
+    private final Element element;
     private String shown = "";
 
     /** @param what it is, for those who reach it by keyboard to slide it */
     public Drawing(String what) {
-        box = Dom.el("div", "pan-box", picture)
+        Element box = Dom.el("div", "pan-box", picture)
                 .setAttribute("tabindex", "0")
                 .setAttribute("role", "group")
                 .setAttribute("aria-label", what);
+        element = Dom.el("div", "", box, Slides.hint(box));
     }
 
     public Element element() {
-        return box;
+        return element;
     }
 
     public String shown() {

@@ -9,6 +9,7 @@ import longrun.drawing.Schematic;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.UnitSystem;
+import longrun.ui.house.figure.Slides;
 import org.jspecify.annotations.Nullable;
 
 /** The drawing, which keeps its letters' size and slides sideways where it is wider than its place. */
@@ -16,23 +17,15 @@ final class DrawingPane {
 
     private static final String KEY = "(event.target.closest('[data-key]')||{dataset:{key:''}}).dataset.key";
 
-    /** Only the browser knows whether the drawing is wider than the window lets it be. */
-    private static final String WHETHER_IT_SLIDES =
-            "const look = () => this.parentElement?.classList.toggle('slides', this.scrollWidth > this.clientWidth + 1);"
-                    + " new ResizeObserver(look).observe(this);"
-                    + " new MutationObserver(look).observe(this, {childList: true}); look()";
-
     private final Element box = Dom.el("div", "pan-box")
             .setAttribute("tabindex", "0")
             .setAttribute("role", "region")
             .setAttribute("aria-label", "Drawing of the route");
-    private final Element element =
-            Dom.el("section", "part drawing", box, Dom.text("p", "q s slide", "Slide the drawing sideways."));
+    private final Element element = Dom.el("section", "part drawing", box, Slides.hint(box));
     private @Nullable Review shown;
     private String shownKey = "";
 
     DrawingPane(Consumer<String> chosen) {
-        box.addAttachListener(e -> box.executeJs(WHETHER_IT_SLIDES));
         box.addEventListener("click", e -> {
                     String key = e.getEventData().getString(KEY);
                     if (!key.isEmpty()) {
