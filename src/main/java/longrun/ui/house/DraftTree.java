@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Entries of a draft by their JSON pointers. */
@@ -97,5 +98,27 @@ public final class DraftTree {
             }
         }
         return MissingNode.getInstance();
+    }
+
+    /**
+     * The entry a pointer is in, such as may be not known as a whole: one leg of several is no entry, since a run without
+     * it would be too short. Empty where the pointer is at an item of a list, or at the plan itself.
+     */
+    static Optional<String> entry(ObjectNode draft, String pointer) {
+        String at = pointer;
+        while (!at.isEmpty()) {
+            int slash = at.lastIndexOf('/');
+            String above = at.substring(0, slash);
+            JsonNode owner = draft.at(above);
+            if (owner.isObject()) {
+                boolean list = draft.at(at).isArray() && draft.at(at).path(0).isObject();
+                return list || draft.at(at).isObject() ? Optional.empty() : Optional.of(at);
+            }
+            if (owner.isArray() && draft.at(at).isObject()) {
+                return Optional.empty();
+            }
+            at = above;
+        }
+        return Optional.empty();
     }
 }

@@ -97,8 +97,12 @@ final class FindingsPlace implements Place {
     private void drawWrong(List<WrongEntry> wrong) {
         if (!wrong.isEmpty()) {
             Element part = Dom.el("section", "part", Dom.text("h3", "", "Not understood, " + wrong.size()));
-            part.appendChild(
-                    Dom.text("p", "lede", "Until these are mended, what stands below is of the entries before them."));
+            part.appendChild(Dom.text(
+                    "p",
+                    "lede",
+                    desk.session().leavesOut()
+                            ? "Until these are mended they are left out, as if they were not known."
+                            : "Until these are mended, what stands below is of the entries before them."));
             wrong.forEach(w -> part.appendChild(w.line(desk)));
             groups.appendChild(part);
         }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.piping.Stage;
@@ -16,6 +17,7 @@ import longrun.quantity.Length;
 import longrun.review.Review;
 import longrun.review.json.SizingOrigins;
 import longrun.sizing.SectionSize;
+import longrun.sizing.SectionStatus;
 import longrun.sizing.StageSize;
 import longrun.ui.frame.BigSize;
 import longrun.ui.frame.Dom;
@@ -112,12 +114,17 @@ final class HouseAnswer {
         showSizes(review, now);
         supply.show(review, units, spoken);
         List<Finding> findings = desk.session().findings();
-        mustFix.show(Optional.of(String.valueOf(now.mustFix())), "", "");
+        boolean any = review.isPresent() && !now.isNothing();
+        mustFix.show(
+                any ? Optional.of(String.valueOf(now.mustFix())) : Optional.empty(),
+                "",
+                review.isPresent() ? "not yet" : "not known");
         mustFix.mark("has-must", now.mustFix() > 0);
         showMust(findings.stream()
                 .filter(f -> f.severity() == Severity.MUST_FIX && f.isOpen())
                 .toList());
-        open.show(Optional.of(String.valueOf(now.questions())), "", "");
+        open.show(
+                review.isPresent() ? Optional.of(String.valueOf(now.questions())) : Optional.empty(), "", "not known");
         open.note(QuestionsByWhom.counts(findings));
         spoken.put("must", now.mustFix() == 0 ? "" : now.mustFix() + " must fix");
         spoken.put("open", now.questions() == 1 ? "one question open" : now.questions() + " questions open");
@@ -245,7 +252,7 @@ final class HouseAnswer {
                 cells.set(i, List.of(cells.get(i).get(0), cells.get(i).get(1), "on"));
             }
         }
-        long sized = cells.stream().filter(c -> !c.get(1).equals("\u2013")).count();
+        long sized = review.map(HouseAnswer::sized).orElse(0L);
         sizes.show(
                 cells.isEmpty() ? Optional.empty() : Optional.of(sized + " of " + cells.size()),
                 cells.isEmpty() ? "" : "sections",
@@ -263,6 +270,14 @@ final class HouseAnswer {
                                 Dom.text("span", "", cell.get(0)),
                                 Dom.text("b", "", cell.get(1))))
                         .toArray(Element[]::new));
+    }
+
+    /** Sections that have a size which carries their load. */
+    private static long sized(Review r) {
+        return IntStream.range(0, r.piping().sectionCount())
+                .mapToObj(i -> r.sizing().section(i).status())
+                .filter(s -> s == SectionStatus.SIZED || s == SectionStatus.ADEQUATE)
+                .count();
     }
 
     private void showMust(List<Finding> must) {

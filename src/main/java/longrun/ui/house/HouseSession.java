@@ -116,6 +116,11 @@ public final class HouseSession {
         return last.isCurrent();
     }
 
+    /** Whether what is not understood is left out of the review, so that all the rest is answered. */
+    public boolean leavesOut() {
+        return !last.isCurrent() && last.leavesOut();
+    }
+
     /** Whether a line of the route stands as it did when the review was made; then its figures still are its own. */
     public boolean isLineAsReviewed(String id) {
         return DraftTree.item(draft, "sections", id).equals(DraftTree.item(last.reviewed(), "sections", id));

@@ -21,6 +21,12 @@ import longrun.sizing.SectionStatus;
 record HouseState(String words, String because, String unsized, int mustFix, int questions) {
 
     static final String SIZED = "Sized, not approved";
+    private static final String NOTHING = "Nothing to size yet";
+
+    /** Whether nothing is entered that could be wrong. */
+    boolean isNothing() {
+        return words.equals(NOTHING);
+    }
 
     static HouseState of(HouseSession session) {
         List<Finding> findings = session.findings();
@@ -31,7 +37,11 @@ record HouseState(String words, String because, String unsized, int mustFix, int
             return new HouseState(
                     "Waiting for an entry",
                     (wrong == 1 ? "One entry is" : wrong + " entries are")
-                            + " not understood. What is shown is the answer before it.",
+                            + (session.leavesOut()
+                                    ? " not understood and left out: what rests on it is not known."
+                                    : session.review().isPresent()
+                                            ? " not understood. What is shown is the answer before it."
+                                            : " not understood, so nothing is known yet."),
                     "waiting",
                     mustFix,
                     questions);
@@ -40,7 +50,7 @@ record HouseState(String words, String because, String unsized, int mustFix, int
         Plan plan = review.map(Review::plan).orElseThrow();
         if (plan.sections().isEmpty() && plan.appliances().isEmpty()) {
             return new HouseState(
-                    "Nothing to size yet",
+                    NOTHING,
                     "Begin with how the pressure is cut down, or with the appliances; any order will do.",
                     "none yet",
                     mustFix,
@@ -63,7 +73,24 @@ record HouseState(String words, String because, String unsized, int mustFix, int
                     mustFix,
                     questions);
         }
-        return new HouseState(SIZED, assumed(review.get(), questions), "sized", mustFix, questions);
+        if (anyOf(review.get(), SectionStatus.UNDERSIZED)) {
+            return new HouseState(
+                    "A section is too small",
+                    "The size in place or chosen carries less than its load.",
+                    "too small",
+                    mustFix,
+                    questions);
+        }
+        String mend = mustFix == 0 ? "" : mustFix + " must fix. ";
+        if (!review.get().connectedLoadComplete()) {
+            return new HouseState(
+                    "Sized so far",
+                    mend + "Not every appliance has an input and a section, so the loads will grow.",
+                    "sized",
+                    mustFix,
+                    questions);
+        }
+        return new HouseState(SIZED, mend + assumed(review.get(), questions), "sized", mustFix, questions);
     }
 
     private static boolean anyOf(Review review, SectionStatus status) {

@@ -139,7 +139,6 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     @Override
     public void takeInHand(String sectionId) {
         lineInHand = sectionId;
-        session().endStep();
         show(false);
     }
 

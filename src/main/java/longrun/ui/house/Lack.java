@@ -23,7 +23,7 @@ record Lack(String words, boolean must) {
                 session.findings().stream().filter(f -> place.holds(f.field())).toList();
         long wrong = session.errors().keySet().stream().filter(place::holds).count();
         return begun(session, place)
-                ? counted(own, (int) wrong, "nothing lacking")
+                ? counted(own, (int) wrong, session.review().isPresent() ? "nothing lacking" : "not known")
                 : unbegun(counted(own, (int) wrong, ""));
     }
 

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import longrun.plan.Plan;
 import longrun.plan.json.PlanError;
 import longrun.plan.json.Reading;
 import longrun.review.Parts;
@@ -13,7 +15,11 @@ import longrun.review.Review;
 import longrun.review.Reviewer;
 import org.jspecify.annotations.Nullable;
 
-/** What came of the last draft that could be read, and what is wrong with the one as it stands. */
+/**
+ * What came of the last draft that could be read, and what is wrong with the one as it stands. While an entry is being
+ * typed and cannot be read, the review before its step stands; once the person goes on, it is left out of the review, as
+ * an entry that is not known, so that all the rest is answered.
+ */
 final class LastReview {
 
     private final Reviewer reviewer;
@@ -22,20 +28,26 @@ final class LastReview {
     private @Nullable Review settled;
     private ObjectNode reviewed = JsonNodeFactory.instance.objectNode();
     private ObjectNode settledOn = reviewed;
+    private ObjectNode asked = reviewed;
+    private Set<String> standing = Set.of();
     private boolean current;
+    private boolean leavesOut;
+    private boolean settledLeavesOut;
 
     LastReview(Reviewer reviewer) {
         this.reviewer = reviewer;
     }
 
-    /** A new step begins: what has come of the draft so far is no half-typed number. */
+    /** A new step begins: what cannot be read so far is no half-typed number, and is left out. */
     void settle() {
-        if (current) {
-            settled = review;
-            settledOn = reviewed;
-        } else {
+        if (!current) {
             fallBack();
+            leaveOut(asked, errors.keySet());
         }
+        settled = review;
+        settledOn = reviewed;
+        settledLeavesOut = leavesOut;
+        standing = Set.copyOf(errors.keySet());
     }
 
     /** Goes back from what was made of a half-typed entry to the review before the step. */
@@ -43,17 +55,20 @@ final class LastReview {
         if (!current && settled != null) {
             review = settled;
             reviewed = settledOn;
+            leavesOut = settledLeavesOut;
         }
     }
 
     /**
-     * Reads a draft; where it cannot be read, the review before the step stands.
+     * Reads a draft; where it cannot be read, what was wrong before the step is left out, and the review before the step
+     * stands for what is wrong in it.
      *
      * @param onItsWay whether the entry is often unreadable between two keys: then the last that could be read stays for
      *     now, so that figures do not jump to and fro
      */
     void read(ObjectNode draft, boolean onItsWay) {
         Reading reading = PlanDoor.read(draft);
+        asked = draft;
         errors.clear();
         for (PlanError e : reading.errors()) {
             errors.putIfAbsent(e.pointer(), e.message());
@@ -62,9 +77,40 @@ final class LastReview {
         if (current) {
             review = reviewer.review(reading.plan().orElseThrow(), Parts.ALL);
             reviewed = draft;
-        } else if (!onItsWay) {
+            leavesOut = false;
+            return;
+        }
+        boolean answered = leaveOut(draft, review == null ? errors.keySet() : standing);
+        if (!answered && !onItsWay) {
             fallBack();
         }
+    }
+
+    /** Reviews a draft without the entries at some pointers; false where it cannot be read all the same. */
+    private boolean leaveOut(ObjectNode draft, Set<String> wrong) {
+        if (wrong.isEmpty()) {
+            return false;
+        }
+        ObjectNode without = draft.deepCopy();
+        for (String pointer : wrong) {
+            Optional<String> entry = DraftTree.entry(without, pointer);
+            if (entry.isEmpty()) {
+                return false;
+            }
+            DraftTree.remove(without, entry.get());
+        }
+        Optional<Plan> plan = PlanDoor.read(without).plan();
+        plan.ifPresent(p -> {
+            review = reviewer.review(p, Parts.ALL);
+            reviewed = without;
+            leavesOut = true;
+        });
+        return plan.isPresent();
+    }
+
+    /** Whether the review is of the draft as it stands without the entries that are not understood. */
+    boolean leavesOut() {
+        return leavesOut;
     }
 
     /** What is wrong, by pointer: what to write instead. */

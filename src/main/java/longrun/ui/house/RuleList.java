@@ -21,6 +21,7 @@ final class RuleList {
     private final HouseDesk desk;
     private final Element element = Dom.el("section", "part", Dom.text("h3", "", "All rules"));
     private List<RuleState> shown = List.of();
+    private boolean known;
 
     RuleList(HouseDesk desk) {
         this.desk = desk;
@@ -33,10 +34,11 @@ final class RuleList {
     void show() {
         Optional<Review> review = desk.session().review();
         List<RuleState> now = review.map(r -> r.rules().states()).orElse(List.of());
-        if (now.equals(shown) && element.getChildCount() > 1) {
+        if (now.equals(shown) && review.isPresent() == known && element.getChildCount() > 1) {
             return;
         }
         shown = now;
+        known = review.isPresent();
         element.removeAllChildren();
         element.appendChild(Dom.text("h3", "", "All rules"));
         String topic = "";
@@ -74,7 +76,7 @@ final class RuleList {
             }
         }
         if (states.getChildCount() == 0) {
-            states.setText(WhatChanged.words(State.NOT_FOR_THIS_PLAN));
+            states.setText(review.isPresent() ? WhatChanged.words(State.NOT_FOR_THIS_PLAN) : "not known");
         }
         Element title = Dom.el("span", "", Dom.words(e.title() + " "));
         Element item = Dom.el("li", "", title, states);

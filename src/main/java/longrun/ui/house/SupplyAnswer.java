@@ -98,7 +98,12 @@ final class SupplyAnswer {
             case SHORT ->
                 asked + "it falls short"
                         + (everything.holdMinutes().isKnown()
-                                ? ", held for " + FigureText.words(everything.holdMinutes(), units) + "."
+                                ? ", held for "
+                                        + FigureText.words(
+                                                Math.floor(
+                                                        everything.holdMinutes().number()),
+                                                "min",
+                                                units) + "."
                                 : ".");
             case UNKNOWN -> "What everything firing asks of it is not known.";
         };

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import java.util.Optional;
+import longrun.finding.Severity;
 import longrun.ui.Shown;
 import longrun.ui.frame.Entry;
 import org.junit.jupiter.api.Test;
@@ -121,5 +122,45 @@ class HouseEntriesTest extends OpenHouse {
                     .doesNotContainPattern(
                             "\\b[Ll]ines? [A-Z][0-9]?\\b|Fed by line|[Rr]emove (this )?line|[0-9] lines\\b|No line");
         }
+    }
+
+    @Test
+    void anEntryNotUnderstoodIsLeftOutOnceThePersonGoesOnAndAllTheRestIsAnswered() {
+        id = store.create("", DemoHouse.json()).id();
+        HouseView page = open("house");
+        page.session().set("/site/elevation", "four");
+        assertThat(page.panel().stateShown()).contains("What is shown is the answer before it");
+        page.session().choose("/appliances/1/gas", "natural");
+        assertThat(page.panel().stateShown()).contains("left out");
+        assertThat(page.session().findings())
+                .anyMatch(f -> f.rule().equals("gas-type") && f.severity() == Severity.MUST_FIX);
+    }
+
+    @Test
+    void aHouseOpenedWithAnEntryNotUnderstoodStillTellsWhatMustBeFixed() {
+        id = store.create(
+                        "",
+                        DemoHouse.json()
+                                .replace("\"east 12 ft\"", "\"east f\"")
+                                .replaceFirst("\"gas\": *\"propane\"", "\"gas\": \"natural\""))
+                .id();
+        HouseView page = open("findings");
+        assertThat(page.session().errors()).isNotEmpty();
+        assertThat(page.panel().stateShown()).contains("left out");
+        assertThat(page.session().findings()).anyMatch(f -> f.severity() == Severity.MUST_FIX);
+        assertThat(page.session().review().orElseThrow().sizing().section(3).size())
+                .as("a section whose legs are not understood has no length")
+                .isEmpty();
+    }
+
+    @Test
+    void aHouseOfWhichNothingCanBeReadIsNeverSaidToLackNothing() {
+        id = store.create("", "{\"format\":\"longrun-plan/9\",\"appliances\":[{\"id\":\"a\",\"kind\":\"range\"}]}")
+                .id();
+        HouseView page = open("appliances");
+        assertThat(page.session().errors()).isNotEmpty();
+        assertThat(Shown.text(page.getElement())).doesNotContain("nothing lacking");
+        assertThat(page.session().review().isPresent()).isFalse();
+        assertThat(page.panel().openSlot().figureShown()).isEqualTo("not known");
     }
 }

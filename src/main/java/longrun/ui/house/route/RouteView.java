@@ -28,8 +28,7 @@ public final class RouteView implements Place, RouteRow.Hand {
     private final DrawingPane drawing;
     private final UsedRow row = new UsedRow();
     private final Element noRegulator = Dom.el("p", "lede start-note");
-    private final Element stale =
-            Dom.text("p", "lede start-note", "An entry waits to be mended; sizes and drawing are those before it.");
+    private final Element stale = Dom.text("p", "lede start-note", "");
     private final Element element = Dom.el("div", "route-place");
     private boolean typing;
     private int inHand;
@@ -95,6 +94,11 @@ public final class RouteView implements Place, RouteRow.Hand {
             tubing.show(write);
         }
         Dom.show(noRegulator, desk.session().at("/regulators").isEmpty());
+        Dom.retext(
+                stale,
+                desk.session().leavesOut()
+                        ? "An entry is not understood and left out; what rests on it is not known."
+                        : "An entry waits to be mended; sizes and drawing are those before it.");
         Dom.show(stale, !desk.session().isCurrent() && review.isPresent());
     }
 
@@ -126,9 +130,9 @@ public final class RouteView implements Place, RouteRow.Hand {
             return;
         }
         inHand = index;
+        desk.session().endStep();
         String id = idAt(index);
         if (id.isEmpty()) {
-            desk.session().endStep();
             show(false);
         } else {
             followed = id;
@@ -155,6 +159,7 @@ public final class RouteView implements Place, RouteRow.Hand {
         typing = true;
         desk.session().type("/sections/" + index + "/legs", d -> RouteDraft.legs(d, index, legs));
         typing = false;
+        tellInHand(index);
     }
 
     @Override
@@ -164,6 +169,7 @@ public final class RouteView implements Place, RouteRow.Hand {
             desk.session().type("/sections/" + index + "/reserve", d -> RouteDraft.put(d, index, entry, value));
         } else {
             change(d -> RouteDraft.put(d, index, entry, value));
+            tellInHand(index);
         }
     }
 
@@ -182,6 +188,7 @@ public final class RouteView implements Place, RouteRow.Hand {
     public void feeds(int index, String feeds) {
         begun(index);
         change(d -> RouteDraft.feed(d, index, feeds));
+        tellInHand(index);
     }
 
     /** A choice in a line, while another field of it may hold what is being typed: the fields are left as they are. */
@@ -193,6 +200,15 @@ public final class RouteView implements Place, RouteRow.Hand {
 
     private void begun(int index) {
         inHand = index;
+    }
+
+    /** A section begun by what is typed in it is in hand in the answer too. */
+    private void tellInHand(int index) {
+        String id = idAt(index);
+        if (!id.isEmpty() && !id.equals(desk.lineInHand().orElse(""))) {
+            followed = id;
+            desk.takeInHand(id);
+        }
     }
 
     @Override

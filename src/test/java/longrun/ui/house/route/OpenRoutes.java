@@ -47,7 +47,6 @@ abstract class OpenRoutes extends OpenHouses {
         @Override
         public void takeInHand(String sectionId) {
             inHand = Optional.of(sectionId);
-            session.endStep();
             view.show(false);
         }
 
