@@ -8,11 +8,15 @@ import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.plan.Appliance;
+import longrun.quantity.Pressure;
 
 /** With nothing firing no appliance gets more than its label's greatest inlet pressure (2015 IRC Appendix A.1). */
 public final class InletPressureHigh {
 
     static final String RULE = "inlet-pressure-high";
+
+    /** Far above what any household burner is labelled for, 14 in. w.c. (held from memory). */
+    private static final Pressure LINE_FROM = Pressure.ofPsi(1);
 
     private InletPressureHigh() {}
 
@@ -24,12 +28,47 @@ public final class InletPressureHigh {
             Appliance appliance = appliances.get(a);
             OutletPressure outlet = pressures.outlet(a);
             if (appliance.maxInlet().isUnknown()) {
-                out.add(asksLabel(appliance, a));
+                out.add(
+                        isLinePressure(outlet)
+                                ? linePressure(pressures, appliance, outlet, a)
+                                : asksLabel(appliance, a));
             } else if (isOver(appliance, outlet)) {
                 out.add(high(pressures, appliance, outlet));
             }
         }
         return List.copyOf(out);
+    }
+
+    /** Whether what stands there is for pipes and regulators, not for a burner. */
+    private static boolean isLinePressure(OutletPressure outlet) {
+        return outlet.pressureIdleInWc().isPresent()
+                && outlet.pressureIdleInWc().getAsDouble() >= LINE_FROM.inWc();
+    }
+
+    /** No label is needed to see that a regulator is lacking; the safer reading until one is read. */
+    private static Finding linePressure(Pressures pressures, Appliance appliance, OutletPressure outlet, int a) {
+        String id = pressures.regulator(outlet.regulator()).regulator().id();
+        return new Finding(
+                RULE,
+                Severity.MUST_FIX,
+                appliance.id(),
+                Words.inWc(outlet.pressureIdleInWc().orElseThrow()) + " stands at " + appliance.called()
+                        + " with nothing firing, straight from " + id + "; its greatest inlet pressure is not entered",
+                "no more than its label's greatest, which is 14 in. w.c. (1/2 psi) or less on household appliances"
+                        + " (held from memory)",
+                InletPressureLow.REFERENCE,
+                InletPressureLow.EDITION,
+                Confidence.MEMORY,
+                regulatorBefore(appliance),
+                Optional.of("What greatest inlet pressure for propane stands on the rating plate of "
+                        + appliance.called() + "?"),
+                Optional.of(AskWhom.RATING_PLATE),
+                "/appliances/" + a + "/maxInlet");
+    }
+
+    private static String regulatorBefore(Appliance appliance) {
+        return "Put a second-stage or line regulator before " + appliance.called()
+                + " that brings it down to what the label asks.";
     }
 
     /** Told even where the pressure is low too: the two are two faults. */
@@ -54,11 +93,13 @@ public final class InletPressureHigh {
                         + Words.inWc(setting) + ", lock-up at " + Words.number(100 * idle / setting, 1) + " %"
                         + (assumed ? " (default, its own figure is not entered)" : ""),
                 "no more than " + Words.inWc(greatest) + " at the inlet, the label's greatest"
-                        + InletPressureLow.settings(id, window),
+                        + (isLinePressure(outlet) ? "" : InletPressureLow.settings(id, window)),
                 InletPressureLow.REFERENCE,
                 InletPressureLow.EDITION,
                 assumed ? Confidence.MEMORY : Confidence.PRINT,
-                InletPressureLow.remedy(id, window, "a regulator that locks up lower"),
+                isLinePressure(outlet)
+                        ? regulatorBefore(appliance)
+                        : InletPressureLow.remedy(id, window, "a regulator that locks up lower"),
                 assumed ? Optional.of("At what pressure does " + id + " lock up?") : Optional.empty(),
                 assumed ? Optional.of(AskWhom.SUPPLIER) : Optional.empty(),
                 "/regulators/" + outlet.regulator() + "/outlet");

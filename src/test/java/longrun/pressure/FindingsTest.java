@@ -82,6 +82,25 @@ class FindingsTest {
         assertThat(f.required()).contains("no more than 12.64 in. w.c.");
     }
 
+    /** Held from memory: household appliances are labelled for 14 in. w.c. (1/2 psi) or less. */
+    @Test
+    void anApplianceOnTenPsiMustBeFixedWhateverIsKnownOfItsLabel() {
+        String onTenPsi = """
+                {"format":"longrun-plan/1",
+                 "regulators":[{"id":"R1","kind":"first-stage","fedBy":"tank","outlet":"10 psi","allowedDrop":"1 psi"}],
+                 "sections":[{"id":"A","from":"R1","material":"steel","length":"20 ft"}],
+                 "appliances":[{"id":"dryer","kind":"clothes-dryer","input":"22000 Btu/h","fedBy":"A","minInlet":"8 in w.c."}]}
+                """;
+        Finding unlabelled = only(InletPressureHigh.of(pressures(onTenPsi)));
+        assertThat(unlabelled.severity()).isEqualTo(Severity.MUST_FIX);
+        assertThat(unlabelled.confidence()).isEqualTo(Confidence.MEMORY);
+        assertThat(unlabelled.remedy()).contains("second-stage");
+        Finding labelled = only(InletPressureHigh.of(
+                pressures(onTenPsi.replace("\"8 in w.c.\"", "\"8 in w.c.\",\"maxInlet\":\"14 in w.c.\""))));
+        assertThat(labelled.severity()).isEqualTo(Severity.MUST_FIX);
+        assertThat(labelled.remedy()).contains("second-stage").doesNotContain("set");
+    }
+
     @Test
     void aLineRegulatorMayLoseHalfAPsi() {
         assertThat(LineRegulatorLoss.of(pressures(RIGHT))).isEmpty();

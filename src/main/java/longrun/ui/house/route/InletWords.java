@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.plan.Appliance;
 import longrun.plan.Fact;
+import longrun.pressure.Droop;
 import longrun.pressure.OutletPressure;
 import longrun.pressure.RegulatorPressure;
 import longrun.quantity.Pressure;
@@ -52,7 +53,7 @@ final class InletWords {
         String least = label(a.minInlet());
         String greatest = label(a.maxInlet());
         return switch (outlet.status()) {
-            case ENOUGH -> "The label asks for " + least + " to " + greatest + ": enough.";
+            case ENOUGH -> "The label asks for " + least + " to " + greatest + ": enough" + ifSo() + ".";
             case LOW ->
                 least.isEmpty()
                         ? "Too low: a regulator before it does not get what it needs."
@@ -64,6 +65,20 @@ final class InletWords {
                         + " at most.";
             case UNKNOWN -> unknown(least, greatest);
         };
+    }
+
+    /** What the verdict rests on, where that is no entry. */
+    private String ifSo() {
+        boolean fall = review.pressures()
+                .regulator(outlet.regulator())
+                .droop()
+                .filter(d -> d.source() == Droop.Source.DEFAULT)
+                .isPresent();
+        String id = review.pressures().regulator(outlet.regulator()).regulator().id();
+        String falls = fall ? id + " falls no more than the default held from memory" : "";
+        String takes = outlet.connector().assumed() ? "the connector takes no more than assumed" : "";
+        String both = falls + (falls.isEmpty() || takes.isEmpty() ? "" : " and ") + takes;
+        return both.isEmpty() ? "" : ", if " + both;
     }
 
     private static String unknown(String least, String greatest) {

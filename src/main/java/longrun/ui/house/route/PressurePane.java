@@ -115,8 +115,8 @@ final class PressurePane {
         Origin from = origins.window(regulator);
         boolean both = window.lowestInWc().isPresent() && window.highestInWc().isPresent() && !window.isEmpty();
         slot.show(
-                both ? range(window) : pressure(line.settingInWc()),
-                asks(review, window, from.value()) + (both ? entered(line, window) : "") + " ",
+                both ? range(window) : window.isEmpty() && window.complete() ? "no setting" : "not known",
+                asks(review, window, from.value()) + entered(line, window) + " ",
                 List.of(origins.setting(regulator), from));
     }
 
@@ -132,6 +132,9 @@ final class PressurePane {
     private String entered(RegulatorPressure line, SettingWindow window) {
         if (line.settingInWc().isEmpty()) {
             return "";
+        }
+        if (window.lowestInWc().isEmpty() && window.highestInWc().isEmpty()) {
+            return " Entered: " + pressure(line.settingInWc()) + ".";
         }
         boolean within = window.admits(line.settingInWc().getAsDouble());
         return " Entered: " + pressure(line.settingInWc()) + (within ? ", which is within." : ", which is not within.");

@@ -73,7 +73,9 @@ class RouteViewTest extends OpenRoutes {
         assertThat(view.pressure().pane().figuresShown())
                 .hasSizeGreaterThanOrEqualTo(2)
                 .first()
-                .isEqualTo("11 in. w.c.");
+                .as("no label is entered, so there is no setting to ask for")
+                .isEqualTo("not known");
+        assertThat(view.pressure().pane().wordsShown().get(0)).contains("Entered: 11 in. w.c.");
         assertThat(view.pressure().pane().figuresShown().get(1))
                 .startsWith("8.")
                 .endsWith("in. w.c.");
@@ -91,7 +93,7 @@ class RouteViewTest extends OpenRoutes {
                 .startsWith(
                         "With everything firing: of the 11 in. w.c. set, the regulator\u2019s fall takes 0.81 in. w.c.,"
                                 + " the pipe 0.28 in. w.c., the connector 0.35 in. w.c. The label asks for 8 in. w.c. to 14 in."
-                                + " w.c.: enough. Up to 32,000 Btu/h more may be drawn here with no pipe changed; past that"
+                                + " w.c.: enough, if R2 falls no more than the default held from memory. Up to 32,000 Btu/h more may be drawn here with no pipe changed; past that"
                                 + " section B grows.");
         assertThat(pane.wordsShown().get(2))
                 .contains("(assumed, its capacity is not entered)")
