@@ -22,7 +22,7 @@ public final class Rules {
                     RegulatorVents.rules(),
                     LineRegulator.rules(),
                     TankDistance.rules(),
-                    List.<Rule>of(new UncappedOutlet()))
+                    List.<Rule>of(new PlasticPipe(), new UncappedOutlet()))
             .flatMap(List::stream)
             .toList();
 
