@@ -6,6 +6,7 @@ import java.util.Locale;
 import longrun.quantity.AirChange;
 import longrun.quantity.Area;
 import longrun.quantity.Elevation;
+import longrun.quantity.HeatLoss;
 import longrun.quantity.HeatRate;
 import longrun.quantity.HeatingValue;
 import longrun.quantity.Length;
@@ -46,6 +47,8 @@ public record Shown<Q extends Quantity>(Measure<Q> measure, String customary, St
     public static final Shown<Area> AREA = new Shown<>(Measure.AREA, "in2", "in2", "#,##0.#");
     public static final Shown<AirChange> AIR_CHANGE = new Shown<>(Measure.AIR_CHANGE, "ach", "ach", "0.##");
 
+    public static final Shown<HeatLoss> HEAT_LOSS = new Shown<>(Measure.HEAT_LOSS, "Btu/(h.degF)", "W/K", "0.##");
+
     /** The unit a bare number has. */
     public String unit(UnitSystem system) {
         return system == UnitSystem.CUSTOMARY ? customary : metric;
@@ -59,6 +62,7 @@ public record Shown<Q extends Quantity>(Measure<Q> measure, String customary, St
             case "in w.c." -> "in. w.c.";
             case "ft3" -> "ft\u00b3";
             case "in2" -> "sq in.";
+            case "Btu/(h.degF)" -> "Btu/h for each \u00b0F";
             case "ach" -> "air changes an hour";
             default -> unit(system);
         };

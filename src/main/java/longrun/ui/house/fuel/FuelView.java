@@ -23,6 +23,7 @@ public final class FuelView implements Place {
     private final FieldList fields = new FieldList();
     private final ClimateFields climate;
     private final UseFields uses;
+    private final StorageFields storage;
     private final DeliveryFields deliveries;
     private final FuelAnswers answers;
     private final GallonsTable gallons;
@@ -37,6 +38,7 @@ public final class FuelView implements Place {
         this.desk = desk;
         climate = new ClimateFields(desk);
         uses = new UseFields(desk, fields);
+        storage = new StorageFields(desk, fields);
         deliveries = new DeliveryFields(desk, fields);
         answers = new FuelAnswers(desk);
         gallons = new GallonsTable(desk);
@@ -56,8 +58,9 @@ public final class FuelView implements Place {
                 Parts.of(
                         "water",
                         "Hot water",
-                        "By volume here; how it is made and mixed has a place of its own.",
-                        uses.hotWater()),
+                        "By volume, and balanced over the day.",
+                        uses.hotWater(),
+                        storage.element()),
                 Parts.of(
                         "others",
                         "Other uses",
@@ -88,6 +91,7 @@ public final class FuelView implements Place {
     public void show(boolean write) {
         boolean fresh = uses.draw();
         fresh |= deliveries.draw();
+        storage.show();
         fields.show(write || fresh);
         climate.show(write);
         if (write) {

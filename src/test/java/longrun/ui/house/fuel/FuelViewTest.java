@@ -215,4 +215,19 @@ class FuelViewTest extends OpenHouses {
         assertThat(headings(place))
                 .contains("Level through the year", "The year", "A cold spell and a power cut", "Doubts");
     }
+
+    @Test
+    void aStorageHeaterInSeriesCanBeEnteredUntilTheYearIsKnown() {
+        FuelView place = open(demo().replaceFirst("(?s)\"storage\": \\{[^}]*\\},\\s*", ""));
+        assertThat(place.answers().slot("annual").shown()).isEqualTo("not known");
+        Map.of(
+                        "setTemp", "140 degF",
+                        "heatPumpOutput", "5000 Btu/h",
+                        "standbyLoss", "4 Btu/(h.degF)",
+                        "roomTemp", "60 degF")
+                .forEach((entry, typed) -> page.session().set("/use/hotWater/storage/" + entry, typed));
+        assertThat(page.session().errors()).isEmpty();
+        place.work();
+        assertThat(place.answers().slot("annual").shown()).endsWith("gal");
+    }
 }
