@@ -24,12 +24,16 @@ import longrun.quantity.Show;
 /**
  * Asks again where an input is far from what its kind of appliance usually has: a zero too many, or the natural gas
  * line of the plate. Usual is half to twice the row of 2018 IFGC Table 402.2, held from memory; an on-demand water heater
- * 30,000 to 250,000 Btu/h, memory. Kinds without a row are not asked about.
+ * 30,000 to 250,000 Btu/h, memory. Kinds without a row are asked
+ * about only where the input is less than a pilot light burns.
  */
 public final class UsualInputs {
 
     private static final String FILE = "/longrun/data/appliances/typical-inputs.csv";
     private static final Map<ApplianceKind, Range> RANGES = ranges();
+
+    /** A pilot light burns about so much, Btu/h; held from memory. */
+    private static final double LEAST_OF_ANY = 1_000;
 
     /**
      * What a kind usually has.
@@ -58,8 +62,11 @@ public final class UsualInputs {
         for (int i = 0; i < plan.appliances().size(); i++) {
             Appliance a = plan.appliances().get(i);
             Optional<Range> usual = a.kind().findValue().flatMap(UsualInputs::find);
+            String field = "/appliances/" + i + "/input";
             if (usual.isPresent() && a.input().is(h -> isFar(h.btuh(), usual.get()))) {
-                out.add(question(a, usual.get(), "/appliances/" + i + "/input"));
+                out.add(question(a, usual.get(), field));
+            } else if (usual.isEmpty() && a.input().is(h -> h.btuh() > 0 && h.btuh() < LEAST_OF_ANY)) {
+                out.add(thousands(a, field));
             }
         }
         return out;
@@ -67,6 +74,20 @@ public final class UsualInputs {
 
     private static boolean isFar(double btuh, Range usual) {
         return btuh < usual.least() || btuh > usual.greatest();
+    }
+
+    /** Of whatever kind: so little is a figure meant in thousands. */
+    private static Finding thousands(Appliance a, String field) {
+        String input = a.input().findValue().map(h -> Show.btuh(h.btuh())).orElse("");
+        String meant =
+                a.input().findValue().map(h -> Show.btuh(1000 * h.btuh())).orElse("");
+        return FindingBuilder.finding("entry-missing", Severity.NOTE, a.id())
+                .found("an input of " + input + " is less than a pilot light burns")
+                .required("the INPUT of the rating plate, propane line, as it stands there")
+                .reference("common practice", "", Confidence.MEMORY)
+                .remedy("look whether the figure is meant in thousands; where it is right, leave it")
+                .ask(AskWhom.RATING_PLATE, "Is the INPUT of " + a.called() + " " + input + " or " + meant + "?")
+                .at(field);
     }
 
     private static Finding question(Appliance a, Range usual, String field) {
@@ -84,7 +105,7 @@ public final class UsualInputs {
                 .remedy("look for a zero too many or the natural gas line; where the figure is right, leave it")
                 .ask(
                         AskWhom.RATING_PLATE,
-                        "Is the INPUT of " + a.id() + " really " + input + "? A " + kind + " usually has " + range
+                        "Is the INPUT of " + a.called() + " really " + input + "? A " + kind + " usually has " + range
                                 + ".")
                 .at(field);
     }

@@ -3,9 +3,11 @@ package longrun.piping;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import longrun.Samples;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.plan.ApplianceKind;
+import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,6 +47,16 @@ class UsualInputsTest {
         assertThat(f.severity()).isEqualTo(Severity.NOTE);
         assertThat(f.field()).isEqualTo("/appliances/0/input");
         assertThat(f.ask().orElseThrow()).contains("650,000", "32,500 to 130,000 Btu/h");
+    }
+
+    /** Held from memory: a pilot light burns about 1,000 Btu/h. */
+    @Test
+    void lessThanAPilotLightIsAskedAboutInThousandsWhateverTheKind() {
+        Plan plan = Samples.plan("{\"format\":\"longrun-plan/1\",\"appliances\":[{\"id\":\"a\",\"input\":\"65 Btu/h\"},"
+                + "{\"id\":\"b\",\"input\":\"1000 Btu/h\"}]}");
+        assertThat(UsualInputs.of(plan))
+                .singleElement()
+                .satisfies(f -> assertThat(f.ask().orElseThrow()).contains("65 Btu/h or 65,000 Btu/h"));
     }
 
     @Test

@@ -62,7 +62,7 @@ final class TightSection {
 
     private static String words(Review review, int section, UnitSystem units) {
         SectionSize size = review.sizing().section(section);
-        return "Section " + review.piping().section(section).id() + " is the tightest: it carries "
+        return "Section " + review.piping().section(section).id() + " is the tightest of this run: it carries "
                 + PressureWords.heat(size.loadBtuh(), units) + ", and " + shown(size) + " may carry "
                 + PressureWords.heat(size.capacityBtuh(), units) + " at the row of " + row(size, units) + ", so "
                 + share(size) + " of it is used.";

@@ -100,7 +100,8 @@ class RouteViewTest extends OpenRoutes {
                 .contains("neither its label\u2019s least nor its greatest is entered");
         assertThat(pane.tightShown())
                 .contains("farther: nothing changes")
-                .contains("Section A is the tightest: it carries 324,000 Btu/h, and 1 in. may carry 434,000 Btu/h");
+                .contains(
+                        "Section A is the tightest of this run: it carries 324,000 Btu/h, and 1 in. may carry 434,000 Btu/h");
     }
 
     @Test
