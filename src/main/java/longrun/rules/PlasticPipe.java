@@ -1,14 +1,12 @@
 package longrun.rules;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Set;
 import longrun.plan.Material;
 import longrun.plan.Section;
 import longrun.plan.Setting;
 
 /** Topic plastic pipe: polyethylene lies outdoors in the ground, and never in, through or under a building. */
-final class PlasticPipe implements Rule {
+final class PlasticPipe extends SectionRule {
 
     private static final Set<Material> PLASTIC = Set.of(Material.PE_PIPE, Material.PE_TUBING);
 
@@ -18,23 +16,7 @@ final class PlasticPipe implements Rule {
     }
 
     @Override
-    public Precedence precedence() {
-        return Precedence.MISSING;
-    }
-
-    @Override
-    public List<Verdict> judge(House house) {
-        Threshold own = house.limits().get(name(), "");
-        List<Verdict> verdicts = new ArrayList<>();
-        List<Section> sections = house.plan().sections();
-        for (int i = 0; i < sections.size(); i++) {
-            verdicts.add(judge(own, sections.get(i), i));
-        }
-        return verdicts;
-    }
-
-    private static Verdict judge(Threshold own, Section section, int index) {
-        Place place = new Place(section.id(), "/sections/" + index, "section " + section.id());
+    Verdict judge(House house, Threshold own, Section section, Place place) {
         String field = place.pointer() + "/setting";
         if (!section.material().is(PLASTIC::contains)) {
             return Tell.notFor(own, place);

@@ -1,11 +1,9 @@
 package longrun.rules;
 
-import java.util.ArrayList;
-import java.util.List;
 import longrun.plan.Section;
 
 /** Topic caps: a section that feeds nothing is closed gastight. */
-final class UncappedOutlet implements Rule {
+final class UncappedOutlet extends SectionRule {
 
     @Override
     public String name() {
@@ -13,23 +11,7 @@ final class UncappedOutlet implements Rule {
     }
 
     @Override
-    public Precedence precedence() {
-        return Precedence.MISSING;
-    }
-
-    @Override
-    public List<Verdict> judge(House house) {
-        Threshold own = house.limits().get(name(), "");
-        List<Verdict> verdicts = new ArrayList<>();
-        List<Section> sections = house.plan().sections();
-        for (int i = 0; i < sections.size(); i++) {
-            verdicts.add(judge(house, own, sections.get(i), i));
-        }
-        return verdicts;
-    }
-
-    private static Verdict judge(House house, Threshold own, Section section, int index) {
-        Place place = new Place(section.id(), "/sections/" + index, "section " + section.id());
+    Verdict judge(House house, Threshold own, Section section, Place place) {
         String field = place.pointer() + "/capped";
         if (!house.network().feedsNothing(section.id())) {
             return Tell.notFor(own, place);

@@ -31,6 +31,7 @@ final class LastReview {
     private ObjectNode asked = reviewed;
     private Set<String> standing = Set.of();
     private boolean current;
+    private boolean answered;
     private boolean leavesOut;
     private boolean settledLeavesOut;
 
@@ -40,9 +41,9 @@ final class LastReview {
 
     /** A new step begins: what cannot be read so far is no half-typed number, and is left out. */
     void settle() {
-        if (!current) {
+        if (!answered) {
             fallBack();
-            leaveOut(asked, errors.keySet());
+            answered = leaveOut(asked, errors.keySet());
         }
         settled = review;
         settledOn = reviewed;
@@ -50,9 +51,9 @@ final class LastReview {
         standing = Set.copyOf(errors.keySet());
     }
 
-    /** Goes back from what was made of a half-typed entry to the review before the step. */
+    /** Goes back from what was made of a half-typed entry to the review before the step; not where the rest is answered. */
     void fallBack() {
-        if (!current && settled != null) {
+        if (!answered && settled != null) {
             review = settled;
             reviewed = settledOn;
             leavesOut = settledLeavesOut;
@@ -78,9 +79,10 @@ final class LastReview {
             review = reviewer.review(reading.plan().orElseThrow(), Parts.ALL);
             reviewed = draft;
             leavesOut = false;
+            answered = true;
             return;
         }
-        boolean answered = leaveOut(draft, review == null ? errors.keySet() : standing);
+        answered = leaveOut(draft, review == null ? errors.keySet() : standing);
         if (!answered && !onItsWay) {
             fallBack();
         }

@@ -137,6 +137,24 @@ class HouseEntriesTest extends OpenHouse {
     }
 
     @Test
+    void whatIsTypedBesideAnEntryNotUnderstoodKeepsItsAnswerWhenTheKeysRest() {
+        id = store.create("", DemoHouse.json()).id();
+        HouseView page = open("route");
+        page.session().set("/site/elevation", "four");
+        page.session().endStep();
+        String before = page.panel().runSlot().figureShown();
+        page.placeShown().typedBefore("legs 1", "up 4, north 6, east 30");
+        String answered = page.panel().runSlot().figureShown();
+        assertThat(answered).isNotEqualTo(before);
+        page.session().rest();
+        page.placeShown().show(false);
+        page.session().choose("/appliances/1/gas", "natural");
+        assertThat(page.panel().runSlot().figureShown()).isEqualTo(answered);
+        page.session().rest();
+        assertThat(page.session().findings()).anyMatch(f -> f.rule().equals("gas-type"));
+    }
+
+    @Test
     void aHouseOpenedWithAnEntryNotUnderstoodStillTellsWhatMustBeFixed() {
         id = store.create(
                         "",
