@@ -1,11 +1,9 @@
 package longrun.rules;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import longrun.piping.TrapNeed;
 import longrun.plan.Appliance.Part;
-import longrun.plan.ApplianceKind;
 import longrun.plan.Distance;
 import longrun.plan.Fact;
 import longrun.plan.PartKind;
@@ -13,18 +11,6 @@ import longrun.quantity.Length;
 
 /** Topic trap: a pocket for dirt after the valve, with gas turning and the cap hanging down. */
 final class SedimentTrap {
-
-    /** ST-03, the list of the 2009 to 2018 codes. */
-    private static final Set<ApplianceKind> EXEMPT = EnumSet.of(
-            ApplianceKind.LIGHT,
-            ApplianceKind.RANGE,
-            ApplianceKind.CLOTHES_DRYER,
-            ApplianceKind.FIREPLACE,
-            ApplianceKind.GAS_LOGS,
-            ApplianceKind.OUTDOOR_GRILL);
-
-    /** Not in that list by name; treated as a range only where the authority agrees. */
-    private static final Set<ApplianceKind> BUILT_IN_COOKING = EnumSet.of(ApplianceKind.COOKTOP, ApplianceKind.OVEN);
 
     private static final String WHAT = "the sediment trap";
 
@@ -89,25 +75,28 @@ final class SedimentTrap {
     }
 
     private static Optional<Case<Hookup>> needed(Hookup hookup) {
-        Fact<ApplianceKind> kind = hookup.appliance().kind();
-        if (kind.is(EXEMPT::contains)) {
-            return Optional.empty();
-        }
-        if (!kind.isKnown()) {
-            return Optional.of(Case.asks(
-                    hookup.place(),
-                    "the kind of {who} is not entered, so whether it needs a sediment trap is not known",
-                    Question.plate("What kind of appliance is {who}?"),
-                    hookup.place().pointer() + "/kind"));
-        }
-        if (kind.is(BUILT_IN_COOKING::contains)) {
-            return Optional.of(Case.asks(
-                    hookup.place(),
-                    "no sediment trap is fitted at {who}; the code excuses ranges and does not name it",
-                    Question.inspector("Does {who} count as a range, which needs no sediment trap?"),
-                    hookup.connectionPointer()));
-        }
-        return Optional.of(Case.of(hookup.place(), hookup));
+        return switch (TrapNeed.of(hookup.appliance())) {
+            case NEEDED -> Optional.of(Case.of(hookup.place(), hookup));
+            case EXEMPT -> Optional.empty();
+            case KIND_NOT_KNOWN ->
+                Optional.of(Case.asks(
+                        hookup.place(),
+                        "the kind of {who} is not entered, so whether it needs a sediment trap is not known",
+                        Question.plate("What kind of appliance is {who}?"),
+                        hookup.place().pointer() + "/kind"));
+            case ASK_AUTHORITY ->
+                Optional.of(Case.asks(
+                        hookup.place(),
+                        "no sediment trap is fitted at {who}; the code excuses ranges and does not name it",
+                        Question.inspector("Does {who} count as a range, which needs no sediment trap?"),
+                        hookup.connectionPointer()));
+            case VENT_NOT_KNOWN ->
+                Optional.of(Case.asks(
+                        hookup.place(),
+                        "whether {who} is vented is not entered; an unvented set needs a sediment trap",
+                        Question.plate("Is {who} made for a vented fireplace, or unvented?"),
+                        hookup.place().pointer() + "/vent"));
+        };
     }
 
     /** The valve stands after the connector or union: putting it at the pipe's end mends the trap's place as well. */
