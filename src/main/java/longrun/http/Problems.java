@@ -33,6 +33,13 @@ final class Problems {
         return answer(problem);
     }
 
+    /** 400 where what is asked beside the plan can't be read. */
+    static ResponseEntity<ProblemDetail> wrongQuestion(String what) {
+        ProblemDetail problem = ProblemDetail.forStatusAndDetail(HttpStatus.BAD_REQUEST, what);
+        problem.setTitle("The question can't be read");
+        return answer(problem);
+    }
+
     private static String count(int errors) {
         return errors == 1 ? "one error" : errors + " errors";
     }

@@ -1,0 +1,128 @@
+package longrun.http;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import longrun.drawing.DrawingUnits;
+import longrun.drawing.Palette;
+import longrun.drawing.Schematic;
+import longrun.paper.PaperSize;
+import longrun.paper.Papers;
+import longrun.paper.Printing;
+import longrun.plan.Plan;
+import longrun.plan.json.Reading;
+import longrun.review.Parts;
+import longrun.review.PlanDoor;
+import longrun.review.Reviewer;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+/** A plan goes in, its sheets and its drawing come out. */
+@RestController
+class PapersController {
+
+    private static final MediaType SVG = MediaType.parseMediaType("image/svg+xml");
+
+    private final Reviewer reviewer;
+    private final Clock clock;
+
+    PapersController(Reviewer reviewer, Clock clock) {
+        this.reviewer = reviewer;
+        this.clock = clock;
+    }
+
+    /**
+     * The sheets of a plan as a PDF.
+     *
+     * @param sheet one of the sheets; without it all come in one file
+     * @param paper {@code letter} or {@code a4}
+     * @param date the day on the sheets, year first; without it the day of the tank's gauge reading, else today
+     */
+    @PostMapping("/api/report.pdf")
+    ResponseEntity<?> report(
+            @RequestBody(required = false) byte[] body,
+            @RequestParam(required = false) Optional<String> sheet,
+            @RequestParam(defaultValue = "letter") String paper,
+            @RequestParam(required = false) Optional<String> date) {
+        String text = JsonText.decode(body);
+        Reading reading = PlanDoor.read(text);
+        if (reading.plan().isEmpty()) {
+            return Problems.unreadable(reading.errors());
+        }
+        if (sheet.isPresent() && !Papers.listSlugs().contains(sheet.get())) {
+            return Problems.notFound(
+                    "There is no such sheet; there are " + String.join(", ", Papers.listSlugs()) + ".");
+        }
+        Optional<PaperSize> size = findSize(paper);
+        if (size.isEmpty()) {
+            return Problems.wrongQuestion("paper is " + names() + ".");
+        }
+        Plan plan = reading.plan().get();
+        LocalDate day;
+        try {
+            day = date.map(LocalDate::parse)
+                    .orElseGet(() ->
+                            gaugeDate(plan).orElseGet(() -> LocalDate.now(clock.withZone(ZoneId.systemDefault()))));
+        } catch (DateTimeParseException e) {
+            return Problems.wrongQuestion("date is a day, year first, such as 2026-10-01.");
+        }
+        Printing printing = new Printing(reviewer.review(plan, Parts.ALL), text, day, size.get());
+        byte[] pdf = sheet.flatMap(s -> Papers.findPdf(s, printing)).orElseGet(() -> Papers.pdf(printing));
+        return file(pdf, MediaType.APPLICATION_PDF, "longrun-" + sheet.orElse("papers") + ".pdf");
+    }
+
+    /** The isometric drawing of a plan's route. */
+    @PostMapping("/api/drawing.svg")
+    ResponseEntity<?> drawing(@RequestBody(required = false) byte[] body) {
+        Reading reading = PlanDoor.read(JsonText.decode(body));
+        if (reading.plan().isEmpty()) {
+            return Problems.unreadable(reading.errors());
+        }
+        String svg = Schematic.svg(
+                reviewer.review(reading.plan().get(), Parts.PIPING),
+                Optional.empty(),
+                DrawingUnits.CUSTOMARY,
+                Palette.PAPER);
+        return file(svg.getBytes(StandardCharsets.UTF_8), SVG, "longrun-drawing.svg");
+    }
+
+    private static ResponseEntity<byte[]> file(byte[] content, MediaType type, String name) {
+        return ResponseEntity.ok()
+                .contentType(type)
+                .header(
+                        HttpHeaders.CONTENT_DISPOSITION,
+                        ContentDisposition.attachment().filename(name).build().toString())
+                .body(content);
+    }
+
+    private static Optional<LocalDate> gaugeDate(Plan plan) {
+        return plan.allTanks().stream()
+                .flatMap(t -> t.gaugeDate().findValue().stream())
+                .min(Comparator.naturalOrder());
+    }
+
+    private static Optional<PaperSize> findSize(String name) {
+        return Arrays.stream(PaperSize.values())
+                .filter(s -> s.name().equals(name.toUpperCase(Locale.ROOT)))
+                .findFirst();
+    }
+
+    private static String names() {
+        return Arrays.stream(PaperSize.values())
+                .map(s -> s.name().toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining(" or "));
+    }
+}

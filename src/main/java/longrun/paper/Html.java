@@ -1,0 +1,95 @@
+package longrun.paper;
+
+import java.util.List;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+import org.jsoup.nodes.TextNode;
+import org.jsoup.parser.Parser;
+
+/** Short words for making a sheet. Text is always text: nothing a person typed becomes markup. */
+final class Html {
+
+    private Html() {}
+
+    /** An element with its children. */
+    static Element el(String tag, String cssClass, Element... children) {
+        Element e = new Element(tag);
+        if (!cssClass.isEmpty()) {
+            e.addClass(cssClass);
+        }
+        for (Element c : children) {
+            e.appendChild(c);
+        }
+        return e;
+    }
+
+    /** An element with text in it. */
+    static Element text(String tag, String cssClass, String text) {
+        return el(tag, cssClass).appendChild(new TextNode(printable(text)));
+    }
+
+    /** A heading with a quiet word behind it. */
+    static Element heading(String text, String quiet) {
+        Element h = text("h2", "", text);
+        return quiet.isEmpty() ? h : h.appendText(" ").appendChild(text("span", "q", quiet));
+    }
+
+    /** A paragraph that is led by a strong word. */
+    static Element led(String lead, String rest) {
+        return el("p", "", text("b", "", lead)).appendText(" " + printable(rest));
+    }
+
+    /** A table with its headings; a class that begins with r sets a column to the right. */
+    static Element table(String caption, List<String> headings, List<String> classes, List<List<String>> rows) {
+        Element head = el("tr", "");
+        for (int c = 0; c < headings.size(); c++) {
+            head.appendChild(text("th", classes.get(c), headings.get(c)).attr("scope", "col"));
+        }
+        Element body = el("tbody", "");
+        for (List<String> row : rows) {
+            Element tr = el("tr", "");
+            for (int c = 0; c < row.size(); c++) {
+                tr.appendChild(text("td", classes.get(c), row.get(c)));
+            }
+            body.appendChild(tr);
+        }
+        return el("table", "t", el("thead", "", head), body).attr("title", printable(caption));
+    }
+
+    /**
+     * A picture, no wider than a given room; never made larger than it is drawn.
+     *
+     * @param svg one svg element, of this program's own making
+     * @param alternative what is seen in it, for those who do not see it
+     * @param widthPt the room there is, points
+     * @param heightPt the room there is, points
+     */
+    static Element picture(String svg, String alternative, double widthPt, double heightPt) {
+        Element drawn = Jsoup.parse(svg, "", Parser.xmlParser()).selectFirst("svg");
+        if (drawn == null) {
+            throw new IllegalArgumentException("no svg element");
+        }
+        drawn.attr("alt", printable(alternative));
+        double width = Double.parseDouble(drawn.attr("width"));
+        double height = Double.parseDouble(drawn.attr("height"));
+        double scale = Math.min(0.75, Math.min(widthPt / width, heightPt / height));
+        drawn.attr("style", "width:" + Math.floor(width * scale) + "pt;height:" + Math.floor(height * scale) + "pt");
+        // what a browser paints in one, a stroke behind its letters, is two here
+        for (Element words : drawn.select("text.halo")) {
+            words.removeClass("halo");
+            words.before(words.clone().attr("style", "fill:#fff;stroke:#fff;stroke-width:5px;stroke-linejoin:round"));
+        }
+        drawn.select("text").forEach(t -> t.attr("style", t.attr("style") + ";font-family:Sheet"));
+        return el("div", "picture", drawn);
+    }
+
+    /** Text without what no page can show: control characters are left out. */
+    static String printable(String text) {
+        StringBuilder out = new StringBuilder(text.length());
+        text.codePoints()
+                .map(c -> Character.isWhitespace(c) ? ' ' : c)
+                .filter(c -> !Character.isISOControl(c) && Character.getType(c) != Character.SURROGATE)
+                .forEach(out::appendCodePoint);
+        return out.toString();
+    }
+}

@@ -1,0 +1,20 @@
+package longrun.paper;
+
+import java.util.List;
+import org.jsoup.nodes.Element;
+
+/** One kind of sheet: what it is called, for whom it is, and what stands on it. */
+interface Sheet {
+
+    /** Its name in an address, such as {@code supplier}. */
+    String slug();
+
+    /** What stands large at its head. */
+    String title();
+
+    /** Whom it is for, and what it is not. */
+    String under();
+
+    /** What stands under the head, in order; never empty. */
+    List<Element> body(Printing printing);
+}

@@ -1,0 +1,73 @@
+package longrun.paper;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import longrun.words.CautionWords;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+
+/** Puts sheets together as one document: each begins on a page of its own under its head; every page bears the caution. */
+final class SheetFile {
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.US);
+    private static final String STYLE = SheetStyle.read();
+
+    private SheetFile() {}
+
+    static byte[] pdf(Printing printing, List<Sheet> sheets) {
+        return PdfFile.write(html(printing, sheets), printing.planJson(), printing.date());
+    }
+
+    static Document html(Printing printing, List<Sheet> sheets) {
+        Document document = Document.createShell("");
+        String title = sheets.size() == 1 ? sheets.get(0).title() : "Propane papers";
+        document.select("html").attr("lang", "en");
+        document.title(title + ": " + Html.printable(printing.house()));
+        document.head().appendElement("meta").attr("name", "subject").attr("content", title);
+        document.head()
+                .appendElement("style")
+                .append(STYLE.replace("PAPER", printing.size().css()));
+        for (Sheet sheet : sheets) {
+            Element section = Html.el("section", "sheet");
+            section.appendChild(foot(printing, sheet));
+            section.appendChild(head(printing, sheet));
+            sheet.body(printing).forEach(section::appendChild);
+            document.body().appendChild(section);
+        }
+        return document;
+    }
+
+    private static Element head(Printing printing, Sheet sheet) {
+        return Html.el(
+                "div",
+                "ttl",
+                Html.text("h1", "", sheet.title()),
+                Html.el("div", "under", Html.text("p", "", sheet.under()), Html.text("p", "", day(printing.date()))));
+    }
+
+    /** Runs at the foot of each page of its sheet: the caution, the house, the sheet; the page's number is the style's. */
+    private static Element foot(Printing printing, Sheet sheet) {
+        Element caution = Html.el("div", "caution");
+        caution.appendChild(Html.text("b", "", "Gas can kill."));
+        caution.appendText(" " + CautionWords.CARE + " ");
+        caution.appendChild(Html.text("b", "", "Smell gas?"));
+        caution.appendText(" " + CautionWords.SMELL);
+        return Html.el(
+                "div",
+                "foot",
+                caution,
+                Html.el(
+                        "div",
+                        "line",
+                        Html.text("span", "house", printing.house()),
+                        Html.text("span", "", sheet.title() + ", " + day(printing.date()) + ", Longrun"),
+                        Html.el("span", "page")));
+    }
+
+    /** A day as the sheets write it. */
+    static String day(LocalDate date) {
+        return DAY.format(date);
+    }
+}
