@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import longrun.plan.ApplianceKind;
 import longrun.ui.frame.Dom;
+import longrun.words.Names;
 
 /** One appliance: what it is, its rating plate, the room it stands in, and what is still asked about it. */
 final class ApplianceBlock {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import longrun.plan.ApplianceKind;
 import longrun.ui.frame.Dom;
+import longrun.words.Names;
 
 /** Everything that burns gas: what it is, and what its rating plate says. */
 final class AppliancesPlace implements Place {
@@ -19,21 +20,21 @@ final class AppliancesPlace implements Place {
      * Enter, Tab or by leaving, with the mouse at once.
      */
     private static final String CHOSEN_WHEN_DONE = """
-            let keyed = -1000;
-            const done = () => {
-              const chosen = this.value;
-              if (chosen === '') return;
-              this.value = '';
-              this.dispatchEvent(new CustomEvent('kind-chosen', { detail: chosen }));
-            };
-            this.addEventListener('keydown', (e) => {
-              keyed = performance.now();
-              if (e.key === 'Enter') e.preventDefault();
-              if (e.key === 'Enter' || e.key === 'Tab') done();
-            });
-            this.addEventListener('change', () => { if (performance.now() - keyed > 300) done(); });
-            this.addEventListener('blur', done);
-            """;
+        let keyed = -1000;
+        const done = () => {
+          const chosen = this.value;
+          if (chosen === '') return;
+          this.value = '';
+          this.dispatchEvent(new CustomEvent('kind-chosen', { detail: chosen }));
+        };
+        this.addEventListener('keydown', (e) => {
+          keyed = performance.now();
+          if (e.key === 'Enter') e.preventDefault();
+          if (e.key === 'Enter' || e.key === 'Tab') done();
+        });
+        this.addEventListener('change', () => { if (performance.now() - keyed > 300) done(); });
+        this.addEventListener('blur', done);
+        """;
 
     private final HouseDesk desk;
     private final FieldList fields = new FieldList();

@@ -10,6 +10,8 @@ import longrun.rules.Explanations;
 import longrun.rules.RuleReport;
 import longrun.rules.WhatChanged;
 import longrun.ui.frame.Dom;
+import longrun.words.Names;
+import longrun.words.Sentence;
 import org.jspecify.annotations.Nullable;
 
 /** What another code or a local change of a limit changes in this house, at once, and why. */

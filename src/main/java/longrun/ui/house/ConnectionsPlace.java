@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import longrun.finding.Finding;
 import longrun.ui.frame.Dom;
+import longrun.words.Names;
 import org.jspecify.annotations.Nullable;
 
 /** Each appliance's last parts, the regulators and the main shutoff: one of them in hand at a time. */

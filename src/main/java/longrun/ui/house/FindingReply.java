@@ -8,6 +8,8 @@ import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.rules.Answers;
 import longrun.ui.frame.Dom;
+import longrun.words.Names;
+import longrun.words.Sentence;
 
 /** What whoever decides has said of a finding: accepted or refused, who, and when. */
 final class FindingReply {

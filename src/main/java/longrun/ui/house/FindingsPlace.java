@@ -11,6 +11,8 @@ import longrun.finding.Severity;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Scale;
+import longrun.words.Names;
+import longrun.words.QuestionsByWhom;
 
 /**
  * What is wrong or doubtful, and the questions to take along: by severity, by place, or by who can answer. Each has the

@@ -10,6 +10,7 @@ import longrun.drawing.HookupDrawing;
 import longrun.finding.Finding;
 import longrun.plan.Appliance.Part;
 import longrun.ui.frame.Dom;
+import longrun.words.Names;
 
 /** One appliance's parts in flow order: drawn, moved, and each with its facts and what is found at it. */
 final class HookupBench implements Bench {
@@ -67,9 +68,9 @@ final class HookupBench implements Bench {
                 Dom.text(
                                 "p",
                                 "s q",
-                                "The run\u2019s own tape stops at the end of the pipe, where part 1 begins. Move a part by"
-                                        + " its buttons below, with the mouse in the drawing, or on its name with the left and"
-                                        + " right arrow keys.")
+                                "The run\u2019s own tape stops at the end of the pipe, where part 1 begins. Move a"
+                                    + " part by its buttons below, with the mouse in the drawing, or on its name with"
+                                    + " the left and right arrow keys.")
                         .setAttribute("id", "move-help"),
                 said,
                 begin,

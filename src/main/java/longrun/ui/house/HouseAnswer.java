@@ -22,6 +22,9 @@ import longrun.sizing.StageSize;
 import longrun.ui.frame.BigSize;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.UnitSystem;
+import longrun.words.Names;
+import longrun.words.QuestionsByWhom;
+import longrun.words.Sentence;
 
 /** The answer so far, beside every place: the size in hand, and fixed slots that do not jump. */
 final class HouseAnswer {

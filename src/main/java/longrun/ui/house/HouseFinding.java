@@ -7,6 +7,8 @@ import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
+import longrun.words.Names;
+import longrun.words.Sentence;
 
 /** A finding as a sentence that leads to its field; its rule stands only under where from. */
 public final class HouseFinding {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Scale;
 import longrun.ui.run.StartPictures;
+import longrun.words.Names;
 
 /** The house itself: its name, how the pressure is cut down, where it stands, its rooms, the code that decides. */
 final class HousePlace implements Place {
@@ -45,7 +46,8 @@ final class HousePlace implements Place {
                 part(
                         "cut",
                         "How is the pressure cut down?",
-                        "Choose the picture that looks like yours; it fills in the regulators and the pipe between them.",
+                        "Choose the picture that looks like yours; it fills in the regulators and the pipe between"
+                                + " them.",
                         cuts.getElement(),
                         cutNote,
                         regulators.element()),

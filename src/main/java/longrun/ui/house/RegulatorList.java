@@ -6,6 +6,7 @@ import java.util.List;
 import longrun.quantity.Pressure;
 import longrun.quantity.Quantity;
 import longrun.ui.frame.Dom;
+import longrun.words.RegulatorNames;
 
 /** The regulators a picture has filled in: what each is set to, and, folded up, what its tag and its place say. */
 final class RegulatorList {

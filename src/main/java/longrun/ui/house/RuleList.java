@@ -14,6 +14,7 @@ import longrun.rules.RuleState;
 import longrun.rules.State;
 import longrun.rules.WhatChanged;
 import longrun.ui.frame.Dom;
+import longrun.words.Names;
 
 /** Every rule with its state in this house, by topic, each explained on demand. */
 final class RuleList {

@@ -16,6 +16,7 @@ import longrun.plan.json.PlanReader;
 import longrun.rules.Explanation;
 import longrun.rules.Explanations;
 import longrun.ui.frame.Dom;
+import longrun.words.Sentence;
 
 /**
  * What a rule is for, folded up until it is asked: what can happen, and an example that breaks it beside one that keeps

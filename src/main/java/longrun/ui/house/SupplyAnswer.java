@@ -15,6 +15,8 @@ import longrun.tank.Demand;
 import longrun.tank.TankReport;
 import longrun.ui.frame.UnitSystem;
 import longrun.ui.house.figure.FigureText;
+import longrun.words.Names;
+import longrun.words.Sentence;
 
 /** The part of the answer that is about supply: pressure at the burner, vapour on the coldest morning, days on a fill. */
 final class SupplyAnswer {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
 import longrun.ui.frame.Dom;
+import longrun.words.Sentence;
 
 /**
  * An entry that was not understood: where it stands, what to write instead, and the way to its field.

@@ -21,10 +21,10 @@ import longrun.tank.TankReport;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
 import longrun.ui.house.HouseDesk;
-import longrun.ui.house.Names;
 import longrun.ui.house.figure.Drawing;
 import longrun.ui.house.figure.FigureSlot;
 import longrun.ui.house.figure.FigureText;
+import longrun.words.Names;
 
 /** What follows for the year: how long a fill lasts, when to call, what it costs; and the level through the year. */
 final class FuelAnswers {

@@ -10,9 +10,9 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.UnitSystem;
 import longrun.ui.frame.WhereFrom;
 import longrun.ui.house.HouseDesk;
-import longrun.ui.house.Names;
 import longrun.ui.house.OriginSteps;
 import longrun.ui.house.figure.FigureText;
+import longrun.words.Names;
 
 /** Gallons by month and use; a use that is not known is said so, never a zero. */
 final class GallonsTable {

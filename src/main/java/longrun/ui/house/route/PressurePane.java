@@ -17,9 +17,9 @@ import longrun.pressure.SettingWindow;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.HouseDesk;
-import longrun.ui.house.Names;
 import longrun.ui.house.figure.Drawing;
 import longrun.ui.house.figure.FigureSlot;
+import longrun.words.Names;
 
 /**
  * The pressure that reaches the burners of the stage in hand: along the longest run against the limits, at each inlet with

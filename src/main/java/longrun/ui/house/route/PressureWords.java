@@ -12,8 +12,8 @@ import longrun.pressure.RegulatorPressure;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Pressure;
 import longrun.ui.frame.UnitSystem;
-import longrun.ui.house.Names;
 import longrun.ui.house.Shown;
+import longrun.words.Names;
 
 /** Pressures, and what falls and stands at a regulator, in the words of the page. */
 final class PressureWords {

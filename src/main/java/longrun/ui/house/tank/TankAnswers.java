@@ -15,10 +15,10 @@ import longrun.tank.TankReport;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.WhereFrom;
 import longrun.ui.house.HouseDesk;
-import longrun.ui.house.Names;
 import longrun.ui.house.OriginSteps;
 import longrun.ui.house.figure.FigureSlot;
 import longrun.ui.house.figure.FigureText;
+import longrun.words.Names;
 
 /** What follows for the tank: what is asked of it, what it holds, the smallest that would do. */
 final class TankAnswers {

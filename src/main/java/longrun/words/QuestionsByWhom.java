@@ -1,4 +1,4 @@
-package longrun.ui.house;
+package longrun.words;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -10,11 +10,11 @@ import longrun.finding.Finding;
 import longrun.finding.Severity;
 
 /** The questions that are open, sorted by who can answer them; what nobody else need be asked is the owner's own. */
-final class QuestionsByWhom {
+public final class QuestionsByWhom {
 
     private QuestionsByWhom() {}
 
-    static Map<AskWhom, List<Finding>> of(List<Finding> findings) {
+    public static Map<AskWhom, List<Finding>> of(List<Finding> findings) {
         Map<AskWhom, List<Finding>> out = new EnumMap<>(AskWhom.class);
         for (Finding f : findings) {
             if (f.severity() == Severity.NOTE && f.isOpen()) {
@@ -26,7 +26,7 @@ final class QuestionsByWhom {
     }
 
     /** "supplier 2, rating plate 1". */
-    static String counts(List<Finding> findings) {
+    public static String counts(List<Finding> findings) {
         return of(findings).entrySet().stream()
                 .map(e -> name(e.getKey()) + " " + e.getValue().size())
                 .collect(Collectors.joining(", "));
@@ -42,7 +42,7 @@ final class QuestionsByWhom {
         };
     }
 
-    static String heading(AskWhom whom) {
+    public static String heading(AskWhom whom) {
         return switch (whom) {
             case SUPPLIER -> "For the supplier";
             case FITTER -> "For the fitter";

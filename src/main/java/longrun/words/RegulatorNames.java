@@ -1,11 +1,11 @@
-package longrun.ui.house;
+package longrun.words;
 
 /** What regulators are called, with what they do. */
-final class RegulatorNames {
+public final class RegulatorNames {
 
     private RegulatorNames() {}
 
-    static String of(String kind) {
+    public static String of(String kind) {
         return switch (kind) {
             case "first-stage" -> "first stage, at the tank";
             case "second-stage" -> "second stage, on the wall";

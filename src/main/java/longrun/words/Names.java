@@ -1,11 +1,11 @@
-package longrun.ui.house;
+package longrun.words;
 
 import java.util.Locale;
 import longrun.plan.Appliance;
 import longrun.plan.ApplianceKind;
 import longrun.plan.Plan;
 
-/** What things are called on the screen. */
+/** What things are called. */
 public final class Names {
 
     private Names() {}

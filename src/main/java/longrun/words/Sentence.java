@@ -1,4 +1,4 @@
-package longrun.ui.house;
+package longrun.words;
 
 /** Words made a sentence: a capital at its start, a stop at its end. */
 public final class Sentence {
