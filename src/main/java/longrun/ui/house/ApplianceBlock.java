@@ -3,10 +3,14 @@ package longrun.ui.house;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.UnaryOperator;
 import longrun.plan.ApplianceKind;
 import longrun.ui.frame.Dom;
 import longrun.words.Names;
+import org.jspecify.annotations.Nullable;
 
 /** One appliance: what it is, its rating plate, the room it stands in, and what is still asked about it. */
 final class ApplianceBlock {
@@ -32,18 +36,23 @@ final class ApplianceBlock {
     private final String at;
     private final Element title = Dom.text("h3", "", "");
     private final FindingLines findings;
+    private final Element asking = Dom.el("div", "");
+    private final Runnable goes;
+    private @Nullable RemovalAsk ask;
+    private String asked = "";
     private final Element element;
 
     ApplianceBlock(HouseDesk desk, FieldList fields, String at, Runnable remove) {
         this.desk = desk;
         this.at = at;
+        goes = remove;
         findings = new FindingLines(desk, f -> f.field().startsWith(at + "/") && PlaceKind.APPLIANCES.holds(f.field()));
         Map<String, String> kinds = new LinkedHashMap<>();
         for (ApplianceKind each : ApplianceKind.values()) {
             kinds.put(each.written(), Names.capital(each.label()));
         }
         Element gone = Dom.button("ask", "Remove this appliance");
-        gone.addEventListener("click", e -> remove.run());
+        gone.addEventListener("click", e -> remove());
         Element plate = Dom.el(
                 "div",
                 "plate",
@@ -104,7 +113,8 @@ final class ApplianceBlock {
                         plate),
                 more(fields),
                 findings.element(),
-                gone);
+                gone,
+                asking);
     }
 
     /** What is asked once the appliance has its place. */
@@ -146,11 +156,54 @@ final class ApplianceBlock {
         return element;
     }
 
-    /** What is asked about it, below its fields. */
-    void show() {
+    /** Takes the appliance away; where it is named elsewhere, asks first what goes along. */
+    void remove() {
+        HouseSession session = desk.session();
+        List<NamedBy.Mention> mentions = NamedBy.appliance(session.draft(), at);
+        if (mentions.isEmpty()) {
+            goes.run();
+            return;
+        }
+        asked = session.text(at + "/id");
+        RemovalAsk now = new RemovalAsk(name("the ", UnaryOperator.identity()), mentions, this::removeWith, this::keep);
+        asking.removeAllChildren();
+        asking.appendChild(now.element());
+        now.focus();
+        ask = now;
+    }
+
+    private void removeWith(Set<String> staying) {
+        // All in one step, so that one undo brings all of it back.
+        desk.session().change(d -> {
+            List<NamedBy.Mention> mentions = NamedBy.appliance(d, at);
+            NamedBy.take(d, mentions, staying);
+            DraftTree.remove(d, at);
+        });
+    }
+
+    private void keep() {
+        ask = null;
+        asking.removeAllChildren();
+    }
+
+    @Nullable
+    RemovalAsk ask() {
+        return ask;
+    }
+
+    /** Its name as typed, else its kind. */
+    private String name(String article, UnaryOperator<String> letters) {
         JsonNode appliance = desk.session().at(at);
         String kind = appliance.path("kind").asText("appliance").replace('-', ' ');
-        Dom.retext(title, appliance.path("name").asText(Names.capital(kind)));
+        return appliance.path("name").asText(letters.apply(article + kind));
+    }
+
+    /** What is asked about it, below its fields. */
+    void show() {
+        Dom.retext(title, name("", Names::capital));
+        if (ask != null && !asked.equals(desk.session().text(at + "/id"))) {
+            keep();
+        }
         findings.show();
     }
 

@@ -41,6 +41,10 @@ final class CodeChange {
     /** Compares with the last state in which all but the code was the same. */
     void show() {
         Optional<Review> review = desk.session().review();
+        if (review.isEmpty()) {
+            before = null;
+            Dom.show(element, false);
+        }
         if (!desk.session().isCurrent() || review.isEmpty()) {
             return;
         }

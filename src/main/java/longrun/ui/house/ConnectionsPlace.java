@@ -118,7 +118,8 @@ final class ConnectionsPlace implements Place {
         long wrong = desk.session().errors().keySet().stream()
                 .filter(p -> PlaceKind.CONNECTIONS.holds(p) && p.startsWith(pointer + "/"))
                 .count();
-        Lack counted = Lack.counted(own, (int) wrong, begun(pointer) ? "nothing lacking" : "");
+        String none = desk.session().review().isPresent() ? "nothing lacking" : "not known";
+        Lack counted = Lack.counted(own, (int) wrong, begun(pointer) ? none : "");
         Lack lack = begun(pointer) ? counted : Lack.unbegun(counted);
         Dom.retext(tab.lack(), lack.words());
         Dom.setClass(tab.lack(), "must", lack.must());

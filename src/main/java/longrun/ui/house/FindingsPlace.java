@@ -79,7 +79,8 @@ final class FindingsPlace implements Place {
         List<Finding> now = desk.session().review().map(Review::findings).orElse(List.of());
         // What is typed into an answer does not draw its line anew.
         List<WrongEntry> wrong = WrongEntry.listIn(desk.session());
-        String key = by + " " + wrong + " " + desk.session().at("/answers").size() + " "
+        String key = by + " " + desk.session().review().isPresent() + " " + wrong + " "
+                + desk.session().at("/answers").size() + " "
                 + now.stream()
                         .map(f -> f.rule() + f.at() + f.field() + f.found() + f.required() + f.isOpen())
                         .toList();
@@ -119,7 +120,12 @@ final class FindingsPlace implements Place {
         };
         sorted.forEach(this::group);
         if (sorted.isEmpty() && allUnderstood) {
-            groups.appendChild(Dom.text("p", "lede", "Nothing is found or asked in what has been entered so far."));
+            groups.appendChild(Dom.text(
+                    "p",
+                    "lede",
+                    desk.session().review().isPresent()
+                            ? "Nothing is found or asked in what has been entered so far."
+                            : "Not known: the house can\u2019t be worked out at the moment."));
         }
         List<Finding> answered = now.stream().filter(f -> !f.isOpen()).toList();
         if (!answered.isEmpty()) {

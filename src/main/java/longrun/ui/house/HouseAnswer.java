@@ -200,7 +200,7 @@ final class HouseAnswer {
     private void showLoad(Optional<Review> review, UnitSystem units) {
         boolean any = review.map(r -> r.connectedLoadBtuh() > 0).orElse(false);
         if (!any) {
-            load.show(Optional.empty(), "", "not yet");
+            load.show(Optional.empty(), "", review.isPresent() ? "not yet" : "not known");
             load.note("");
             load.origin(Optional.empty());
             return;
@@ -217,7 +217,7 @@ final class HouseAnswer {
     private void showRun(Optional<Review> review, UnitSystem units) {
         OptionalInt stage = review.map(HouseAnswer::lastStage).orElse(OptionalInt.empty());
         if (stage.isEmpty()) {
-            run.show(Optional.empty(), "", "not yet");
+            run.show(Optional.empty(), "", review.isPresent() ? "not yet" : "not known");
             run.note("");
             run.origin(Optional.empty());
             return;

@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.util.function.LongConsumer;
 import longrun.ui.frame.Dom;
 
-/** What is said, and may be chosen, where a house does not stand with the store as it should. */
+/** What is said, and may be chosen, where a house does not stand with the store as it should, or can't be worked out. */
 final class HouseNotice {
 
     private final HouseSession session;
@@ -13,6 +13,7 @@ final class HouseNotice {
     private final Runnable forgetTyped;
     private final Element notice = Dom.el("div", "notice").setAttribute("role", "alert");
     private Standing shown = new Standing.Kept(Instant.EPOCH);
+    private boolean failedShown;
 
     HouseNotice(HouseSession session, LongConsumer toHouse, Runnable forgetTyped) {
         this.session = session;
@@ -31,12 +32,21 @@ final class HouseNotice {
 
     void show() {
         Standing now = session.standing();
-        if (now.equals(shown)) {
+        boolean failed = session.isFailed();
+        if (now.equals(shown) && failed == failedShown) {
             return;
         }
         shown = now;
+        failedShown = failed;
         notice.removeAllChildren();
-        Dom.show(notice, !(now instanceof Standing.Kept));
+        Dom.show(notice, failed || !(now instanceof Standing.Kept));
+        if (failed) {
+            say(
+                    "This house can\u2019t be worked out at the moment; the fault is the program\u2019s, not yours."
+                        + " Every entry is kept, and can be changed, taken back and saved to a file. Nothing is known"
+                        + " of its sizes until then.",
+                    button("Take back the last change", session::undo));
+        }
         if (now instanceof Standing.ChangedElsewhere) {
             say(
                     "Another tab changed this house. Here it stands as you left it, and nothing was overwritten. Which"

@@ -11,7 +11,10 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import longrun.finding.Finding;
+import longrun.plan.Plan;
+import longrun.review.Parts;
 import longrun.review.Review;
 import longrun.review.Reviewer;
 import longrun.store.Draft;
@@ -44,9 +47,9 @@ public final class HouseSession {
     private ObjectNode draft;
     private String lastPlace = "";
 
-    private HouseSession(DraftStore store, Reviewer reviewer, Draft stored) {
+    private HouseSession(DraftStore store, Function<Plan, Review> reviewing, Draft stored) {
         house = new StoredHouse(store, stored);
-        last = new LastReview(reviewer);
+        last = new LastReview(reviewing);
         draft = house.draft();
         last.read(draft, false);
     }
@@ -58,7 +61,12 @@ public final class HouseSession {
 
     /** Opens a house as it is stored. */
     static HouseSession of(DraftStore store, Reviewer reviewer, Draft stored) {
-        return new HouseSession(store, reviewer, stored);
+        return of(store, plan -> reviewer.review(plan, Parts.ALL), stored);
+    }
+
+    /** Opens a house as it is stored, worked out in a way of its own. */
+    static HouseSession of(DraftStore store, Function<Plan, Review> reviewing, Draft stored) {
+        return new HouseSession(store, reviewing, stored);
     }
 
     // What stands here.
@@ -114,6 +122,11 @@ public final class HouseSession {
     /** Whether the review is of the draft as it stands, rather than of the one before a wrong entry. */
     public boolean isCurrent() {
         return last.isCurrent();
+    }
+
+    /** Whether the house cannot be worked out, by a fault of the program: there is no review of it then. */
+    public boolean isFailed() {
+        return last.isFailed();
     }
 
     /** Whether what is not understood is left out of the review, so that all the rest is answered. */

@@ -21,6 +21,7 @@ import longrun.sizing.SectionStatus;
 record HouseState(String words, String because, String unsized, int mustFix, int questions) {
 
     static final String SIZED = "Sized, not approved";
+    static final String FAILED = "Can\u2019t be worked out at the moment";
     private static final String NOTHING = "Nothing to size yet";
 
     /** Whether nothing is entered that could be wrong. */
@@ -32,6 +33,14 @@ record HouseState(String words, String because, String unsized, int mustFix, int
         List<Finding> findings = session.findings();
         int mustFix = (int) Lack.count(findings, Severity.MUST_FIX);
         int questions = (int) Lack.count(findings, Severity.NOTE);
+        if (session.isFailed()) {
+            return new HouseState(
+                    FAILED,
+                    "The fault is the program\u2019s. Every entry is kept, and nothing is known of it until then.",
+                    "not known",
+                    0,
+                    0);
+        }
         if (!session.isCurrent()) {
             int wrong = session.errors().size();
             return new HouseState(

@@ -6,23 +6,26 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanError;
 import longrun.plan.json.Reading;
-import longrun.review.Parts;
 import longrun.review.PlanDoor;
 import longrun.review.Review;
-import longrun.review.Reviewer;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What came of the last draft that could be read, and what is wrong with the one as it stands. While an entry is being
  * typed and cannot be read, the review before its step stands; once the person goes on, it is left out of the review, as
- * an entry that is not known, so that all the rest is answered.
+ * an entry that is not known, so that all the rest is answered. Where working it out fails altogether, by a fault of the
+ * program, there is no review at all: nothing that was known before is taken as known of what stands there now.
  */
 final class LastReview {
 
-    private final Reviewer reviewer;
+    private static final System.Logger LOG = System.getLogger(LastReview.class.getName());
+
+    private final Function<Plan, Review> reviewing;
     private final Map<String, String> errors = new LinkedHashMap<>();
     private @Nullable Review review;
     private @Nullable Review settled;
@@ -34,16 +37,22 @@ final class LastReview {
     private boolean answered;
     private boolean leavesOut;
     private boolean settledLeavesOut;
+    private boolean failed;
 
-    LastReview(Reviewer reviewer) {
-        this.reviewer = reviewer;
+    /**
+     * Reviews drafts.
+     *
+     * @param reviewing works a plan out
+     */
+    LastReview(Function<Plan, Review> reviewing) {
+        this.reviewing = reviewing;
     }
 
     /** A new step begins: what cannot be read so far is no half-typed number, and is left out. */
     void settle() {
-        if (!answered) {
+        if (!answered && !failed) {
             fallBack();
-            answered = leaveOut(asked, errors.keySet());
+            answered = trying(() -> leaveOut(asked, errors.keySet()));
         }
         settled = review;
         settledOn = reviewed;
@@ -68,23 +77,46 @@ final class LastReview {
      *     now, so that figures do not jump to and fro
      */
     void read(ObjectNode draft, boolean onItsWay) {
+        failed = false;
+        errors.clear();
+        answered = trying(() -> answer(draft, onItsWay));
+    }
+
+    /** Whether the draft, or all of it that can be read, has an answer. */
+    private boolean answer(ObjectNode draft, boolean onItsWay) {
         Reading reading = PlanDoor.read(draft);
         asked = draft;
-        errors.clear();
         for (PlanError e : reading.errors()) {
             errors.putIfAbsent(e.pointer(), e.message());
         }
         current = reading.plan().isPresent();
         if (current) {
-            review = reviewer.review(reading.plan().orElseThrow(), Parts.ALL);
+            review = reviewing.apply(reading.plan().orElseThrow());
             reviewed = draft;
             leavesOut = false;
-            answered = true;
-            return;
+            return true;
         }
-        answered = leaveOut(draft, review == null ? errors.keySet() : standing);
-        if (!answered && !onItsWay) {
+        boolean rest = leaveOut(draft, review == null ? errors.keySet() : standing);
+        if (!rest && !onItsWay) {
+            answered = false;
             fallBack();
+        }
+        return rest;
+    }
+
+    /** Whatever fails in working it out leaves the house open, and nothing known of it. */
+    private boolean trying(BooleanSupplier working) {
+        try {
+            return working.getAsBoolean();
+        } catch (RuntimeException | StackOverflowError e) {
+            LOG.log(System.Logger.Level.ERROR, "A house could not be worked out; its entries are kept.", e);
+            failed = true;
+            current = false;
+            leavesOut = false;
+            review = null;
+            settled = null;
+            reviewed = JsonNodeFactory.instance.objectNode();
+            return false;
         }
     }
 
@@ -103,7 +135,7 @@ final class LastReview {
         }
         Optional<Plan> plan = PlanDoor.read(without).plan();
         plan.ifPresent(p -> {
-            review = reviewer.review(p, Parts.ALL);
+            review = reviewing.apply(p);
             reviewed = without;
             leavesOut = true;
         });
@@ -131,5 +163,10 @@ final class LastReview {
 
     boolean isCurrent() {
         return current;
+    }
+
+    /** Whether working the draft out failed, by a fault of the program: there is no review then. */
+    boolean isFailed() {
+        return failed;
     }
 }

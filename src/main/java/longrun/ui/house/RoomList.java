@@ -107,5 +107,13 @@ final class RoomList {
                 appliance.remove("room");
             }
         });
+        // Where an opening led that led into it is not known now.
+        draft.path("rooms")
+                .forEach(r -> r.path("openings").forEach(o -> {
+                    if (o instanceof ObjectNode opening
+                            && opening.path("to").asText().equals(id)) {
+                        opening.remove("to");
+                    }
+                }));
     }
 }

@@ -2,6 +2,7 @@ package longrun.ui.house;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.ExecutionException;
@@ -29,6 +30,9 @@ final class StoredHouse {
         return thread;
     });
 
+    private static final List<String> LISTS = List.of(
+            "regulators", "sections", "rooms", "appliances", "readings", "answers", "deliveries", "tubingTables");
+
     private final DraftStore store;
     private Draft stored;
     private Standing standing;
@@ -40,9 +44,17 @@ final class StoredHouse {
         this.standing = new Standing.Kept(stored.changed());
     }
 
+    /** A plan may hold one of a list without a list; the places work with lists. */
+    private static void asList(ObjectNode draft, String list) {
+        if (draft.path(list) instanceof ObjectNode alone) {
+            draft.putArray(list).add(alone);
+        }
+    }
+
     private static ObjectNode parsed(Draft draft) {
         try {
             if (PlanReader.tree(draft.json()) instanceof ObjectNode object) {
+                LISTS.forEach(list -> asList(object, list));
                 return object;
             }
         } catch (JsonProcessingException e) {

@@ -31,6 +31,8 @@ public final class FuelView implements Place {
     private final FindingLines findings;
     private final Element spell;
     private final Element doubts;
+    private final Element level;
+    private final Element year;
     private final Element element;
     private final Afterwards afterwards;
 
@@ -46,6 +48,14 @@ public final class FuelView implements Place {
         findings = new FindingLines(desk, f -> PlaceKind.FUEL.holds(f.field()));
         spell = Parts.of("spell", "A cold spell and a power cut", "", answers.spell());
         doubts = Parts.of("doubts", "Doubts", "", answers.doubts());
+        level = Parts.of(
+                "level",
+                "Level through the year",
+                "From the gauge\u2019s reading on, filled again at the refill gauge.",
+                answers.level(),
+                answers.when(),
+                findings.element());
+        year = Parts.of("year", "The year", "", answers.year(), gallons.element());
         element = Dom.el(
                 "div",
                 "place-body",
@@ -68,14 +78,8 @@ public final class FuelView implements Place {
                         uses.others()),
                 Parts.of("truck", "Supplier", "", deliveries.supplier()),
                 Parts.of("tickets", "Delivery tickets", "", deliveries.tickets(), tickets.element()),
-                Parts.of(
-                        "level",
-                        "Level through the year",
-                        "From the gauge\u2019s reading on, filled again at the refill gauge.",
-                        answers.level(),
-                        answers.when(),
-                        findings.element()),
-                Parts.of("year", "The year", "", answers.year(), gallons.element()),
+                level,
+                year,
                 spell,
                 doubts);
         showParts();
@@ -105,6 +109,8 @@ public final class FuelView implements Place {
     void work() {
         Optional<Review> review = desk.session().review();
         if (review.isEmpty()) {
+            showParts();
+            tickets.show(Optional.empty());
             return;
         }
         Plan plan = review.get().plan();
@@ -116,10 +122,13 @@ public final class FuelView implements Place {
         tickets.show(fuel.calibration());
     }
 
-    /** A heading stands only over something. */
+    /** A heading stands only over something; figures only while there is a review of what is entered. */
     private void showParts() {
-        Dom.show(spell, answers.hasSpell());
-        Dom.show(doubts, !answers.doubted().isEmpty());
+        boolean known = desk.session().review().isPresent();
+        Dom.show(level, known);
+        Dom.show(year, known);
+        Dom.show(spell, known && answers.hasSpell());
+        Dom.show(doubts, known && !answers.doubted().isEmpty());
     }
 
     @Override

@@ -6,12 +6,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.UnitSystem;
 import longrun.ui.house.HouseDesk;
 import longrun.ui.house.LineInHand;
+import longrun.ui.house.NamedBy;
 import longrun.ui.house.Place;
+import longrun.ui.house.RemovalAsk;
+import org.jspecify.annotations.Nullable;
 
 /** The pipe route: fittings, lines, what was found, the drawing, the row used. */
 public final class RouteView implements Place, RouteRow.Hand {
@@ -36,6 +40,9 @@ public final class RouteView implements Place, RouteRow.Hand {
     private final PressurePart pressure;
     private final TubingPanel tubing;
     private String followed = "";
+    private final Element asking = Dom.el("div", "");
+    private @Nullable RemovalAsk removal;
+    private String asked = "";
 
     public RouteView(HouseDesk desk) {
         this.desk = desk;
@@ -55,6 +62,7 @@ public final class RouteView implements Place, RouteRow.Hand {
                 Dom.text("h3", "vh", "Sections"),
                 noRegulator,
                 table.element(),
+                asking,
                 paste.element(),
                 stale,
                 tubing.element(),
@@ -92,6 +100,9 @@ public final class RouteView implements Place, RouteRow.Hand {
             drawing.show(review, id, units);
             pressure.show(answer, write);
             tubing.show(write);
+        }
+        if (removal != null && lines.find(asked).isEmpty()) {
+            forgetRemoval();
         }
         Dom.show(noRegulator, desk.session().at("/regulators").isEmpty());
         Dom.retext(
@@ -213,8 +224,33 @@ public final class RouteView implements Place, RouteRow.Hand {
 
     @Override
     public void removed(int index) {
+        String id = idAt(index);
+        List<NamedBy.Mention> mentions = NamedBy.anything(desk.session().draft(), id);
+        if (mentions.isEmpty()) {
+            remove(index, Set.of());
+            return;
+        }
+        RemovalAsk ask =
+                new RemovalAsk("section " + id, mentions, staying -> remove(index, staying), this::forgetRemoval);
+        forgetRemoval();
+        asking.appendChild(ask.element());
+        ask.focus();
+        removal = ask;
+        asked = id;
+    }
+
+    /** The pipe beyond it leaves what it left; what was read or answered at it goes too, all in one step. */
+    private void remove(int index, Set<String> staying) {
         inHand = Math.max(0, index - 1);
-        desk.session().change(d -> RouteDraft.remove(d, index));
+        desk.session().change(d -> {
+            NamedBy.take(d, NamedBy.anything(d, idAt(index)), staying);
+            RouteDraft.remove(d, index);
+        });
+    }
+
+    private void forgetRemoval() {
+        removal = null;
+        asking.removeAllChildren();
     }
 
     @Override
@@ -319,6 +355,11 @@ public final class RouteView implements Place, RouteRow.Hand {
 
     TubingPanel tubing() {
         return tubing;
+    }
+
+    @Nullable
+    RemovalAsk removal() {
+        return removal;
     }
 
     FittingSwitch fittings() {

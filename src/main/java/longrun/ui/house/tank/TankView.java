@@ -38,6 +38,7 @@ public final class TankView implements Place {
     private final Element supplier = Dom.el("div", "");
     private final Element yard = Dom.el("div", "");
     private final FindingLines findings;
+    private final List<Element> figures;
     private final Element element;
     private final Afterwards afterwards;
     private final List<TankFields> shownTanks = new ArrayList<>();
@@ -70,27 +71,29 @@ public final class TankView implements Place {
                         Shown.TEMPERATURE,
                         true,
                         "")));
+        Element vapour = Parts.of(
+                "vapour",
+                "Vapour against the air\u2019s temperature",
+                "Play with the gauge and the air; what is entered stays until you keep a reading.",
+                play.element(),
+                findings.element());
+        Element asked = Parts.of(
+                "asked", "What is asked of it", "On the coldest morning, at the refill gauge.", answers.demands());
+        Element holds = Parts.of("holds", "What it holds", "", answers.volumes());
+        Element smallest = Parts.of(
+                "smallest",
+                "The smallest standard tank that would do",
+                "For everything firing at once, its pressure drawn down to the least it must keep.",
+                answers.sizes());
+        figures = List.of(vapour, asked, holds, smallest);
         element = Dom.el(
                 "div",
                 "place-body",
                 Parts.of("stands", "What stands there", "", tanks, Dom.el("p", "acts", another), cold),
-                Parts.of(
-                        "vapour",
-                        "Vapour against the air\u2019s temperature",
-                        "Play with the gauge and the air; what is entered stays until you keep a reading.",
-                        play.element(),
-                        findings.element()),
-                Parts.of(
-                        "asked",
-                        "What is asked of it",
-                        "On the coldest morning, at the refill gauge.",
-                        answers.demands()),
-                Parts.of("holds", "What it holds", "", answers.volumes()),
-                Parts.of(
-                        "smallest",
-                        "The smallest standard tank that would do",
-                        "For everything firing at once, its pressure drawn down to the least it must keep.",
-                        answers.sizes()),
+                vapour,
+                asked,
+                holds,
+                smallest,
                 Parts.of("off", "How far it stands off", "Shell to the thing, level with the ground.", yard),
                 Parts.of("supplier", "What the supplier knows", "", supplier));
         afterwards = new Afterwards(element, this::work);
@@ -183,7 +186,9 @@ public final class TankView implements Place {
     /** Works the figures out from the last plan that could be read. */
     void work() {
         Optional<Review> review = desk.session().review();
+        figures.forEach(f -> Dom.show(f, review.isPresent()));
         if (review.isEmpty()) {
+            yards.forEach(y -> Dom.show(y.element(), false));
             return;
         }
         Plan plan = review.get().plan();

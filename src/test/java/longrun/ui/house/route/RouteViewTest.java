@@ -14,8 +14,10 @@ import org.junit.jupiter.api.Test;
 class RouteViewTest extends OpenRoutes {
 
     private static final String HOUSE =
-            "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"integral-two-stage\",\"fedBy\":\"tank\",\"outlet\":\"11 in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}],"
-                    + "\"appliances\":[{\"id\":\"heater\",\"name\":\"Water heater\",\"kind\":\"on-demand-water-heater\",\"input\":\"199,000 Btu/h\"},{\"id\":\"range\",\"kind\":\"range\",\"input\":\"65,000 Btu/h\"}]}";
+            "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"integral-two-stage\",\"fedBy\":\"tank\",\"outlet\":\"11"
+                + " in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}],\"appliances\":[{\"id\":\"heater\",\"name\":\"Water"
+                + " heater\",\"kind\":\"on-demand-water-heater\",\"input\":\"199,000"
+                + " Btu/h\"},{\"id\":\"range\",\"kind\":\"range\",\"input\":\"65,000 Btu/h\"}]}";
 
     private RouteRow row(int index) {
         return view.table().rows().get(index);
@@ -90,18 +92,18 @@ class RouteViewTest extends OpenRoutes {
                 .startsWith("Ask the supplier to set it to no less than 10.25 in. w.c. and no more than 11.67 in. w.c.:"
                         + " Furnace asks for the least, Water heater allows the most, of the labels entered.");
         assertThat(pane.wordsShown().get(1))
-                .startsWith(
-                        "With everything firing: of the 11 in. w.c. set, the regulator\u2019s fall takes 0.81 in. w.c.,"
-                                + " the pipe 0.28 in. w.c., the connector 0.35 in. w.c. The label asks for 8 in. w.c. to 14 in."
-                                + " w.c.: enough, if R2 falls no more than the default held from memory. Up to 32,000 Btu/h more may be drawn here with no pipe changed; past that"
-                                + " section B grows.");
+                .startsWith("With everything firing: of the 11 in. w.c. set, the regulator\u2019s fall takes 0.81 in."
+                        + " w.c., the pipe 0.28 in. w.c., the connector 0.35 in. w.c. The label asks for 8 in."
+                        + " w.c. to 14 in. w.c.: enough, if R2 falls no more than the default held from memory. Up"
+                        + " to 32,000 Btu/h more may be drawn here with no pipe changed; past that section B"
+                        + " grows.");
         assertThat(pane.wordsShown().get(2))
                 .contains("(assumed, its capacity is not entered)")
                 .contains("neither its label\u2019s least nor its greatest is entered");
         assertThat(pane.tightShown())
                 .contains("farther: nothing changes")
-                .contains(
-                        "Section A is the tightest of this run: it carries 324,000 Btu/h, and 1 in. may carry 434,000 Btu/h");
+                .contains("Section A is the tightest of this run: it carries 324,000 Btu/h, and 1 in. may carry 434,000"
+                        + " Btu/h");
     }
 
     @Test
@@ -214,8 +216,10 @@ class RouteViewTest extends OpenRoutes {
     @Test
     void pasteIsShownAsUnderstoodBeforeItIsTaken() {
         open(HOUSE);
-        view.pasted(
-                "Line\tFrom\tLegs, ft\tFeeds\n1\tR1\tup 4, east 10\tbranch\n2\t1\tnorth 8\tWater heater\n3\t1\teast 12\tsauna");
+        view.pasted("Line\tFrom\tLegs, ft\tFeeds\n"
+                + "1\tR1\tup 4, east 10\tbranch\n"
+                + "2\t1\tnorth 8\tWater heater\n"
+                + "3\t1\teast 12\tsauna");
         assertThat(view.paste().isOpen()).isTrue();
         assertThat(desk.session().at("/sections").size()).isZero();
         assertThat(view.paste().lines().get(2).problems()).hasSize(1);
@@ -240,5 +244,24 @@ class RouteViewTest extends OpenRoutes {
         view.show(true);
         view.legs(0, "up 2");
         assertThat(desk.session().text("/sections/0/legs/0")).isEqualTo("up 2 m");
+    }
+
+    @Test
+    void aSectionThatAGaugeWasReadAtAsksWhetherTheReadingGoesWithIt() {
+        open(HOUSE);
+        typeThreeLines();
+        desk.session()
+                .change(d -> d.putArray("readings").addObject().put("at", "C").put("pressure", "10 in w.c."));
+        view.removed(2);
+        assertThat(view.removal().words()).contains("Section C is named elsewhere", "A gauge reading of 10 in w.c.");
+        assertThat(desk.session().at("/sections")).hasSize(3);
+        view.removal().remove();
+        assertThat(desk.session().at("/sections")).hasSize(2);
+        assertThat(desk.session().at("/readings")).isEmpty();
+        assertThat(desk.session().errors()).isEmpty();
+        assertThat(view.removal()).isNull();
+        desk.session().undo();
+        assertThat(desk.session().text("/readings/0/at")).isEqualTo("C");
+        assertThat(desk.session().at("/sections")).hasSize(3);
     }
 }
