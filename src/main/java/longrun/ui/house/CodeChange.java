@@ -10,6 +10,7 @@ import longrun.rules.Explanations;
 import longrun.rules.RuleReport;
 import longrun.rules.WhatChanged;
 import longrun.ui.frame.Dom;
+import longrun.words.CodeNames;
 import longrun.words.Names;
 import longrun.words.Sentence;
 import org.jspecify.annotations.Nullable;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Scale;
 import longrun.ui.run.StartPictures;
+import longrun.words.CodeNames;
 import longrun.words.Names;
 
 /** The house itself: its name, how the pressure is cut down, where it stands, its rooms, the code that decides. */

@@ -19,6 +19,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.Frame;
 import longrun.ui.frame.Keeper;
 import longrun.ui.frame.UnitSystem;
+import longrun.words.CodeNames;
 import org.jspecify.annotations.Nullable;
 
 /** One whole house: the thread of places at the left, one place at a time, the answer so far beside it. */

@@ -1,12 +1,12 @@
-package longrun.ui.house;
+package longrun.words;
 
 /** What the code profiles are called. */
-final class CodeNames {
+public final class CodeNames {
 
     private CodeNames() {}
 
     /** @param profile as written in the plan; empty where none is entered */
-    static String of(String profile) {
+    public static String of(String profile) {
         return switch (profile) {
             case "nfpa-54-58" -> "NFPA 54 and 58";
             case "plumbing-code" -> "plumbing code";
