@@ -15,7 +15,12 @@ public final class Samples {
 
     /** The text of a test resource below longrun/. */
     public static String text(String name) {
-        try (InputStream in = Samples.class.getResourceAsStream("/longrun/" + name)) {
+        return resource("/longrun/" + name);
+    }
+
+    /** The text of a resource of the program or its tests. */
+    public static String resource(String path) {
+        try (InputStream in = Samples.class.getResourceAsStream(path)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

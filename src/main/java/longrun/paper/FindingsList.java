@@ -1,0 +1,75 @@
+package longrun.paper;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import longrun.finding.AskWhom;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.origin.Confidence;
+import longrun.review.Review;
+import longrun.words.Names;
+import longrun.words.QuestionsByWhom;
+import longrun.words.Sentence;
+import org.jsoup.nodes.Element;
+
+/** What is wrong or doubtful, must-fix first, each with its reference; and the questions, by who can answer. */
+final class FindingsList {
+
+    private FindingsList() {}
+
+    static List<Element> elements(Review review) {
+        List<Finding> found = review.findings().stream()
+                .filter(f -> f.severity() != Severity.NOTE)
+                .sorted(Comparator.comparing(Finding::severity))
+                .toList();
+        List<Element> out = new ArrayList<>();
+        out.add(Html.heading("To mend", found.isEmpty() ? "" : "must fix first"));
+        if (found.isEmpty()) {
+            out.add(Html.text(
+                    "p", "", "Nothing found so far, of what is entered. What is not entered is among the questions."));
+        }
+        found.forEach(f -> out.add(line(review, f)));
+        return out;
+    }
+
+    private static Element line(Review review, Finding f) {
+        boolean must = f.severity() == Severity.MUST_FIX;
+        Element p = Html.el("p", must ? "f must" : "f");
+        p.appendChild(Html.text("b", "", (must ? "\u25A0 Must fix. " : "\u25B2 Caution. ")));
+        p.appendText(Html.printable(Sentence.of(Names.of(review.plan(), f.at()) + ": " + f.found()) + " "
+                + (f.required().isEmpty() ? "" : Sentence.of("required: " + f.required()) + " ")
+                + (f.remedy().isEmpty() ? "" : Sentence.of(f.remedy()) + " ")));
+        p.appendChild(Html.text("span", "q", "(" + reference(f) + ")"));
+        f.answer()
+                .ifPresent(a -> p.appendText(Html.printable(" " + a.says().written()
+                        + (a.who().isEmpty() ? "" : " by " + a.who()) + " " + a.date() + ".")));
+        return p;
+    }
+
+    private static String reference(Finding f) {
+        return f.reference()
+                + (f.edition().isEmpty() || f.reference().contains(f.edition()) ? "" : ", " + f.edition())
+                + (f.confidence() == Confidence.MEMORY
+                        ? "; held from memory: binding until the authority says otherwise"
+                        : "");
+    }
+
+    static List<Element> questions(Review review) {
+        Map<AskWhom, List<Finding>> byWhom = QuestionsByWhom.of(review.findings());
+        List<Element> out = new ArrayList<>();
+        if (byWhom.isEmpty()) {
+            return out;
+        }
+        out.add(Html.heading("Questions still open", "by who can answer"));
+        byWhom.forEach((whom, questions) -> {
+            out.add(Html.text("h3", "", QuestionsByWhom.heading(whom)));
+            questions.forEach(q -> out.add(Html.text(
+                    "p",
+                    "f",
+                    "\u25CB " + Sentence.of(q.ask().orElse(Names.of(review.plan(), q.at()) + ": " + q.found())))));
+        });
+        return out;
+    }
+}

@@ -1,0 +1,239 @@
+package longrun.paper;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import longrun.capacity.CapacityTable;
+import longrun.capacity.CapacityTables;
+import longrun.piping.Outlet;
+import longrun.piping.Piping;
+import longrun.piping.Stage;
+import longrun.plan.Section;
+import longrun.quantity.Show;
+import longrun.review.Review;
+import longrun.sizing.AllowanceItem;
+import longrun.sizing.SectionSize;
+import longrun.sizing.StageSize;
+import org.jsoup.nodes.Element;
+
+/**
+ * The sizes as one redoes them with the book: a line a section with its load, row, table and cell; under it each
+ * stage's longest run added up, and each table by the name the book gives it.
+ */
+final class SizingSchedule {
+
+    private static final List<String> HEADINGS = List.of(
+            "Section",
+            "From, to",
+            "Pipe and legs",
+            "Meas- ured, ft",
+            "Fit- tings, ft",
+            "Load, Btu/h",
+            "Table",
+            "Row, ft",
+            "Needs, in.",
+            "Used, in.",
+            "Carries, Btu/h",
+            "Used, %",
+            "Held as");
+    private static final List<String> CLASSES = List.of("z s", "", "", "r", "r", "r", "", "r", "r", "rz", "r", "r", "");
+
+    private final Review review;
+    private final Piping piping;
+    private final Map<String, CapacityTable> tables = new LinkedHashMap<>();
+
+    SizingSchedule(Review review) {
+        this.review = review;
+        this.piping = review.piping();
+        for (int s = 0; s < piping.sectionCount(); s++) {
+            review.sizing().section(s).table().ifPresent(t -> tables.putIfAbsent(t.id(), t));
+        }
+    }
+
+    List<Element> elements() {
+        List<Element> out = new ArrayList<>();
+        out.add(Html.heading("Sizing schedule", "copper by its nominal size, CSST by EHD"));
+        if (piping.sectionCount() == 0) {
+            out.add(Html.text("p", "", "No section of pipe is entered yet."));
+            return out;
+        }
+        List<List<String>> rows = new ArrayList<>();
+        for (int s = 0; s < piping.sectionCount(); s++) {
+            rows.add(row(s));
+        }
+        out.add(Html.table("Every section of pipe with its size", HEADINGS, CLASSES, rows));
+        tables.values().forEach(t -> out.add(Html.text("p", "src", table(t))));
+        out.add(Html.text(
+                "p",
+                "src",
+                "To redo a size: take the row of its table for the longest run below (the same length or the next"
+                        + " longer, never between two), and the smallest size whose capacity in that row is at least"
+                        + " the load. An equal capacity passes."));
+        for (int stage = 0; stage < piping.stages().size(); stage++) {
+            out.addAll(stage(stage));
+        }
+        out.addAll(againstThePrint());
+        return out;
+    }
+
+    private List<String> row(int s) {
+        Section section = piping.section(s);
+        SectionSize size = review.sizing().section(s);
+        OptionalDouble share = size.shareUsed();
+        return List.of(
+                section.id(),
+                from(s) + " to " + to(s),
+                SheetWords.pipe(section) + "; " + SheetWords.legs(section)
+                        + (section.rough().is(true) ? "; rough, measure" : ""),
+                SheetWords.feet(piping.measuredFt(s)),
+                SheetWords.feet(review.sizing().countedFt(s)),
+                piping.load(s).complete() ? Show.whole(piping.load(s).knownBtuh()) : SheetWords.BLANK,
+                size.table().map(this::key).orElse(SheetWords.BLANK),
+                size.rowFt().isPresent() ? Show.plain(size.rowFt().getAsDouble()) : SheetWords.BLANK,
+                SheetWords.needed(size),
+                SheetWords.size(size),
+                SheetWords.whole(size.capacityBtuh()),
+                share.isPresent() ? Show.whole(share.getAsDouble() * 100) : SheetWords.BLANK,
+                held(size));
+    }
+
+    private static String held(SectionSize size) {
+        return switch (size.status()) {
+            case UNKNOWN -> "not yet sized";
+            case NO_SIZE ->
+                size.noSize()
+                        .map(r -> r.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '))
+                        .orElse("no size");
+            case UNDERSIZED -> "TOO SMALL";
+            case SIZED, ADEQUATE -> size.confidence().map(c -> c.written()).orElse("");
+        };
+    }
+
+    private String from(int s) {
+        int parent = piping.parent(s);
+        if (parent >= 0) {
+            return piping.section(parent).id();
+        }
+        return piping.findStage(s).map(Stage::id).orElse("not entered");
+    }
+
+    private String to(int s) {
+        return piping.findOutlet(s)
+                .map(o -> SheetWords.outlet(review.plan(), o))
+                .orElse("branch");
+    }
+
+    private String key(CapacityTable table) {
+        return "T" + (List.copyOf(tables.keySet()).indexOf(table.id()) + 1);
+    }
+
+    private String table(CapacityTable t) {
+        return key(t) + ": " + t.title() + ". " + t.source()
+                + (t.source().contains(t.edition()) ? "" : ", " + t.edition()) + ". Start "
+                + Show.pressure(t.inlet()) + ", drop " + Show.pressure(t.drop())
+                + (t.computed() ? "; computed by the code\u2019s equation." : "");
+    }
+
+    private List<Element> stage(int index) {
+        Stage stage = piping.stages().get(index);
+        StageSize size = review.sizing().stage(index);
+        if (stage.sections().isEmpty()) {
+            return List.of();
+        }
+        String name = "Behind " + SheetWords.regulator(stage.regulator()) + ", " + stage.side() + ".";
+        if (size.longestRunFt().isEmpty()) {
+            return List.of(
+                    Html.led(name, "The longest run is not known yet: a length, material or pressure is missing."));
+        }
+        List<String> way = new ArrayList<>();
+        for (int s = size.longestRunTo().map(Outlet::section).orElse(-1); s >= 0; s = piping.parent(s)) {
+            way.add(0, piping.section(s).id() + " " + SheetWords.feet(piping.measuredFt(s)));
+        }
+        String items = review.sizing().allowanceItems(index).isEmpty()
+                ? "nothing for fittings"
+                : String.join(
+                        ", ",
+                        review.sizing().allowanceItems(index).stream()
+                                .map(SizingSchedule::item)
+                                .toList());
+        return List.of(Html.led(
+                name,
+                "Longest run " + SheetWords.feet(size.longestRunFt()) + " ft, to "
+                        + size.longestRunTo()
+                                .map(o -> SheetWords.outlet(review.plan(), o))
+                                .orElse("its end")
+                        + ": measured " + String.join(" + ", way) + " = " + SheetWords.feet(size.measuredFt())
+                        + "; fittings " + items + " = " + SheetWords.feet(size.allowanceFt())
+                        + ". Every section of it takes this one length. Load "
+                        + (piping.load(stage).complete()
+                                ? Show.btuh(piping.load(stage).knownBtuh())
+                                : "not known whole")
+                        + "."));
+    }
+
+    private static String item(AllowanceItem i) {
+        return i.what() + " " + Show.decimals(i.feet(), 2);
+    }
+
+    /** Where the book's own page says more than the equation bears, both cells are shown, since the book will be held against it. */
+    private List<Element> againstThePrint() {
+        List<List<String>> rows = new ArrayList<>();
+        for (int s = 0; s < piping.sectionCount(); s++) {
+            SectionSize size = review.sizing().section(s);
+            if (size.table().isEmpty() || size.row().isEmpty() || size.needed().isEmpty()) {
+                continue;
+            }
+            CapacityTable corrected = size.table().get();
+            String id = piping.section(s).id();
+            int row = size.row().getAsInt();
+            int column = size.needed().getAsInt();
+            CapacityTables.standard().asPrinted(corrected).ifPresent(printed -> {
+                int printedRow = printedRow(printed, corrected.rowFt(row));
+                if (printedRow < 0) {
+                    return;
+                }
+                double said = printed.capacityBtuh(printedRow, column);
+                double held = corrected.capacityBtuh(row, column);
+                if (said != held) {
+                    rows.add(List.of(
+                            id,
+                            Show.plain(corrected.rowFt(row)),
+                            corrected.sizes().get(column),
+                            SheetWords.whole(number(said)),
+                            SheetWords.whole(number(held))));
+                }
+            });
+        }
+        if (rows.isEmpty()) {
+            return List.of();
+        }
+        return List.of(
+                Html.heading("Against the printed page", "beyond 60 ft its length labels are shifted"),
+                Html.table(
+                        "Cells in which the printed page and the code's equation differ",
+                        List.of("Section", "Row, ft", "Size, in.", "Printed there, Btu/h", "Used here, Btu/h"),
+                        List.of("z s", "r", "r", "r", "r"),
+                        rows),
+                Html.text(
+                        "p",
+                        "src",
+                        "The printed page leaves out two length labels, so each value beyond 60 ft stands beside a"
+                            + " longer run than the code\u2019s own equation gives it. The smaller is used: it is what"
+                            + " the equation bears."));
+    }
+
+    private static int printedRow(CapacityTable printed, double feet) {
+        for (int r = 0; r < printed.rowCount(); r++) {
+            if (printed.rowFt(r) >= feet) {
+                return r;
+            }
+        }
+        return -1;
+    }
+
+    private static OptionalDouble number(double v) {
+        return Double.isNaN(v) ? OptionalDouble.empty() : OptionalDouble.of(v);
+    }
+}
