@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import longrun.plan.RegulatorKind;
 import longrun.pressure.RegulatorPressure;
 
 /**
@@ -12,6 +13,9 @@ import longrun.pressure.RegulatorPressure;
  * one, so it asks. At most one finding a regulator: what is sure comes before what is asked.
  */
 final class RegulatorCapacity implements Rule {
+
+    /** The fuel gas code's section is of line regulators alone; it begins behind the tank's own. */
+    private static final String TANK_SIDE = "tank-side";
 
     private static final double SPARE_SHARE = 0.2;
     private static final double SLACK = 1e-6; // Btu/h: binary rounding of sums
@@ -37,7 +41,7 @@ final class RegulatorCapacity implements Rule {
     }
 
     private Verdict judge(House house, Regulators.At at, RegulatorPressure line) {
-        Threshold own = house.limits().get(name(), "");
+        Threshold own = house.limits().get(name(), line.regulator().kind().is(RegulatorKind.LINE) ? "" : TANK_SIDE);
         String field = at.place().pointer() + "/capacity";
         OptionalDouble entered = line.capacityBtuh();
         String sees = line.inletText().map(p -> " at the " + p + " it will see").orElse("");

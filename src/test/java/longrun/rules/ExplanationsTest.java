@@ -13,28 +13,44 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Each explanation's wrong example breaks its rule, the right one keeps it. */
 class ExplanationsTest {
 
+    /** What is not told by a rule of placement but by sizes, pressures and the tank. */
+    private static final List<String> MEASURED = List.of(
+            "section-undersized",
+            "section-no-size",
+            "size-from-memory",
+            "inlet-pressure-low",
+            "inlet-pressure-high",
+            "line-regulator-loss",
+            "tank-vapour-mean",
+            "tank-vapour-peak");
+
     static List<Explanation> explanations() {
-        return Explanations.all();
+        return Explanations.all().stream()
+                .filter(e -> !MEASURED.contains(e.rule()))
+                .toList();
     }
 
     @Test
     void everyRuleIsExplained() {
-        assertThat(explanations().stream().map(Explanation::rule))
+        assertThat(Explanations.all().stream().map(Explanation::rule))
                 .containsExactlyInAnyOrderElementsOf(
-                        Rules.all().stream().map(Rule::name).toList());
+                        Stream.concat(Rules.all().stream().map(Rule::name), MEASURED.stream())
+                                .toList());
     }
 
     @ParameterizedTest
     @MethodSource("explanations")
     void wrongExampleBreaksTheRule(Explanation e) {
-        assertThat(states(e, e.wrong())).containsAnyOf(State.BROKEN, orAsked(e)).doesNotContain(State.HOLDS);
+        assertThat(states(e, e.wrong().plan()))
+                .containsAnyOf(State.BROKEN, orAsked(e))
+                .doesNotContain(State.ASKS == orAsked(e) ? State.HOLDS : State.ASKS);
     }
 
     @ParameterizedTest
     @MethodSource("explanations")
     void rightExampleKeepsTheRule(Explanation e) {
-        assertThat(states(e, e.right())).contains(State.HOLDS).doesNotContain(State.BROKEN, State.ASKS);
-        assertThat(Rules.check(House.of(Samples.plan(e.right()))).findings())
+        assertThat(states(e, e.right().plan())).contains(State.HOLDS).doesNotContain(State.BROKEN, State.ASKS);
+        assertThat(Rules.check(House.of(Samples.plan(e.right().plan()))).findings())
                 .noneMatch(f -> f.severity() == Severity.MUST_FIX);
     }
 

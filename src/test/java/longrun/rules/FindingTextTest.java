@@ -85,7 +85,7 @@ class FindingTextTest {
                 .get(0);
         assertThat(f.found()).isEqualTo("The tank is 9.9 ft from the nearest building");
         assertThat(f.required()).isEqualTo("the tank at least 10 ft from a building");
-        assertThat(f.reference() + ", " + f.edition()).isEqualTo("NFPA 58 table 6.4.1.1, 2017");
+        assertThat(f.reference() + ", " + f.edition()).isEqualTo("NFPA 58 table 6.4.1.1, 2020");
         assertThat(f.field()).isEqualTo("/tank/toBuilding");
         assertThat(f.remedy()).isEqualTo("Set the tank 10 ft or more from the nearest building.");
     }

@@ -14,7 +14,9 @@ class RuleBookTest {
 
     @Test
     void everyRuleStandsInTheBookWithItsLimitsAndItsExamples() throws IOException {
-        StringBuilder book = new StringBuilder("# The rules\n");
+        StringBuilder book =
+                new StringBuilder("# The rules\n\nEvery example is this house with the entries shown:\n\n");
+        book.append("```json\n").append(Explanations.house()).append("```\n");
         String topic = "";
         for (Explanation e : Explanations.all()) {
             if (!e.topic().equals(topic)) {
@@ -27,14 +29,13 @@ class RuleBookTest {
                     .append(e.title())
                     .append("\n\n");
             book.append("What can happen: ").append(e.whatCanHappen()).append("\n\n");
-            for (Threshold t : Thresholds.builtIn().listOf(e.rule())) {
+            for (Explanation.Section t : e.sections()) {
                 book.append("- ").append(t.code().map(c -> c.written()).orElse("every code"));
-                book.append(t.variant().isEmpty() ? "" : " (" + t.variant() + ")");
                 book.append(": ").append(t.required()).append("; ").append(t.source());
                 book.append("; ").append(t.confidence().written()).append(".\n");
             }
-            book.append("\nWrong:\n\n```json\n").append(e.wrong()).append("\n```\n");
-            book.append("\nRight:\n\n```json\n").append(e.right()).append("\n```\n");
+            book.append("\nWrong:\n\n```json\n").append(e.wrong().entries()).append("\n```\n");
+            book.append("\nRight:\n\n```json\n").append(e.right().entries()).append("\n```\n");
         }
         Files.createDirectories(BOOK.getParent());
         Files.writeString(BOOK, book);

@@ -9,7 +9,7 @@ import longrun.finding.Finding;
 import longrun.finding.Severity;
 import org.junit.jupiter.api.Test;
 
-/** Several tanks on one site: NFPA 58 (2017) table 6.4.1.1, its note on totals and 6.4.1.3. */
+/** Several tanks on one site: NFPA 58 (2020) table 6.4.1.1, its note on totals and 6.4.1.3. */
 class SeveralTanksTest {
 
     private static String tank(String gallons, String toBuilding, String apart) {

@@ -20,6 +20,7 @@ final class ConnectionsPlace implements Place {
     private final Element holder = Dom.el("div", "");
     private final Element none = Dom.text(
             "p", "lede", "No appliance is entered yet. Enter them under Appliances; their connections are drawn here.");
+    private final ConnectionsSheet sheet;
     private final Element element = Dom.el("div", "place-body", none, tabs, holder);
     private final Map<String, Tab> shown = new LinkedHashMap<>();
     private @Nullable Bench bench;
@@ -29,6 +30,8 @@ final class ConnectionsPlace implements Place {
 
     ConnectionsPlace(HouseDesk desk) {
         this.desk = desk;
+        sheet = new ConnectionsSheet(desk);
+        element.appendChild(sheet.element());
     }
 
     @Override
@@ -75,6 +78,7 @@ final class ConnectionsPlace implements Place {
             holder.appendChild(bench.element());
         }
         all.forEach(this::tell);
+        sheet.show(all);
         if (bench != null) {
             bench.show(write || fresh);
         }

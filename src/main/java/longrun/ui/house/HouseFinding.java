@@ -41,6 +41,13 @@ public final class HouseFinding {
         return line;
     }
 
+    /** The sentence alone, for paper: nothing in it can be pressed. */
+    static Element onPaper(Finding f, HouseDesk desk) {
+        Element line = FindingLine.sentence(f.severity(), words(f, desk)).setAttribute("class", "noted");
+        f.answer().ifPresent(a -> line.appendChild(Dom.words(" " + answered(a))));
+        return line;
+    }
+
     /** A question is asked; what is wrong is told, with what mends it and what to ask about it. */
     private static String words(Finding f, HouseDesk desk) {
         String ask = f.ask().map(Sentence::of).orElse("");

@@ -1,27 +1,33 @@
 package longrun.ui.house;
 
 import com.vaadin.flow.dom.Element;
-import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.Set;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.plan.Plan;
 import longrun.review.Review;
 import longrun.rules.Explanation;
 import longrun.rules.Explanations;
 import longrun.rules.RuleState;
+import longrun.rules.Rules;
 import longrun.rules.State;
 import longrun.rules.WhatChanged;
 import longrun.ui.frame.Dom;
 import longrun.words.Names;
 
-/** Every rule with its state in this house, by topic, each explained on demand. */
+/** Every rule with its state in this house, by topic, each explained, and its source told, on demand. */
 final class RuleList {
 
     private final HouseDesk desk;
     private final Element element = Dom.el("section", "part", Dom.text("h3", "", "All rules"));
     private List<RuleState> shown = List.of();
+    private List<Finding> found = List.of();
     private boolean known;
 
     RuleList(HouseDesk desk) {
@@ -35,10 +41,12 @@ final class RuleList {
     void show() {
         Optional<Review> review = desk.session().review();
         List<RuleState> now = review.map(r -> r.rules().states()).orElse(List.of());
-        if (now.equals(shown) && review.isPresent() == known && element.getChildCount() > 1) {
+        List<Finding> findings = review.map(Review::findings).orElse(List.of());
+        if (now.equals(shown) && findings.equals(found) && review.isPresent() == known && element.getChildCount() > 1) {
             return;
         }
         shown = now;
+        found = findings;
         known = review.isPresent();
         element.removeAllChildren();
         element.appendChild(Dom.text("h3", "", "All rules"));
@@ -55,37 +63,65 @@ final class RuleList {
     }
 
     private Element rule(Explanation e, Optional<Review> review) {
-        Map<State, List<String>> places = new EnumMap<>(State.class);
-        for (RuleState s : shown) {
-            if (s.rule().equals(e.rule())) {
-                List<String> there = places.computeIfAbsent(s.state(), k -> new ArrayList<>());
-                String name = review.map(r -> Names.of(r.plan(), s.at())).orElse(s.at());
-                if (!there.contains(name)) {
-                    there.add(name);
-                }
-            }
-        }
         Element states = Dom.el("span", "st");
-        for (State state : List.of(State.BROKEN, State.ASKS, State.HOLDS)) {
-            List<String> there = places.getOrDefault(state, List.of());
-            if (!there.isEmpty()) {
-                states.appendChild(Dom.el(
+        standing(e.rule(), review)
+                .forEach((words, there) -> states.appendChild(Dom.el(
                         "span",
                         "",
-                        Dom.text("b", state == State.BROKEN ? "must" : "", WhatChanged.words(state)),
-                        Dom.words(" " + there.stream().collect(Collectors.joining(", ")) + " ")));
-            }
-        }
-        if (states.getChildCount() == 0) {
-            states.setText(review.isPresent() ? WhatChanged.words(State.NOT_FOR_THIS_PLAN) : "not known");
-        }
+                        Dom.text("b", words.bad() ? "must" : "", words.says()),
+                        Dom.words(there.isEmpty() ? " " : " " + String.join(", ", there) + " "))));
         Element title = Dom.el("span", "", Dom.words(e.title() + " "));
         Element item = Dom.el("li", "", title, states);
+        RuleSource.Ask from = RuleSource.ask(e);
+        title.appendChild(from.ask());
+        item.appendChild(from.told());
         RuleWhy.of(e.rule()).ifPresent(why -> {
             why.ask().setAttribute("aria-label", "what can happen? " + e.title());
-            title.appendChild(why.ask());
+            title.appendChild(Dom.words(" "), why.ask());
             item.appendChild(why.told());
         });
         return item;
     }
+
+    /** How a rule stands, in words, and where. */
+    private Map<Words, Set<String>> standing(String rule, Optional<Review> review) {
+        if (review.isEmpty()) {
+            return Map.of(new Words("not known", false), Set.of());
+        }
+        Plan plan = review.get().plan();
+        Map<Words, Set<String>> all = new LinkedHashMap<>();
+        boolean judged = shown.stream().anyMatch(s -> s.rule().equals(rule));
+        for (State state : List.of(State.BROKEN, State.ASKS, State.HOLDS)) {
+            shown.stream()
+                    .filter(s -> s.rule().equals(rule) && s.state() == state)
+                    .forEach(s -> all.computeIfAbsent(
+                                    new Words(WhatChanged.words(state), state == State.BROKEN),
+                                    k -> new LinkedHashSet<>())
+                            .add(Names.of(plan, s.at())));
+        }
+        if (!judged) {
+            found.stream()
+                    .filter(f -> f.rule().equals(rule))
+                    .sorted(Comparator.comparing(Finding::severity))
+                    .forEach(f -> all.computeIfAbsent(told(f.severity()), k -> new LinkedHashSet<>())
+                            .add(Names.of(plan, f.at())));
+        }
+        if (all.isEmpty()) {
+            boolean placed = Rules.all().stream().anyMatch(r -> r.name().equals(rule));
+            String nothing = placed ? WhatChanged.words(State.NOT_FOR_THIS_PLAN) : "nothing found";
+            all.put(new Words(nothing, false), Set.of());
+        }
+        return all;
+    }
+
+    /** Sizes, pressures and the tank tell only what they find. */
+    private static Words told(Severity severity) {
+        return switch (severity) {
+            case MUST_FIX -> new Words(WhatChanged.words(State.BROKEN), true);
+            case CAUTION -> new Words("caution", false);
+            case NOTE -> new Words(WhatChanged.words(State.ASKS), false);
+        };
+    }
+
+    private record Words(String says, boolean bad) {}
 }

@@ -4,9 +4,10 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import longrun.drawing.HookupDrawing;
 import longrun.drawing.LineRegulatorDrawing;
@@ -52,15 +53,18 @@ record RuleWhy(Element ask, Element told) {
 
     private static void tell(Explanation e, Element told) {
         told.appendChild(Dom.el("p", "happens", Dom.text("b", "", e.title() + " "), Dom.words(e.whatCanHappen())));
-        JsonNode wrong = parsed(e.wrong());
-        JsonNode right = parsed(e.right());
-        List<String> broken = entries(wrong);
-        List<String> kept = entries(right);
+        JsonNode wrong = parsed(e.wrong().plan());
+        JsonNode right = parsed(e.right().plan());
+        Set<String> changed = new LinkedHashSet<>(pointers(e.wrong()));
+        changed.addAll(pointers(e.right()));
+        List<String> broken = entries(wrong, changed);
+        List<String> kept = entries(right, changed);
         told.appendChild(Dom.el(
                 "div",
                 "example",
-                example("Wrong", drawn(e.rule(), wrong), differing(broken, kept)),
-                example("Right", drawn(e.rule(), right), differing(kept, broken))));
+                example("Wrong", drawn(e.rule(), wrong, changed), differing(broken, kept)),
+                example("Right", drawn(e.rule(), right, changed), differing(kept, broken))));
+        told.appendChild(RuleSource.lines(e));
     }
 
     private static Element example(String word, String svg, String words) {
@@ -74,51 +78,61 @@ record RuleWhy(Element ask, Element told) {
         return figure;
     }
 
-    private static String drawn(String rule, JsonNode plan) {
-        if (rule.startsWith("regulator-vent") || rule.startsWith("line-regulator")) {
-            return DrawnParts.regulator(plan.at("/regulators/0"))
+    /** The thing the example is about, drawn from the plan itself. */
+    private static String drawn(String rule, JsonNode plan, Set<String> changed) {
+        String about = changed.stream()
+                .map(RuleWhy::thing)
+                .filter(t -> !t.isEmpty())
+                .findFirst()
+                .orElse("");
+        if (about.startsWith("/regulators")
+                && (rule.startsWith("regulator-vent") || rule.startsWith("line-regulator"))) {
+            return DrawnParts.regulator(plan.at(about))
                     .map(r -> rule.startsWith("line") ? LineRegulatorDrawing.of(r) : VentDrawing.of(r))
                     .orElse("");
         }
-        List<Part> parts = DrawnParts.of(plan.at("/appliances/0/connection"));
-        String kind = plan.at("/appliances/0/kind").asText("appliance").replace('-', ' ');
+        if (!about.startsWith("/appliances")) {
+            return "";
+        }
+        List<Part> parts = DrawnParts.of(plan.at(about + "/connection"));
+        String kind = plan.at(about + "/kind").asText("appliance").replace('-', ' ');
         return parts.isEmpty() ? "" : HookupDrawing.small(kind, parts);
+    }
+
+    /** "/regulators/1" of "/regulators/1/ventToIntake"; empty for what stands in no list. */
+    private static String thing(String pointer) {
+        String[] steps = pointer.split("/", 4);
+        return steps.length > 2 && steps[2].chars().allMatch(Character::isDigit) ? "/" + steps[1] + "/" + steps[2] : "";
     }
 
     /** The entries that the other example has not. */
     private static String differing(List<String> own, List<String> other) {
         return Sentence.of(own.stream()
                 .filter(e -> !other.contains(e))
-                .map(RuleWhy::spoken)
+                .map(EntryWords::spoken)
                 .distinct()
                 .collect(Collectors.joining("; ")));
     }
 
-    private static String spoken(String entry) {
-        return entry.replaceAll("([a-z])([A-Z])", "$1 $2")
-                .toLowerCase(Locale.ROOT)
-                .replace(": true", ": yes")
-                .replace(": false", ": no")
-                .replace("btu/h", "Btu/h")
-                .replace("part: ", "")
-                .replace('-', ' ');
-    }
-
-    /** Every entry as its name and value, wherever it stands. */
-    private static List<String> entries(JsonNode plan) {
+    private static List<String> pointers(Explanation.Example example) {
         List<String> all = new ArrayList<>();
-        collect("", plan, all);
+        parsed(example.entries()).fieldNames().forEachRemaining(all::add);
         return all;
     }
 
-    private static void collect(String name, JsonNode node, List<String> all) {
-        if (node.isObject()) {
-            node.properties().forEach(e -> collect(e.getKey(), e.getValue(), all));
-        } else if (node.isArray()) {
-            node.forEach(each -> collect(name, each, all));
-        } else {
-            all.add(name + ": " + node.asText());
+    /** What stands at these places of the plan, each entry as its name and value. */
+    private static List<String> entries(JsonNode plan, Set<String> places) {
+        List<String> all = new ArrayList<>();
+        for (String place : places) {
+            JsonNode there = plan.at(place);
+            String name = place.substring(place.lastIndexOf('/') + 1);
+            if (there.isMissingNode()) {
+                all.add(name + ": not entered");
+            } else {
+                all.addAll(EntryWords.listIn(name, there));
+            }
         }
+        return all;
     }
 
     private static JsonNode parsed(String json) {

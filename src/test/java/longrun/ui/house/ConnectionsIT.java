@@ -12,6 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import longrun.browser.BrowserTest;
 import longrun.store.DraftStore;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -118,7 +120,7 @@ class ConnectionsIT extends BrowserTest {
         assertNoSidewaysScrolling(page);
         screenshot(page, "connections-" + width + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT));
         page.locator(".tabs button").nth(4).click();
-        assertThat(page.locator("svg.vents")).hasCount(1);
+        assertThat(page.locator(".bench svg.vents")).hasCount(1);
         assertAccessible(page);
         assertNoSidewaysScrolling(page);
         screenshot(page, "regulator-" + width + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT));
@@ -132,5 +134,26 @@ class ConnectionsIT extends BrowserTest {
         assertAccessible(page);
         assertNoSidewaysScrolling(page);
         screenshot(page, "findings-" + width + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT));
+    }
+
+    /** Three appliances, two regulators and the main shutoff, whichever is in hand. */
+    @Test
+    void thePrintShowsEveryApplianceWithItsPartsDrawnAndTold() throws IOException {
+        Page page = at("connections", 1440, ColorScheme.LIGHT);
+        assertThat(page.locator(".all-connections")).not().isVisible();
+        byte[] pdf = page.pdf(new Page.PdfOptions().setPreferCSSPageSize(true));
+        Files.write(Files.createDirectories(Path.of("target", "screenshots")).resolve("connections-printed.pdf"), pdf);
+        try (var document = Loader.loadPDF(pdf)) {
+            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            org.assertj.core.api.Assertions.assertThat(text)
+                    .contains("Water heater", "Range", "Furnace")
+                    .contains("Shutoff; distance: 2 ft; same room: yes")
+                    .contains("Shutoff; distance: 3 ft; same room: yes")
+                    .contains("Shutoff; distance: 4 ft; same room: yes")
+                    .contains("Flexible connector; length: 4 ft")
+                    .contains("Regulator R1", "Regulator R2")
+                    .contains("Main shutoff", "Outdoors: yes")
+                    .doesNotContain("towards the burner", "Add a part");
+        }
     }
 }
