@@ -93,20 +93,39 @@ class DraftKeeper extends HTMLElement {
     if (saved && saved.textContent !== words) saved.textContent = words;
   }
 
-  download(name, text) {
+  download(name, text) { this.#give(name, new Blob([text], { type: 'application/json' })); }
+  downloadZip(name, base64) {
+    const bytes = Uint8Array.from(atob(base64), (c) => c.charCodeAt(0));
+    this.#give(name, new Blob([bytes], { type: 'application/zip' }));
+  }
+  #give(name, blob) {
     const link = document.createElement('a');
-    link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+    link.href = URL.createObjectURL(blob);
     link.download = name;
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 10000);
   }
-  async open() {
+  #openZip(file) {
+    const tell = (base64, tooLong) => this.dispatchEvent(new CustomEvent('opened-zip', { detail: { name: file.name, base64, tooLong } }));
+    if (file.size > 8 * 1048576) {
+      tell('', true);
+      return;
+    }
+    const reader = new FileReader();
+    reader.onload = () => tell(reader.result.slice(reader.result.indexOf(',') + 1), false);
+    reader.readAsDataURL(file);
+  }
+  async open(zipsToo) {
     const choose = document.createElement('input');
     choose.type = 'file';
-    choose.accept = '.json,application/json';
+    choose.accept = '.json,application/json' + (zipsToo ? ',.zip,application/zip' : '');
     choose.addEventListener('change', async () => {
       const file = choose.files[0];
       if (!file) return;
+      if (zipsToo && /\.zip$/i.test(file.name)) {
+        this.#openZip(file);
+        return;
+      }
       const tooLong = file.size > 1048576;
       this.dispatchEvent(new CustomEvent('opened', { detail: { name: file.name, text: tooLong ? '' : await file.text(), tooLong } }));
     });

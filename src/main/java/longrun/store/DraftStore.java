@@ -7,17 +7,14 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Supplier;
 import longrun.store.Outcome.Conflict;
 import longrun.store.Outcome.Gone;
 import longrun.store.Outcome.Saved;
-import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
-import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * Keeps the drafts of houses. A call that returns has put its change on the disk; one that throws has stored nothing
- * that may be called saved. A draft's text is given back character for character. Every change of a text names the
+ * Keeps the drafts of houses. A call that returns has put its change on the disk; one that throws {@link NotStored} has
+ * stored nothing that may be called saved, and says why. A draft's text is given back character for character. Every change of a text names the
  * version it was made from, so two who work on one house never overwrite one another unawares.
  */
 @Component
@@ -28,32 +25,29 @@ public class DraftStore {
 
     private final Houses houses;
     private final Steps steps;
-    private final TransactionTemplate transaction;
-    private final JdbcTemplate jdbc;
+    private final Durably durably;
     private final Clock clock;
 
-    DraftStore(Houses houses, Steps steps, TransactionTemplate transaction, JdbcTemplate jdbc, Clock clock) {
+    DraftStore(Houses houses, Steps steps, Durably durably, Clock clock) {
         this.houses = houses;
         this.steps = steps;
-        this.transaction = transaction;
-        this.jdbc = jdbc;
+        this.durably = durably;
         this.clock = clock;
     }
 
     /** The houses kept, the one changed last first. */
     public List<ListedHouse> list() {
-        return listed(houses.findByDeletedIsNullOrderByChangedDescIdDesc());
+        return durably.read(() -> listed(houses.findByDeletedIsNullOrderByChangedDescIdDesc()));
     }
 
     /** The houses deleted, the one deleted last first. */
     public List<ListedHouse> listDeleted() {
-        return listed(houses.findByDeletedIsNotNullOrderByDeletedDescIdDesc());
+        return durably.read(() -> listed(houses.findByDeletedIsNotNullOrderByDeletedDescIdDesc()));
     }
 
     /** The house as it stands; empty where there is none or it was deleted. */
     public Optional<Draft> find(long id) {
-        return Objects.requireNonNull(transaction.execute(status ->
-                houses.hold(id).map(house -> draft(house, steps.body(id, house.step())))));
+        return durably.find(() -> houses.hold(id).map(house -> draft(house, body(id, house.step()))));
     }
 
     /**
@@ -64,7 +58,7 @@ public class DraftStore {
     public Draft create(String name, String json) {
         DraftText.requireName(name);
         DraftText.requireJson(json);
-        return durably(() -> insert(name, json));
+        return durably.change(() -> insert(name, json));
     }
 
     /**
@@ -75,7 +69,7 @@ public class DraftStore {
      */
     public Outcome save(long id, String json, long expectedVersion) {
         DraftText.requireJson(json);
-        return durably(() -> change(id, json, expectedVersion, false));
+        return durably.change(() -> change(id, json, expectedVersion, false));
     }
 
     /**
@@ -87,17 +81,17 @@ public class DraftStore {
      */
     public Outcome saveOn(long id, String json, long expectedVersion) {
         DraftText.requireJson(json);
-        return durably(() -> change(id, json, expectedVersion, true));
+        return durably.change(() -> change(id, json, expectedVersion, true));
     }
 
     /** Goes one step back and gives the draft as it was there; where there is none, the draft as it stands. */
     public Outcome undo(long id, long expectedVersion) {
-        return durably(() -> walk(id, expectedVersion, -1));
+        return durably.change(() -> walk(id, expectedVersion, -1));
     }
 
     /** Does the last undone step again; where there is none, gives the draft as it stands. */
     public Outcome redo(long id, long expectedVersion) {
-        return durably(() -> walk(id, expectedVersion, +1));
+        return durably.change(() -> walk(id, expectedVersion, +1));
     }
 
     /**
@@ -107,7 +101,9 @@ public class DraftStore {
      */
     public boolean rename(long id, String name) {
         DraftText.requireName(name);
-        return durably(() -> houses.rename(id, name));
+        return durably.change(() -> houses.hold(id)
+                .map(house -> houses.rename(id, name, house.named(name).mark()))
+                .orElse(false));
     }
 
     /**
@@ -117,39 +113,46 @@ public class DraftStore {
      */
     public Optional<Draft> duplicate(long id, String name) {
         DraftText.requireName(name);
-        return durably(() -> houses.hold(id).map(house -> insert(name, steps.body(id, house.step()))));
+        return durably.change(() -> houses.hold(id).map(house -> insert(name, body(id, house.step()))));
     }
 
     /** Takes the house out of the list, text and steps kept; false where there is no such house. */
     public boolean delete(long id) {
-        return durably(() -> houses.delete(id, now()));
+        OffsetDateTime when = now();
+        return durably.change(() -> houses.hold(id)
+                .map(house -> houses.delete(id, when, house.deletedAt(when).mark()))
+                .orElse(false));
     }
 
     /** Puts a deleted house back as it was; false where there is no such deleted house. */
     public boolean undelete(long id) {
-        return durably(() -> houses.undelete(id));
+        return durably.change(() -> houses.holdDeleted(id)
+                .map(house -> houses.undelete(id, house.deletedAt(null).mark()))
+                .orElse(false));
     }
 
     /**
      * Does all that adding a house and changing it many times does, then takes it back: nothing is kept, nobody sees it,
-     * and the next who saves finds the way cleared.
+     * and the next who saves finds the way cleared. Where the store fails, that is told on the console.
      */
     public void rehearse(String json, int changes) {
         DraftText.requireJson(json);
-        transaction.executeWithoutResult(status -> {
-            status.setRollbackOnly();
-            long made = insert("", json).id();
-            for (int i = 1; i <= changes; i++) {
-                change(made, json + " ".repeat(1 + i % 3), i, i % 4 != 0);
-            }
-        });
-        jdbc.execute("checkpoint sync");
+        try {
+            durably.rehearse(() -> {
+                long made = insert("", json).id();
+                for (int i = 1; i <= changes; i++) {
+                    change(made, json + " ".repeat(1 + i % 3), i, i % 4 != 0);
+                }
+            });
+        } catch (NotStored e) {
+            return; // it is said, and nothing of anyone is lost
+        }
     }
 
     private Draft insert(String name, String json) {
-        House house = houses.save(new House(null, name, 1, 0, now(), null));
+        House house = houses.save(House.first(name, now()));
         long id = Objects.requireNonNull(house.id());
-        steps.save(new Step(null, id, 0, json));
+        steps.save(Step.of(id, 0, json));
         return draft(house, json);
     }
 
@@ -172,7 +175,7 @@ public class DraftStore {
             if (step < here.latest()) {
                 steps.deleteAfter(id, step);
             }
-            steps.save(new Step(null, id, ++step, json));
+            steps.save(Step.of(id, ++step, json));
             if (earliest < step - UNDO_STEPS) {
                 earliest = step - UNDO_STEPS;
                 steps.deleteBefore(id, earliest);
@@ -181,7 +184,7 @@ public class DraftStore {
             // Typed and taken back within one step: undoing that would show nothing.
             steps.deleteAfter(id, --step);
         } else {
-            steps.replace(id, step, json);
+            steps.replace(id, step, json, Sum.of(json));
         }
         return moved(house, new Span(earliest, step), step, json);
     }
@@ -198,13 +201,13 @@ public class DraftStore {
         int step = house.step() + by;
         Span span = steps.span(id);
         return step < span.earliest() || step > span.latest()
-                ? new Saved(draft(house, span, steps.body(id, house.step())))
-                : moved(house, span, step, steps.body(id, step));
+                ? new Saved(draft(house, span, body(id, house.step())))
+                : moved(house, span, step, body(id, step));
     }
 
     private Outcome moved(House house, Span span, int step, String json) {
         House moved = house.at(step, now());
-        houses.move(Objects.requireNonNull(moved.id()), moved.version(), step, moved.changed());
+        houses.move(Objects.requireNonNull(moved.id()), moved.version(), step, moved.changed(), moved.mark());
         return new Saved(draft(moved, span, json));
     }
 
@@ -242,10 +245,13 @@ public class DraftStore {
         return clock.instant().truncatedTo(ChronoUnit.MILLIS).atOffset(ZoneOffset.UTC);
     }
 
-    /** Commits the change and has the database write its file through to the disk before the caller hears of it. */
-    private <T> T durably(Supplier<T> change) {
-        T result = Objects.requireNonNull(transaction.execute(status -> change.get()));
-        jdbc.execute("checkpoint sync");
-        return result;
+    /** A step's text, held against its sum. */
+    private String body(long house, int number) {
+        StoredText text = steps.text(house, number);
+        if (text == null || Sum.of(text.body()) != text.mark()) {
+            throw new NotStored(
+                    "the text kept of that step is damaged; start Longrun again and the house is looked through");
+        }
+        return text.body();
     }
 }

@@ -16,23 +16,27 @@ interface Houses extends Repository<House, Long> {
     @Query("select * from house where id = :id and deleted is null for update")
     Optional<House> hold(long id);
 
+    /** A deleted house, held until the transaction ends. */
+    @Query("select * from house where id = :id and deleted is not null for update")
+    Optional<House> holdDeleted(long id);
+
     List<House> findByDeletedIsNullOrderByChangedDescIdDesc();
 
     List<House> findByDeletedIsNotNullOrderByDeletedDescIdDesc();
 
     @Modifying
-    @Query("update house set step = :step, version = :version, changed = :changed where id = :id")
-    void move(long id, long version, int step, OffsetDateTime changed);
+    @Query("update house set step = :step, version = :version, changed = :changed, mark = :mark where id = :id")
+    void move(long id, long version, int step, OffsetDateTime changed, long mark);
 
     @Modifying
-    @Query("update house set name = :name where id = :id and deleted is null")
-    boolean rename(long id, String name);
+    @Query("update house set name = :name, mark = :mark where id = :id and deleted is null")
+    boolean rename(long id, String name, long mark);
 
     @Modifying
-    @Query("update house set deleted = :when where id = :id and deleted is null")
-    boolean delete(long id, OffsetDateTime when);
+    @Query("update house set deleted = :when, mark = :mark where id = :id and deleted is null")
+    boolean delete(long id, OffsetDateTime when, long mark);
 
     @Modifying
-    @Query("update house set deleted = null where id = :id and deleted is not null")
-    boolean undelete(long id);
+    @Query("update house set deleted = null, mark = :mark where id = :id and deleted is not null")
+    boolean undelete(long id, long mark);
 }

@@ -1,5 +1,6 @@
 package longrun.store;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.data.jdbc.repository.query.Modifying;
 import org.springframework.data.jdbc.repository.query.Query;
 import org.springframework.data.repository.Repository;
@@ -9,8 +10,9 @@ interface Steps extends Repository<Step, Long> {
 
     Step save(Step step);
 
-    @Query("select body from step where house = :house and number = :number")
-    String body(long house, int number);
+    @Query("select body, mark from step where house = :house and number = :number")
+    @Nullable
+    StoredText text(long house, int number);
 
     /** Where a house stands at a step, read at once: a key waits for it. */
     @Query("select (select body from step where house = :house and number = :number) as body,"
@@ -22,8 +24,8 @@ interface Steps extends Repository<Step, Long> {
     Span span(long house);
 
     @Modifying
-    @Query("update step set body = :body where house = :house and number = :number")
-    void replace(long house, int number, String body);
+    @Query("update step set body = :body, mark = :mark where house = :house and number = :number")
+    void replace(long house, int number, String body, long mark);
 
     @Modifying
     @Query("delete from step where house = :house and number > :number")

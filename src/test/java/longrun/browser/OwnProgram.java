@@ -13,6 +13,7 @@ import java.util.concurrent.TimeUnit;
 public final class OwnProgram implements AutoCloseable {
 
     private static final long PATIENCE_S = 120;
+    private static final String SAID = "said.txt";
 
     private final Process process;
     private final int port;
@@ -24,7 +25,45 @@ public final class OwnProgram implements AutoCloseable {
 
     /** Starts it and waits until it answers; what it says goes to a file in the folder. */
     public static OwnProgram start(Path folder, int port) throws IOException, InterruptedException {
-        Process process = new ProcessBuilder(
+        return start(folder, port, 200);
+    }
+
+    /** Starts it on houses it does not open, and waits until its page says so. */
+    public static OwnProgram startDamaged(Path folder, int port) throws IOException, InterruptedException {
+        return start(folder, port, 503);
+    }
+
+    private static OwnProgram start(Path folder, int port, int status) throws IOException, InterruptedException {
+        OwnProgram program = new OwnProgram(run(folder, folder, port), port);
+        long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
+        while (!program.answers(status)) {
+            if (!program.process.isAlive() || System.nanoTime() > until) {
+                program.process.destroyForcibly();
+                throw new IOException("the program did not come up:\n" + said(folder));
+            }
+            Thread.sleep(100);
+        }
+        return program;
+    }
+
+    /** Starts one that ends by itself, and gives what it said. */
+    public static String runToItsEnd(Path folder, Path sayingTo, int port) throws IOException, InterruptedException {
+        Files.deleteIfExists(sayingTo.resolve(SAID));
+        Process process = run(folder, sayingTo, port);
+        if (!process.waitFor(PATIENCE_S, TimeUnit.SECONDS)) {
+            process.destroyForcibly();
+            throw new IOException("the program went on:\n" + said(sayingTo));
+        }
+        return said(sayingTo);
+    }
+
+    /** What a program said so far. */
+    public static String said(Path folder) throws IOException {
+        return Files.readString(folder.resolve(SAID));
+    }
+
+    private static Process run(Path folder, Path sayingTo, int port) throws IOException {
+        return new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1",
                         "-XX:+UseSerialGC",
@@ -34,19 +73,9 @@ public final class OwnProgram implements AutoCloseable {
                         "--server.port=" + port,
                         "--longrun.data=" + folder)
                 .redirectErrorStream(true)
-                .redirectOutput(ProcessBuilder.Redirect.appendTo(
-                        folder.resolve("said.txt").toFile()))
+                .redirectOutput(
+                        ProcessBuilder.Redirect.appendTo(sayingTo.resolve(SAID).toFile()))
                 .start();
-        OwnProgram program = new OwnProgram(process, port);
-        long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
-        while (!program.answers()) {
-            if (!process.isAlive() || System.nanoTime() > until) {
-                process.destroyForcibly();
-                throw new IOException("the program did not come up:\n" + Files.readString(folder.resolve("said.txt")));
-            }
-            Thread.sleep(100);
-        }
-        return program;
     }
 
     /** A port nothing listens on now. */
@@ -56,16 +85,20 @@ public final class OwnProgram implements AutoCloseable {
         }
     }
 
-    private boolean answers() {
+    private boolean answers(int status) {
         try {
             var asked = (HttpURLConnection)
                     URI.create(address("/api/tables")).toURL().openConnection();
             asked.setConnectTimeout(1000);
             asked.setReadTimeout(10_000);
-            return asked.getResponseCode() == 200;
+            return asked.getResponseCode() == status;
         } catch (IOException e) {
             return false;
         }
+    }
+
+    public int port() {
+        return port;
     }
 
     public String address(String path) {

@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.boot.diagnostics.FailureAnalysis;
-import org.springframework.mock.env.MockEnvironment;
 
 /** What another program, killed or still running, leaves of the saved houses. */
 @Timeout(600)
@@ -64,7 +63,8 @@ class KilledProgramTest {
 
             assertThat(refused).isNotNull();
             FailureAnalysis told = analysis(refused);
-            assertThat(told.getDescription()).isEqualTo("Longrun is running already with the saved houses in here.");
+            assertThat(told.getDescription())
+                    .isEqualTo("Longrun is running already with the saved houses in " + folder + ".");
             assertThat(told.getAction()).contains("--longrun.data=");
         } finally {
             program.destroyForcibly().waitFor();
@@ -77,11 +77,12 @@ class KilledProgramTest {
 
         FailureAnalysis told = analysis(catchThrowable(() -> new OpenStore(file.resolve("houses")).close()));
 
-        assertThat(told.getDescription()).startsWith("The saved houses in here cannot be opened: ");
+        assertThat(told.getDescription())
+                .startsWith("The saved houses in " + file.resolve("houses") + " cannot be opened: ");
         assertThat(told.getAction()).contains("--longrun.data=");
     }
 
     private static FailureAnalysis analysis(Throwable refused) {
-        return new HousesUnavailable(new MockEnvironment().withProperty("longrun.data", "here")).analyze(refused);
+        return new HousesUnavailable().analyze(refused);
     }
 }

@@ -18,7 +18,7 @@ import org.springframework.context.annotation.Import;
 import org.springframework.context.support.GenericApplicationContext;
 
 /** The store alone, opened on a folder as the program opens it; closing it closes the database file. */
-final class OpenStore implements AutoCloseable {
+public final class OpenStore implements AutoCloseable {
 
     /** The store's own beans and what Spring needs to run them, no screens and no server. */
     @TestConfiguration(proxyBeanMethods = false)
@@ -34,7 +34,7 @@ final class OpenStore implements AutoCloseable {
     @Import({StoreConfiguration.class, DraftStore.class})
     static class StoreAlone {}
 
-    final DraftStore drafts;
+    public final DraftStore drafts;
     final ConfigurableApplicationContext context;
 
     OpenStore(Path folder, Clock clock) {
@@ -47,7 +47,7 @@ final class OpenStore implements AutoCloseable {
         drafts = context.getBean(DraftStore.class);
     }
 
-    OpenStore(Path folder) {
+    public OpenStore(Path folder) {
         this(folder, Clock.systemUTC());
     }
 

@@ -32,6 +32,11 @@ public final class Keeper extends Component {
 
         /** A file was chosen; its text is empty where it was over 1 MiB. */
         void opened(String name, String text, boolean tooLong);
+
+        /** A zip was chosen, where the page offered it; in base 64, empty where it was over 8 MiB. */
+        default void openedZip(String name, String base64, boolean tooLong) {
+            opened(name, "", tooLong);
+        }
     }
 
     public Keeper(String key, Hears page) {
@@ -51,6 +56,16 @@ public final class Keeper extends Component {
                 .addEventListener("opened", e -> {
                     JsonObject d = e.getEventData().getObject(DETAIL);
                     page.opened(d.getString("name"), d.getString("text"), d.getBoolean("tooLong"));
+                })
+                .addEventData(DETAIL);
+        hearZips(page);
+    }
+
+    private void hearZips(Hears page) {
+        getElement()
+                .addEventListener("opened-zip", e -> {
+                    JsonObject d = e.getEventData().getObject(DETAIL);
+                    page.openedZip(d.getString("name"), d.getString("base64"), d.getBoolean("tooLong"));
                 })
                 .addEventData(DETAIL);
     }
@@ -107,7 +122,17 @@ public final class Keeper extends Component {
         getElement().callJsFunction("download", name, text);
     }
 
+    /** Gives a zip to be kept, in base 64. */
+    public void downloadZip(String name, String base64) {
+        getElement().callJsFunction("downloadZip", name, base64);
+    }
+
     public void open() {
-        getElement().callJsFunction("open");
+        getElement().callJsFunction("open", false);
+    }
+
+    /** Offers zips of plan files as well. */
+    public void openZipsToo() {
+        getElement().callJsFunction("open", true);
     }
 }

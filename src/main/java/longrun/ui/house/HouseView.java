@@ -21,6 +21,8 @@ import longrun.ui.frame.Keeper;
 import longrun.ui.frame.UnitSystem;
 import longrun.words.CodeNames;
 import org.jspecify.annotations.Nullable;
+import org.springframework.dao.DataAccessException;
+import org.springframework.transaction.TransactionException;
 
 /** One whole house: the thread of places at the left, one place at a time, the answer so far beside it. */
 @Route("house/:id/:place?")
@@ -60,7 +62,13 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     public void beforeEnter(BeforeEnterEvent event) {
         long id = event.getRouteParameters().getLong("id").orElse(-1L);
         if (session == null || session.id() != id) {
-            Optional<HouseSession> opened = HouseSession.open(store, reviewer, id);
+            Optional<HouseSession> opened;
+            try {
+                opened = HouseSession.open(store, reviewer, id);
+            } catch (DataAccessException | TransactionException e) {
+                event.forwardTo("houses"); // where it is said why
+                return;
+            }
             if (opened.isEmpty()) {
                 event.forwardTo("houses");
                 return;

@@ -2,9 +2,11 @@ package longrun.ui.house;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -13,6 +15,7 @@ import java.util.function.Supplier;
 import longrun.plan.json.PlanReader;
 import longrun.store.Draft;
 import longrun.store.DraftStore;
+import longrun.store.NotStored;
 import longrun.store.Outcome;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataAccessException;
@@ -32,11 +35,15 @@ final class StoredHouse {
 
     private static final List<String> LISTS = List.of(
             "regulators", "sections", "rooms", "appliances", "readings", "answers", "deliveries", "tubingTables");
+    private static final int MOST_UNSURE = 50;
 
     private final DraftStore store;
     private Draft stored;
     private Standing standing;
     private @Nullable Future<Outcome> underWay;
+
+    /** Texts whose storing failed: the store may have one of them all the same. */
+    private final Set<String> unsure = new LinkedHashSet<>();
 
     StoredHouse(DraftStore store, Draft stored) {
         this.store = store;
@@ -103,7 +110,27 @@ final class StoredHouse {
         }
         String text = draft.toString();
         long version = stored.version();
-        underWay = STORING.submit(() -> sameStep ? store.saveOn(id(), text, version) : store.save(id(), text, version));
+        Set<String> failed = Set.copyOf(unsure);
+        keepUnsure(text);
+        underWay = STORING.submit(() -> {
+            long from = failed.isEmpty() ? version : versionOfOwn(failed, version);
+            return sameStep ? store.saveOn(id(), text, from) : store.save(id(), text, from);
+        });
+    }
+
+    private void keepUnsure(String text) {
+        if (unsure.size() == MOST_UNSURE) {
+            unsure.remove(unsure.iterator().next());
+        }
+        unsure.add(text);
+    }
+
+    /** What was told as not stored may be: then it is nobody else's change. */
+    private long versionOfOwn(Set<String> failed, long version) {
+        return store.find(id())
+                .filter(d -> failed.contains(d.json()))
+                .map(Draft::version)
+                .orElse(version);
     }
 
     /** Waits for what is being stored, and takes up how it ended. */
@@ -150,7 +177,12 @@ final class StoredHouse {
         if (!isKept()) {
             return false;
         }
-        Optional<Draft> now = store.find(id());
+        Optional<Draft> now;
+        try {
+            now = store.find(id());
+        } catch (DataAccessException | TransactionException e) {
+            return false;
+        }
         if (now.isEmpty()) {
             standing = new Standing.Deleted();
         } else if (parsed(now.get()).equals(draft)) {
@@ -167,7 +199,13 @@ final class StoredHouse {
     /** Takes what another tab has stored; false where the house is gone. */
     boolean takeTheirs() {
         finish();
-        Optional<Draft> theirs = store.find(id());
+        Optional<Draft> theirs;
+        try {
+            theirs = store.find(id());
+        } catch (DataAccessException | TransactionException e) {
+            notKept(e);
+            return false;
+        }
         theirs.ifPresent(d -> stored = d);
         standing = theirs.isPresent() ? new Standing.Kept(stored.changed()) : new Standing.Deleted();
         return theirs.isPresent();
@@ -194,10 +232,14 @@ final class StoredHouse {
 
     /** Brings a deleted house back as a draft has it; false where it was not deleted. */
     boolean bringBack(ObjectNode draft) {
-        if (!(standing() instanceof Standing.Deleted) || !store.undelete(id())) {
-            return false;
+        try {
+            if (!(standing() instanceof Standing.Deleted) || !store.undelete(id())) {
+                return false;
+            }
+            store.find(id()).ifPresent(d -> ask(() -> store.save(id(), draft.toString(), d.version())));
+        } catch (DataAccessException | TransactionException e) {
+            notKept(e);
         }
-        store.find(id()).ifPresent(d -> ask(() -> store.save(id(), draft.toString(), d.version())));
         return true;
     }
 
@@ -208,6 +250,7 @@ final class StoredHouse {
             if (outcome instanceof Outcome.Saved saved) {
                 stored = saved.draft();
                 standing = new Standing.Kept(stored.changed());
+                unsure.clear();
                 nameAsInDraft();
                 return true;
             }
@@ -222,7 +265,9 @@ final class StoredHouse {
 
     private void notKept(RuntimeException e) {
         standing = new Standing.NotKept(
-                e instanceof IllegalArgumentException ? String.valueOf(e.getMessage()) : "the store did not take it");
+                e instanceof IllegalArgumentException || e instanceof NotStored
+                        ? String.valueOf(e.getMessage())
+                        : "the store did not take it");
     }
 
     private void nameAsInDraft() {

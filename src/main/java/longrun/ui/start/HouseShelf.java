@@ -4,7 +4,9 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
 import longrun.store.Draft;
@@ -73,6 +75,41 @@ public class HouseShelf implements BecomesHouse {
         } catch (IllegalArgumentException e) {
             throw new NotAPlan(String.valueOf(e.getMessage()));
         }
+    }
+
+    /** What came of a zip of plan files: how many were opened, and what is said of the others. */
+    record Opened(int houses, List<String> refused) {}
+
+    /** Opens every plan file in a zip, the ones that are none told by name. */
+    Opened openZip(byte[] zip) throws NotAPlan {
+        List<PlanFiles.PlanFile> files;
+        try {
+            files = PlanFiles.unzip(zip);
+        } catch (PlanFiles.NotAZip e) {
+            throw new NotAPlan(String.valueOf(e.getMessage()));
+        }
+        int houses = 0;
+        List<String> refused = new ArrayList<>();
+        // The first in the list of houses is the one opened last.
+        for (int i = files.size() - 1; i >= 0; i--) {
+            try {
+                open(files.get(i).text());
+                houses++;
+            } catch (NotAPlan e) {
+                refused.add(files.get(i).name() + " was not opened: " + e.getMessage());
+            }
+        }
+        return new Opened(houses, refused);
+    }
+
+    /** A house's plan file, character for character as it is stored; empty where it is gone. */
+    Optional<PlanFiles.PlanFile> planFile(long id) {
+        return store.find(id).map(d -> new PlanFiles.PlanFile(PlanFiles.fileName(d.name()), d.json()));
+    }
+
+    /** The plan files of all houses in the list. */
+    List<PlanFiles.PlanFile> planFiles() {
+        return store.list().stream().flatMap(h -> planFile(h.id()).stream()).toList();
     }
 
     /** The demo house, an invented one with some facts unknown. */

@@ -7,41 +7,57 @@ import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayDeque;
+import java.util.Base64;
 import java.util.Deque;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import longrun.store.ListedHouse;
+import longrun.store.NotStored;
+import longrun.store.StoreKeeping;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.ui.frame.Frame;
 import longrun.ui.frame.Keeper;
 import longrun.ui.frame.UnitSystem;
+import org.springframework.dao.DataAccessException;
+import org.springframework.transaction.TransactionException;
 
 /** The houses kept on this computer. */
 @Route("houses")
 @PageTitle("Houses \u00b7 Longrun")
+@StyleSheet("context://frontend/run.css")
 @StyleSheet("context://frontend/house.css")
 public final class HousesView extends Frame implements BeforeEnterObserver, Keeper.Hears {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm 'UTC'", Locale.ENGLISH)
             .withZone(ZoneOffset.UTC);
 
+    private static final DateTimeFormatter COPY = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
+
     private final transient HouseShelf shelf;
+    private final transient StoreKeeping keeping;
     private final Element list = Dom.el("ul", "houses");
     private final Element none = Dom.text("p", "lede", "No house is kept yet.");
+    private final Element unread = Dom.el("p", "notice").setAttribute("role", "alert");
     private final Element said = Dom.text("p", "s said-list", "").setAttribute("role", "status");
+    private final Element saveAll = does("act", "Save all houses", this::saveAll);
+    private final Element kept = Dom.text("p", "lede", "");
     private final Keeper keeper = new Keeper("longrun-houses", this);
     private final transient Deque<Long> deleted = new ArrayDeque<>();
     private final transient Deque<Long> broughtBack = new ArrayDeque<>();
     private long renaming = -1;
 
-    public HousesView(HouseShelf shelf) {
+    public HousesView(HouseShelf shelf, StoreKeeping keeping) {
         super("Houses", "fuel gas code, 2018");
         this.shelf = shelf;
+        this.keeping = keeping;
         noAnswer();
         work().appendChild(
                         Dom.el(
@@ -49,6 +65,7 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
                                 "",
                                 Dom.text("h2", "place", "Houses"),
                                 Dom.text("p", "lede", "Kept on this computer; each is stored at every key."),
+                                unread,
                                 none,
                                 list,
                                 said,
@@ -56,10 +73,12 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
                                         "div",
                                         "acts",
                                         does("act main", "Begin a new house", () -> go(shelf.begin())),
-                                        does("act", "Open a plan file", keeper::open),
-                                        does("act", "Show the demo house", () -> go(shelf.demo())))),
+                                        does("act", "Open a plan file or a zip of them", keeper::openZipsToo),
+                                        saveAll,
+                                        does("act", "Show the demo house", () -> go(shelf.demo()))),
+                                kept),
                         keeper.getElement());
-        onUndo(this::undo, this::redo);
+        onUndo(() -> orSaid(this::undo), () -> orSaid(this::redo));
     }
 
     @Override
@@ -67,10 +86,23 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
         refresh();
     }
 
-    private static Element does(String classes, String says, Runnable what) {
+    private Element does(String classes, String says, Runnable what) {
         Element button = Dom.button(classes, says);
-        button.addEventListener("click", e -> what.run());
+        button.addEventListener("click", e -> orSaid(what));
         return button;
+    }
+
+    /** Does it, or says why the store did not. */
+    private void orSaid(Runnable what) {
+        try {
+            what.run();
+        } catch (DataAccessException | TransactionException e) {
+            say("That was not done: " + why(e) + ", then try again.");
+        }
+    }
+
+    private static String why(RuntimeException e) {
+        return e instanceof NotStored ? String.valueOf(e.getMessage()) : "the store did not answer";
     }
 
     private static void go(long id) {
@@ -78,12 +110,34 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
     }
 
     private void refresh() {
+        List<ListedHouse> houses;
+        try {
+            houses = shelf.list();
+        } catch (DataAccessException | TransactionException e) {
+            unread.removeAllChildren();
+            unread.appendChild(
+                    Dom.words("The houses cannot be read at the moment: " + why(e) + ". "),
+                    does("ask", "Try again", this::refresh));
+            Dom.show(unread, true);
+            Dom.show(none, false);
+            return;
+        }
+        Dom.show(unread, false);
         list.removeAllChildren();
-        var houses = shelf.list();
+        Dom.show(saveAll, !houses.isEmpty());
+        Dom.retext(kept, keptWhere());
         Dom.show(none, houses.isEmpty());
         Dom.show(list, !houses.isEmpty());
         houses.forEach(h -> list.appendChild(h.id() == renaming ? naming(h) : line(h)));
         canUndo(!deleted.isEmpty(), !broughtBack.isEmpty());
+    }
+
+    private String keptWhere() {
+        String copy = keeping.lastCopy()
+                .map(c -> " The last copy of all of them was made on " + COPY.format(c.made()) + ".")
+                .orElse("");
+        String trouble = keeping.copyTrouble().isEmpty() ? "" : " " + keeping.copyTrouble();
+        return "They lie in " + keeping.place() + "." + copy + trouble;
     }
 
     private static String name(ListedHouse house) {
@@ -110,6 +164,7 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
                             say("A copy of " + name + " was made.");
                         }),
                         "Make a copy of " + name),
+                named(does("ask", "Save the plan file", () -> savePlanFile(house)), "Save the plan file of " + name),
                 named(does("ask", "Delete", () -> delete(house)), "Delete " + name));
         return Dom.el("li", "", link, when(house), acts);
     }
@@ -133,13 +188,14 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
         Entry entry = new Entry("rename", "Name of the house", "in", text -> typed[0] = text);
         entry.write(house.name());
         Runnable take = () -> {
+            boolean named = shelf.rename(house.id(), typed[0]);
             renaming = -1;
             say(
-                    shelf.rename(house.id(), typed[0])
+                    named
                             ? "The house has its new name."
                             : "The name was not changed: the house was changed in another tab. Try once more.");
         };
-        entry.getElement().addEventListener("keydown", e -> take.run()).setFilter("event.key == 'Enter'");
+        entry.getElement().addEventListener("keydown", e -> orSaid(take)).setFilter("event.key == 'Enter'");
         entry.getElement()
                 .addEventListener("keydown", e -> {
                     renaming = -1;
@@ -170,8 +226,10 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
 
     private void undo() {
         if (!deleted.isEmpty()) {
-            long id = deleted.pop();
-            if (shelf.bringBack(id)) {
+            long id = deleted.element();
+            boolean back = shelf.bringBack(id);
+            deleted.pop();
+            if (back) {
                 broughtBack.push(id);
                 say("The house is back.");
             } else {
@@ -182,8 +240,10 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
 
     private void redo() {
         if (!broughtBack.isEmpty()) {
-            long id = broughtBack.pop();
-            if (shelf.delete(id)) {
+            long id = broughtBack.element();
+            boolean gone = shelf.delete(id);
+            broughtBack.pop();
+            if (gone) {
                 deleted.push(id);
             }
             say("The house was deleted; undo brings it back.");
@@ -211,10 +271,49 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
             say(name + " was not opened: it is over 1 MiB, and no plan is.");
             return;
         }
-        try {
-            go(shelf.open(text));
-        } catch (HouseShelf.NotAPlan e) {
-            say(name + " was not opened: " + e.getMessage() + ".");
+        orSaid(() -> {
+            try {
+                go(shelf.open(text));
+            } catch (HouseShelf.NotAPlan e) {
+                say(name + " was not opened: " + e.getMessage() + ".");
+            }
+        });
+    }
+
+    @Override
+    public void openedZip(String name, String base64, boolean tooLong) {
+        if (tooLong) {
+            say(name + " was not opened: it is over 8 MiB.");
+            return;
         }
+        orSaid(() -> {
+            try {
+                HouseShelf.Opened opened = shelf.openZip(Base64.getDecoder().decode(base64));
+                String houses =
+                        opened.houses() == 1 ? "One house was opened." : opened.houses() + " houses were opened.";
+                say(houses + (opened.refused().isEmpty() ? "" : " " + String.join("; ", opened.refused()) + "."));
+            } catch (HouseShelf.NotAPlan | IllegalArgumentException e) {
+                say(name + " was not opened: " + e.getMessage() + ".");
+            }
+        });
+    }
+
+    private void savePlanFile(ListedHouse house) {
+        shelf.planFile(house.id())
+                .ifPresentOrElse(
+                        file -> {
+                            keeper.download(file.name(), file.text());
+                            say(file.name() + " is saved where the browser keeps what it loads.");
+                        },
+                        () -> say("The house was deleted in another tab."));
+    }
+
+    private void saveAll() {
+        List<PlanFiles.PlanFile> files = shelf.planFiles();
+        keeper.downloadZip(
+                "houses-" + LocalDate.now(ZoneId.systemDefault()) + ".zip",
+                Base64.getEncoder().encodeToString(PlanFiles.zip(files)));
+        say((files.size() == 1 ? "One house is" : files.size() + " houses are")
+                + " saved in one zip, where the browser keeps what it loads.");
     }
 }

@@ -1,0 +1,17 @@
+package longrun.store;
+
+import org.springframework.dao.DataAccessResourceFailureException;
+
+/** A change that was not stored, or a house that was not read; the message says why, in words that end no sentence. */
+public final class NotStored extends DataAccessResourceFailureException {
+
+    private static final long serialVersionUID = 1L;
+
+    NotStored(String why, Throwable cause) {
+        super(why, cause);
+    }
+
+    NotStored(String why) {
+        super(why);
+    }
+}
