@@ -29,18 +29,25 @@ final class TroubleWords {
         document.documentElement.setAttribute('theme', t); })();</script>
         <link rel="icon" href="data:,">
         <link rel="stylesheet" href="/frontend/look.css"><link rel="stylesheet" href="/frontend/house.css">
-        <style>.trouble{max-width:68ch;margin:0 auto} .trouble p,.trouble ol{margin-top:12px}
+        <style>.trouble p,.trouble ol{margin-top:12px;max-width:68ch;overflow-wrap:anywhere}
         .trouble h3{margin-top:32px} .trouble ol{padding-left:1.4em;list-style:decimal} .trouble li{margin-top:4px}
-        .trouble .acts{margin-top:16px} .trouble code{overflow-wrap:anywhere}
-        .trouble p,.trouble li{overflow-wrap:anywhere} .trouble .what{font-size:18px;line-height:28px}</style>
-        </head><body><div class="page"><header class="head"><div><span class="home"><b>Longrun</b></span></div>
-        <h1>%s</h1></header>
-        <main class="sheet no-thread no-answer" id="work"><div class="work"><section class="trouble">
+        .trouble .acts{margin-top:16px} .trouble .what{font-size:18px;line-height:28px}
+        .trouble h2{margin-top:0}</style>
+        </head><body><div class="page"><header class="head"><div><a class="home" href="/">Longrun</a></div>
+        <h1>Houses</h1></header>
+        <section class="danger" aria-label="Caution"><div><p class="w">Before anything else</p><div>
+        <p class="c">%s</p></div></div></section>
+        <main class="sheet no-thread no-answer" id="work"><div class="work"><section class="trouble side">
+        <div class="sidehead"></div><div>
         """;
 
-    private static final String FOOT = "</section></div></main></div></body></html>";
+    private static final String FOOT = "</div></section></div></main></div></body></html>";
 
     private TroubleWords() {}
+
+    private static String head(String heading) {
+        return String.format(Locale.ROOT, HEAD, heading, escaped(Caution.TEXT));
+    }
 
     static String heading(Kind kind) {
         return switch (kind) {
@@ -57,7 +64,7 @@ final class TroubleWords {
 
     static String page(StoreTrouble trouble, StoreRescue rescue, String token, String said) {
         String heading = escaped(heading(trouble.kind()));
-        StringBuilder page = new StringBuilder(String.format(Locale.ROOT, HEAD, heading, heading));
+        StringBuilder page = new StringBuilder(head(heading));
         page.append("<h2 class='place'>").append(heading).append("</h2>");
         if (!said.isEmpty()) {
             paragraph(page, "what", "role='alert'", said);
@@ -65,10 +72,9 @@ final class TroubleWords {
         paragraph(page, "what", "", trouble.what());
         paragraph(page, "", "", trouble.todo());
         choices(page, trouble.kind(), rescue, token);
-        if (isOfTheFile(trouble.kind())) {
+        if (isOfTheFile(trouble.kind()) && !rescue.copies().isEmpty()) {
             byHand(page, rescue);
         }
-        paragraph(page, "lede", "", Caution.TEXT);
         return page.append(FOOT).toString();
     }
 
@@ -80,9 +86,7 @@ final class TroubleWords {
         List<DatedCopy> copies = isOfTheFile(kind) ? rescue.copies() : List.of();
         page.append("<h3>What can be done</h3>");
         if (isOfTheFile(kind)) {
-            if (copies.isEmpty()) {
-                paragraph(page, "", "", "There is no dated copy to go back to yet.");
-            } else {
+            if (!copies.isEmpty()) {
                 paragraph(
                         page,
                         "",
@@ -171,8 +175,7 @@ final class TroubleWords {
 
     /** What stands there until Longrun is up again; it goes on by itself. */
     static String startsAgain(String said) {
-        StringBuilder page =
-                new StringBuilder(String.format(Locale.ROOT, HEAD, "Longrun starts again", "Longrun starts again"));
+        StringBuilder page = new StringBuilder(head("Longrun starts again"));
         page.append("<h2 class='place'>Longrun starts again</h2>");
         paragraph(page, "what", "role='status'", said);
         page.append("<p>This page goes on to the houses by itself. If it does not: <a href='/houses'>Houses</a>.</p>")

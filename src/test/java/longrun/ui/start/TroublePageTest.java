@@ -130,7 +130,11 @@ class TroublePageTest {
     void emptyFileIsCalledDamagedAndTheLastCopyOpens() throws Exception {
         Damage.truncate(folder, 0);
         assertThat(pageOfTheDamage(Kind.DAMAGED))
-                .contains("are damaged", "It is empty (0 bytes).", "Nothing was written on them", "Open the copy of")
+                .contains(
+                        "are damaged",
+                        "The file is empty (0 bytes).",
+                        "Nothing was written on them",
+                        "Open the copy of")
                 .contains("The same by hand", "Gas can kill.");
 
         HttpResponse<String> done = choose("copy", firstCopy());
