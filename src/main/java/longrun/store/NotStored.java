@@ -14,4 +14,9 @@ public final class NotStored extends DataAccessResourceFailureException {
     NotStored(String why) {
         super(why);
     }
+
+    /** Why a call of the store failed, in words that end no sentence. */
+    public static String why(RuntimeException e) {
+        return e instanceof NotStored ? String.valueOf(e.getMessage()) : "the store did not take it";
+    }
 }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import longrun.store.Copies.Copy;
 import longrun.store.StoreReading.SoundHouse;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The ways on where the saved houses were not opened. Whatever is chosen, the files that lie there are kept aside, never
@@ -25,6 +26,7 @@ public final class StoreRescue {
 
     private final StoreFolder folder;
     private final Clock clock;
+    private @Nullable List<PlanFile> readable;
 
     public StoreRescue(StoreFolder folder, Clock clock) {
         this.folder = folder;
@@ -56,7 +58,14 @@ public final class StoreRescue {
     }
 
     /** The houses that can still be read as they were stored; empty where none can. */
-    public List<PlanFile> readable() {
+    public synchronized List<PlanFile> readable() {
+        if (readable == null) {
+            readable = stillWhole();
+        }
+        return readable;
+    }
+
+    private List<PlanFile> stillWhole() {
         if (!Files.exists(folder.file())) {
             return List.of();
         }
@@ -78,7 +87,7 @@ public final class StoreRescue {
      * @throws StoreTrouble where the copy is damaged itself; all is then as it was
      * @throws IOException where the disk does not do it
      */
-    public Path open(String file) throws IOException {
+    public synchronized Path open(String file) throws IOException {
         Copy copy = new Copies(folder)
                 .list().stream()
                         .filter(c -> c.file().getFileName().toString().equals(file))
@@ -91,6 +100,9 @@ public final class StoreRescue {
             if (!read.isWhole()) {
                 throw new IOException("the copy is damaged itself; choose an earlier one");
             }
+            if (read.version() > SumsTakenOver.VERSION) {
+                throw new IOException("the copy is of a later version too; choose an earlier one");
+            }
             count(RESTORING, read.version());
             Path aside = putAside();
             Files.move(restoring, folder.file());
@@ -101,7 +113,7 @@ public final class StoreRescue {
     }
 
     /** Goes on with the file that lies there although it is older than what was saved last. */
-    public void goOn() throws IOException {
+    public synchronized void goOn() throws IOException {
         StoreReading read = new StoreCheck(folder).read(folder.file());
         if (!read.isWhole()) {
             throw new IOException("the file is damaged");
@@ -117,7 +129,7 @@ public final class StoreRescue {
      *
      * @return where it is kept aside
      */
-    public Path begin() throws IOException {
+    public synchronized Path begin() throws IOException {
         Path aside = putAside();
         try (MarkFile mark = new MarkFile(folder.mark())) {
             mark.write(Mark.none());

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.catchThrowable;
 import java.io.BufferedReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import org.springframework.boot.diagnostics.FailureAnalysis;
 
 /** What another program, killed or still running, leaves of the saved houses. */
 @Timeout(600)
@@ -62,10 +62,9 @@ class KilledProgramTest {
             Throwable refused = catchThrowable(() -> new OpenStore(folder).close());
 
             assertThat(refused).isNotNull();
-            FailureAnalysis told = analysis(refused);
-            assertThat(told.getDescription())
-                    .isEqualTo("Longrun is running already with the saved houses in " + folder + ".");
-            assertThat(told.getAction()).contains("--longrun.data=");
+            StoreTrouble told = trouble(refused);
+            assertThat(told.what()).isEqualTo("Longrun is running already with the saved houses in " + folder + ".");
+            assertThat(told.todo()).contains("--longrun.data=");
         } finally {
             program.destroyForcibly().waitFor();
         }
@@ -75,14 +74,13 @@ class KilledProgramTest {
     void folderThatCannotBeMadeIsNamed() throws Exception {
         Path file = Files.createFile(folder.resolve("a-file"));
 
-        FailureAnalysis told = analysis(catchThrowable(() -> new OpenStore(file.resolve("houses")).close()));
+        StoreTrouble told = trouble(catchThrowable(() -> new OpenStore(file.resolve("houses")).close()));
 
-        assertThat(told.getDescription())
-                .startsWith("The saved houses in " + file.resolve("houses") + " cannot be opened: ");
-        assertThat(told.getAction()).contains("--longrun.data=");
+        assertThat(told.what()).startsWith("The saved houses in " + file.resolve("houses") + " cannot be opened: ");
+        assertThat(told.todo()).contains("--longrun.data=");
     }
 
-    private static FailureAnalysis analysis(Throwable refused) {
-        return new HousesUnavailable().analyze(refused);
+    private static StoreTrouble trouble(Throwable refused) {
+        return Objects.requireNonNull(StoreTrouble.in(refused));
     }
 }

@@ -265,9 +265,7 @@ final class StoredHouse {
 
     private void notKept(RuntimeException e) {
         standing = new Standing.NotKept(
-                e instanceof IllegalArgumentException || e instanceof NotStored
-                        ? String.valueOf(e.getMessage())
-                        : "the store did not take it");
+                e instanceof IllegalArgumentException ? String.valueOf(e.getMessage()) : NotStored.why(e));
     }
 
     private void nameAsInDraft() {

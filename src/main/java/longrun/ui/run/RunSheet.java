@@ -2,8 +2,11 @@ package longrun.ui.run;
 
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.dom.Element;
+import longrun.store.NotStored;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Keeper;
+import org.springframework.dao.DataAccessException;
+import org.springframework.transaction.TransactionException;
 
 /** What is done with a run as a whole: the demo, an empty one, its plan file, a house made of it. */
 final class RunSheet {
@@ -39,11 +42,16 @@ final class RunSheet {
             keeper.download("run.longrun.json", RunFile.write(page.draft()));
             say("The plan file run.longrun.json went to the browser\u2019s downloads.");
         });
-        Element house = act(
-                "Make a house of this run",
-                () -> UI.getCurrent()
-                        .navigate("house/" + houses.keep(page.draft().plan()) + "/house"));
+        Element house = act("Make a house of this run", this::makeHouse);
         return Dom.el("div", "acts", demo("act"), empty, open, save, house);
+    }
+
+    private void makeHouse() {
+        try {
+            UI.getCurrent().navigate("house/" + houses.keep(page.draft().plan()) + "/house");
+        } catch (DataAccessException | TransactionException e) {
+            say("No house was made: " + NotStored.why(e) + ". The run is as it was.");
+        }
     }
 
     /** A button that shows the demo run. */

@@ -97,12 +97,8 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
         try {
             what.run();
         } catch (DataAccessException | TransactionException e) {
-            say("That was not done: " + why(e) + ", then try again.");
+            say("That was not done: " + NotStored.why(e) + ", then try again.");
         }
-    }
-
-    private static String why(RuntimeException e) {
-        return e instanceof NotStored ? String.valueOf(e.getMessage()) : "the store did not answer";
     }
 
     private static void go(long id) {
@@ -116,7 +112,7 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
         } catch (DataAccessException | TransactionException e) {
             unread.removeAllChildren();
             unread.appendChild(
-                    Dom.words("The houses cannot be read at the moment: " + why(e) + ". "),
+                    Dom.words("The houses cannot be read at the moment: " + NotStored.why(e) + ". "),
                     does("ask", "Try again", this::refresh));
             Dom.show(unread, true);
             Dom.show(none, false);

@@ -118,6 +118,7 @@ public final class TroublePage {
         head.set("Cache-Control", "no-store");
         head.set("X-Content-Type-Options", "nosniff");
         head.set("Referrer-Policy", "no-referrer");
+        head.set("Content-Security-Policy", TroubleWords.POLICY);
         boolean bodyless = call.getRequestMethod().equals("HEAD");
         call.sendResponseHeaders(status, bodyless ? -1 : body.length);
         if (!bodyless) {

@@ -17,12 +17,14 @@ final class TroubleWords {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
     private static final int COPIES_SHOWN = 16;
 
+    /** Its own styles and its two short scripts; no page may frame it, and its buttons reach it alone. */
+    static final String POLICY = "default-src 'none'; style-src 'self' 'unsafe-inline'; script-src 'unsafe-inline';"
+            + " connect-src 'self'; img-src data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
     private static final String HEAD = """
         <!doctype html><html lang="en"><head><meta charset="utf-8">
         <meta name="viewport" content="width=device-width, initial-scale=1">
         <meta name="color-scheme" content="light dark">
-        <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self' 'unsafe-inline'; \
-        script-src 'unsafe-inline'; connect-src 'self'; img-src data:; form-action 'self'; base-uri 'none'">
         <title>%s \u00b7 Longrun</title>
         <script>(() => { let t = null; try { t = localStorage.getItem('longrun-theme'); } catch (e) { t = null; }
         t = t || (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light');

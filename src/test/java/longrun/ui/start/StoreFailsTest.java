@@ -94,6 +94,15 @@ class StoreFailsTest extends OpenHouses {
     }
 
     @Test
+    void runThatCouldNotBecomeAHouseSaysSo() throws IOException {
+        UI.getCurrent().navigate("run");
+        Element page = UI.getCurrent().getCurrentView().getElement();
+        Files.move(file, away);
+        press(page, "Make a house of this run");
+        assertThat(page.getTextRecursively()).contains("No house was made: the file of the saved houses");
+    }
+
+    @Test
     void bringingBackThatFailedCanBeTriedAgain() throws IOException {
         UI.getCurrent().navigate("houses");
         Element page = UI.getCurrent().getCurrentView().getElement();

@@ -191,6 +191,27 @@ class TroublePageTest {
         assertThat(pageOfTheDamage(Kind.LATER_VERSION))
                 .contains("a later version of Longrun", "Start the later Longrun")
                 .doesNotContain("Begin with no houses");
+        choose("copy", firstCopy());
+        shown.get(20, TimeUnit.SECONDS);
+        assertThat(houses()).hasSize(2);
+    }
+
+    @Test
+    void copyOfALaterVersionIsNotOpened() throws Exception {
+        Damage.laterVersion(folder);
+        byte[] later = Files.readAllBytes(Damage.file(folder));
+        pageOfTheDamage(Kind.LATER_VERSION);
+        Path copy = folder.resolve("copies").resolve(firstCopy());
+        try (var zip = new java.util.zip.ZipOutputStream(Files.newOutputStream(copy))) {
+            zip.putNextEntry(new java.util.zip.ZipEntry("longrun.mv.db"));
+            zip.write(later);
+        }
+
+        HttpResponse<String> refused = choose("copy", copy.getFileName().toString());
+
+        assertThat(refused.statusCode()).isEqualTo(409);
+        assertThat(refused.body()).contains("the copy is of a later version too");
+        assertThat(Files.readAllBytes(Damage.file(folder))).isEqualTo(later);
     }
 
     @Test
