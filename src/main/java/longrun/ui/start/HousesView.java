@@ -48,7 +48,7 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
     private final Element unread = Dom.el("p", "notice").setAttribute("role", "alert");
     private final Element said = Dom.text("p", "s said-list", "").setAttribute("role", "status");
     private final Element saveAll = does("act", "Save all houses", this::saveAll);
-    private final Element kept = Dom.text("p", "lede", "");
+    private final Element kept = Dom.text("p", "lede kept-where", "");
     private final Keeper keeper = new Keeper("longrun-houses", this);
     private final transient Deque<Long> deleted = new ArrayDeque<>();
     private final transient Deque<Long> broughtBack = new ArrayDeque<>();
