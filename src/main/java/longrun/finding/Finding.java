@@ -103,6 +103,24 @@ public record Finding(
                 answer);
     }
 
+    /** This finding with another pointer to the entry that mends it. */
+    public Finding withField(String other) {
+        return new Finding(
+                rule,
+                severity,
+                at,
+                found,
+                required,
+                reference,
+                edition,
+                confidence,
+                remedy,
+                ask,
+                askWhom,
+                other,
+                answer);
+    }
+
     /** Whether it counts among the open ones: an answer, accepted or refused, takes it out of that count. */
     public boolean isOpen() {
         return answer.isEmpty();

@@ -39,8 +39,7 @@ class ReviewController {
             return Problems.unreadable(reading.errors());
         }
         Parts wanted = parts.equals("piping") ? Parts.PIPING : Parts.ALL;
-        ObjectNode review = ReviewJson.write(
-                reviewer.review(reading.plan().get(), wanted), reading.unread(), origin.equals("true"));
+        ObjectNode review = ReviewJson.write(reviewer.review(reading, wanted), reading.unread(), origin.equals("true"));
         return ResponseEntity.ok().contentType(MediaType.APPLICATION_JSON).body(review);
     }
 }

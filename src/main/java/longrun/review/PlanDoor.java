@@ -37,9 +37,9 @@ public final class PlanDoor {
         List<PlanError> errors = new ArrayList<>();
         List<Plan.TubingTable> tables = reading.plan().get().tubingTables();
         for (int i = 0; i < tables.size(); i++) {
-            check(tables.get(i), "/tubingTables/" + i, errors);
+            check(tables.get(i), reading.written().pointer("/tubingTables/" + i), errors);
         }
-        return errors.isEmpty() ? reading : new Reading(Optional.empty(), errors, reading.unread());
+        return errors.isEmpty() ? reading : new Reading(Optional.empty(), errors, reading.unread(), reading.written());
     }
 
     /** A table that is still half entered sizes nothing; one whose cells are wrong is an error. */

@@ -2,6 +2,7 @@ package longrun.review;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import longrun.finding.Finding;
 import longrun.fuel.FuelReport;
 import longrun.piping.Outlet;
@@ -39,6 +40,17 @@ public record Review(
 
     public Review {
         findings = List.copyOf(findings);
+    }
+
+    /** This review with the findings' pointers changed. */
+    public Review withFields(UnaryOperator<String> change) {
+        List<Finding> pointed = findings.stream()
+                .map(f -> {
+                    String to = change.apply(f.field());
+                    return to.equals(f.field()) ? f : f.withField(to);
+                })
+                .toList();
+        return new Review(plan, piping, sizing, pressures, headroom, rules, tank, fuel, pointed);
     }
 
     /** The sum of all inputs and reserves that are known, Btu/h. */

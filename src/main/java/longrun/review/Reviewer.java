@@ -18,6 +18,7 @@ import longrun.piping.Piping;
 import longrun.piping.UsualFigures;
 import longrun.piping.UsualInputs;
 import longrun.plan.Plan;
+import longrun.plan.json.Reading;
 import longrun.pressure.Headroom;
 import longrun.pressure.PressureFindings;
 import longrun.pressure.Pressures;
@@ -69,6 +70,16 @@ public final class Reviewer {
         }
         return new Review(
                 plan, piping, sizing, pressures, Headroom.of(sizing), rules, tank, fuel, Answers.apply(plan, findings));
+    }
+
+    /**
+     * The review of a plan that could be read, its findings pointing at the entries as the document has them.
+     *
+     * @throws java.util.NoSuchElementException where the plan could not be read
+     */
+    public Review review(Reading reading, Parts parts) {
+        Review review = review(reading.plan().orElseThrow(), parts);
+        return review.withFields(reading.written()::pointer);
     }
 
     private static Set<String> fields(List<Finding> findings) {

@@ -50,8 +50,7 @@ final class AmountCheck {
 
     private void tanks(List<Tank> tanks, String pointer) {
         for (int i = 0; i < tanks.size(); i++) {
-            String at = tanks.size() == 1 && pointer.equals("/tank") ? pointer : Pointer.item(pointer, i);
-            limit(tanks.get(i).count(), 1000, Pointer.child(at, "count"), "tanks alike");
+            limit(tanks.get(i).count(), 1000, Pointer.child(Pointer.item(pointer, i), "count"), "tanks alike");
         }
     }
 

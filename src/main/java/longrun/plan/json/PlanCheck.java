@@ -25,23 +25,25 @@ final class PlanCheck {
 
     private final Plan plan;
     private final JsonNode document;
+    private final AsWritten written;
     private final BiConsumer<String, String> error;
 
-    private PlanCheck(Plan plan, JsonNode document, BiConsumer<String, String> error) {
+    private PlanCheck(Plan plan, JsonNode document, AsWritten written, BiConsumer<String, String> error) {
         this.plan = plan;
         this.document = document;
-        this.error = error;
+        this.written = written;
+        this.error = (inFull, message) -> error.accept(written.pointer(inFull), message);
     }
 
-    static void check(Plan plan, JsonNode document, BiConsumer<String, String> error) {
-        PlanCheck check = new PlanCheck(plan, document, error);
-        References references = new References(plan, error);
+    static void check(Plan plan, JsonNode document, AsWritten written, BiConsumer<String, String> error) {
+        PlanCheck check = new PlanCheck(plan, document, written, error);
+        References references = new References(plan, written, check.error);
         references.check();
         check.legs(references);
         check.sizes();
         check.partSizes();
         check.pressures();
-        AmountCheck.check(plan, error);
+        AmountCheck.check(plan, check.error);
     }
 
     private void legs(References references) {
@@ -50,12 +52,14 @@ final class PlanCheck {
             List<Leg> legs = section.legs().findValue().orElse(List.of());
             Optional<Leg> before = references.parentSection(section).flatMap(PlanCheck::lastLeg);
             String pointer = Pointer.child(Pointer.item("/sections", i), "legs");
+            if (!written.isWhole(pointer)) {
+                continue; // a leg between two may be the one that can't be read
+            }
             for (int k = 0; k < legs.size(); k++) {
                 Leg leg = legs.get(k);
                 if (before.isPresent() && reverses(before.get(), leg)) {
-                    String at = document.at(pointer).isArray() ? Pointer.item(pointer, k) : pointer;
                     error.accept(
-                            at,
+                            Pointer.item(pointer, k),
                             "\"" + leg.text() + "\" turns straight back on \""
                                     + before.get().text() + "\": write the way the pipe really goes, or leave the"
                                     + " direction out");
@@ -102,13 +106,14 @@ final class PlanCheck {
     }
 
     /** While nobody says what a section is made of, its size is at least one that some pipe is made in. */
-    private void anySize(Fact<String> written, String pointer) {
-        boolean any = Arrays.stream(Material.values()).anyMatch(m -> written.is(text -> isSize(m, text)));
-        if (written.isKnown() && !any) {
+    private void anySize(Fact<String> size, String pointer) {
+        boolean any = Arrays.stream(Material.values()).anyMatch(m -> size.is(text -> isSize(m, text)));
+        if (size.isKnown() && !any) {
             error.accept(
                     pointer,
-                    Values.shown(document.at(pointer)) + " is no size of any material: enter the material, then a size"
-                            + " such as " + String.join(", ", SizeNames.standard(Material.STEEL)));
+                    Values.shown(document.at(written.pointer(pointer)))
+                            + " is no size of any material: enter the material, then a size" + " such as "
+                            + String.join(", ", SizeNames.standard(Material.STEEL)));
         }
     }
 
@@ -166,8 +171,8 @@ final class PlanCheck {
         return out.subList(1, Math.max(1, out.size()));
     }
 
-    private void size(Material material, Fact<String> written, Set<String> own, String pointer) {
-        written.findValue().ifPresent(text -> {
+    private void size(Material material, Fact<String> size, Set<String> own, String pointer) {
+        size.findValue().ifPresent(text -> {
             try {
                 SizeNames.read(material, text, own);
             } catch (NotAQuantity e) {

@@ -51,13 +51,14 @@ public final class PlanReader {
                 || !document.path("format").textValue().equals(Plan.FORMAT)) {
             reader.error("/format", "the format is missing or not one this reads: write \"" + Plan.FORMAT + "\"");
         }
-        PlanCheck.check(plan, document, reader::error);
+        AsWritten written = AsWritten.of(plan, reader.places());
+        PlanCheck.check(plan, document, written, reader::error);
         List<PlanError> errors = reader.errors();
-        return new Reading(errors.isEmpty() ? Optional.of(plan) : Optional.empty(), errors, reader.unread());
+        return new Reading(errors.isEmpty() ? Optional.of(plan) : Optional.empty(), errors, reader.unread(), written);
     }
 
     private static Reading failed(String pointer, String message) {
-        return new Reading(Optional.empty(), List.of(new PlanError(pointer, message)), List.of());
+        return new Reading(Optional.empty(), List.of(new PlanError(pointer, message)), List.of(), AsWritten.IN_FULL);
     }
 
     private static String notJson(JsonProcessingException e) {

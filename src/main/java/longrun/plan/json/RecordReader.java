@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +20,7 @@ final class RecordReader {
 
     private final List<PlanError> errors = new ArrayList<>();
     private final List<String> unread = new ArrayList<>();
+    private final Map<String, List<Integer>> places = new HashMap<>();
 
     List<PlanError> errors() {
         return errors;
@@ -26,6 +28,11 @@ final class RecordReader {
 
     List<String> unread() {
         return unread;
+    }
+
+    /** Where the items of a list stand, by its pointer, where that is not where they were read. */
+    Map<String, List<Integer>> places() {
+        return places;
     }
 
     void error(String pointer, String message) {
@@ -100,22 +107,27 @@ final class RecordReader {
             return List.of();
         }
         if (node.isObject()) {
-            return List.of(record(type, node, pointer)); // one, written without a list
+            places.put(pointer, List.of(AsWritten.ALONE));
+            return List.of(record(type, node, pointer));
         }
         if (!node.isArray()) {
             error(pointer, Values.shown(node) + " stands where a list is needed: write [ ... ]");
             return List.of();
         }
         List<Object> out = new ArrayList<>(node.size());
+        List<Integer> read = new ArrayList<>(node.size());
         int i = 0;
         for (JsonNode item : node) {
-            String at = Pointer.item(pointer, i++);
+            String at = Pointer.item(pointer, i);
             if (item.isObject()) {
                 out.add(record(type, item, at));
+                read.add(i);
             } else {
                 error(at, Values.shown(item) + " stands where an object is needed: write { ... } with its entries");
             }
+            i++;
         }
+        keepPlaces(pointer, read, i);
         return Collections.unmodifiableList(out);
     }
 
@@ -145,14 +157,27 @@ final class RecordReader {
     private List<Object> values(Class<?> type, JsonNode node, String pointer) {
         List<Object> out = new ArrayList<>();
         if (!node.isArray()) {
-            single(type, node, pointer).ifPresent(out::add); // one, written without a list
+            places.put(pointer, List.of(AsWritten.ALONE));
+            single(type, node, pointer).ifPresent(out::add);
             return Collections.unmodifiableList(out);
         }
+        List<Integer> read = new ArrayList<>(node.size());
         int i = 0;
         for (JsonNode item : node) {
-            single(type, item, Pointer.item(pointer, i++)).ifPresent(out::add);
+            int at = i++;
+            single(type, item, Pointer.item(pointer, at)).ifPresent(value -> {
+                out.add(value);
+                read.add(at);
+            });
         }
+        keepPlaces(pointer, read, i);
         return Collections.unmodifiableList(out);
+    }
+
+    private void keepPlaces(String pointer, List<Integer> read, int written) {
+        if (read.size() < written) {
+            places.put(pointer, read);
+        }
     }
 
     private Map<Object, Object> map(Class<?> keys, Type values, JsonNode node, String pointer) {

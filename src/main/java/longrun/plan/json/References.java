@@ -23,6 +23,7 @@ final class References {
     private static final Set<String> RESERVED = Set.of("tank", "site", "plan", "hot-water");
 
     private final Plan plan;
+    private final AsWritten written;
     private final BiConsumer<String, String> error;
     private final Map<String, Integer> sections = new LinkedHashMap<>();
     private final Map<String, Integer> regulators = new LinkedHashMap<>();
@@ -30,8 +31,9 @@ final class References {
     private final List<String> feederNames;
     private final Set<String> rooms = new LinkedHashSet<>();
 
-    References(Plan plan, BiConsumer<String, String> error) {
+    References(Plan plan, AsWritten written, BiConsumer<String, String> error) {
         this.plan = plan;
+        this.written = written;
         this.error = error;
         for (int i = 0; i < plan.sections().size(); i++) {
             sections.putIfAbsent(plan.sections().get(i).id(), i);
@@ -79,7 +81,9 @@ final class References {
         }
         String first = seen.putIfAbsent(id, at);
         if (first != null && !id.isEmpty()) {
-            error.accept(at + "/id", "\"" + shortened(id) + "\" is already the name of " + first + ": write another");
+            error.accept(
+                    at + "/id",
+                    "\"" + shortened(id) + "\" is already the name of " + written.pointer(first) + ": write another");
         }
     }
 

@@ -42,6 +42,11 @@ final class Values {
 
     private static final double GREATEST_BARE_NUMBER = 1e12;
 
+    /** Years a gauge reading or a delivery can be of; a date far off would have a tank's level followed for ages. */
+    private static final int FIRST_YEAR = 1990;
+
+    private static final int LAST_YEAR = 2100;
+
     static final Map<Class<?>, Measure<?>> MEASURES = measures();
 
     private static final Map<Class<?>, Function<String, Object>> TEXTS = texts();
@@ -243,12 +248,22 @@ final class Values {
 
     /** Year first and nothing else; the advice knows what people write, and says so where it could be two days. */
     private static LocalDate date(String s) {
+        LocalDate date;
+        boolean asAPlan = true;
         try {
-            return LocalDate.parse(s.strip());
+            date = LocalDate.parse(s.strip());
         } catch (DateTimeException e) {
-            LocalDate meant = Typed.readDate(s);
-            throw new NotAQuantity("\"" + shortened(s) + "\" is not written as a plan writes a date: write " + meant);
+            date = Typed.readDate(s);
+            asAPlan = false;
         }
+        if (date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR) {
+            throw new NotAQuantity("\"" + shortened(s) + "\" is too far off: write a date from " + FIRST_YEAR + " to "
+                    + LAST_YEAR + ", such as 2026-10-01");
+        }
+        if (!asAPlan) {
+            throw new NotAQuantity("\"" + shortened(s) + "\" is not written as a plan writes a date: write " + date);
+        }
+        return date;
     }
 
     private static Object moment(String s, Function<String, Object> parse, String wanted) {

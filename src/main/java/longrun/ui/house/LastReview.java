@@ -91,7 +91,7 @@ final class LastReview {
         }
         current = reading.plan().isPresent();
         if (current) {
-            review = reviewing.apply(reading.plan().orElseThrow());
+            review = review(reading);
             reviewed = draft;
             leavesOut = false;
             return true;
@@ -120,6 +120,11 @@ final class LastReview {
         }
     }
 
+    /** Its findings point at the entries as the draft has them. */
+    private Review review(Reading reading) {
+        return reviewing.apply(reading.plan().orElseThrow()).withFields(reading.written()::pointer);
+    }
+
     /** Reviews a draft without the entries at some pointers; false where it cannot be read all the same. */
     private boolean leaveOut(ObjectNode draft, Set<String> wrong) {
         if (wrong.isEmpty()) {
@@ -133,13 +138,13 @@ final class LastReview {
             }
             DraftTree.remove(without, entry.get());
         }
-        Optional<Plan> plan = PlanDoor.read(without).plan();
-        plan.ifPresent(p -> {
-            review = reviewing.apply(p);
+        Reading reading = PlanDoor.read(without);
+        if (reading.plan().isPresent()) {
+            review = review(reading);
             reviewed = without;
             leavesOut = true;
-        });
-        return plan.isPresent();
+        }
+        return reading.plan().isPresent();
     }
 
     /** Whether the review is of the draft as it stands without the entries that are not understood. */

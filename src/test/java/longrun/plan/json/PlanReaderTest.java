@@ -65,32 +65,32 @@ class PlanReaderTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            "sections":[{"id":"A","from":"Z"}]                                                 | /sections/0/from | no name of a section or a regulator
-            "sections":[{"id":"A"},{"id":"A"}]                                                 | /sections/1/id   | already the name
-            "sections":[{"id":"tank"}]                                                         | /sections/0/id   | kept for the program
-            "sections":[{"id":"A","from":"B"},{"id":"B","from":"A"}]                           | /sections/0/from | comes back to itself
-            "sections":[{"id":"A","from":"A"}]                                                 | /sections/0/from | comes back to itself
-            "sections":[{"id":"A","legs":["north 2 ft","south 1 ft"]}]                         | /sections/0/legs/1 | turns straight back
-            "sections":[{"id":"A","legs":["up 2 ft"]},{"id":"B","from":"A","legs":["down 1 ft"]}] | /sections/1/legs/0 | turns straight back
-            "sections":[{"id":"A","legs":["12"]}]                                              | /sections/0/legs/0 | has no unit
-            "sections":[{"id":"A","legs":["-4 ft"]}]                                           | /sections/0/legs/0 | below zero
-            "sections":[{"id":"A","legs":["200,000 ft"]}]                                      | /sections/0/legs/0 | more than 100,000 ft
-            "sections":[{"id":"A","material":"iron"}]                                          | /sections/0/material | write one of steel
-            "sections":[{"id":"A","material":"copper","installedSize":"1/2"}]                  | /sections/0/installedSize | "1/2 nominal" or "1/2 OD"
-            "sections":[{"id":"A","material":"steel","chosenSize":"5/8"}]                      | /sections/0/chosenSize | write one of 1/2, 3/4
-            "appliances":[{"id":"a","input":199000}]                                           | /appliances/0/input | Btu/h, kBtu/h, kW, MJ/h
-            "appliances":[{"id":"a","input":"3,7 kW"}]                                         | /appliances/0/input | write 3.7
-            "appliances":[{"id":"a","input":"199 MBtu/h"}]                                     | /appliances/0/input | thousand Btu/h by some and as million
-            "appliances":[{"id":"a","fedBy":"R"}]                                              | /appliances/0/fedBy | no name of a section
-            "appliances":[{"id":"a","gas":"butane"}]                                           | /appliances/0/gas | propane, converted, natural
-            "regulators":[{"id":"R","outlet":"1 psi","allowedDrop":"1 psi"}]                   | /regulators/0/allowedDrop | smaller than the outlet
-            "regulators":[{"id":"R","underEaves":"yes"}]                                       | /regulators/0/underEaves | true or false
-            "site":{"people":-2}                                                               | /site/people | from 0 up
-            "site":{"monthlyMeanTemp":["29 degF"]}                                             | /site/monthlyMeanTemp | twelve
-            "sections":{"A":1}                                                                 | |
-            "sections":"A"                                                                     | /sections | list is needed
-            "sections":[7]                                                                     | /sections/0 | object is needed
-            """)
+        "sections":[{"id":"A","from":"Z"}]                                                 | /sections/0/from | no name of a section or a regulator
+        "sections":[{"id":"A"},{"id":"A"}]                                                 | /sections/1/id   | already the name
+        "sections":[{"id":"tank"}]                                                         | /sections/0/id   | kept for the program
+        "sections":[{"id":"A","from":"B"},{"id":"B","from":"A"}]                           | /sections/0/from | comes back to itself
+        "sections":[{"id":"A","from":"A"}]                                                 | /sections/0/from | comes back to itself
+        "sections":[{"id":"A","legs":["north 2 ft","south 1 ft"]}]                         | /sections/0/legs/1 | turns straight back
+        "sections":[{"id":"A","legs":["up 2 ft"]},{"id":"B","from":"A","legs":["down 1 ft"]}] | /sections/1/legs/0 | turns straight back
+        "sections":[{"id":"A","legs":["12"]}]                                              | /sections/0/legs/0 | has no unit
+        "sections":[{"id":"A","legs":["-4 ft"]}]                                           | /sections/0/legs/0 | below zero
+        "sections":[{"id":"A","legs":["200,000 ft"]}]                                      | /sections/0/legs/0 | more than 100,000 ft
+        "sections":[{"id":"A","material":"iron"}]                                          | /sections/0/material | write one of steel
+        "sections":[{"id":"A","material":"copper","installedSize":"1/2"}]                  | /sections/0/installedSize | "1/2 nominal" or "1/2 OD"
+        "sections":[{"id":"A","material":"steel","chosenSize":"5/8"}]                      | /sections/0/chosenSize | write one of 1/2, 3/4
+        "appliances":[{"id":"a","input":199000}]                                           | /appliances/0/input | Btu/h, kBtu/h, kW, MJ/h
+        "appliances":[{"id":"a","input":"3,7 kW"}]                                         | /appliances/0/input | write 3.7
+        "appliances":[{"id":"a","input":"199 MBtu/h"}]                                     | /appliances/0/input | thousand Btu/h by some and as million
+        "appliances":[{"id":"a","fedBy":"R"}]                                              | /appliances/0/fedBy | no name of a section
+        "appliances":[{"id":"a","gas":"butane"}]                                           | /appliances/0/gas | propane, converted, natural
+        "regulators":[{"id":"R","outlet":"1 psi","allowedDrop":"1 psi"}]                   | /regulators/0/allowedDrop | smaller than the outlet
+        "regulators":[{"id":"R","underEaves":"yes"}]                                       | /regulators/0/underEaves | true or false
+        "site":{"people":-2}                                                               | /site/people | from 0 up
+        "site":{"monthlyMeanTemp":["29 degF"]}                                             | /site/monthlyMeanTemp | twelve
+        "sections":{"A":1}                                                                 | |
+        "sections":"A"                                                                     | /sections | list is needed
+        "sections":[7]                                                                     | /sections/0 | object is needed
+        """)
     void anErrorNamesItsPlaceAndWhatToWriteInstead(String plan, String pointer, String words) {
         List<PlanError> errors = errors(plan);
         if (pointer == null) {
@@ -113,13 +113,13 @@ class PlanReaderTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            {"format":
-            {"format":"longrun-plan/1","a":NaN}
-            {"a":1,"a":2}
-            [1]
-            nothing
-            {} {}
-            """)
+        {"format":
+        {"format":"longrun-plan/1","a":NaN}
+        {"a":1,"a":2}
+        [1]
+        nothing
+        {} {}
+        """)
     void whatIsNoJsonObjectIsOneErrorAtTheRoot(String text) {
         List<PlanError> errors = PlanReader.read(text).errors();
         assertThat(errors).hasSize(1);
@@ -131,5 +131,26 @@ class PlanReaderTest {
         Reading reading = PlanReader.read(HEAD + "\"sections\":[{\"id\":\"A\",\"lenght\":\"4 ft\"}]}");
         assertThat(reading.plan()).isPresent();
         assertThat(reading.unread()).containsExactly("/sections/0/lenght");
+    }
+
+    /** Common practice: no gauge was read before 1990, and none is after 2100. */
+    @ParameterizedTest
+    @CsvSource({
+        "1989-12-31, false",
+        "1990-01-01, true",
+        "2100-12-31, true",
+        "2101-01-01, false",
+        "+999999999-12-31, false",
+        "-999999999-01-01, false",
+        "0026-11-20, false",
+        "12/31/1989, false"
+    })
+    void aDateIsFrom1990To2100(String date, boolean isRead) {
+        List<PlanError> errors = errors("\"tank\":{\"gaugeDate\":\"" + date + "\"}");
+        assertThat(errors.isEmpty()).isEqualTo(isRead);
+        assertThat(errors).allSatisfy(e -> {
+            assertThat(e.pointer()).isEqualTo("/tank/gaugeDate");
+            assertThat(e.message()).contains("write a date from 1990 to 2100");
+        });
     }
 }
