@@ -1,6 +1,7 @@
 package longrun;
 
 import java.io.IOException;
+import longrun.http.OutOfMemory;
 import longrun.store.StoreTrouble;
 import longrun.ui.start.TroublePage;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,7 @@ public class LongrunApplication {
 
     /** Where the saved houses are not opened, a page says why in place of all others, until the person has chosen. */
     public static void main(String[] args) {
+        OutOfMemory.watch();
         while (!isStarted(args)) {
             LoggerFactory.getLogger(LongrunApplication.class).info("Longrun starts again.");
         }

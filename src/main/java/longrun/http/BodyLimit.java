@@ -13,14 +13,18 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.util.concurrent.Semaphore;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.InvalidMediaTypeException;
 import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
- * Answers 413 to a body over 1 MiB. The body is read here, whole, because a limit inside the reading would surface as an
+ * Answers 415 to a body that is not called JSON, 413 to one over 1 MiB, and 503 where too many are held already. The body is read here, whole, because a limit inside the reading would surface as an
  * error of the JSON.
  */
 @Component
@@ -29,36 +33,63 @@ class BodyLimit extends OncePerRequestFilter {
     static final int MAX_BYTES = 1 << 20;
 
     private final ObjectMapper json;
+    private final Semaphore places;
 
-    BodyLimit(ObjectMapper json) {
+    BodyLimit(ObjectMapper json, ServiceLimits limits) {
         this.json = json;
+        this.places = new Semaphore(limits.waiting());
     }
 
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
-        return !request.getRequestURI().startsWith("/api/");
+        return !request.getServletPath().startsWith("/api/");
     }
 
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
+        if (request.getMethod().equals("POST") && !isJson(request.getContentType())) {
+            write(response, Problems.notJson());
+            return;
+        }
         if (request.getContentLengthLong() > MAX_BYTES) {
             tooLarge(response);
             return;
         }
-        byte[] body = request.getInputStream().readNBytes(MAX_BYTES + 1);
-        if (body.length > MAX_BYTES) {
-            tooLarge(response);
+        if (!places.tryAcquire()) {
+            response.setHeader(HttpHeaders.RETRY_AFTER, "1");
+            write(response, Problems.busy("Too many programs ask at once: ask again in a moment."));
             return;
         }
-        chain.doFilter(new Buffered(request, body), response);
+        try {
+            byte[] body = request.getInputStream().readNBytes(MAX_BYTES + 1);
+            if (body.length > MAX_BYTES) {
+                tooLarge(response);
+                return;
+            }
+            chain.doFilter(new Buffered(request, body), response);
+        } finally {
+            places.release();
+        }
+    }
+
+    private static boolean isJson(@Nullable String type) {
+        try {
+            return type != null && MediaType.APPLICATION_JSON.equalsTypeAndSubtype(MediaType.parseMediaType(type));
+        } catch (InvalidMediaTypeException e) {
+            return false;
+        }
     }
 
     private void tooLarge(HttpServletResponse response) throws IOException {
         ProblemDetail problem = ProblemDetail.forStatusAndDetail(
                 HttpStatus.PAYLOAD_TOO_LARGE, "A plan is at most 1 MiB (1,048,576 bytes): send a smaller one.");
         problem.setTitle("Plan too large");
-        response.setStatus(HttpStatus.PAYLOAD_TOO_LARGE.value());
+        write(response, problem);
+    }
+
+    private void write(HttpServletResponse response, ProblemDetail problem) throws IOException {
+        response.setStatus(problem.getStatus());
         response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
         response.getOutputStream().write(json.writeValueAsBytes(problem));
     }

@@ -21,6 +21,7 @@ import longrun.plan.json.Reading;
 import longrun.review.Parts;
 import longrun.review.PlanDoor;
 import longrun.review.Reviewer;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -38,10 +39,14 @@ class PapersController {
 
     private final Reviewer reviewer;
     private final Clock clock;
+    private final Desk desk;
+    private final ServiceLimits limits;
 
-    PapersController(Reviewer reviewer, Clock clock) {
+    PapersController(Reviewer reviewer, Clock clock, Desk desk, ServiceLimits limits) {
         this.reviewer = reviewer;
         this.clock = clock;
+        this.desk = desk;
+        this.limits = limits;
     }
 
     /**
@@ -51,14 +56,19 @@ class PapersController {
      * @param paper {@code letter} or {@code a4}
      * @param date the day on the sheets, year first; without it the day of the tank's gauge reading, else today
      */
-    @PostMapping("/api/report.pdf")
+    @PostMapping(path = "/api/report.pdf", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<?> report(
-            @RequestBody(required = false) byte[] body,
+            @RequestBody(required = false) byte @Nullable [] body,
             @RequestParam(required = false) Optional<String> sheet,
             @RequestParam(defaultValue = "letter") String paper,
             @RequestParam(required = false) Optional<String> date) {
+        return desk.answer(() -> papers(body, sheet, paper, date));
+    }
+
+    private ResponseEntity<?> papers(
+            byte @Nullable [] body, Optional<String> sheet, String paper, Optional<String> date) {
         String text = JsonText.decode(body);
-        Reading reading = PlanDoor.read(text);
+        Reading reading = PlanDoor.read(text, limits.plan());
         if (reading.plan().isEmpty()) {
             return Problems.unreadable(reading.errors());
         }
@@ -85,9 +95,13 @@ class PapersController {
     }
 
     /** The isometric drawing of a plan's route. */
-    @PostMapping("/api/drawing.svg")
-    ResponseEntity<?> drawing(@RequestBody(required = false) byte[] body) {
-        Reading reading = PlanDoor.read(JsonText.decode(body));
+    @PostMapping(path = "/api/drawing.svg", consumes = MediaType.APPLICATION_JSON_VALUE)
+    ResponseEntity<?> drawing(@RequestBody(required = false) byte @Nullable [] body) {
+        return desk.answer(() -> drawn(body));
+    }
+
+    private ResponseEntity<?> drawn(byte @Nullable [] body) {
+        Reading reading = PlanDoor.read(JsonText.decode(body), limits.plan());
         if (reading.plan().isEmpty()) {
             return Problems.unreadable(reading.errors());
         }

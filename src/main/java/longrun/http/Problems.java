@@ -1,5 +1,6 @@
 package longrun.http;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import longrun.plan.json.PlanError;
@@ -7,6 +8,7 @@ import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
+import org.springframework.util.unit.DataSize;
 
 /** Answers that say what is wrong (RFC 9457). */
 final class Problems {
@@ -37,6 +39,37 @@ final class Problems {
     static ResponseEntity<ProblemDetail> wrongQuestion(String what) {
         ProblemDetail problem = ProblemDetail.forStatusAndDetail(HttpStatus.BAD_REQUEST, what);
         problem.setTitle("The question can't be read");
+        return answer(problem);
+    }
+
+    /** 503 where a plan takes longer than anybody waits. */
+    static ResponseEntity<ProblemDetail> tooLong(Duration time) {
+        return answer(busy("The plan was not worked out within " + time.toSeconds()
+                + " s: ask again when less is going on, or send a smaller one."));
+    }
+
+    /** 415 where a body is not called JSON. */
+    static ProblemDetail notJson() {
+        ProblemDetail problem = ProblemDetail.forStatusAndDetail(
+                HttpStatus.UNSUPPORTED_MEDIA_TYPE, "A plan is JSON: send it with Content-Type: application/json.");
+        problem.setTitle("Not called JSON");
+        return problem;
+    }
+
+    /** 503 for now. */
+    static ProblemDetail busy(String what) {
+        ProblemDetail problem = ProblemDetail.forStatusAndDetail(HttpStatus.SERVICE_UNAVAILABLE, what);
+        problem.setTitle("Not now");
+        return problem;
+    }
+
+    /** 400 where the answer to a plan would be over its bound. */
+    static ResponseEntity<ProblemDetail> answerTooLarge(DataSize most) {
+        ProblemDetail problem = ProblemDetail.forStatusAndDetail(
+                HttpStatus.BAD_REQUEST,
+                "The answer would be over " + most.toMegabytes()
+                        + " MiB: ask without origin, or send a plan with less in it.");
+        problem.setTitle("Answer too large");
         return answer(problem);
     }
 

@@ -1,11 +1,14 @@
 package longrun.http;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import longrun.plan.json.Reading;
 import longrun.review.Parts;
 import longrun.review.PlanDoor;
 import longrun.review.Reviewer;
 import longrun.review.json.ReviewJson;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -18,9 +21,15 @@ import org.springframework.web.bind.annotation.RestController;
 class ReviewController {
 
     private final Reviewer reviewer;
+    private final Desk desk;
+    private final ServiceLimits limits;
+    private final ObjectMapper json;
 
-    ReviewController(Reviewer reviewer) {
+    ReviewController(Reviewer reviewer, Desk desk, ServiceLimits limits, ObjectMapper json) {
         this.reviewer = reviewer;
+        this.desk = desk;
+        this.limits = limits;
+        this.json = json;
     }
 
     /**
@@ -29,17 +38,23 @@ class ReviewController {
      * @param parts "piping" leaves the year and hot water out; "all", the default, does not
      * @param origin whether every number's origin is written too
      */
-    @PostMapping(path = "/api/review", produces = MediaType.APPLICATION_JSON_VALUE)
+    @PostMapping(path = "/api/review", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<?> review(
-            @RequestBody(required = false) byte[] body,
+            @RequestBody(required = false) byte @Nullable [] body,
             @RequestParam(defaultValue = "all") String parts,
             @RequestParam(defaultValue = "false") String origin) {
-        Reading reading = PlanDoor.read(JsonText.decode(body));
+        Parts wanted = parts.equals("piping") ? Parts.PIPING : Parts.ALL;
+        return desk.answer(() -> answer(body, wanted, origin.equals("true")));
+    }
+
+    private ResponseEntity<?> answer(byte @Nullable [] body, Parts wanted, boolean withOrigin) throws IOException {
+        Reading reading = PlanDoor.read(JsonText.decode(body), limits.plan());
         if (reading.plan().isEmpty()) {
             return Problems.unreadable(reading.errors());
         }
-        Parts wanted = parts.equals("piping") ? Parts.PIPING : Parts.ALL;
-        ObjectNode review = ReviewJson.write(reviewer.review(reading, wanted), reading.unread(), origin.equals("true"));
-        return ResponseEntity.ok().contentType(MediaType.APPLICATION_JSON).body(review);
+        ObjectNode review = ReviewJson.write(reviewer.review(reading, wanted), reading.unread(), withOrigin);
+        TooLargeAnswer.Bounded out = new TooLargeAnswer.Bounded(limits.answer().toBytes());
+        json.writeValue(out, review);
+        return ResponseEntity.ok().contentType(MediaType.APPLICATION_JSON).body(out.written());
     }
 }

@@ -10,6 +10,7 @@ import longrun.capacity.OwnTableFaults;
 import longrun.plan.Material;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanError;
+import longrun.plan.json.PlanLimits;
 import longrun.plan.json.PlanReader;
 import longrun.plan.json.Reading;
 import longrun.quantity.Pressure;
@@ -19,18 +20,27 @@ public final class PlanDoor {
 
     private PlanDoor() {}
 
-    /** Reads a plan from its text. */
+    /** Reads the plan of a house from its text. */
     public static Reading read(String json) {
+        return read(json, PlanLimits.HOUSE);
+    }
+
+    /** Reads a plan from its text; a list over its limit is an error. */
+    public static Reading read(String json, PlanLimits limits) {
         try {
-            return read(PlanReader.tree(json));
+            return read(PlanReader.tree(json), limits);
         } catch (JsonProcessingException e) {
             return PlanReader.read(json); // which says what is wrong with it
         }
     }
 
-    /** Reads a plan from a parsed document. */
+    /** Reads the plan of a house from a parsed document. */
     public static Reading read(JsonNode document) {
-        Reading reading = PlanReader.read(document);
+        return read(document, PlanLimits.HOUSE);
+    }
+
+    private static Reading read(JsonNode document, PlanLimits limits) {
+        Reading reading = PlanReader.read(document, limits);
         if (reading.plan().isEmpty()) {
             return reading;
         }

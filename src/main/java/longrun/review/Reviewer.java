@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
 import longrun.capacity.CapacityTables;
 import longrun.finding.Finding;
@@ -46,12 +47,20 @@ public final class Reviewer {
         return new Reviewer(CapacityTables.standard());
     }
 
-    /** Never fails for a plan that can be read. */
+    /**
+     * Never fails for a plan that can be read.
+     *
+     * @throws CancellationException where its thread was interrupted
+     */
     public Review review(Plan plan, Parts parts) {
         Piping piping = Piping.of(plan);
+        goOn();
         Sizing sizing = Sizing.of(piping, tables);
+        goOn();
         Pressures pressures = Pressures.of(sizing);
+        goOn();
         RuleReport rules = Rules.check(House.of(pressures));
+        goOn();
         List<Finding> findings = new ArrayList<>(MissingEntries.of(piping));
         findings.addAll(UsualInputs.of(plan));
         findings.addAll(UsualFigures.of(plan));
@@ -61,6 +70,7 @@ public final class Reviewer {
         findings.addAll(pressureFindings);
         Optional<TankReport> tank = Optional.empty();
         Optional<FuelReport> fuel = Optional.empty();
+        goOn();
         if (parts == Parts.ALL) {
             tank = Optional.of(TankStudy.of(plan));
             fuel = Optional.of(FuelYear.of(plan, tank.get()));
@@ -80,6 +90,13 @@ public final class Reviewer {
     public Review review(Reading reading, Parts parts) {
         Review review = review(reading.plan().orElseThrow(), parts);
         return review.withFields(reading.written()::pointer);
+    }
+
+    /** Whoever asked may have gone: an interrupted thread works nothing out for nobody. */
+    private static void goOn() {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("the review was called off");
+        }
     }
 
     private static Set<String> fields(List<Finding> findings) {

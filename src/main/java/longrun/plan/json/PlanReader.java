@@ -40,12 +40,17 @@ public final class PlanReader {
         return MAPPER.readTree(json);
     }
 
-    /** Reads a plan from a document that is already parsed. */
+    /** Reads a plan, however long, from a document that is already parsed. */
     public static Reading read(JsonNode document) {
+        return read(document, PlanLimits.NONE);
+    }
+
+    /** Reads a plan from a document that is already parsed; a list longer than a house has is an error. */
+    public static Reading read(JsonNode document, PlanLimits limits) {
         if (!document.isObject()) {
             return failed("", "a plan is one JSON object: write { \"format\": \"" + Plan.FORMAT + "\", ... }");
         }
-        RecordReader reader = new RecordReader();
+        RecordReader reader = new RecordReader(limits);
         Plan plan = (Plan) reader.record(Plan.class, document, "");
         if (!document.path("format").isTextual()
                 || !document.path("format").textValue().equals(Plan.FORMAT)) {

@@ -18,12 +18,25 @@ import longrun.quantity.NotAQuantity;
 /** Reads plan records from JSON by their components, collecting every error rather than stopping at the first. */
 final class RecordReader {
 
+    private final PlanLimits limits;
     private final List<PlanError> errors = new ArrayList<>();
+    private int untold;
     private final List<String> unread = new ArrayList<>();
     private final Map<String, List<Integer>> places = new HashMap<>();
 
+    RecordReader(PlanLimits limits) {
+        this.limits = limits;
+    }
+
     List<PlanError> errors() {
-        return errors;
+        if (untold == 0) {
+            return errors;
+        }
+        List<PlanError> all = new ArrayList<>(errors);
+        all.add(new PlanError(
+                "",
+                "there are " + untold + " more errors, too many to tell at once: mend these, and send the plan again"));
+        return all;
     }
 
     List<String> unread() {
@@ -36,7 +49,11 @@ final class RecordReader {
     }
 
     void error(String pointer, String message) {
-        errors.add(new PlanError(pointer, message));
+        if (errors.size() < limits.errors()) {
+            errors.add(new PlanError(pointer, message));
+        } else {
+            untold++;
+        }
     }
 
     Object record(Class<?> type, JsonNode node, String pointer) {
@@ -114,6 +131,9 @@ final class RecordReader {
             error(pointer, Values.shown(node) + " stands where a list is needed: write [ ... ]");
             return List.of();
         }
+        if (isTooLong(node, pointer)) {
+            return List.of();
+        }
         List<Object> out = new ArrayList<>(node.size());
         List<Integer> read = new ArrayList<>(node.size());
         int i = 0;
@@ -161,6 +181,9 @@ final class RecordReader {
             single(type, node, pointer).ifPresent(out::add);
             return Collections.unmodifiableList(out);
         }
+        if (isTooLong(node, pointer)) {
+            return List.of();
+        }
         List<Integer> read = new ArrayList<>(node.size());
         int i = 0;
         for (JsonNode item : node) {
@@ -172,6 +195,14 @@ final class RecordReader {
         }
         keepPlaces(pointer, read, i);
         return Collections.unmodifiableList(out);
+    }
+
+    private boolean isTooLong(JsonNode node, String pointer) {
+        int most = limits.entries(pointer);
+        if (node.size() > most) {
+            error(pointer, node.size() + " entries are more than a house has here: write up to " + most);
+        }
+        return node.size() > most;
     }
 
     private void keepPlaces(String pointer, List<Integer> read, int written) {
@@ -187,6 +218,9 @@ final class RecordReader {
         }
         if (!node.isObject()) {
             error(pointer, Values.shown(node) + " stands where an object is needed: write { \"name\": value }");
+            return out;
+        }
+        if (isTooLong(node, pointer)) {
             return out;
         }
         node.properties().forEach(e -> {

@@ -2,6 +2,8 @@ package longrun.ui.frame;
 
 import com.vaadin.flow.server.ServiceInitEvent;
 import com.vaadin.flow.server.VaadinServiceInitListener;
+import java.security.SecureRandom;
+import java.util.Base64;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.springframework.stereotype.Component;
@@ -12,15 +14,33 @@ class IndexPage implements VaadinServiceInitListener {
 
     private static final long serialVersionUID = 1L;
 
+    private static final SecureRandom CHANCE = new SecureRandom();
+
     private static final String THEME_AT_ONCE = """
-            (() => { let t = null; try { t = localStorage.getItem('longrun-theme'); } catch (e) { t = null; }
-            t = t || (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light');
-            document.documentElement.setAttribute('theme', t); })();
-            """;
+        (() => { let t = null; try { t = localStorage.getItem('longrun-theme'); } catch (e) { t = null; }
+        t = t || (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light');
+        document.documentElement.setAttribute('theme', t); })();
+        """;
 
     private static final String ICON =
             "data:image/svg+xml,%3Csvg xmlns='http://www.w3.org/2000/svg' viewBox='-1 -5 32 32'%3E"
                     + "%3Cpath d='M2 20V8l12 7L28 7' fill='none' stroke='%238A4318' stroke-width='3'/%3E%3C/svg%3E";
+
+    /**
+     * What the page may load: this program's own files, and the scripts that stand in it by name of this one answer. The
+     * framework makes functions of the texts it is sent (unsafe-eval), and writes styles into the page (unsafe-inline).
+     */
+    private static String policy(String nonce) {
+        return "default-src 'none'; script-src 'self' 'nonce-" + nonce + "' 'unsafe-eval'; style-src 'self'"
+                + " 'unsafe-inline'; img-src 'self' data:; font-src 'self' data:; connect-src 'self'; manifest-src"
+                + " 'self'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
+    }
+
+    private static String nonce() {
+        byte[] bytes = new byte[18];
+        CHANCE.nextBytes(bytes);
+        return Base64.getEncoder().encodeToString(bytes);
+    }
 
     @Override
     public void serviceInit(ServiceInitEvent event) {
@@ -32,6 +52,9 @@ class IndexPage implements VaadinServiceInitListener {
             head.appendElement("link").attr("rel", "stylesheet").attr("href", "frontend/look.css");
             head.appendElement("link").attr("rel", "icon").attr("href", ICON);
             head.appendElement("meta").attr("name", "color-scheme").attr("content", "light dark");
+            String nonce = nonce();
+            page.select("script").forEach(script -> script.attr("nonce", nonce));
+            response.getVaadinResponse().setHeader("Content-Security-Policy", policy(nonce));
         });
     }
 }

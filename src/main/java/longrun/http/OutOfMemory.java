@@ -1,0 +1,92 @@
+package longrun.http;
+
+import java.nio.charset.StandardCharsets;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * When memory runs out the program ends with a line that says so, rather than live on and answer nothing. What was
+ * acknowledged as saved is in the store.
+ */
+public final class OutOfMemory {
+
+    private static final int STATUS = 3;
+    private static final int TRIES = 3;
+    private static final int PIECE = 1 << 18;
+    private static final long PAUSE_MS = 1000;
+
+    /** Kept ready: when memory has run out there is none to make them of. */
+    private static final byte[] LAST_WORDS =
+            ("Longrun ran out of memory and has ended. What was saved is kept: start it again. If this comes back,"
+                            + " give it more memory (java -Xmx2g -jar ...), or leave fewer pages open.\n")
+                    .getBytes(StandardCharsets.US_ASCII);
+
+    private static byte @Nullable [] reserve;
+
+    private OutOfMemory() {}
+
+    /** Watches every thread, and whether memory can still be had where a library swallows what it catches. */
+    public static void watch() {
+        reserve = new byte[1 << 20];
+        end(null);
+        Runtime.getRuntime().removeShutdownHook(new Thread()); // what ends a program is loaded while there is room
+        Thread.setDefaultUncaughtExceptionHandler(new Uncaught());
+        Thread watch = new Thread(new Watch(), "memory-watch");
+        watch.setDaemon(true);
+        watch.start();
+    }
+
+    /** Ends the program where what was thrown means that memory ran out. */
+    public static void end(@Nullable Throwable thrown) {
+        Throwable at = thrown;
+        for (int depth = 0; at != null && depth < 50; depth++) {
+            if (at instanceof OutOfMemoryError) {
+                end();
+            }
+            at = at.getCause();
+        }
+    }
+
+    private static void end() {
+        reserve = null;
+        try {
+            System.err.write(LAST_WORDS, 0, LAST_WORDS.length);
+            System.err.flush();
+        } finally {
+            Runtime.getRuntime().halt(STATUS);
+        }
+    }
+
+    private static final class Uncaught implements Thread.UncaughtExceptionHandler {
+
+        @Override
+        public void uncaughtException(Thread thread, Throwable thrown) {
+            end(thrown);
+            System.err.print("Exception in thread \"" + thread.getName() + "\" ");
+            thrown.printStackTrace();
+        }
+    }
+
+    /** Asks for a small piece of memory now and again; where there is none several times over, there is none. */
+    private static final class Watch implements Runnable {
+
+        private int refused;
+        private volatile byte @Nullable [] piece;
+
+        @Override
+        public void run() {
+            while (refused < TRIES) {
+                try {
+                    Thread.sleep(PAUSE_MS);
+                    piece = new byte[PIECE];
+                    piece = null;
+                    refused = 0;
+                } catch (InterruptedException e) {
+                    return;
+                } catch (OutOfMemoryError e) {
+                    refused++;
+                }
+            }
+            end();
+        }
+    }
+}
