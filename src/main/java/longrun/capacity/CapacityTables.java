@@ -67,7 +67,7 @@ public final class CapacityTables {
         return find(corrected.id() + "-asprinted");
     }
 
-    /** The published table for a material at these very pressures; none that is held from memory throughout. */
+    /** The published table for a material whose pressures fit within a thousandth; none that is held from memory throughout. */
     public Optional<CapacityTable> published(Material material, Pressure inlet, Pressure drop) {
         return published(material, inlet, drop, false);
     }
@@ -80,9 +80,7 @@ public final class CapacityTables {
     public Optional<CapacityTable> published(Material material, Pressure inlet, Pressure drop, boolean memoryTables) {
         return all.stream()
                 .filter(t -> t.use() == Use.SIZING || (memoryTables && t.use() == Use.ON_REQUEST))
-                .filter(t -> t.material() == material
-                        && t.inlet().same(inlet)
-                        && t.drop().same(drop))
+                .filter(t -> t.material() == material && inlet.fits(t.inlet()) && drop.fits(t.drop()))
                 .findFirst();
     }
 

@@ -75,30 +75,32 @@ final class ComputedTables {
     }
 
     private CapacityTable table(Key key, List<Column> columns) {
-        boolean byChart = key.material().isPlastic()
-                && key.inlet().same(MakerChart.INLET)
-                && key.drop().same(MakerChart.DROP);
+        boolean byChart = key.material().isPlastic() && MakerChart.caps(key.inlet(), key.drop());
         double[][] btuh = new double[ROWS_FT.length][columns.size()];
         Confidence[][] confidence = new Confidence[ROWS_FT.length][columns.size()];
+        boolean heldDown = false;
         for (int r = 0; r < ROWS_FT.length; r++) {
             Arrays.fill(confidence[r], Confidence.COMPUTED);
             for (int c = 0; c < columns.size(); c++) {
-                btuh[r][c] = PrintRounding.btuh(unrounded(key, columns.get(c), ROWS_FT[r], byChart));
+                double equation = equation(key, columns.get(c), ROWS_FT[r]);
+                double held = byChart ? held(key, columns.get(c), ROWS_FT[r], equation) : equation;
+                btuh[r][c] = PrintRounding.btuh(held);
+                heldDown |= held < equation;
             }
         }
-        return new CapacityTable(head(key, columns, byChart), columns, ROWS_FT, btuh, confidence);
+        return new CapacityTable(head(key, columns, heldDown), columns, ROWS_FT, btuh, confidence);
     }
 
-    private double unrounded(Key key, Column column, double lengthFt, boolean byChart) {
-        double equation = FlowEquation.capacityBtuh(column.boreIn().getAsDouble(), key.inlet(), key.drop(), lengthFt);
-        return byChart
-                ? Math.min(
-                        equation,
-                        chart.btuh(key.material(), column.size(), lengthFt).orElse(equation))
-                : equation;
+    private static double equation(Key key, Column column, double lengthFt) {
+        return FlowEquation.capacityBtuh(column.boreIn().getAsDouble(), key.inlet(), key.drop(), lengthFt);
     }
 
-    private static TableHead head(Key key, List<Column> columns, boolean byChart) {
+    private double held(Key key, Column column, double lengthFt, double equation) {
+        return Math.min(
+                equation, chart.btuh(key.material(), column.size(), lengthFt).orElse(equation));
+    }
+
+    private static TableHead head(Key key, List<Column> columns, boolean heldDown) {
         Pressure inlet = key.inlet();
         Pressure drop = key.drop();
         String material = key.material() == Material.STEEL
@@ -114,9 +116,10 @@ final class ComputedTables {
                         + " per psi",
                 "rounded like print: three significant digits, blank below 10 thousand Btu/h",
                 "inside diameters in inches: " + bores(columns)));
-        if (byChart) {
+        if (heldDown) {
             notes.add("no capacity is above a fitting maker's chart for this pipe (secondary), read at the equal or"
-                    + " next longer row, where the chart has the size and length");
+                    + " next longer row, beyond its last row by that row; a size the chart does not have is by the"
+                    + " equation alone");
         }
         return new TableHead(
                 id,

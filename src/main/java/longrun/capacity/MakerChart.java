@@ -12,8 +12,8 @@ import longrun.quantity.Pressure;
  */
 final class MakerChart {
 
-    static final Pressure INLET = Pressure.ofPsi(10);
-    static final Pressure DROP = Pressure.ofPsi(1);
+    private static final Pressure INLET = Pressure.ofPsi(10);
+    private static final Pressure DROP = Pressure.ofPsi(1);
 
     private final List<String> columns;
     private final double[] rowsFt;
@@ -41,7 +41,15 @@ final class MakerChart {
         return new MakerChart(names.subList(1, names.size()), feet, btuh);
     }
 
-    /** The chart's capacity at the equal or next longer row; empty where it has no such size or length. */
+    /** Whether the chart holds capacities down: less pressure or less drop never carries more than it says. */
+    static boolean caps(Pressure inlet, Pressure drop) {
+        return inlet.fitsUpTo(INLET) && drop.fitsUpTo(DROP);
+    }
+
+    /**
+     * The chart's capacity at the equal or next longer row, beyond its last row that row's; empty where it has no such
+     * size.
+     */
     OptionalDouble btuh(Material material, String size, double lengthFt) {
         int column = columns.indexOf(material == Material.PE_PIPE ? size + " IPS" : size);
         for (int r = 0; column >= 0 && r < rowsFt.length; r++) {
@@ -49,6 +57,6 @@ final class MakerChart {
                 return OptionalDouble.of(btuh[r][column]);
             }
         }
-        return OptionalDouble.empty();
+        return column < 0 ? OptionalDouble.empty() : OptionalDouble.of(btuh[rowsFt.length - 1][column]);
     }
 }

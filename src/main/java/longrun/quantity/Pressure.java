@@ -10,6 +10,9 @@ public record Pressure(double psi) implements Quantity, Comparable<Pressure> {
     /** Inches of water column in one psi as the fuel gas code counts them (2018 IFGC 402.4). */
     public static final double IN_WC_PER_PSI = 27.7;
 
+    /** How far a stage may be from a table's pressure and still be read in it; rounding of one unit to another. */
+    private static final double TABLE_SHARE = 0.001;
+
     public static Pressure ofPsi(double psi) {
         return new Pressure(psi);
     }
@@ -33,6 +36,16 @@ public record Pressure(double psi) implements Quantity, Comparable<Pressure> {
     /** Equal to within a ten-thousandth of an inch of water column, which no gauge shows. */
     public boolean same(Pressure other) {
         return Math.abs(inWc() - other.inWc()) < 1e-4;
+    }
+
+    /** Within a thousandth of a table's own pressure: 2.738 kPa reads the table of 11 in. w.c. */
+    public boolean fits(Pressure table) {
+        return Math.abs(psi - table.psi) <= TABLE_SHARE * Math.abs(table.psi) * (1 + 1e-9);
+    }
+
+    /** No more than another, or within the thousandth by which tables are matched. */
+    public boolean fitsUpTo(Pressure greatest) {
+        return psi <= greatest.psi || fits(greatest);
     }
 
     @Override

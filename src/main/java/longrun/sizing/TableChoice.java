@@ -53,9 +53,7 @@ final class TableChoice {
                     .filter(t -> t.name().is(own.get()))
                     .findFirst()
                     .flatMap(TableChoice::load)
-                    .filter(t -> t.material() == material
-                            && t.inlet().same(inlet)
-                            && t.drop().same(drop));
+                    .filter(t -> t.material() == material && inlet.fits(t.inlet()) && drop.fits(t.drop()));
             return table.map(this::limited).orElse(Chosen.none(NoSizeReason.OWN_TABLE_DOES_NOT_FIT));
         }
         boolean memory = plan.useMemoryTables().is(true);

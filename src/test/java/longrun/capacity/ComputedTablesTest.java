@@ -107,13 +107,26 @@ class ComputedTablesTest {
     }
 
     @Test
-    void theMakersChartIsReadAtTheNextLongerRowAndNotBeyondItsEnd() {
+    void theMakersChartIsReadAtTheNextLongerRowAndBeyondItsEndByItsLast() {
         MakerChart chart = MakerChart.load();
         assertThat(chart.btuh(Material.PE_TUBING, "1/2 CTS", 101)).hasValue(329_000);
-        assertThat(chart.btuh(Material.PE_TUBING, "1/2 CTS", 401)).isEmpty();
+        assertThat(chart.btuh(Material.PE_TUBING, "1/2 CTS", 401)).hasValue(169_000);
         assertThat(chart.btuh(Material.PE_PIPE, "3/4", 10)).hasValue(8_940_000);
         assertThat(chart.btuh(Material.PE_PIPE, "1/2", 10)).isEmpty();
         assertThat(chart.btuh(Material.PE_PIPE, "3", 10)).isEmpty();
+    }
+
+    @Test
+    void makersChartCapsEveryInletUpToTenPsiWithADropUpToOnePsi() {
+        assertThat(at(table(Material.PE_TUBING, TEN_PSI, Pressure.ofPsi(0.9999)), 100, "1/2 CTS"))
+                .isEqualTo(374_000);
+        assertThat(at(table(Material.PE_TUBING, Pressure.ofPsi(68.95 / 6.894757), ONE_PSI), 100, "1/2 CTS"))
+                .isEqualTo(374_000);
+        assertThat(at(table(Material.PE_TUBING, TEN_PSI, Pressure.ofPsi(0.9)), 2000, "1/2 CTS"))
+                .isLessThanOrEqualTo(169_000);
+        assertThat(at(table(Material.PE_TUBING, TEN_PSI, ONE_PSI), 450, "1/2 CTS"))
+                .as("beyond the chart's last row, 400 ft, never more than that row")
+                .isEqualTo(169_000);
     }
 
     @Test

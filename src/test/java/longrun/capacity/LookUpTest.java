@@ -56,7 +56,23 @@ class LookUpTest {
         assertThat(TABLES.published(Material.STEEL, Pressure.ofInWc(55.4), Pressure.ofInWc(27.7)))
                 .map(CapacityTable::id)
                 .contains("steel-sch40-2psi-1psi-propane");
-        assertThat(TABLES.published(Material.STEEL, Pressure.ofInWc(11.01), Pressure.ofInWc(0.5)))
+    }
+
+    /** 2.738 kPa is 11.0003 in. w.c., 0.1244 kPa 0.4998 in. w.c. and 68.95 kPa 10.0004 psi at 6.894757 kPa a psi. */
+    @Test
+    void tableIsReadWithinAThousandthOfItsPressures() {
+        assertThat(TABLES.published(
+                        Material.STEEL, Pressure.ofPsi(2.738 / 6.894757), Pressure.ofPsi(0.1244 / 6.894757)))
+                .map(CapacityTable::id)
+                .contains("steel-sch40-11inwc-0.5inwc-propane");
+        assertThat(TABLES.published(Material.STEEL, Pressure.ofPsi(68.95 / 6.894757), Pressure.ofPsi(6.895 / 6.894757)))
+                .map(CapacityTable::id)
+                .contains("steel-sch40-10psi-1psi-propane");
+        assertThat(TABLES.published(Material.STEEL, Pressure.ofInWc(11.011), Pressure.ofInWc(0.5)))
+                .isPresent();
+        assertThat(TABLES.published(Material.STEEL, Pressure.ofInWc(11.012), Pressure.ofInWc(0.5)))
+                .isEmpty();
+        assertThat(TABLES.published(Material.STEEL, Pressure.ofInWc(11), Pressure.ofInWc(0.501)))
                 .isEmpty();
     }
 
