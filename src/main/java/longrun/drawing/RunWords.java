@@ -62,8 +62,11 @@ final class RunWords {
         if (size.size().isEmpty()) {
             return "not sized";
         }
+        return name(size, size.size().get()) + (review.piping().isProvisional(section) ? " so far" : "");
+    }
+
+    private static String name(SectionSize size, String name) {
         Material material = size.table().map(t -> t.material()).orElse(Material.STEEL);
-        String name = size.size().get();
         return switch (material) {
             case COPPER -> name + size.sizeOd().map(od -> " (" + od + " OD)").orElse("");
             case CSST -> SizeNames.shown(material, name);
@@ -152,6 +155,9 @@ final class RunWords {
                 if (size.longestRunFt().isPresent()
                         && size.longestRunTo().filter(o::equals).isPresent()) {
                     notes.add("longest run " + units.length(size.longestRunFt().getAsDouble()));
+                    if (!review.sizing().assumedParts(o.section()).isEmpty()) {
+                        notes.add("parts not entered, counted");
+                    }
                 }
             }
         });

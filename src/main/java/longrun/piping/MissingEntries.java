@@ -78,7 +78,10 @@ public final class MissingEntries {
         Section s = piping.section(i);
         String at = "/sections/" + i;
         if (!s.from().isKnown()) {
-            out.add(question(s.id(), "where the section leaves is not entered")
+            out.add(question(
+                            s.id(),
+                            "where the section leaves is not entered: its load is in no sum, and every size is a size"
+                                    + " so far")
                     .required("a regulator or a section")
                     .remedy("name what it leaves")
                     .at(at + "/from"));
@@ -118,7 +121,10 @@ public final class MissingEntries {
                     .at(at + "/input"));
         }
         if (!a.fedBy().isKnown()) {
-            out.add(question(a.id(), "the section that feeds the appliance is not entered; no pipe carries its load")
+            out.add(question(
+                            a.id(),
+                            "the section that feeds the appliance is not entered: no pipe carries its load, and every"
+                                    + " size is a size so far")
                     .required("the section it hangs on")
                     .remedy("name the section that ends at it")
                     .at(at + "/fedBy"));

@@ -20,6 +20,7 @@ public final class Piping {
     private final double[] measuredFt;
     private final Loads loads;
     private final Turns[] turns;
+    private final Loose loose;
 
     private Piping(Plan plan) {
         this.plan = plan;
@@ -38,6 +39,18 @@ public final class Piping {
         }
         this.loads = Loads.of(plan, forest);
         this.turns = Turning.of(plan, forest);
+        this.loose = new Loose(plan, forest, stages, stageOf);
+    }
+
+    private Piping(Piping all, Turns[] turns) {
+        this.plan = all.plan;
+        this.forest = all.forest;
+        this.stages = all.stages;
+        this.stageOf = all.stageOf;
+        this.measuredFt = all.measuredFt;
+        this.loads = all.loads;
+        this.turns = turns;
+        this.loose = all.loose;
     }
 
     public static Piping of(Plan plan) {
@@ -118,6 +131,40 @@ public final class Piping {
 
     public Turns turns(int section) {
         return turns[section];
+    }
+
+    /** The same pipes without the parts at their ends that nobody has entered, to show what those change. */
+    public Piping withoutAssumedParts() {
+        Turns[] entered = new Turns[turns.length];
+        for (int i = 0; i < entered.length; i++) {
+            entered[i] = turns[i].entered();
+        }
+        return new Piping(this, entered);
+    }
+
+    /**
+     * Whether every load behind a regulator is known and nothing in the plan hangs on nothing; else what is sized is
+     * sized so far.
+     *
+     * @param stage index in {@link #stages()}
+     */
+    public boolean isComplete(int stage) {
+        return load(stages.get(stage)).complete() && loose.field(stage).isEmpty();
+    }
+
+    /** The field of an entry that hangs on nothing and may still come upon a stage, by its index. */
+    public Optional<String> findLoose(int stage) {
+        return loose.field(stage);
+    }
+
+    /** Whether something in the plan hangs on nothing, so that its load is in no sum. */
+    public boolean hangsLoose() {
+        return !loose.isNone();
+    }
+
+    /** Whether a section belongs to a stage that is not complete, so that its size is a size so far. */
+    public boolean isProvisional(int section) {
+        return stageOf[section] >= 0 && !isComplete(stageOf[section]);
     }
 
     /** The load of everything that a stage's sections feed. */

@@ -3,10 +3,8 @@ package longrun.piping;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import longrun.plan.Appliance;
 import longrun.plan.Direction;
 import longrun.plan.Leg;
-import longrun.plan.PartKind;
 import longrun.plan.PipeFitting;
 import longrun.plan.Plan;
 import longrun.plan.Section;
@@ -51,26 +49,20 @@ final class Turning {
         }
         Map<PipeFitting, Integer> listed = section.fittings().findValue().orElse(Map.of());
         boolean looked = section.fittings().isKnown() || section.fittings().isNone();
-        List<Appliance.Part> parts = forest.applianceOn(i) < 0
-                ? List.of()
-                : plan.appliances()
-                        .get(forest.applianceOn(i))
-                        .connection()
-                        .findValue()
-                        .orElse(List.of());
+        EndParts end = EndParts.of(
+                forest.applianceOn(i) < 0
+                        ? Optional.empty()
+                        : Optional.of(plan.appliances().get(forest.applianceOn(i))));
         return new Turns(
                 turns,
                 tee(plan, forest, i, straightOn),
                 looked ? 0 : undirected,
-                count(parts, PartKind.SEDIMENT_TRAP),
-                count(parts, PartKind.SHUTOFF),
+                end.traps(),
+                end.shutoffs(),
+                end.assumed(),
                 listed.getOrDefault(PipeFitting.ELBOW_90, 0) + listed.getOrDefault(PipeFitting.VALVE, 0),
                 listed.getOrDefault(PipeFitting.ELBOW_45, 0),
                 listed.getOrDefault(PipeFitting.TEE_BRANCH, 0));
-    }
-
-    private static int count(List<Appliance.Part> parts, PartKind kind) {
-        return (int) parts.stream().filter(p -> p.part().is(kind)).count();
     }
 
     private static Turns.Tee tee(Plan plan, Forest forest, int i, int[] straightOn) {

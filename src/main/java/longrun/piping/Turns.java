@@ -1,5 +1,8 @@
 package longrun.piping;
 
+import java.util.List;
+import longrun.plan.PartKind;
+
 /**
  * What in a section holds the gas back besides its length.
  *
@@ -8,12 +11,21 @@ package longrun.piping;
  * @param undirectedFt feet of legs whose turns are not known
  * @param traps sediment traps on its end, each a tee through the branch
  * @param shutoffs shutoffs on its end, each counted as a 90 degree elbow
+ * @param assumed those of its traps and shutoffs that nobody has entered and the rules will ask for
  * @param elbows90 of the section's own list of fittings, valves included
  * @param elbows45 of the section's own list of fittings
  * @param teeBranches of the section's own list of fittings
  */
 public record Turns(
-        int turns, Tee tee, double undirectedFt, int traps, int shutoffs, int elbows90, int elbows45, int teeBranches) {
+        int turns,
+        Tee tee,
+        double undirectedFt,
+        int traps,
+        int shutoffs,
+        List<PartKind> assumed,
+        int elbows90,
+        int elbows45,
+        int teeBranches) {
 
     /** How a section leaves the point where others leave too. */
     public enum Tee {
@@ -23,6 +35,13 @@ public record Turns(
         RUN,
         /** It takes the branch of the tee. */
         BRANCH
+    }
+
+    /** The same without the parts that nobody has entered. */
+    Turns entered() {
+        EndParts end = new EndParts(traps, shutoffs, assumed).entered();
+        return new Turns(
+                turns, tee, undirectedFt, end.traps(), end.shutoffs(), List.of(), elbows90, elbows45, teeBranches);
     }
 
     /** Parts of the section's own list, whichever they are. */

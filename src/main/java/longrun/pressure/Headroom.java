@@ -72,15 +72,15 @@ public final class Headroom {
         Stage stage = piping.stages().get(regulator);
         Regulator entered = stage.regulator();
         OptionalDouble load = piping.load(stage).btuh();
-        return entered.capacity().isKnown() && load.isPresent()
+        return entered.capacity().isKnown() && load.isPresent() && piping.isComplete(regulator)
                 ? OptionalDouble.of(Math.max(
                         0,
-                        Math.floor(entered.capacity()
+                        LoadRoom.wholeUpTo(
+                                entered.capacity()
                                         .findValue()
                                         .map(HeatRate::btuh)
-                                        .orElseThrow()
-                                - load.getAsDouble()
-                                + 1e-6)))
+                                        .orElseThrow(),
+                                load.getAsDouble())))
                 : OptionalDouble.empty();
     }
 

@@ -9,6 +9,7 @@ import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.plan.Appliance;
 import longrun.quantity.Pressure;
+import longrun.quantity.Same;
 
 /** With nothing firing no appliance gets more than its label's greatest inlet pressure (2015 IRC Appendix A.1). */
 public final class InletPressureHigh {
@@ -74,7 +75,9 @@ public final class InletPressureHigh {
     /** Told even where the pressure is low too: the two are two faults. */
     private static boolean isOver(Appliance appliance, OutletPressure outlet) {
         return outlet.pressureIdleInWc().isPresent()
-                && appliance.maxInlet().is(p -> outlet.pressureIdleInWc().getAsDouble() > p.inWc() + 1e-9);
+                && appliance
+                        .maxInlet()
+                        .is(p -> !Same.atMost(outlet.pressureIdleInWc().getAsDouble(), p.inWc()));
     }
 
     private static Finding high(Pressures pressures, Appliance appliance, OutletPressure outlet) {

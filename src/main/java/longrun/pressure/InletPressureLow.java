@@ -10,6 +10,7 @@ import longrun.origin.Confidence;
 import longrun.piping.Piping;
 import longrun.plan.Appliance;
 import longrun.pressure.RegulatorPressure.Reached;
+import longrun.quantity.Pressure;
 import longrun.sizing.SectionStatus;
 
 /**
@@ -62,7 +63,7 @@ public final class InletPressureLow {
     private Finding low(Appliance appliance, OutletPressure outlet) {
         RegulatorPressure regulator = pressures.regulator(outlet.regulator());
         Droop droop = regulator.droop().orElseThrow();
-        double least = appliance.minInlet().findValue().orElseThrow().inWc();
+        Optional<Pressure> least = appliance.minInlet().findValue();
         double setting = regulator.settingInWc().orElseThrow();
         String id = regulator.regulator().id();
         boolean assumed =
@@ -74,7 +75,9 @@ public final class InletPressureLow {
                 + Words.inWc(outlet.connector().inWc())
                 + (outlet.connector().assumed() ? " (assumed, its capacity is not entered)" : "");
         SettingWindow window = pressures.window(outlet.regulator());
-        String required = "at least " + Words.inWc(least) + " at the inlet, the label's least" + settings(id, window);
+        String required = least.map(p -> "at least " + Words.inWc(p.inWc()) + " at the inlet, the label's least")
+                        .orElse("some pressure at the inlet; the label's least is not entered")
+                + settings(id, window);
         return new Finding(
                 RULE,
                 Severity.MUST_FIX,
@@ -148,9 +151,19 @@ public final class InletPressureLow {
         RegulatorPressure regulator = pressures.regulator(starved);
         String id = regulator.regulator().id();
         boolean entered = regulator.regulator().minInlet().isKnown();
-        double needed = entered
-                ? regulator.regulator().minInlet().findValue().orElseThrow().inWc()
-                : regulator.settingInWc().orElseThrow();
+        String needed = entered
+                ? "at least "
+                        + Words.inWc(regulator
+                                .regulator()
+                                .minInlet()
+                                .findValue()
+                                .orElseThrow()
+                                .inWc())
+                        + " at the inlet of " + id + ", its least"
+                : regulator.settingInWc().isPresent()
+                        ? "at least " + Words.inWc(regulator.settingInWc().getAsDouble()) + " at the inlet of " + id
+                                + ", its own setting"
+                        : "some pressure at the inlet of " + id;
         int feeder = piping.stageIndex(piping.sectionFeeding(starved));
         return new Finding(
                 RULE,
@@ -158,8 +171,7 @@ public final class InletPressureLow {
                 appliance.id(),
                 "regulator " + id + " before " + appliance.called() + " sees "
                         + Words.inWc(regulator.inletInWc().orElse(0)) + " with everything firing",
-                "at least " + Words.inWc(needed) + " at the inlet of " + id
-                        + (entered ? ", its least" : ", its own setting"),
+                needed,
                 REFERENCE,
                 EDITION,
                 Confidence.PRINT,

@@ -9,6 +9,7 @@ import longrun.piping.Stage;
 import longrun.plan.FittingAllowance;
 import longrun.plan.Leg;
 import longrun.quantity.Length;
+import longrun.quantity.Same;
 import longrun.sizing.SectionSize;
 import longrun.sizing.SectionStatus;
 import longrun.sizing.Sizing;
@@ -40,7 +41,7 @@ final class LengthRoom {
 
     /** Feet, rounded down to 0.01; 0 where a section is undersized or has no size; empty where one is unknown. */
     OptionalDouble feet() {
-        if (!size.known() || size.longestRunTo().isEmpty()) {
+        if (!size.known() || size.longestRunTo().isEmpty() || !piping.isComplete(stage.regulatorIndex())) {
             return OptionalDouble.empty();
         }
         if (stage.sections().stream().anyMatch(s -> sizing.section(s).status() == SectionStatus.UNKNOWN)) {
@@ -86,7 +87,7 @@ final class LengthRoom {
     }
 
     private static boolean carries(SectionSize section, CapacityTable table, int row, int column) {
-        return table.capacityBtuh(row, column) >= section.loadBtuh().orElseThrow() - 1e-6;
+        return Same.atLeast(table.capacityBtuh(row, column), section.loadBtuh().orElseThrow());
     }
 
     private long hundredths(double limitFt) {

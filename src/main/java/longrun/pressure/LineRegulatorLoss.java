@@ -12,6 +12,7 @@ import longrun.piping.Stage;
 import longrun.plan.Regulator;
 import longrun.plan.RegulatorKind;
 import longrun.quantity.Pressure;
+import longrun.quantity.Same;
 
 /**
  * The 2 psi tables leave out what the line regulator itself loses and hold only up to 1/2 psi (footnote of 2018 IRC Table
@@ -35,7 +36,7 @@ public final class LineRegulatorLoss {
         for (Stage stage : piping.stages()) {
             int feeder = piping.stageFeeding(stage.regulatorIndex());
             boolean onTwoPsi = feeder >= 0
-                    && piping.stages().get(feeder).regulator().outlet().is(p -> p.same(TWO_PSI));
+                    && piping.stages().get(feeder).regulator().outlet().is(p -> p.fits(TWO_PSI));
             if (onTwoPsi && stage.regulator().kind().is(RegulatorKind.LINE)) {
                 find(stage).ifPresent(out::add);
             }
@@ -46,7 +47,7 @@ public final class LineRegulatorLoss {
     private static Optional<Finding> find(Stage stage) {
         Regulator regulator = stage.regulator();
         Optional<Pressure> loss = regulator.lossAtLoad().findValue();
-        if (loss.isPresent() && loss.get().inWc() <= LIMIT.inWc() + 1e-9) {
+        if (loss.isPresent() && Same.atMost(loss.get().inWc(), LIMIT.inWc())) {
             return Optional.empty();
         }
         String id = regulator.id();

@@ -8,6 +8,7 @@ import longrun.piping.Piping;
 import longrun.plan.Plan;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Ratio;
+import longrun.quantity.Same;
 import longrun.sizing.SectionSize;
 import longrun.sizing.SectionStatus;
 import longrun.sizing.Sizing;
@@ -17,9 +18,6 @@ import longrun.sizing.Sizing;
  * section allows what its cell carries less what it carries already; a run allows the least of its sections.
  */
 final class LoadRoom {
-
-    /** The margin by which the sizing lets an equal load pass. */
-    private static final double EQUAL_BTUH = 1e-6;
 
     /** The least room found so far on the way from the tank. */
     private record Room(boolean known, boolean blocked, double btuh, double leastCapacity, int tightest) {
@@ -76,7 +74,7 @@ final class LoadRoom {
         SectionSize size = sizing.section(s);
         boolean blocked = size.status() == SectionStatus.UNDERSIZED || size.status() == SectionStatus.NO_SIZE;
         boolean known =
-                size.status() != SectionStatus.UNKNOWN && piping.connected(s).complete();
+                size.status() != SectionStatus.UNKNOWN && piping.connected(s).complete() && !piping.isProvisional(s);
         if (blocked || !known) {
             return new Room(before.known() && known, before.blocked() || blocked, 0, 0, s);
         }
@@ -99,11 +97,11 @@ final class LoadRoom {
 
     /** Whole Btu/h between a connected load and a capacity, counted as the sizing counts. */
     private double room(double capacity, double connected) {
-        double added = Math.floor((capacity + EQUAL_BTUH) / share - connected);
-        while (added >= 0 && share * (connected + added) > capacity + EQUAL_BTUH) {
+        double added = Math.floor(capacity / share - connected);
+        while (added >= 0 && !Same.atLeast(capacity, share * (connected + added))) {
             added--;
         }
-        while (share * (connected + added + 1) <= capacity + EQUAL_BTUH) {
+        while (!Double.isInfinite(added) && Same.atLeast(capacity, share * (connected + added + 1))) {
             added++;
         }
         return Math.max(0, added);
@@ -122,8 +120,14 @@ final class LoadRoom {
         if (room.blocked()) {
             return OptionalDouble.of(0);
         }
-        double alone = Math.floor(room.leastCapacity() + EQUAL_BTUH - input);
+        double alone = wholeUpTo(room.leastCapacity(), input);
         return OptionalDouble.of(Math.max(0, Math.min(room.btuh(), alone)));
+    }
+
+    /** The greatest whole Btu/h that can be added to a load within a capacity; negative where it is over already. */
+    static double wholeUpTo(double capacity, double load) {
+        double added = Math.floor(capacity - load);
+        return Same.atLeast(capacity, load + added + 1) ? added + 1 : added;
     }
 
     /** What hangs on the end of a section by itself: an appliance's input or a reserve. */

@@ -18,6 +18,7 @@ import longrun.plan.Regulator;
 import longrun.pressure.RegulatorPressure.Reached;
 import longrun.quantity.Pressure;
 import longrun.quantity.Ratio;
+import longrun.quantity.Same;
 import longrun.sizing.Sizing;
 
 /**
@@ -31,8 +32,6 @@ public final class Pressures {
 
     /** Outlet at no flow as a share of the setting where it is not entered (memory). */
     public static final double LOCK_UP_SHARE = 1.20;
-
-    private static final double SAME = 1e-9; // binary rounding, far below any gauge
 
     private final Sizing sizing;
     private final Piping piping;
@@ -115,21 +114,24 @@ public final class Pressures {
 
     private Reached reached(Regulator regulator, OptionalDouble inlet, int feeder) {
         if (feeder < 0) {
-            return Reached.YES;
+            return regulator.fedBy().isKnown() ? Reached.YES : Reached.UNKNOWN;
         }
         int stage = piping.stageIndex(feeder);
-        Reached before = stage < 0 ? Reached.UNKNOWN : regulators[stage].reached();
+        Reached before = stage < 0 || !piping.isComplete(stage) ? Reached.UNKNOWN : regulators[stage].reached();
         Optional<Pressure> least = regulator.minInlet().findValue();
         // no regulator raises pressure: under its own setting it is not reached, whatever its maker asks
         Optional<Pressure> needed =
                 least.isPresent() ? least : regulator.outlet().findValue();
         boolean under = inlet.isPresent()
-                && needed.isPresent()
-                && inlet.getAsDouble() < needed.get().inWc() - SAME;
-        if (before == Reached.NO || under) {
+                && (inlet.getAsDouble() <= 0
+                        || needed.isPresent()
+                                && !Same.atLeast(
+                                        inlet.getAsDouble(), needed.get().inWc()));
+        boolean starvedBefore = stage >= 0 && regulators[stage].reached() == Reached.NO;
+        if (starvedBefore || under) {
             return Reached.NO;
         }
-        return before == Reached.UNKNOWN || (least.isPresent() && inlet.isEmpty()) ? Reached.UNKNOWN : Reached.YES;
+        return before == Reached.UNKNOWN || inlet.isEmpty() ? Reached.UNKNOWN : Reached.YES;
     }
 
     private OutletPressure outlet(Appliance appliance) {
@@ -154,25 +156,27 @@ public final class Pressures {
                 regulator.lockUpInWc(),
                 known(riseInWc[section]),
                 connector,
-                status(appliance, regulator, atInlet));
+                status(appliance, regulator, stage, atInlet));
     }
 
-    private static InletStatus status(Appliance appliance, RegulatorPressure regulator, OptionalDouble atInlet) {
+    private InletStatus status(Appliance appliance, RegulatorPressure regulator, int stage, OptionalDouble atInlet) {
         Fact<Pressure> least = appliance.minInlet();
         Fact<Pressure> greatest = appliance.maxInlet();
-        boolean low = atInlet.isPresent() && least.is(p -> atInlet.getAsDouble() < p.inWc() - SAME);
+        boolean low = atInlet.isPresent()
+                && (atInlet.getAsDouble() <= 0 || least.is(p -> !Same.atLeast(atInlet.getAsDouble(), p.inWc())));
         if (low || regulator.reached() == Reached.NO) {
             return InletStatus.LOW;
         }
         OptionalDouble idle = regulator.lockUpInWc();
-        if (idle.isPresent() && greatest.is(p -> idle.getAsDouble() > p.inWc() + SAME)) {
+        if (idle.isPresent() && greatest.is(p -> !Same.atMost(idle.getAsDouble(), p.inWc()))) {
             return InletStatus.HIGH;
         }
         boolean known = least.isKnown()
                 && greatest.isKnown()
                 && atInlet.isPresent()
                 && idle.isPresent()
-                && regulator.reached() == Reached.YES;
+                && regulator.reached() == Reached.YES
+                && piping.isComplete(stage);
         return known ? InletStatus.ENOUGH : InletStatus.UNKNOWN;
     }
 

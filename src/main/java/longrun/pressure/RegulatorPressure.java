@@ -6,6 +6,7 @@ import longrun.piping.Load;
 import longrun.plan.Regulator;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Pressure;
+import longrun.quantity.Same;
 
 /**
  * One line of the regulator schedule.
@@ -45,7 +46,7 @@ public record RegulatorPressure(
         Optional<Pressure> rated = regulator.capacityAtInlet().findValue();
         return rated.isEmpty() || inletInWc.isEmpty()
                 ? Optional.empty()
-                : Optional.of(rated.get().inWc() <= inletInWc.getAsDouble() + 1e-9);
+                : Optional.of(Same.atMost(rated.get().inWc(), inletInWc.getAsDouble()));
     }
 
     /** The inlet pressure it will see, in words: "45.1 in. w.c.", psi before it from 1.5 psi. */

@@ -78,10 +78,10 @@ public record Review(
                 .isPresent();
     }
 
-    /** Whether every appliance has an input and a pipe, and every future outlet its reserve. */
+    /** Whether every appliance has an input, every future outlet its reserve, and nothing hangs on nothing. */
     public boolean connectedLoadComplete() {
-        boolean complete = plan.appliances().stream()
-                .allMatch(a -> a.input().isKnown() && a.fedBy().isKnown());
+        boolean complete = !piping.hangsLoose()
+                && plan.appliances().stream().allMatch(a -> a.input().isKnown());
         for (int i = 0; complete && i < piping.sectionCount(); i++) {
             complete = !isFutureOutlet(i) || !piping.section(i).reserve().isUnknown();
         }

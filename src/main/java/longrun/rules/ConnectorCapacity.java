@@ -8,6 +8,7 @@ import longrun.plan.Fact;
 import longrun.plan.Gas;
 import longrun.plan.PartKind;
 import longrun.quantity.HeatRate;
+import longrun.quantity.Same;
 
 /**
  * The connector's own rating covers the appliance's full input. A rating for natural gas is taken as it stands: the same
@@ -61,7 +62,7 @@ final class ConnectorCapacity implements Rule {
                     Question.plate("What INPUT in Btu/h does the rating plate of {who} give on the propane line?"),
                     hookup.place().pointer() + "/input");
         }
-        if (capacity.get().btuh() >= input.findValue().orElseThrow().btuh()) {
+        if (Same.atLeast(capacity.get().btuh(), input.findValue().orElseThrow().btuh())) {
             return Tell.holds(own, place);
         }
         boolean natural = connector.part().capacityGas().is(Gas.NATURAL);

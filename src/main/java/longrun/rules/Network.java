@@ -91,7 +91,12 @@ public final class Network {
                 served[i] = served[i].plus(reserve(sections.get(i), "/sections/" + i));
             }
         }
-        // an appliance that hangs nowhere could hang on any of them
+        for (int i = 0; i < sections.size(); i++) {
+            if (!sections.get(i).from().isKnown()) {
+                nowhere = nowhere.plus(Served.unknown("/sections/" + i + "/from"));
+            }
+        }
+        // what hangs nowhere could hang on any of them
         for (int i = 0; i < served.length && nowhere.missing().isPresent(); i++) {
             if (isRegulator(i)) {
                 served[i] = served[i].plus(new Served(0, nowhere.missing(), 0, true));

@@ -3,9 +3,11 @@ package longrun.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.plan.RegulatorKind;
 import longrun.pressure.RegulatorPressure;
+import longrun.quantity.Same;
 
 /**
  * The regulator's published capacity, at the inlet pressure it will see with everything firing, covers all it serves;
@@ -18,7 +20,6 @@ final class RegulatorCapacity implements Rule {
     private static final String TANK_SIDE = "tank-side";
 
     private static final double SPARE_SHARE = 0.2;
-    private static final double SLACK = 1e-6; // Btu/h: binary rounding of sums
 
     @Override
     public String name() {
@@ -35,12 +36,13 @@ final class RegulatorCapacity implements Rule {
         List<Verdict> verdicts = new ArrayList<>();
         List<Regulators.At> all = Regulators.listIn(house);
         for (int i = 0; i < all.size(); i++) {
-            verdicts.add(judge(house, all.get(i), house.pressures().regulator(i)));
+            verdicts.add(judge(house, all.get(i), i));
         }
         return verdicts;
     }
 
-    private Verdict judge(House house, Regulators.At at, RegulatorPressure line) {
+    private Verdict judge(House house, Regulators.At at, int index) {
+        RegulatorPressure line = house.pressures().regulator(index);
         Threshold own = house.limits().get(name(), line.regulator().kind().is(RegulatorKind.LINE) ? "" : TANK_SIDE);
         String field = at.place().pointer() + "/capacity";
         OptionalDouble entered = line.capacityBtuh();
@@ -61,10 +63,19 @@ final class RegulatorCapacity implements Rule {
         double load = line.load().knownBtuh();
         String found = "{who} has a capacity of "
                 + line.regulator().capacity().findText().orElse("") + rated(line) + " and serves " + btuh(load) + sees;
-        if (load > capacity + SLACK) {
+        if (!Same.atMost(load, capacity)) {
             return Tell.broken(own, at.place(), found, "Fit a regulator that covers all it serves.", field);
         }
         Served served = house.network().servedBy(line.regulator().id());
+        Optional<String> loose = house.pressures().sizing().piping().findLoose(index);
+        if (served.missing().isEmpty() && loose.isPresent()) {
+            return Tell.asks(
+                    own,
+                    at.place(),
+                    found + " so far: what feeds another part of the house is not entered",
+                    Question.fitter("Does {who} serve more than is entered behind it?"),
+                    loose.get());
+        }
         if (served.missing().isPresent()) {
             return Tell.asks(
                     own,
@@ -73,7 +84,7 @@ final class RegulatorCapacity implements Rule {
                     Question.plate("What INPUT in Btu/h do the rating plates behind {who} give on the propane line?"),
                     served.missing().get());
         }
-        if (capacity - load < SPARE_SHARE * capacity - SLACK) {
+        if (!Same.atLeast(capacity * (1 - SPARE_SHARE), load)) {
             return Tell.broken(
                     house.limits().get(name(), "spare"),
                     at.place(),

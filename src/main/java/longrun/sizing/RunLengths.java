@@ -15,6 +15,7 @@ import longrun.piping.Stage;
 import longrun.piping.Turns;
 import longrun.plan.FittingAllowance;
 import longrun.plan.Material;
+import longrun.plan.PartKind;
 import longrun.quantity.Show;
 
 /**
@@ -25,6 +26,9 @@ final class RunLengths {
 
     /** The share inside the Canadian tables, for legs whose turns are not known (CSA B149.1 Annex B). */
     static final double UNDIRECTED_SHARE = 0.20;
+
+    /** Said of a part that is counted because the rules will ask for it. */
+    private static final String NOT_ENTERED = ", not entered: counted as the rules ask for it";
 
     private final Piping piping;
     private final Stage stage;
@@ -187,7 +191,13 @@ final class RunLengths {
         path.forEach(k -> items(k, chosen, columns, out));
         int last = placeOf(longestTo.get().section());
         csst(bends[last], "bends", FittingLengths.CSST_FREE_BENDS, out);
-        csst(fittings[last], "fittings", FittingLengths.CSST_FREE_FITTINGS, out);
+        boolean assumed = piping.section(longestTo.get().section()).material().is(Material.CSST)
+                && !piping.turns(longestTo.get().section()).assumed().isEmpty();
+        csst(
+                fittings[last],
+                "fittings" + (assumed ? " (with the parts at its end, not entered)" : ""),
+                FittingLengths.CSST_FREE_FITTINGS,
+                out);
         return out;
     }
 
@@ -250,10 +260,17 @@ final class RunLengths {
                 t.teeBranches() * feet.of(Turn.TEE_BRANCH, material, size),
                 source,
                 sure);
-        add(out, id + ", shutoff as an elbow", t.shutoffs() * feet.of(Turn.ELBOW_90, material, size), source, sure);
+        String shutoff = t.assumed().contains(PartKind.SHUTOFF) ? NOT_ENTERED : "";
+        String trap = t.assumed().contains(PartKind.SEDIMENT_TRAP) ? NOT_ENTERED : "";
         add(
                 out,
-                id + ", sediment trap as a tee's branch",
+                id + ", shutoff as an elbow" + shutoff,
+                t.shutoffs() * feet.of(Turn.ELBOW_90, material, size),
+                source,
+                sure);
+        add(
+                out,
+                id + ", sediment trap as a tee's branch" + trap,
                 t.traps() * feet.of(Turn.TEE_BRANCH, material, size),
                 source,
                 sure);

@@ -1,10 +1,12 @@
 package longrun.sizing;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.capacity.CapacityTables;
 import longrun.piping.Piping;
 import longrun.plan.FittingAllowance;
+import longrun.plan.PartKind;
 
 /** Every section of a plan sized, stage by stage. */
 public final class Sizing {
@@ -15,6 +17,7 @@ public final class Sizing {
     private final StageSize[] stages;
     private final StageSizer[] sizers;
     private final double[] countedFt;
+    private final Optional<Sizing> withoutAssumed;
 
     private Sizing(Piping piping, CapacityTables tables, FittingAllowance allowance) {
         this.piping = piping;
@@ -29,11 +32,23 @@ public final class Sizing {
             sizers[s] = new StageSizer(piping, piping.stages().get(s), allowance, choice);
             stages[s] = sizers[s].into(sections, countedFt);
         }
+        this.withoutAssumed = assumesParts()
+                ? Optional.of(new Sizing(piping.withoutAssumedParts(), tables, allowance))
+                : Optional.empty();
         for (int i = 0; i < sections.length; i++) {
             if (sections[i] == null) {
                 sections[i] = SectionSize.unknown(); // hangs on nothing
             }
         }
+    }
+
+    private boolean assumesParts() {
+        for (int i = 0; i < sections.length; i++) {
+            if (!assumedParts(i).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Sizes with the plan's own fitting allowance, counted where none is entered. */
@@ -71,6 +86,23 @@ public final class Sizing {
      */
     public OptionalDouble countedFt(int index) {
         return Double.isNaN(countedFt[index]) ? OptionalDouble.empty() : OptionalDouble.of(countedFt[index]);
+    }
+
+    /** The parts at a section's end that are counted though nobody has entered them. */
+    public List<PartKind> assumedParts(int index) {
+        return allowance instanceof FittingAllowance.Counted
+                ? piping.turns(index).assumed()
+                : List.of();
+    }
+
+    /** Whether a section's size is a size so far: something that may still come upon its stage is not known. */
+    public boolean isProvisional(int index) {
+        return piping.isProvisional(index);
+    }
+
+    /** The same plan sized without the parts nobody has entered; empty where all that counts is entered. */
+    public Optional<Sizing> withoutAssumedParts() {
+        return withoutAssumed;
     }
 
     /** A stage's length, by the stage's index in {@link Piping#stages()}. */

@@ -36,6 +36,7 @@ public final class SizingFindings {
         for (int i = 0; i < f.piping.sectionCount(); i++) {
             f.section(i);
         }
+        f.out.addAll(AssumedParts.of(sizing));
         return List.copyOf(f.out);
     }
 
@@ -170,9 +171,8 @@ public final class SizingFindings {
                 .anyMatch(s -> s.material().is(Material.CSST) && !s.table().isKnown());
         if (csst && !piping.plan().availableSizes().containsKey(Material.CSST)) {
             out.add(FindingBuilder.finding("entry-missing", Severity.NOTE, "plan")
-                    .found(
-                            "the brand's series of CSST is not named; sizes are chosen over all EHD columns of the code's"
-                                    + " table, and no shop stocks them all")
+                    .found("the brand's series of CSST is not named; sizes are chosen over all EHD columns of the"
+                            + " code's table, and no shop stocks them all")
                     .required("the EHD sizes of the brand that is used")
                     .reference("2018 International Fuel Gas Code, 402.3", "2018", Confidence.PRINT)
                     .remedy("name the sizes that can be had, or load the maker's table")

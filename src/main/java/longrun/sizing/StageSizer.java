@@ -15,15 +15,13 @@ import longrun.plan.Section;
 import longrun.plan.SizeNames;
 import longrun.quantity.Length;
 import longrun.quantity.Pressure;
+import longrun.quantity.Same;
 
 /**
  * Sizes one stage by the longest-length method. Where fittings are counted their length depends on the size and the
  * size on the length: both are worked in turn, sizes only growing, until nothing changes.
  */
 final class StageSizer {
-
-    /** A load equal to the capacity passes (2018 IFGC Appendix A); the margin only takes up binary rounding. */
-    private static final double EQUAL_BTUH = 1e-6;
 
     private final Piping piping;
     private final Stage stage;
@@ -117,13 +115,16 @@ final class StageSizer {
         return grew;
     }
 
-    /** The column a section needs at a run's length; the largest where none will do; -1 without a table. */
+    /**
+     * The column a section needs at a run's length; -1 without a table. Where none will do, the table's largest: it
+     * counts no less than any size that could still be got, so that a size taken off the shelf shrinks no other section.
+     */
     private int wanted(int k, double runFt) {
         TableChoice.Chosen c = chosen[k];
-        if (c.table().isEmpty() || c.columns().length == 0) {
+        if (c.table().isEmpty()) {
             return -1;
         }
-        int largest = c.columns()[c.columns().length - 1];
+        int largest = c.table().get().sizes().size() - 1;
         int row = c.table().get().findRow(Length.ofFeet(runFt));
         if (row < 0) {
             return largest;
@@ -144,7 +145,8 @@ final class StageSizer {
     }
 
     private static boolean carries(CapacityTable table, int row, int column, double load) {
-        return table.capacityBtuh(row, column) >= load - EQUAL_BTUH; // a blank is NaN and carries nothing
+        // equal passes (2018 IFGC Appendix A); a blank is NaN and carries nothing
+        return Same.atLeast(table.capacityBtuh(row, column), load);
     }
 
     private SectionSize size(int k, double runFt) {

@@ -81,8 +81,8 @@ class PublishedExamplesTest {
                 .section("A", "R", "steel", "22 ft")
                 .section("B", "A", "steel", "12 ft")
                 .section("C", "A", "steel", "18 ft")
-                .appliance("heater", "B", "199,000 Btu/h")
-                .appliance("range", "C", "65,000 Btu/h")
+                .appliance("heater", "B", "199,000 Btu/h", "\"connection\":[]")
+                .appliance("range", "C", "65,000 Btu/h", "\"connection\":[]")
                 .size();
         // 22 + 18 + 20 % of 40 + 5.24 (2018 IRC Appendix A Table A.2.2, tee, 1 in.)
         assertThat(sizing.stage(0).longestRunFt().orElseThrow()).isCloseTo(53.24, within(1e-9));
@@ -139,7 +139,7 @@ class PublishedExamplesTest {
     void fourBendsOfTubingAreFree(String legs, double run) {
         assertThat(Sized.from("11 in w.c.", "0.5 in w.c.")
                         .section("A", "R", "csst", legs)
-                        .appliance("a", "A", "30 kBtu/h")
+                        .appliance("a", "A", "30 kBtu/h", "\"connection\":[]")
                         .size()
                         .stage(0)
                         .longestRunFt()

@@ -19,6 +19,31 @@ public final class RandomPlans {
         {"10 psi", "3 psi"},
         {"5 psi", "3.5 psi"}
     };
+    private static final String[] REGULATOR_FACTS = {
+        "",
+        ",\"capacity\":\"500 kBtu/h\",\"minInlet\":\"5 psi\",\"setting\":\"outdoors\"",
+        ",\"capacity\":\"200 kBtu/h\",\"setting\":\"indoors\"",
+        ",\"minInlet\":\"9 in w.c.\",\"droopAtCapacity\":\"1 in w.c.\""
+    };
+    private static final String[] LABELS = {
+        "",
+        ",\"gas\":\"propane\",\"minInlet\":\"8 in w.c.\",\"maxInlet\":\"14 in w.c.\"",
+        ",\"gas\":\"natural\",\"minInlet\":\"5 in w.c.\",\"maxInlet\":\"300 psi\"",
+        ",\"minInlet\":\"10.5 in w.c.\"",
+        ",\"gas\":\"converted\",\"maxInlet\":\"13 in w.c.\""
+    };
+    private static final String[] KINDS = {
+        "",
+        ",\"kind\":\"range\"",
+        ",\"kind\":\"furnace\"",
+        ",\"kind\":\"storage-water-heater\"",
+        ",\"kind\":\"clothes-dryer\"",
+        ",\"kind\":\"oven\"",
+        ",\"kind\":\"gas-logs\"",
+        ",\"kind\":\"gas-logs\",\"vent\":\"none\"",
+        ",\"kind\":\"gas-logs\",\"vent\":\"direct\"",
+        ",\"kind\":\"standby-generator\""
+    };
     private static final String[] ALLOWANCES = {"\"none\"", "\"20 %\"", "\"counted\"", "null", "\"counted\""};
     private static final String[][] INSTALLED = {
         {"1/2", "1"}, {"1/2 nominal", "5/8 OD"}, {"13", "30"}, {"1/2", "2"}, {"1/2 CTS", "1 CTS"}
@@ -63,6 +88,7 @@ public final class RandomPlans {
         String[] pressures = STAGES[random.nextInt(STAGES.length)];
         String kind = depth == 2 ? "first-stage" : depth == 1 ? "second-stage" : "line";
         regulators.add("{\"id\":\"" + id + "\",\"kind\":\"" + kind + "\",\"fedBy\":\"" + fedBy + "\""
+                + REGULATOR_FACTS[random.nextInt(REGULATOR_FACTS.length)]
                 + (random.nextInt(40) == 0 ? "" : ",\"outlet\":\"" + pressures[0] + "\"") + ",\"allowedDrop\":\""
                 + pressures[1] + "\"}");
         int material = random.nextInt(MATERIALS.length);
@@ -103,8 +129,9 @@ public final class RandomPlans {
             legs.append(k == 0 ? "" : ",").append(String.format(Locale.ROOT, "\"%s %s ft\"", way, plain(feet)));
             before = way;
         }
-        StringBuilder s = new StringBuilder("{\"id\":\"" + id + "\",\"from\":\"" + from + "\",\"material\":\""
-                + MATERIALS[material] + "\",\"legs\":[" + legs + "]");
+        String leaves = random.nextInt(150) == 0 ? "" : "\"from\":\"" + from + "\",";
+        StringBuilder s = new StringBuilder("{\"id\":\"" + id + "\"," + leaves + "\"material\":\"" + MATERIALS[material]
+                + "\",\"legs\":[" + legs + "]");
         if (random.nextInt(5) == 0) {
             s.append(",\"fittings\":")
                     .append(new String[] {"{}", "{\"elbow-90\":2,\"elbow-45\":1}", "{\"tee-branch\":1,\"valve\":1}"}
@@ -132,11 +159,15 @@ public final class RandomPlans {
                 : ",\"input\":\"" + (5 + random.nextInt(60)) * (random.nextInt(4) == 0 ? 20 : 3) + " kBtu/h\"";
         String[] hookups = {
             "",
+            ",\"connection\":[]",
             ",\"connection\":[{\"part\":\"shutoff\"},{\"part\":\"flexible-connector\"}]",
             ",\"connection\":[{\"part\":\"shutoff\"},{\"part\":\"sediment-trap\"},{\"part\":\"flexible-connector\"}]",
             ",\"connection\":[{\"part\":\"shutoff\"},{\"part\":\"union\"},{\"part\":\"sediment-trap\"},{\"part\":\"shutoff\"}]"
         };
-        appliances.add("{\"id\":\"a" + appliances.size() + "\",\"fedBy\":\"" + on + "\"" + input
+        String kind = KINDS[random.nextInt(KINDS.length)];
+        String fedBy = random.nextInt(150) == 0 ? "" : ",\"fedBy\":\"" + on + "\"";
+        String label = LABELS[random.nextInt(LABELS.length)];
+        appliances.add("{\"id\":\"a" + appliances.size() + "\"" + kind + label + fedBy + input
                 + hookups[random.nextInt(hookups.length)] + "}");
     }
 

@@ -33,13 +33,16 @@ final class RuleTextReading {
         plan = JSON.readTree(json);
         plan.path("sections").forEach(s -> sections.put(s.path("id").asText(), s));
         plan.path("regulators").forEach(r -> regulators.put(r.path("id").asText(), r));
-        plan.path("appliances").forEach(a -> applianceOn.put(a.path("fedBy").asText(), a));
+        plan.path("appliances").forEach(a -> applianceOn.put(a.path("fedBy").asText("nothing"), a));
         plan.path("regulators")
                 .forEach(r ->
                         regulatorOn.put(r.path("fedBy").asText(), r.path("id").asText()));
     }
 
-    /** What the method gives for each section: "unknown", "no-size" or "row/needed size". */
+    /**
+     * What the method gives for each section: "unknown", "no-size" or "row/needed size", the last with "so far " before
+     * it where a load behind the regulator is not known or something in the plan hangs loose.
+     */
     Map<String, String> answers() {
         Map<String, String> out = new LinkedHashMap<>();
         sections.keySet().forEach(id -> out.put(id, "unknown"));
@@ -70,9 +73,25 @@ final class RuleTextReading {
                 changed = raise(ids, sizes, r, longest);
             }
         }
+        boolean complete = complete(ids);
         for (String id : ids) {
-            out.put(id, answer(id, r, longest));
+            String answer = answer(id, r, longest);
+            out.put(id, complete || !answer.contains("/") ? answer : "so far " + answer);
         }
+    }
+
+    private boolean complete(List<String> ids) {
+        boolean complete = true;
+        for (String id : ids) {
+            complete &= load(id) >= 0;
+        }
+        for (JsonNode s : plan.path("sections")) {
+            complete &= s.has("from");
+        }
+        for (JsonNode a : plan.path("appliances")) {
+            complete &= a.has("fedBy");
+        }
+        return complete;
     }
 
     private String allowance() {
@@ -93,8 +112,8 @@ final class RuleTextReading {
                 continue;
             }
             String wanted = need(id, r, longest, false);
-            String size =
-                    wanted.equals("no-size") ? allowed(id, t).get(allowed(id, t).size() - 1) : wanted;
+            // where none will do it is counted as the table's largest
+            String size = wanted.equals("no-size") ? t.sizes().get(t.sizes().size() - 1) : wanted;
             String old = sizes.get(id);
             if (old == null || t.sizes().indexOf(size) > t.sizes().indexOf(old)) {
                 sizes.put(id, size);
@@ -167,7 +186,20 @@ final class RuleTextReading {
         return measured + extra + 1.3 * (Math.max(0, bends - 4) + Math.max(0, fittings - 2));
     }
 
+    /** The kinds that 408.4 excuses from a sediment trap; a set of gas logs only where it is vented. */
+    private static boolean needsNoTrap(JsonNode appliance) {
+        String kind = appliance.path("kind").asText();
+        String vent = appliance.path("vent").asText();
+        return List.of("light", "range", "clothes-dryer", "fireplace", "outdoor-grill")
+                        .contains(kind)
+                || (kind.equals("gas-logs") && List.of("direct", "fan", "draft").contains(vent));
+    }
+
+    /** The parts entered at an end; with none entered one shutoff, and one trap unless the kind is excused. */
     private int parts(String id, String part) {
+        if (applianceOn.containsKey(id) && !applianceOn.get(id).has("connection")) {
+            return part.equals("shutoff") || !needsNoTrap(applianceOn.get(id)) ? 1 : 0;
+        }
         int n = 0;
         for (JsonNode p : applianceOn.getOrDefault(id, JSON.nullNode()).path("connection")) {
             n += p.path("part").asText().equals(part) ? 1 : 0;
@@ -392,9 +424,8 @@ final class RuleTextReading {
                         ? 2313 * Math.pow(d, 2.623) * Math.pow(drop * 27.7 / (1.2462 * length), 0.541)
                         : 2237 * Math.pow(d, 2.623) * Math.pow((p1 * p1 - p2 * p2) * 0.9910 / (1.2462 * length), 0.541);
                 double kbtuh = printed(cfh * 2488 / 1000);
-                double chart = pressures.equals("10 psi|1 psi")
-                        ? chart(material, bores.sizes().get(c), length)
-                        : Double.MAX_VALUE;
+                double chart =
+                        inlet <= 10 && drop <= 1 ? chart(material, bores.sizes().get(c), length) : Double.MAX_VALUE;
                 kbtuh = Math.min(kbtuh, printed(chart));
                 cells.add(kbtuh < 10 ? "" : Double.toString(kbtuh));
             }
@@ -403,7 +434,10 @@ final class RuleTextReading {
         return new TextTable(bores.sizes(), bores.bores(), rows);
     }
 
-    /** The fitting maker's chart at 10 psi (secondary): the equal or next longer row; where it has none, no limit. */
+    /**
+     * The fitting maker's chart at 10 psi (secondary): the equal or next longer row, beyond the last that row; no limit
+     * for a size it does not have.
+     */
     private static double chart(String material, String size, double length) {
         if (!material.startsWith("pe-")) {
             return Double.MAX_VALUE;
@@ -414,15 +448,15 @@ final class RuleTextReading {
                 .filter(l -> !l.startsWith("#"))
                 .toList();
         int c = List.of(lines.get(0).split(",")).indexOf(column);
-        return c < 0
-                ? Double.MAX_VALUE
-                : lines.stream()
-                        .skip(1)
-                        .map(l -> l.split(","))
-                        .filter(f -> Double.parseDouble(f[0]) >= length)
-                        .mapToDouble(f -> Double.parseDouble(f[c]))
-                        .findFirst()
-                        .orElse(Double.MAX_VALUE);
+        double last = Double.MAX_VALUE;
+        for (String line : lines.subList(1, lines.size())) {
+            String[] fields = line.split(",");
+            last = c < 0 ? last : Double.parseDouble(fields[c]);
+            if (c < 0 || Double.parseDouble(fields[0]) >= length) {
+                return last;
+            }
+        }
+        return last;
     }
 
     private static List<Double> lengths() {

@@ -12,6 +12,7 @@ import longrun.origin.Origin;
 import longrun.piping.Outlet;
 import longrun.piping.Stage;
 import longrun.plan.Named;
+import longrun.plan.PartKind;
 import longrun.review.Review;
 import longrun.sizing.SectionSize;
 import longrun.sizing.StageSize;
@@ -83,9 +84,16 @@ public final class ReviewJson {
         out.text("regulator", stage.id());
         out.text("side", stage.side());
         out.number("loadBtuh", review.piping().load(stage).btuh(), () -> sizingOrigins.stageLoad(stage));
+        out.bool("complete", review.piping().isComplete(i));
         out.number("longestRunFt", size.longestRunFt(), () -> sizingOrigins.longestRun(i));
         out.number("measuredFt", size.measuredFt(), () -> sizingOrigins.measuredRun(i));
         out.number("allowanceFt", size.allowanceFt(), () -> sizingOrigins.allowance(i));
+        review.sizing()
+                .withoutAssumedParts()
+                .map(s -> s.stage(i).longestRunFt())
+                .filter(feet -> !feet.equals(size.longestRunFt()))
+                .ifPresent(feet -> out.number(
+                        "longestRunWithoutAssumedFt", feet, () -> sizingOrigins.longestRunWithoutAssumed(i)));
         out.text("longestRunTo", size.longestRunTo().map(Outlet::id));
         pressure.stage(out, i);
     }
@@ -107,6 +115,10 @@ public final class ReviewJson {
                         : java.util.OptionalDouble.empty(),
                 () -> sizingOrigins.shareUsed(i));
         out.text("status", size.status().written());
+        if (size.size().isPresent() && review.piping().isProvisional(i)) {
+            out.bool("provisional", true);
+        }
+        assumed(out, i, size);
         out.text(
                 "noSizeBecause",
                 size.noSize()
@@ -114,6 +126,20 @@ public final class ReviewJson {
         out.text("table", size.table().filter(t -> size.row().isPresent()).map(t -> t.id()));
         out.text("confidence", size.confidence().map(Confidence::written));
         pressure.section(out, i);
+    }
+
+    /** Parts counted at its end that nobody has entered, and the size without them where it is another. */
+    private void assumed(Out out, int i, SectionSize size) {
+        List<PartKind> assumed = review.sizing().assumedParts(i);
+        if (!assumed.isEmpty()) {
+            Out.Items parts = out.list("assumedParts");
+            assumed.forEach(p -> parts.add(p.written()));
+        }
+        Optional<String> without =
+                review.sizing().withoutAssumedParts().flatMap(s -> s.section(i).neededSize());
+        if (without.isPresent() && !without.equals(size.neededSize())) {
+            out.text("neededSizeWithoutAssumed", without);
+        }
     }
 
     private static void finding(Out out, Finding f) {

@@ -14,6 +14,7 @@ import longrun.quantity.Show;
 import longrun.review.Review;
 import longrun.sizing.AllowanceItem;
 import longrun.sizing.SectionSize;
+import longrun.sizing.Sizing;
 import longrun.sizing.StageSize;
 
 /** Where the numbers of the pipes come from. Each answer goes one step down; the figures it names have their own. */
@@ -134,6 +135,24 @@ public final class SizingOrigins {
         }
         return Origin.derived(
                 "longest run, to " + size.longestRunTo().map(Outlet::id).orElse("nothing"),
+                Show.feet(size.longestRunFt().orElse(0)),
+                LONGEST_LENGTH,
+                Confidence.PRINT,
+                inputs);
+    }
+
+    /** The longest run without the parts that are counted though nobody has entered them. */
+    public Origin longestRunWithoutAssumed(int stage) {
+        Sizing without = review.sizing().withoutAssumedParts().orElseThrow();
+        StageSize size = without.stage(stage);
+        List<Origin> inputs = measuredParts(size);
+        for (AllowanceItem item : without.allowanceItems(stage)) {
+            inputs.add(Origin.derived(
+                    item.what(), Show.decimals(item.feet(), 2) + " ft", item.how(), item.confidence(), List.of()));
+        }
+        return Origin.derived(
+                "longest run without parts not entered, to "
+                        + size.longestRunTo().map(Outlet::id).orElse("nothing"),
                 Show.feet(size.longestRunFt().orElse(0)),
                 LONGEST_LENGTH,
                 Confidence.PRINT,

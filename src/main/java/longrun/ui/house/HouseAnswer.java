@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.piping.Stage;
@@ -17,7 +16,6 @@ import longrun.quantity.Length;
 import longrun.review.Review;
 import longrun.review.json.SizingOrigins;
 import longrun.sizing.SectionSize;
-import longrun.sizing.SectionStatus;
 import longrun.sizing.StageSize;
 import longrun.ui.frame.BigSize;
 import longrun.ui.frame.Dom;
@@ -92,6 +90,7 @@ final class HouseAnswer {
         OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
         return index.isPresent()
                 ? review.get().sizing().section(index.getAsInt()).size().orElse(now.unsized())
+                        + SoFar.word(review.get(), index.getAsInt())
                 : now.unsized();
     }
 
@@ -152,7 +151,9 @@ final class HouseAnswer {
             word(now.unsized());
             return;
         }
-        String beside = besides(size, section.material().findValue().orElse(Material.STEEL));
+        String soFar = SoFar.word(r, index.getAsInt());
+        String beside = besides(size, section.material().findValue().orElse(Material.STEEL))
+                + (soFar.isEmpty() ? "" : "\nso far");
         String used = size.shareUsed().isPresent()
                 ? Math.round(size.shareUsed().getAsDouble() * 100) + " % used\n"
                         + desk.units().heat(HeatRate.ofBtuh(size.loadBtuh().orElse(0))) + " of\n"
@@ -168,7 +169,7 @@ final class HouseAnswer {
             }
             Dom.fill(hand, BigSize.of(name.get(), beside), share);
         }
-        spoken.put("hand", "section " + section.id() + " " + name.get());
+        spoken.put("hand", "section " + section.id() + " " + name.get() + soFar);
     }
 
     private static String besides(SectionSize size, Material material) {
@@ -230,7 +231,8 @@ final class HouseAnswer {
         run.show(Optional.of(feet), unit, "");
         run.note(
                 "to " + to + ": " + units.length(Length.ofFeet(size.measuredFt().orElse(0))) + " measured, "
-                        + units.length(Length.ofFeet(size.allowanceFt().orElse(0))) + " for fittings");
+                        + units.length(Length.ofFeet(size.allowanceFt().orElse(0))) + " for fittings"
+                        + SoFar.withoutAssumed(r, stage.getAsInt(), units));
         run.origin(Optional.of(new SizingOrigins(r).longestRun(stage.getAsInt())));
         spoken.put("run", "longest run " + feet + " " + unit + ", to " + to);
     }
@@ -250,15 +252,15 @@ final class HouseAnswer {
         for (int i = 0; i < review.map(r -> r.piping().sectionCount()).orElse(0); i++) {
             Review r = review.get();
             Optional<String> size = r.sizing().section(i).size();
-            cells.add(List.of(r.piping().section(i).id(), size.orElse("\u2013")));
+            cells.add(List.of(r.piping().section(i).id(), size.orElse("\u2013") + SoFar.word(r, i)));
             if (i == inHand(r).orElse(-1)) {
                 cells.set(i, List.of(cells.get(i).get(0), cells.get(i).get(1), "on"));
             }
         }
-        long sized = review.map(HouseAnswer::sized).orElse(0L);
+        long sized = review.map(SoFar::sized).orElse(0L);
         sizes.show(
                 cells.isEmpty() ? Optional.empty() : Optional.of(sized + " of " + cells.size()),
-                cells.isEmpty() ? "" : "sections",
+                cells.isEmpty() ? "" : review.filter(SoFar::any).isPresent() ? "sections, the rest so far" : "sections",
                 now.unsized());
         if (cells.toString().equals(sizesShown)) {
             return;
@@ -273,14 +275,6 @@ final class HouseAnswer {
                                 Dom.text("span", "", cell.get(0)),
                                 Dom.text("b", "", cell.get(1))))
                         .toArray(Element[]::new));
-    }
-
-    /** Sections that have a size which carries their load. */
-    private static long sized(Review r) {
-        return IntStream.range(0, r.piping().sectionCount())
-                .mapToObj(i -> r.sizing().section(i).status())
-                .filter(s -> s == SectionStatus.SIZED || s == SectionStatus.ADEQUATE)
-                .count();
     }
 
     private void showMust(List<Finding> must) {

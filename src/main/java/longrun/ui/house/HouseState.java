@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.plan.FittingAllowance;
@@ -94,7 +95,11 @@ record HouseState(String words, String because, String unsized, int mustFix, int
         if (!review.get().connectedLoadComplete()) {
             return new HouseState(
                     "Sized so far",
-                    mend + "Not every appliance has an input and a section, so the loads will grow.",
+                    mend
+                            + (review.get().piping().hangsLoose()
+                                    ? "Something hangs on no section or regulator yet; its load can make any size"
+                                            + " larger."
+                                    : "Not every appliance has an input and a section, so the loads will grow."),
                     "sized",
                     mustFix,
                     questions);
@@ -125,6 +130,13 @@ record HouseState(String words, String because, String unsized, int mustFix, int
             said.add("Fittings are left out: the run is longer than it is measured.");
         } else if (allowance instanceof FittingAllowance.Share) {
             said.add("A share is added for fittings, whatever they come to.");
+        }
+        long parts = IntStream.range(0, review.piping().sectionCount())
+                .filter(i -> !review.sizing().assumedParts(i).isEmpty())
+                .count();
+        if (parts > 0) {
+            said.add((parts == 1 ? "At one appliance" : "At " + parts + " appliances")
+                    + " the parts are not entered; those the rules ask for are counted.");
         }
         if (questions > 0) {
             said.add(questions == 1 ? "One question is open." : questions + " questions are open.");

@@ -91,11 +91,13 @@ final class AnswerPanel {
                 line.map(l -> "Line " + l.id() + (l.name().isBlank() ? "" : ", " + l.name()))
                         .orElse("No line yet"));
         Optional<RunAnswer.Sized> cell = answer.flatMap(RunAnswer.LineAnswer::cell);
+        boolean soFar = answer.map(RunAnswer.LineAnswer::soFar).orElse(false);
         String handNow = pipe
+                + (soFar ? " so far" : "")
                 + cell.map(c -> c.size() + c.od() + c.bore()).orElse(word + answer.map(RunAnswer.LineAnswer::status));
         if (!handNow.equals(handShown)) {
             handShown = handNow;
-            Element size = cell.map(c -> BigSize.of(c.size(), beside(c, pipe)))
+            Element size = cell.map(c -> BigSize.of(c.size(), beside(c, pipe, soFar)))
                     .orElseGet(() -> BigSize.word(
                             answer.map(a -> a.status() == RunAnswer.Status.NO_SIZE)
                                             .orElse(false)
@@ -116,7 +118,8 @@ final class AnswerPanel {
         Dom.retext(
                 row.note,
                 stage.map(s -> "longest run " + units.length(s.withFittings()) + " "
-                                + units.lengthUnit().name() + ", to " + s.to())
+                                + units.lengthUnit().name() + ", to " + s.to()
+                                + s.bare().map(b -> bare(b, cell, units)).orElse(""))
                         .orElse("set by the longest run"));
         Dom.retext(
                 carries.term,
@@ -127,8 +130,18 @@ final class AnswerPanel {
                 .orElse(List.of()));
     }
 
-    private static String beside(RunAnswer.Sized cell, Pipe pipe) {
-        return cell.od().map(od -> pipe.beside() + "\n(" + od + " OD)").orElse(pipe.beside());
+    /** Both figures where parts are counted that nobody has entered. */
+    private static String bare(RunAnswer.Bare bare, Optional<RunAnswer.Sized> cell, UnitSystem units) {
+        Optional<String> other =
+                bare.size().filter(s -> !cell.map(RunAnswer.Sized::size).equals(Optional.of(s)));
+        return ", with a shutoff at its end and a sediment trap where the rules ask for one; without them "
+                + units.length(bare.run()) + " " + units.lengthUnit().name()
+                + other.map(s -> ", size " + s).orElse("");
+    }
+
+    private static String beside(RunAnswer.Sized cell, Pipe pipe, boolean soFar) {
+        return cell.od().map(od -> pipe.beside() + "\n(" + od + " OD)").orElse(pipe.beside())
+                + (soFar ? "\nso far" : "");
     }
 
     private static WhereFrom.Step step(RunAnswer.WhyStep w, UnitSystem units) {

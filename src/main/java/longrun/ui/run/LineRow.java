@@ -223,6 +223,11 @@ final class LineRow {
         tree.getStyle().set("width", width + "px");
     }
 
+    private static String note(Optional<RunAnswer.Sized> cell, boolean soFar) {
+        String od = cell.flatMap(RunAnswer.Sized::od).map(o -> "(" + o + " OD)").orElse("");
+        return soFar && cell.isPresent() ? (od.isEmpty() ? "so far" : "so far, " + od) : od;
+    }
+
     /** The answer of the line; empty while there is none. */
     void answer(Optional<RunAnswer.LineAnswer> answer, UnitSystem system, String unsized) {
         Dom.retext(
@@ -235,7 +240,7 @@ final class LineRow {
                 cell.map(RunAnswer.Sized::size)
                         .orElse(answer.map(a -> word(a.status(), unsized)).orElse(unsized)),
                 cell.isPresent(),
-                cell.flatMap(RunAnswer.Sized::od).map(od -> "(" + od + " OD)").orElse(""));
+                note(cell, answer.map(RunAnswer.LineAnswer::soFar).orElse(false)));
     }
 
     private static String word(RunAnswer.Status status, String unsized) {

@@ -84,7 +84,8 @@ class ReviewSizer implements Sizer {
                 status(size.status()),
                 load.isPresent() ? Optional.of(HeatRate.ofBtuh(load.getAsDouble())) : Optional.empty(),
                 stage(sizing, section, size),
-                size.capacityBtuh().isPresent() ? Optional.of(SizedCell.of(sizing, section)) : Optional.empty());
+                size.capacityBtuh().isPresent() ? Optional.of(SizedCell.of(sizing, section)) : Optional.empty(),
+                sizing.isProvisional(section));
     }
 
     private static RunAnswer.Status status(SectionStatus status) {
@@ -111,6 +112,11 @@ class ReviewSizer implements Sizer {
                 Length.ofFeet(stage.measuredFt().getAsDouble()),
                 Length.ofFeet(stage.longestRunFt().getAsDouble()),
                 Length.ofFeet(stage.allowanceFt().orElse(0)),
+                sizing.withoutAssumedParts()
+                        .filter(bare -> !bare.stage(at).longestRunFt().equals(stage.longestRunFt()))
+                        .map(bare -> new RunAnswer.Bare(
+                                Length.ofFeet(bare.stage(at).longestRunFt().orElse(0)),
+                                bare.section(section).size())),
                 row.isPresent() ? Optional.of(Length.ofFeet(row.getAsDouble())) : Optional.empty(),
                 "the end of line "
                         + sizing.piping()

@@ -34,17 +34,25 @@ record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings) {
      *
      * @param stage the run it belongs to; empty while that is unknown
      * @param cell the row and cell its size was read in
+     * @param soFar whether a load of its stage is still to come, so that the size may yet grow
      */
-    record LineAnswer(Status status, Optional<HeatRate> load, Optional<StageRun> stage, Optional<Sized> cell) {}
+    record LineAnswer(
+            Status status, Optional<HeatRate> load, Optional<StageRun> stage, Optional<Sized> cell, boolean soFar) {}
 
     /**
      * The longest run of a stage, which decides the row for all its lines.
      *
      * @param measured sum of the measured lengths
      * @param withFittings with what the fitting switch adds
+     * @param bare without the parts at its ends that are counted though nobody has entered them; empty where there are
+     *     none
      * @param to letter of the line it ends with, or the name of what it ends at
      */
-    record StageRun(Length measured, Length withFittings, Length added, Optional<Length> row, String to) {}
+    record StageRun(
+            Length measured, Length withFittings, Length added, Optional<Bare> bare, Optional<Length> row, String to) {}
+
+    /** The longest run and the line's size if there were no parts but those entered. */
+    record Bare(Length run, Optional<String> size) {}
 
     /**
      * A size read in a table.

@@ -61,6 +61,14 @@ record RunState(String words, String because, String unsized, int mustFix, int q
                     mustFix,
                     questions);
         }
+        if (answer.lines().values().stream().anyMatch(RunAnswer.LineAnswer::soFar)) {
+            return new RunState(
+                    "Sized so far",
+                    "Something that may still come upon these lines is not known; it can make any of them larger.",
+                    "sized",
+                    mustFix,
+                    questions);
+        }
         if (answer.lines().values().stream().anyMatch(l -> l.status() == RunAnswer.Status.NO_SIZE)) {
             return new RunState(
                     "No size in the table",
@@ -83,7 +91,8 @@ record RunState(String words, String because, String unsized, int mustFix, int q
             if (leave.size() > 1) {
                 return " Lines " + String.join(", ", leave.subList(0, leave.size() - 1)) + " and "
                         + leave.get(leave.size() - 1)
-                        + " each leave the regulator. If they share any pipe, enter the shared piece as a line before them.";
+                        + " each leave the regulator. If they share any pipe, enter the shared piece as a line before"
+                        + " them.";
             }
         }
         return "";
@@ -95,8 +104,10 @@ record RunState(String words, String because, String unsized, int mustFix, int q
             case FIFTH -> "A fifth is added for fittings, whatever they come to.";
             case COUNTED ->
                 pipe == Pipe.CSST
-                        ? "Tees are counted; for turns, not described here, a fifth is added. Take the maker\u2019s table where the brand is known."
-                        : "Tees are counted; for turns, not described here, a fifth is added.";
+                        ? "Tees, and at each end a shutoff and a sediment trap, are counted; for turns, not described"
+                                + " here, a fifth is added. Take the maker\u2019s table where the brand is known."
+                        : "Tees, and at each end a shutoff and a sediment trap, are counted; for turns, not described"
+                                + " here, a fifth is added.";
         };
     }
 

@@ -59,8 +59,16 @@ final class RouteAnswer {
         return size().table().map(t -> t.material()).orElse(Material.STEEL);
     }
 
-    /** The second line of the size: outside diameter, or that it was raised or does not carry. */
+    /** The second line of the size: that it is a size so far; outside diameter, or that it was raised or does not carry. */
     String sizeNote() {
+        String note = ownNote();
+        if (size().size().isEmpty() || !review.piping().isProvisional(section)) {
+            return note;
+        }
+        return note.isEmpty() ? "so far" : "so far, " + note;
+    }
+
+    private String ownNote() {
         SectionSize s = size();
         if (s.status() == SectionStatus.UNDERSIZED) {
             return "too small";

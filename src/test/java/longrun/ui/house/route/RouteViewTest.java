@@ -63,7 +63,8 @@ class RouteViewTest extends OpenRoutes {
         assertThat(List.of(row(0).sizeShown(), row(1).sizeShown(), row(2).sizeShown()))
                 .containsExactly("1", "3/4", "1/2");
         assertThat(view.row().headingShown()).isEqualTo("The row used for section C");
-        assertThat(view.fittings().measuredShown()).isEqualTo("for the longest run, 37.0 ft measured");
+        // the water heater's trap, not entered but asked for, makes the shorter way the longer run
+        assertThat(view.fittings().measuredShown()).isEqualTo("for the longest run, 31.0 ft measured");
     }
 
     @Test

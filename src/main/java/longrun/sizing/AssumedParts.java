@@ -1,0 +1,114 @@
+package longrun.sizing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import longrun.finding.AskWhom;
+import longrun.finding.Finding;
+import longrun.finding.FindingBuilder;
+import longrun.finding.Severity;
+import longrun.origin.Confidence;
+import longrun.piping.Outlet;
+import longrun.piping.Piping;
+import longrun.plan.Appliance;
+import longrun.plan.PartKind;
+import longrun.plan.SizeNames;
+import longrun.quantity.Show;
+
+/** Asks for a hookup that is not entered, and says what is counted for it until it is. */
+public final class AssumedParts {
+
+    private final Sizing sizing;
+    private final Piping piping;
+
+    private AssumedParts(Sizing sizing) {
+        this.sizing = sizing;
+        this.piping = sizing.piping();
+    }
+
+    /** A question at each appliance whose hookup is not entered, in the plan's order. */
+    static List<Finding> of(Sizing sizing) {
+        AssumedParts all = new AssumedParts(sizing);
+        List<Finding> out = new ArrayList<>();
+        List<Appliance> appliances = sizing.piping().plan().appliances();
+        for (int a = 0; a < appliances.size(); a++) {
+            if (appliances.get(a).connection().isUnknown()) {
+                out.add(all.question(appliances.get(a), a));
+            }
+        }
+        return out;
+    }
+
+    private Finding question(Appliance appliance, int index) {
+        int section =
+                piping.findSection(appliance.fedBy().findValue().orElse("")).orElse(-1);
+        List<PartKind> assumed = section < 0 ? List.of() : sizing.assumedParts(section);
+        String counted = assumed.isEmpty()
+                ? ""
+                : "; " + words(assumed) + " counted, which the rules ask for"
+                        + bothFigures(section).map(b -> ": " + b).orElse("");
+        return FindingBuilder.finding("entry-missing", Severity.NOTE, appliance.id())
+                .found("the parts between the pipe and " + appliance.called() + " are not entered" + counted)
+                .required("its parts in flow order, or none")
+                .reference("2018 International Fuel Gas Code, 409.5 and 408.4", "2018", Confidence.PRINT)
+                .remedy("enter the parts, from the pipe to the appliance")
+                .ask(
+                        AskWhom.FITTER,
+                        "Which parts are fitted at " + appliance.called() + ", in order from the pipe to the appliance:"
+                                + " shutoff, sediment trap, union, connector?")
+                .at("/appliances/" + index + "/connection");
+    }
+
+    /** "a shutoff is", "a shutoff and a sediment trap are". */
+    public static String words(List<PartKind> parts) {
+        return parts.stream()
+                        .map(p -> p == PartKind.SHUTOFF ? "a shutoff" : "a sediment trap")
+                        .collect(Collectors.joining(" and "))
+                + (parts.size() == 1 ? " is" : " are");
+    }
+
+    /** What the parts that nobody has entered change in a section's stage; empty where that is nothing. */
+    public static Optional<String> bothFigures(Sizing sizing, int section) {
+        return new AssumedParts(sizing).bothFigures(section);
+    }
+
+    private Optional<String> bothFigures(int section) {
+        int stage = piping.stageIndex(section);
+        Optional<Sizing> without = sizing.withoutAssumedParts();
+        if (stage < 0 || without.isEmpty() || sizing.stage(stage).longestRunFt().isEmpty()) {
+            return Optional.empty();
+        }
+        StageSize with = sizing.stage(stage);
+        StageSize bare = without.get().stage(stage);
+        if (with.longestRunFt().equals(bare.longestRunFt())) {
+            return Optional.empty();
+        }
+        List<String> grown = new ArrayList<>();
+        for (int s = section; s >= 0; s = piping.parent(s)) {
+            Optional<String> here = shown(sizing.section(s));
+            Optional<String> there = shown(without.get().section(s));
+            if (!here.equals(there)) {
+                grown.add(
+                        0,
+                        "section " + piping.section(s).id() + " is " + there.orElse("no size") + " without, "
+                                + here.orElse("no size") + " with");
+            }
+        }
+        return Optional.of("the longest run, to "
+                + with.longestRunTo().map(Outlet::id).orElse("its end") + ", is "
+                + Show.feet(with.longestRunFt().getAsDouble()) + " with parts not entered, "
+                + Show.feet(bare.longestRunFt().orElse(0)) + " without"
+                + (grown.isEmpty() ? "; no size on the way differs" : "; " + list(grown)));
+    }
+
+    private static String list(List<String> grown) {
+        String first = String.join("; ", grown.subList(0, Math.min(3, grown.size())));
+        return grown.size() > 3 ? first + "; and " + (grown.size() - 3) + " more" : first;
+    }
+
+    private static Optional<String> shown(SectionSize size) {
+        return size.neededSize()
+                .map(n -> SizeNames.shown(size.table().orElseThrow().material(), n));
+    }
+}
