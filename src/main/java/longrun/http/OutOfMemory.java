@@ -20,6 +20,8 @@ public final class OutOfMemory {
                             + " give it more memory (java -Xmx2g -jar ...), or leave fewer pages open.\n")
                     .getBytes(StandardCharsets.US_ASCII);
 
+    /** Given up at the end, so that there is room for the last words. */
+    @SuppressWarnings("UnusedVariable") // it is held, not read
     private static byte @Nullable [] reserve;
 
     private OutOfMemory() {}
@@ -70,6 +72,8 @@ public final class OutOfMemory {
     private static final class Watch implements Runnable {
 
         private int refused;
+
+        @SuppressWarnings("UnusedVariable") // it is asked for, not read
         private volatile byte @Nullable [] piece;
 
         @Override
