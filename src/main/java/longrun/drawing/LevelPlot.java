@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import longrun.fuel.FuelReport;
 import longrun.fuel.LevelYear;
+import longrun.fuel.TankLevel;
 import longrun.origin.Figure;
 import longrun.plan.Plan;
 import longrun.tank.TankReport;
@@ -65,9 +66,7 @@ public record LevelPlot(
                 tank.fullGal(),
                 tank.refillGal(),
                 tank.nowGal(),
-                plan.allTanks().stream()
-                        .flatMap(t -> t.gaugeDate().findValue().stream())
-                        .findFirst(),
+                TankLevel.gaugeDate(plan),
                 fuel.callBy(),
                 missing.stream().distinct().toList());
     }

@@ -14,15 +14,18 @@ import longrun.tank.TankReport;
 import longrun.tank.TankReport.CurvePoint;
 
 /**
- * Vapour against the air's temperature: one line of what the tank can give, one of what it gives and keeps 20 psig, the need drawn across, the thermometer as the
+ * Vapour against the air's temperature: a thick line of what the tank gives while it keeps its pressure, a thin
+ * one of the most it gives for a short time, the need drawn across, the thermometer as the
  * axis. Nothing unknown is drawn; the plot says what is missing.
  *
  * @param what the tank in words, for the title
  * @param curve from cold to warm; empty where the tank is not known
  * @param air the temperature marked
- * @param mark what that temperature is, such as "coldest morning"
- * @param vapour at that temperature
- * @param at20 the same kept at 20 psig
+ * @param mark what that temperature is, such as "design temperature"
+ * @param vapour the most for a short time at that temperature
+ * @param planned the figure to plan with, the tank keeping its pressure
+ * @param keeps what that pressure is, such as "keeps 20 psig"
+ * @param boiling temperature at which gas stops
  * @param need everything firing
  * @param supplier the supplier's own figure, which overrules the lines
  * @param reckoned whether the figure is derived and no rule of the trade
@@ -33,7 +36,9 @@ public record VapourPlot(
         Figure air,
         String mark,
         Figure vapour,
-        Figure at20,
+        Figure planned,
+        String keeps,
+        Figure boiling,
         Figure need,
         OptionalDouble supplier,
         boolean reckoned) {
@@ -44,10 +49,8 @@ public record VapourPlot(
     private static final double RIGHT = 680;
     private static final double TOP = 28;
     private static final double BOTTOM = 260;
-    /** Air at which a tank kept at the rule's least pressure gives nothing, degF, and at which propane boils. */
+    /** Air at which a tank drawn down to the rule's least pressure gives nothing, degF. */
     private static final double RULE_ZERO = -20;
-
-    private static final double BOILING = -44;
 
     public VapourPlot {
         curve = List.copyOf(curve);
@@ -61,7 +64,9 @@ public record VapourPlot(
                 design,
                 mark,
                 tank.capacityAtDesignBtuh(),
-                tank.capacityAt20PsigBtuh(),
+                tank.plannedBtuh(),
+                "keeps " + tank.keptPsig().text(),
+                tank.boilingF(),
                 tank.demands().get(0).btuh(),
                 tank.supplier() ? tank.capacityAtDesignBtuh().value() : OptionalDouble.empty(),
                 tank.derived());
@@ -131,21 +136,25 @@ public record VapourPlot(
         svg.line(zero, TOP + 36, zero, BOTTOM, PlotSvg.LEADER, PlotSvg.Ink.QUIET, "");
         svg.words(zero - 6, TOP + 46, "end", PlotSvg.Ink.QUIET, 14, false, "at \u221220 \u00b0F and under, no");
         svg.words(zero - 6, TOP + 64, "end", PlotSvg.Ink.QUIET, 14, false, "10 psi regulator is fed");
-        double boils = thermometer.x(BOILING);
-        svg.line(boils, BOTTOM - 38, boils, BOTTOM, PlotSvg.LEADER, PlotSvg.Ink.QUIET, "");
-        svg.words(boils + 6, BOTTOM - 26, "start", PlotSvg.Ink.QUIET, 14, false, "\u221244 \u00b0F: gas stops");
+        boolean inScale = boiling.isKnown() && boiling.number() >= Thermometer.COLDEST;
+        if (inScale) {
+            double boils = thermometer.x(boiling.number());
+            svg.line(boils, BOTTOM - 38, boils, BOTTOM, PlotSvg.LEADER, PlotSvg.Ink.QUIET, "");
+            String stops = Thermometer.degrees(Math.rint(boiling.number())) + " \u00b0F: gas stops";
+            svg.words(boils + 6, BOTTOM - 26, "start", PlotSvg.Ink.QUIET, 14, false, stops);
+        }
     }
 
     private void curves(PlotSvg svg, Thermometer thermometer, Ladder ladder, EndNames names) {
-        line(svg, thermometer, ladder, CurvePoint::capacityBtuh, PlotSvg.PIPE)
-                .ifPresent(y -> names.add(y, reckoned ? "reckoned" : "it can give", PlotSvg.Ink.INK, true));
+        line(svg, thermometer, ladder, CurvePoint::capacityBtuh, PlotSvg.PART)
+                .ifPresent(y -> names.add(y, reckoned ? "reckoned" : "a short time", PlotSvg.Ink.INK, false));
         if (supplier.isPresent()) {
             double y = y(ladder, supplier.getAsDouble());
             svg.line(LEFT, y, RIGHT, y, PlotSvg.PART, PlotSvg.Ink.INK, "");
             names.add(y, "the supplier\u2019s", PlotSvg.Ink.INK, false);
         } else {
-            line(svg, thermometer, ladder, CurvePoint::at20PsigBtuh, PlotSvg.PART)
-                    .ifPresent(y -> names.add(y, "keeps 20 psig", PlotSvg.Ink.INK, false));
+            line(svg, thermometer, ladder, CurvePoint::plannedBtuh, PlotSvg.PIPE)
+                    .ifPresent(y -> names.add(y, keeps, PlotSvg.Ink.INK, true));
         }
     }
 
@@ -190,16 +199,17 @@ public record VapourPlot(
             return;
         }
         double x = thermometer.x(air.number());
-        boolean doubt = at20.isKnown() && vapour.isKnown() && at20.number() < vapour.number();
-        if (vapour.isKnown()) {
-            double y = y(ladder, vapour.number());
+        Figure large = planned.isKnown() ? planned : vapour;
+        if (large.isKnown()) {
+            double y = y(ladder, large.number());
             svg.circle(x, y, 5, PlotSvg.Ink.INK, true);
-            svg.words(x - 10, Math.max(y - 10, 26), "end", PlotSvg.Ink.INK, 20, true, whole(vapour.number()));
+            svg.words(x + 12, Math.min(y + 20, BOTTOM - 8), "start", PlotSvg.Ink.INK, 20, true, whole(large.number()));
         }
-        if (doubt) {
-            double y = y(ladder, at20.number());
+        boolean more = planned.isKnown() && vapour.isKnown() && planned.number() < vapour.number();
+        if (more) {
+            double y = y(ladder, vapour.number());
             svg.circle(x, y, 5, PlotSvg.Ink.INK, false);
-            svg.words(x + 12, Math.min(y + 18, BOTTOM - 8), "start", PlotSvg.Ink.INK, 14, false, whole(at20.number()));
+            svg.words(x - 10, Math.max(y - 10, 26), "end", PlotSvg.Ink.INK, 14, false, whole(vapour.number()));
         }
     }
 
@@ -226,11 +236,12 @@ public record VapourPlot(
             return "Vapour is not drawn: an entry is missing.";
         }
         List<String> said = new ArrayList<>();
-        if (air.isKnown() && vapour.isKnown()) {
-            said.add("At " + Thermometer.degrees(air.number()) + " \u00b0F " + vapour.text());
+        String at = air.isKnown() ? "At " + Thermometer.degrees(air.number()) + " \u00b0F " : "";
+        if (air.isKnown() && planned.isKnown()) {
+            said.add(at + planned.text() + (supplier.isEmpty() ? " (" + keeps + ")" : ""));
         }
-        if (air.isKnown() && at20.isKnown() && supplier.isEmpty()) {
-            said.add("keeping 20 psig " + at20.text());
+        if (air.isKnown() && vapour.isKnown() && supplier.isEmpty()) {
+            said.add((planned.isKnown() ? "" : at) + vapour.text() + " at most for a short time");
         }
         said.add(need.isKnown() ? "needed " + need.text() : "the need is not known");
         return "Vapour " + what + " gives, against the temperature of the air. "

@@ -11,9 +11,10 @@ public final class FindingBuilder {
     private final String at;
     private String found = "";
     private String required = "";
+    // Without a source it is held from memory, never from print.
     private String reference = "common practice";
     private String edition = "";
-    private Confidence confidence = Confidence.PRINT;
+    private Confidence confidence = Confidence.MEMORY;
     private String remedy = "";
     private Optional<String> ask = Optional.empty();
     private Optional<AskWhom> askWhom = Optional.empty();

@@ -26,7 +26,8 @@ import longrun.plan.Arrangement;
  * @param callBy that less the lead days
  * @param level the tank's level through a year from the gauge's date
  * @param coldSpell the same with a run of days at the design temperature
- * @param notCounted appliances no use is entered for: they are in no sum (a standby generator does not keep the year unknown)
+ * @param roomHeatGal the part of heating that makes up for what the storage heater takes out of the heated house
+ * @param notCounted appliances no use is entered for: they are in no sum, and the year is not known
  * @param assumptions what was taken where nothing was entered
  */
 public record FuelReport(
@@ -46,6 +47,7 @@ public record FuelReport(
         List<GeneratorHours> generators,
         Figure cost,
         Figure co2Lb,
+        Figure roomHeatGal,
         List<Doubt> doubts,
         Optional<Calibration> calibration,
         List<String> notCounted,
@@ -118,6 +120,9 @@ public record FuelReport(
                 List.of(daysPerFill.coldestMonth(), daysPerFill.warmestMonth(), daysPerFill.mean(), deliveriesPerYear));
         out.add(cost);
         out.add(co2Lb);
+        if (roomHeatGal.isKnown()) {
+            out.add(roomHeatGal);
+        }
         generators.forEach(g -> out.addAll(List.of(g.galPerHour(), g.fromFull(), g.fromNow(), g.fromRefill())));
         coldSpell.ifPresent(c -> out.addAll(List.of(c.galPerDay(), c.daysPerFill(), c.daysFromNow())));
         return out;

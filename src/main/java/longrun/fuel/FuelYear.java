@@ -124,6 +124,7 @@ public final class FuelYear {
                         Confidence.SECONDARY,
                         List.of(annual, carbon),
                         v -> v[0] * v[1]),
+                use.roomHeat().sum(YearUse.ROOM_HEAT),
                 side.doubts(annual),
                 new Tickets(plan, means, air, use, days).calibration(),
                 side.notCounted(),
@@ -208,9 +209,10 @@ public final class FuelYear {
                     * Math.max(0, h.balanceF().number() - design.number())
                     / heatingValue.number();
         }
-        double spellHeating = heating;
         double[] heatingDays = use.daily().getOrDefault(YearUse.HEATING, new double[365]);
         int middle = air.get().coldest();
+        int month = Calendar.month(middle);
+        double spellHeating = heating + use.roomHeat().get(month) / Months.days(month);
         Figure perDay = Figure.of(
                 "gallons on a day at the design temperature",
                 "gal",

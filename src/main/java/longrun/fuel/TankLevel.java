@@ -2,6 +2,7 @@ package longrun.fuel;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
@@ -15,7 +16,7 @@ import longrun.tank.TankReport;
 import longrun.tank.TankStudy;
 
 /** The tank's level from the gauge's date on: the day the refill gauge is reached, the day to call, the spells without truck. */
-final class TankLevel {
+public final class TankLevel {
 
     private final Plan plan;
     private final TankReport tank;
@@ -44,11 +45,9 @@ final class TankLevel {
     /** The days the level passes from the gauge's date. */
     Dates dates() {
         List<Missing> missing = new ArrayList<>();
-        Optional<Tank> dated =
-                plan.allTanks().stream().filter(t -> t.gaugeDate().isKnown()).findFirst();
-        Optional<LocalDate> start = dated.flatMap(t -> t.gaugeDate().findValue());
+        Optional<LocalDate> start = gaugeDate(plan);
         if (start.isEmpty()) {
-            missing.add(new Missing("/tank/gaugeDate", "the date the gauge was read"));
+            missing.addAll(undated());
         }
         missing.addAll(total.missing());
         missing.addAll(tank.nowGal().missing());
@@ -65,6 +64,30 @@ final class TankLevel {
         missing.addAll(openSpells());
         Optional<LocalDate> call = refill.flatMap(r -> lead.map(l -> r.minusDays((long) Math.ceil(l))));
         return new Dates(start, refill, call, missing);
+    }
+
+    /** The day the gauges were read, of several tanks the earliest; empty where one of them has no date. */
+    public static Optional<LocalDate> gaugeDate(Plan plan) {
+        return plan.allTanks().stream().allMatch(t -> t.gaugeDate().isKnown())
+                ? plan.allTanks().stream()
+                        .flatMap(t -> t.gaugeDate().findValue().stream())
+                        .min(Comparator.naturalOrder())
+                : Optional.empty();
+    }
+
+    private List<Missing> undated() {
+        List<Tank> tanks = plan.allTanks();
+        if (tanks.size() < 2) {
+            return List.of(new Missing("/tank/gaugeDate", "the date the gauge was read"));
+        }
+        List<Missing> out = new ArrayList<>();
+        String list = plan.tank().isEmpty() ? "/tanks/" : "/tank/";
+        for (int i = 0; i < tanks.size(); i++) {
+            if (!tanks.get(i).gaugeDate().isKnown()) {
+                out.add(new Missing(list + i + "/gaugeDate", "the date the gauge of tank " + (i + 1) + " was read"));
+            }
+        }
+        return out;
     }
 
     /** The level through a year from a date; empty where the tank is not known. */

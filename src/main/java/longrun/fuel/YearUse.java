@@ -15,9 +15,9 @@ import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.origin.Months;
 import longrun.plan.Plan;
-import longrun.tank.DesignDay;
 import longrun.tank.OtherUse;
 import longrun.tank.SpaceHeating;
+import longrun.tank.UnusedAppliances;
 
 /**
  * Gallons of each use by day and by month, at one heating value.
@@ -25,11 +25,13 @@ import longrun.tank.SpaceHeating;
  * @param monthly by use: heating, hot-water, appliance ids; unknown where an entry is lacking
  * @param daily 365 days of each known use
  * @param total of all uses, unknown where one is
+ * @param roomHeat gallons of each month's heating that make up for what the storage heater takes out of the house
  */
-record YearUse(Map<String, Months> monthly, Map<String, double[]> daily, Months total) {
+record YearUse(Map<String, Months> monthly, Map<String, double[]> daily, Months total, Months roomHeat) {
 
     static final String HEATING = "heating";
     static final String HOT_WATER = "hot-water";
+    static final String ROOM_HEAT = "heating for what the storage heater takes from the house";
     private static final String UNIT = "gal";
 
     /**
@@ -41,8 +43,19 @@ record YearUse(Map<String, Months> monthly, Map<String, double[]> daily, Months 
     static YearUse of(Plan plan, double btuPerGal, Optional<AirYear> air, Optional<HotWaterUse> hotWater) {
         Builder b = new Builder();
         List<SpaceHeating> heaters = SpaceHeating.of(plan);
+        Months taken = hotWater.map(HotWaterUse::roomHeatBtu)
+                .orElseGet(() -> Months.known(
+                        ROOM_HEAT,
+                        Collections.nCopies(12, 0.0),
+                        "Btu/day",
+                        "no storage heater",
+                        Confidence.COMPUTED,
+                        List.of()));
+        double loss = heaters.stream()
+                .mapToDouble(h -> h.lossPerDegF().value().orElse(0))
+                .sum();
         for (SpaceHeating h : heaters) {
-            heating(b, plan, h, btuPerGal, air);
+            heating(b, plan, h, btuPerGal, air, taken, loss);
         }
         hotWater.ifPresent(h -> {
             Months btu = h.chosenBtu();
@@ -51,11 +64,19 @@ record YearUse(Map<String, Months> monthly, Map<String, double[]> daily, Months 
         OtherUse.of(plan, btuPerGal)
                 .forEach(o -> b.add(
                         o.key(), perDay(o.gallonsPerDay(), 1, o.gallonsPerDay().how())));
-        return b.build(plan);
+        return b.build(plan, !heaters.isEmpty());
     }
 
-    private static void heating(Builder b, Plan plan, SpaceHeating h, double btuPerGal, Optional<AirYear> air) {
+    /**
+     * Heating by one appliance.
+     *
+     * @param taken heat the storage heater takes out of the house, Btu on a day of each month
+     * @param loss of the whole house, Btu/h for each degF: the appliance makes up its share of what is taken
+     */
+    private static void heating(
+            Builder b, Plan plan, SpaceHeating h, double btuPerGal, Optional<AirYear> air, Months taken, double loss) {
         List<Missing> missing = new ArrayList<>(h.gasPerDegF().missing());
+        missing.addAll(taken.missing());
         Optional<List<Double>> means = ColdWater.airMeans(plan);
         if (means.isEmpty() || air.isEmpty()) {
             missing.add(new Missing("/site/monthlyMeanTemp", "mean air temperature of the twelve months"));
@@ -67,11 +88,34 @@ record YearUse(Map<String, Months> monthly, Map<String, double[]> daily, Months 
         DegreeDays days = new DegreeDays(means.orElseThrow(), h.balanceF().number(), air.orElseThrow());
         double galPerDegreeDay = 24 * h.gasPerDegF().number() / btuPerGal;
         double[] daily = new double[365];
-        for (int d = 0; d < 365; d++) {
-            daily[d] = galPerDegreeDay * days.day(d);
+        double galPerBtu = loss > 0 ? h.gasPerDegF().number() / loss / btuPerGal : 0;
+        List<Double> months = new ArrayList<>();
+        List<Double> room = new ArrayList<>();
+        int day = 0;
+        for (int m = 0; m < 12; m++) {
+            double extra = 0;
+            for (int d = 0; d < Months.days(m); d++) {
+                boolean heats = air.get().degF(day) < h.balanceF().number();
+                double now = heats ? taken.get(m) * galPerBtu : 0;
+                extra += now;
+                daily[day] = galPerDegreeDay * days.day(day) + now;
+                day++;
+            }
+            room.add(extra);
+            months.add(days.month(m) * galPerDegreeDay + extra);
         }
-        List<Double> months =
-                days.months().stream().map(m -> m * galPerDegreeDay).toList();
+        b.roomHeat(Months.known(
+                ROOM_HEAT,
+                room,
+                UNIT,
+                taken.how() + ", on days colder than the balance point, / efficiency / heating value",
+                Confidence.COMPUTED,
+                taken.from()));
+        List<Figure> from = new ArrayList<>(List.of(h.gasPerDegF(), h.balanceF()));
+        boolean takes = room.stream().anyMatch(g -> g > 0);
+        if (takes) {
+            from.add(b.roomHeat.sum(ROOM_HEAT));
+        }
         b.add(
                 HEATING,
                 new Part(
@@ -79,10 +123,11 @@ record YearUse(Map<String, Months> monthly, Map<String, double[]> daily, Months 
                                 HEATING,
                                 months,
                                 UNIT,
-                                "24 x gas for each degF x degree days to the balance point (Erbs and others 1983) / heating"
-                                        + " value",
+                                "24 x gas for each degF x degree days to the balance point (Erbs and others 1983) /"
+                                        + " heating value"
+                                        + (takes ? ", and what the storage heater takes from the house" : ""),
                                 Confidence.MEMORY,
-                                List.of(h.gasPerDegF(), h.balanceF())),
+                                from),
                         daily));
     }
 
@@ -127,6 +172,18 @@ record YearUse(Map<String, Months> monthly, Map<String, double[]> daily, Months 
     private static final class Builder {
         private final Map<String, Months> monthly = new LinkedHashMap<>();
         private final Map<String, double[]> daily = new LinkedHashMap<>();
+        private Months roomHeat =
+                Months.known(ROOM_HEAT, Collections.nCopies(12, 0.0), UNIT, "none", Confidence.COMPUTED, List.of());
+
+        void roomHeat(Months part) {
+            roomHeat = Months.known(
+                    ROOM_HEAT,
+                    added(roomHeat.values(), part.values()),
+                    UNIT,
+                    part.how(),
+                    Confidence.COMPUTED,
+                    part.from());
+        }
 
         void unknown(String key, List<Missing> missing) {
             add(key, new Part(Months.unknown(key, UNIT, missing), new double[0]));
@@ -168,8 +225,8 @@ record YearUse(Map<String, Months> monthly, Map<String, double[]> daily, Months 
             daily.put(key, sum);
         }
 
-        YearUse build(Plan plan) {
-            Set<Missing> missing = new LinkedHashSet<>(DesignDay.unused(plan));
+        YearUse build(Plan plan, boolean heats) {
+            Set<Missing> missing = new LinkedHashSet<>(UnusedAppliances.ofTheYear(plan));
             List<Double> sum = Collections.nCopies(12, 0.0);
             List<Figure> from = new ArrayList<>();
             for (Map.Entry<String, Months> e : monthly.entrySet()) {
@@ -186,7 +243,11 @@ record YearUse(Map<String, Months> monthly, Map<String, double[]> daily, Months 
             Months total = missing.isEmpty()
                     ? Months.known("all uses", sum, UNIT, "sum of the uses", Confidence.COMPUTED, from)
                     : Months.unknown("all uses", UNIT, List.copyOf(missing));
-            return new YearUse(Collections.unmodifiableMap(monthly), Collections.unmodifiableMap(daily), total);
+            Months heating = monthly.get(HEATING);
+            Months room = heats && heating != null && !heating.isKnown()
+                    ? Months.unknown(ROOM_HEAT, UNIT, heating.missing())
+                    : roomHeat;
+            return new YearUse(Collections.unmodifiableMap(monthly), Collections.unmodifiableMap(daily), total, room);
         }
 
         private static List<Double> added(List<Double> a, List<Double> b) {

@@ -59,11 +59,13 @@ public final class ColdWater {
                     List.of(meanAir));
         }
         double swing = Collections.max(air.get()) - Collections.min(air.get());
+        boolean south = south(air.get());
         return Months.known(
                 NAME,
-                mainsMonths(mean, swing),
+                mainsMonths(mean, swing, south),
                 UNIT,
-                "town-mains formula, Burch and Christensen 2007, mean over each month's days",
+                "town-mains formula, Burch and Christensen 2007, mean over each month's days"
+                        + (south ? "; south of the equator by the warmest month" : ""),
                 Confidence.SECONDARY,
                 List.of(
                         meanAir,
@@ -100,29 +102,39 @@ public final class ColdWater {
         return sum / 365;
     }
 
+    /** Whether the warmest month falls in the half-year from October to March: then the house stands in the south. */
+    static boolean south(List<Double> months) {
+        int warmest = 0;
+        for (int m = 1; m < 12; m++) {
+            warmest = months.get(m) > months.get(warmest) ? m : warmest;
+        }
+        return warmest < 3 || warmest > 8;
+    }
+
     /**
-     * Mains temperature on a day, degF: (mean + 6) + R x swing / 2 x sin(0.986 (n - 15 - L) - 90), in degrees; never below
-     * freezing.
+     * Mains temperature on a day, degF: (mean + 6) + R x swing / 2 x sin(0.986 (n - 15 - L) - 90), in degrees, in the south
+     * + 90; never below freezing.
      *
      * @param day of the year, 1 to 365
      * @param meanF the year's mean air temperature
      * @param swingF warmest monthly mean less the coldest
+     * @param south of the equator
      */
-    public static double mains(int day, double meanF, double swingF) {
+    public static double mains(int day, double meanF, double swingF, boolean south) {
         double ratio = 0.4 + 0.01 * (meanF - 44);
         double lag = 35 - 1.0 * (meanF - 44);
-        double angle = 0.986 * (day - 15 - lag) - 90;
+        double angle = 0.986 * (day - 15 - lag) + (south ? 90 : -90);
         return Math.max(32, meanF + 6 + ratio * swingF / 2 * Math.sin(Math.toRadians(angle)));
     }
 
     /** Mean of the daily mains temperature over each month's days. */
-    public static List<Double> mainsMonths(double meanF, double swingF) {
+    public static List<Double> mainsMonths(double meanF, double swingF, boolean south) {
         List<Double> means = new ArrayList<>();
         int day = 1;
         for (int m = 0; m < 12; m++) {
             double sum = 0;
             for (int d = 0; d < Months.days(m); d++) {
-                sum += mains(day++, meanF, swingF);
+                sum += mains(day++, meanF, swingF, south);
             }
             means.add(sum / Months.days(m));
         }

@@ -26,9 +26,12 @@ import longrun.quantity.Temperature;
  *
  * @param chosen the arrangement the house has, where it can be told
  * @param dailyBtu gas a day by arrangement, Btu
+ * @param roomHeatBtu heat the storage heater takes out of the heated house on one day of each month, Btu, its standing loss
+ *     given back; known to be nothing where there is none or it stands elsewhere
  * @param missing what is lacking to tell the arrangement
  */
-public record HotWaterUse(Optional<Arrangement> chosen, Map<Arrangement, Months> dailyBtu, List<Missing> missing) {
+public record HotWaterUse(
+        Optional<Arrangement> chosen, Map<Arrangement, Months> dailyBtu, Months roomHeatBtu, List<Missing> missing) {
 
     private static final String AT = "/use/hotWater";
     private static final String UNIT = "Btu/day";
@@ -73,7 +76,7 @@ public record HotWaterUse(Optional<Arrangement> chosen, Map<Arrangement, Months>
         List<Missing> missing = chosen.isPresent()
                 ? List.of()
                 : List.of(new Missing(AT + "/arrangement", "series, on-demand-only or storage-only"));
-        return new HotWaterUse(chosen, all, missing);
+        return new HotWaterUse(chosen, all, RoomHeat.of(plan, entry, chosen, need), missing);
     }
 
     private static Optional<Arrangement> chosen(Use.HotWater entry) {
@@ -252,7 +255,8 @@ public record HotWaterUse(Optional<Arrangement> chosen, Map<Arrangement, Months>
                 burnt.missing());
     }
 
-    private static Months room(Plan plan, Use.Storage s) {
+    /** The air about the storage heater, degF. */
+    static Months room(Plan plan, Use.Storage s) {
         Optional<List<Temperature>> entered = s.roomTemp().findValue().filter(t -> t.size() == 1 || t.size() == 12);
         if (entered.isPresent()) {
             List<Temperature> t = entered.get();

@@ -8,20 +8,13 @@ import longrun.plan.Regulator;
  *
  * @param regulator the regulator it starts at
  * @param regulatorIndex its index in the plan
- * @param houseSide whether it lies behind the point of delivery (the outlet of the last regulator that is not a line
- *     regulator)
+ * @param side ahead of the point of delivery or behind it
  * @param sections indices of its sections, each after the one it leaves
  * @param outlets where its runs end
  */
-public record Stage(
-        Regulator regulator, int regulatorIndex, boolean houseSide, List<Integer> sections, List<Outlet> outlets) {
+public record Stage(Regulator regulator, int regulatorIndex, Side side, List<Integer> sections, List<Outlet> outlets) {
 
     public String id() {
         return regulator.id();
-    }
-
-    /** "house-side" or "tank-side". */
-    public String side() {
-        return houseSide ? "house-side" : "tank-side";
     }
 }

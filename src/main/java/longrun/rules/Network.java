@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longrun.piping.Side;
 import longrun.plan.Appliance;
 import longrun.plan.ApplianceKind;
 import longrun.plan.Fact;
@@ -113,10 +114,8 @@ public final class Network {
                 .orElse(new Served(0, Optional.of(pointer), 1, grill));
     }
 
+    /** Counts whether or not the end is capped, as it does in the pipe's load. */
     private static Served reserve(Section section, String pointer) {
-        if (section.capped().is(false) || section.capped().isNone()) {
-            return Served.NOTHING;
-        }
         return section.reserve()
                 .fold(
                         rate -> new Served(rate.btuh(), Optional.empty(), 0, false),
@@ -233,6 +232,9 @@ public final class Network {
         int n = node(id);
         int at = n == NOTHING || isRegulator(n) ? n : source[n];
         if (at == NOTHING) {
+            return Side.UNKNOWN;
+        }
+        if (!regulator(at).kind().isKnown()) {
             return Side.UNKNOWN;
         }
         if (deliversBelow[at]) {

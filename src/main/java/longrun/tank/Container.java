@@ -165,8 +165,9 @@ record Container(
         if (!tank.placement().isKnown()) {
             missing.add(new Missing(at + "/placement", "where the tank stands: above-ground or underground"));
         }
-        Figure diameter = side(tank, tank.diameter(), at, "diameter", StandardTanks.Size::diameterIn);
-        Figure length = side(tank, tank.length(), at, "length", StandardTanks.Size::lengthIn);
+        boolean own = tank.diameter().isKnown() || tank.length().isKnown();
+        Figure diameter = side(tank, tank.diameter(), own, at, "diameter", StandardTanks.Size::diameterIn);
+        Figure length = side(tank, tank.length(), own, at, "length", StandardTanks.Size::lengthIn);
         missing.addAll(diameter.missing());
         length.missing().stream().filter(m -> !missing.contains(m)).forEach(missing::add);
         boolean buried = tank.placement().is(Placement.UNDERGROUND);
@@ -215,11 +216,18 @@ record Container(
     private static Figure side(
             Tank tank,
             Fact<Length> entered,
+            boolean own,
             String at,
             String field,
             java.util.function.ToDoubleFunction<StandardTanks.Size> standard) {
         if (entered.isKnown()) {
             return Figure.entered(field, entered, Length::inches, "in", at + "/" + field, "");
+        }
+        if (own) { // its own diameter with a standard length, or the other way round, is no tank that stands anywhere
+            return Figure.unknown(
+                    field,
+                    "in",
+                    List.of(new Missing(at + "/" + field, field + " of the tank too: one measure alone fits no tank")));
         }
         Optional<Volume> water = tank.waterCapacity().findValue();
         if (water.isEmpty()) {

@@ -12,7 +12,7 @@ import longrun.plan.Use;
 import longrun.quantity.HeatRate;
 
 /** What is asked of the tank: everything firing, each named occasion, the mean of the design day. */
-record Demands(Plan plan, Figure capacity, Figure at20Psig, DoubleFunction<Hold> holding) {
+record Demands(Plan plan, Figure capacity, Figure planned, DoubleFunction<Hold> holding) {
 
     static final String EVERYTHING = "everything firing";
     static final String MEAN = "mean of the design day";
@@ -31,13 +31,13 @@ record Demands(Plan plan, Figure capacity, Figure at20Psig, DoubleFunction<Hold>
                 ? Figure.unknown(
                         EVERYTHING, "Btu/h", List.of(new Missing("/appliances", "the appliances and their input")))
                 : Figure.sum(EVERYTHING, "Btu/h", all);
-        out.add(demand(EVERYTHING, everything, false));
+        out.add(demand(EVERYTHING, everything));
         List<Use.Occasion> occasions = plan.use().map(Use::occasions).orElse(List.of());
         for (int i = 0; i < occasions.size(); i++) {
             String name = occasions.get(i).name().findValue().orElse("occasion " + (i + 1));
-            out.add(demand(name, firing(name, occasions.get(i), i), false));
+            out.add(demand(name, firing(name, occasions.get(i), i)));
         }
-        out.add(demand(MEAN, DesignDay.mean(plan), true));
+        out.add(demand(MEAN, DesignDay.mean(plan)).overTheDay(DesignDay.takes(plan)));
         return List.copyOf(out);
     }
 
@@ -49,7 +49,7 @@ record Demands(Plan plan, Figure capacity, Figure at20Psig, DoubleFunction<Hold>
                 HeatRate::btuh,
                 "Btu/h",
                 "/appliances/" + i + "/input",
-                "INPUT on the rating plate, propane line");
+                "INPUT on the rating plate of " + a.id() + ", propane line");
     }
 
     private Figure firing(String name, Use.Occasion occasion, int index) {
@@ -71,12 +71,12 @@ record Demands(Plan plan, Figure capacity, Figure at20Psig, DoubleFunction<Hold>
         return Figure.sum(name, "Btu/h", parts);
     }
 
-    private Demand demand(String name, Figure load, boolean mean) {
+    private Demand demand(String name, Figure load) {
         Demand.Status status = status(load);
-        Hold hold = status == Demand.Status.SHORT
-                ? holding.apply(load.number())
-                : new Hold(Figure.unknown("minutes it can be held", "min", List.of()), false);
-        return new Demand(name, load, status, hold.minutes(), hold.withoutEnd(), mean);
+        Hold hold = status == Demand.Status.UNKNOWN
+                ? new Hold(Figure.unknown("minutes it can be held", "min", List.of()), false)
+                : holding.apply(load.number());
+        return new Demand(name, load, status, hold.minutes(), hold.withoutEnd(), false, List.of());
     }
 
     private Demand.Status status(Figure load) {
@@ -86,8 +86,6 @@ record Demands(Plan plan, Figure capacity, Figure at20Psig, DoubleFunction<Hold>
         if (load.number() > capacity.number()) {
             return Demand.Status.SHORT;
         }
-        return at20Psig.isKnown() && load.number() <= at20Psig.number()
-                ? Demand.Status.CARRIES
-                : Demand.Status.DOUBTFUL;
+        return planned.isKnown() && load.number() <= planned.number() ? Demand.Status.CARRIES : Demand.Status.DOUBTFUL;
     }
 }

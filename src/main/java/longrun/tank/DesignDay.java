@@ -2,14 +2,11 @@ package longrun.tank;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import longrun.hotwater.HotWaterUse;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.origin.Months;
-import longrun.plan.Appliance;
-import longrun.plan.ApplianceKind;
 import longrun.plan.Plan;
 import longrun.plan.Use;
 
@@ -31,44 +28,28 @@ public final class DesignDay {
                         "heating value", BTU_PER_GAL, "Btu/gal", "handbook set, none entered", Confidence.SECONDARY));
     }
 
-    /** Appliances that no use is entered for, without which no sum is true; a standby generator's outages apart. */
-    public static List<Missing> unused(Plan plan) {
-        if (plan.use().isEmpty()) {
-            return List.of(new Missing("/use", "what propane is used for: heating, hot water, the rest"));
-        }
-        Use use = plan.use().get();
-        List<Missing> out = new ArrayList<>();
-        for (Appliance a : plan.appliances()) {
-            Optional<ApplianceKind> kind = a.kind().findValue();
-            boolean named = use.others().stream().anyMatch(o -> o.appliance().is(a.id()));
-            if (named) {
-                continue;
-            }
-            switch (kind.orElse(ApplianceKind.OTHER)) {
-                case FURNACE, BOILER, SPACE_HEATER -> {
-                    boolean heats = use.heating().stream()
-                            .anyMatch(h -> h.appliance().is(a.id())
-                                    || !h.appliance().isKnown() && use.heating().size() == 1);
-                    if (!heats) {
-                        out.add(new Missing("/use/heating", "design load and efficiency of " + a.id()));
-                    }
-                }
-                case ON_DEMAND_WATER_HEATER, STORAGE_WATER_HEATER -> {
-                    if (use.hotWater().isEmpty()) {
-                        out.add(new Missing("/use/hotWater", "the hot water " + a.id() + " makes"));
-                    }
-                }
-                case STANDBY_GENERATOR -> {} // burns in an outage; no part of an ordinary year
-                default -> out.add(new Missing("/use/others", "gallons a year or hours a day of " + a.id()));
+    /** What the mean reckons with: the gains the balance point stands for, and hot water without its storage. */
+    public static List<String> takes(Plan plan) {
+        List<String> out = new ArrayList<>();
+        for (SpaceHeating h : SpaceHeating.of(plan)) {
+            if (h.gainsBtuh().isKnown() && h.gainsBtuh().number() > 0) {
+                out.add("heating counts from the balance point of "
+                        + h.balanceF().text() + ": people, lamps and sun are taken to give "
+                        + h.gainsBtuh().text() + " all day, also on that day");
             }
         }
+        plan.use().flatMap(Use::hotWater).ifPresent(w -> {
+            if (w.storage().isPresent()) {
+                out.add("hot water is taken as made without the storage heater, from the coldest water of the year");
+            }
+        });
         return List.copyOf(out);
     }
 
     /** The mean, Btu/h, or what is missing to know it. */
     public static Figure mean(Plan plan) {
         String name = "mean of the design day";
-        List<Missing> unused = unused(plan);
+        List<Missing> unused = UnusedAppliances.onTheDesignDay(plan);
         if (!unused.isEmpty()) {
             return Figure.unknown(name, "Btu/h", unused);
         }

@@ -2,18 +2,16 @@ package longrun.tank;
 
 import java.util.List;
 import longrun.origin.DataFile;
+import longrun.quantity.Elevation;
 
 /**
  * Saturated propane, from a table of the reference equation of Lemmon, McLinden and Wagner (2009): ln p straight against
- * 1/T, the rest straight against T. Pressures are gauge at the sea's level; higher up the gauge shows a little more, which
- * is on the safe side.
+ * 1/T, the rest straight against T. Pressures are gauge: over the air's, which falls with height.
  */
 public final class Propane {
 
     /** Pressure of the air at the sea, psia, which turns absolute pressure into gauge. */
     public static final double AIR_PSIA = 14.696;
-    /** No vapour leaves a tank at and below this temperature, degF. */
-    public static final double BOILING_F = -44;
     /** Heat in a pound of propane, Btu, of the same set as 2,488 Btu/ft3 (secondary). */
     public static final double BTU_PER_LB = 21_548;
 
@@ -42,16 +40,33 @@ public final class Propane {
         return out;
     }
 
-    /** Pressure over the liquid, psig. */
+    /**
+     * Pressure of the air at a height, psia: 14.696 (1 - 6.8756e-6 h)^5.2559, h in ft (U.S. Standard Atmosphere, 1976; held
+     * from memory).
+     */
+    public static double airPsia(Elevation elevation) {
+        return AIR_PSIA * Math.pow(1 - 6.8756e-6 * elevation.feet(), 5.2559);
+    }
+
+    /** Pressure over the liquid at the sea, psig. */
     public static double psig(double degF) {
         int i = segment(degF);
         double share = (inverse(degF) - inverse(TEMP[i - 1])) / (inverse(TEMP[i]) - inverse(TEMP[i - 1]));
         return Math.exp(LN_PSIA[i - 1] + share * (LN_PSIA[i] - LN_PSIA[i - 1])) - AIR_PSIA;
     }
 
-    /** Temperature of the liquid at a pressure, degF. */
+    /** Temperature of the liquid at a pressure at the sea, degF. */
     public static double degF(double psig) {
-        double ln = Math.log(psig + AIR_PSIA);
+        return degF(psig, AIR_PSIA);
+    }
+
+    /**
+     * Temperature of the liquid at a gauge pressure, degF; at 0 psig it boils in the open air.
+     *
+     * @param airPsia pressure of the air about the gauge
+     */
+    public static double degF(double psig, double airPsia) {
+        double ln = Math.log(psig + airPsia);
         int i = 1;
         while (i < LN_PSIA.length - 1 && ln > LN_PSIA[i]) {
             i++;

@@ -12,8 +12,14 @@ import longrun.plan.Fact;
 import longrun.plan.Plan;
 import longrun.plan.Site;
 
-/** The smallest standard tank that gives everything firing its vapour, above and below ground. */
-record SizeSearch(Figure need, Figure design, Figure leastPsig, Figure refill, Plan plan) {
+/**
+ * The smallest standard tank that gives everything firing its vapour while it keeps the pressure to plan with, above and
+ * below ground; also where the gauge stands 5 % of capacity too high, as a float gauge may.
+ */
+record SizeSearch(Figure need, Figure design, TankPressures pressures, Figure refill, Plan plan) {
+
+    /** How far a float gauge may be off, percent of capacity (held from memory). */
+    private static final double GAUGE_OFF = 5;
 
     /** Above ground first. */
     List<TankReport.SizeChoice> choices() {
@@ -28,7 +34,7 @@ record SizeSearch(Figure need, Figure design, Figure leastPsig, Figure refill, P
                 "degF",
                 "/site/groundTemp",
                 "winter temperature of the ground at the tank's depth");
-        List<Figure> inputs = new ArrayList<>(List.of(need, design, leastPsig, refill));
+        List<Figure> inputs = new ArrayList<>(List.of(need, design, pressures.kept(), pressures.air(), refill));
         if (underground) {
             inputs.add(ground);
         }
@@ -42,14 +48,15 @@ record SizeSearch(Figure need, Figure design, Figure leastPsig, Figure refill, P
                     Figure.unknown("vapour", "Btu/h", List.copyOf(missing)),
                     List.copyOf(missing));
         }
-        double liquid = Propane.degF(leastPsig.number());
+        double liquid = pressures.keptF();
+        double low = Math.max(0, refill.number() - GAUGE_OFF) / 100;
         for (StandardTanks.Size size : StandardTanks.horizontal()) {
             Vaporiser body = underground
                     ? new Vaporiser.Buried(
                             size.diameterIn(), size.lengthIn(), 1 + size.diameterIn() / 24, ground.number())
                     : new Vaporiser.Lying(size.diameterIn(), size.lengthIn());
             double gives = body.btuh(refill.number() / 100, design.number(), liquid);
-            if (gives >= need.number()) {
+            if (body.btuh(low, design.number(), liquid) >= need.number()) {
                 return new TankReport.SizeChoice(
                         underground,
                         Optional.of(size),

@@ -18,11 +18,15 @@ import longrun.quantity.Temperature;
  *
  * @param gasPerDegF Btu/h of gas for each degF the air is under the balance point
  * @param balanceF the balance point
+ * @param lossPerDegF heat the house loses through this appliance's share of it, Btu/h for each degF
+ * @param gainsBtuh what people, lamps and sun give where the balance point lies under the indoor air
  * @param index its place in the list
  */
-public record SpaceHeating(Figure gasPerDegF, Figure balanceF, int index) {
+public record SpaceHeating(Figure gasPerDegF, Figure balanceF, Figure lossPerDegF, Figure gainsBtuh, int index) {
 
-    private static final double INDOOR_F = 68;
+    /** Indoor air where none is entered, degF (common practice). */
+    public static final double INDOOR_F = 68;
+
     private static final double BASE_F = 65;
 
     /** Every heating entry, in the plan's order. */
@@ -72,7 +76,21 @@ public record SpaceHeating(Figure gasPerDegF, Figure balanceF, int index) {
                 Confidence.MEMORY,
                 List.of(load, indoor, design, efficiency),
                 v -> v[1] > v[2] && v[3] > 0 ? v[0] / (v[1] - v[2]) / (v[3] / 100) : Double.NaN);
-        return new SpaceHeating(pointed(gas, at), balance, index);
+        Figure loss = Figure.of(
+                "loss for each degF",
+                "Btu/(h.degF)",
+                "design load / (indoor - design)",
+                Confidence.MEMORY,
+                List.of(load, indoor, design),
+                v -> v[1] > v[2] ? v[0] / (v[1] - v[2]) : Double.NaN);
+        Figure gains = Figure.of(
+                "gains of the house",
+                "Btu/h",
+                "loss for each degF x (indoor - balance point)",
+                Confidence.MEMORY,
+                List.of(loss, indoor, balance),
+                v -> v[0] * Math.max(0, v[1] - v[2]));
+        return new SpaceHeating(pointed(gas, at), balance, loss, gains, index);
     }
 
     /** A figure outside its formula names the design temperature, the entry that is most often slipped. */
@@ -104,7 +122,8 @@ public record SpaceHeating(Figure gasPerDegF, Figure balanceF, int index) {
         return Figure.of(
                 "heating on the design day",
                 "Btu/h",
-                "gas for each degF x (balance point - design temperature)",
+                "gas for each degF x (balance point - design temperature): the gains the balance point stands for are"
+                        + " taken off",
                 Confidence.COMPUTED,
                 List.of(gasPerDegF, balanceF, design(plan)),
                 v -> v[0] * Math.max(0, v[1] - v[2]));

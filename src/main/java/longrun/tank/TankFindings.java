@@ -49,7 +49,7 @@ public final class TankFindings {
         Figure capacity = report.capacityAtDesignBtuh();
         Demand mean = last(report);
         if (capacity.isKnown() && capacity.number() <= 0) {
-            return Optional.of(nothing(report));
+            return Optional.of(nothing(plan, report));
         }
         if (!mean.btuh().isKnown()) {
             return Optional.of(asks(
@@ -59,11 +59,7 @@ public final class TankFindings {
             case SHORT -> Optional.of(over(plan, report, mean, MEAN, Severity.MUST_FIX));
             case DOUBTFUL ->
                 Optional.of(over(
-                        plan,
-                        report,
-                        mean,
-                        MEAN,
-                        report.capacityAt20PsigBtuh().isKnown() ? Severity.CAUTION : Severity.NOTE));
+                        plan, report, mean, MEAN, report.plannedBtuh().isKnown() ? Severity.CAUTION : Severity.NOTE));
             default -> Optional.empty();
         };
     }
@@ -102,10 +98,12 @@ public final class TankFindings {
                 .map(d -> over(plan, report, d, PEAK, Severity.NOTE));
     }
 
-    private static Finding nothing(TankReport report) {
-        double design = designF(report);
-        String what = design <= Propane.BOILING_F
-                ? "at " + Figure.text(design, "degF") + " gas stops altogether: propane boils at -44 degF"
+    private static Finding nothing(Plan plan, TankReport report) {
+        double design = SpaceHeating.design(plan).value().orElse(VapourRule.LIQUID_F);
+        double boils = report.boilingF().number();
+        String what = design <= boils
+                ? "at " + Figure.text(design, "degF") + " gas stops altogether: propane boils at "
+                        + Figure.text(Math.rint(boils), "degF") + elevation(plan)
                 : "at " + Figure.text(design, "degF") + " the tank cannot keep the "
                         + report.leastPsig().text() + " its regulator needs; it cannot feed a 10 psi regulator";
         return new Finding(
@@ -123,24 +121,25 @@ public final class TankFindings {
                 "/site/winterDesignTemp");
     }
 
-    private static double designF(TankReport report) {
-        return report.ownRuleBtuh().from().stream()
-                .filter(f -> f.name().equals("winter design temperature"))
-                .mapToDouble(Figure::number)
-                .findFirst()
-                .orElse(VapourRule.LIQUID_F);
+    private static String elevation(Plan plan) {
+        return plan.site()
+                .flatMap(site -> site.elevation().findText())
+                .map(e -> " at " + e)
+                .orElse(" at the sea's level; no elevation is entered");
     }
 
     private static Finding over(Plan plan, TankReport report, Demand d, String rule, Severity severity) {
         boolean isShort = d.status() == Demand.Status.SHORT;
-        String limit = (isShort ? report.capacityAtDesignBtuh() : report.capacityAt20PsigBtuh()).text();
+        String limit = (isShort ? report.capacityAtDesignBtuh() : report.plannedBtuh()).text();
         String found = d.name() + " needs " + d.btuh().text() + "; the tank gives "
-                + report.capacityAtDesignBtuh().text() + " at the refill gauge and the design temperature, "
-                + (report.capacityAt20PsigBtuh().isKnown()
-                        ? report.capacityAt20PsigBtuh().text() + " of it while keeping 20 psig"
-                        : "an unknown amount of it while keeping 20 psig")
+                + (report.plannedBtuh().isKnown()
+                        ? report.plannedBtuh().text() + kept(report)
+                        : "an unknown amount" + kept(report))
+                + " at the refill gauge and the design temperature, "
+                + report.capacityAtDesignBtuh().text() + " at most for a short time"
                 + (report.derived() && !report.supplier() ? ", derived" : "")
-                + held(d, isShort);
+                + held(d)
+                + taken(d);
         return new Finding(
                 rule,
                 severity,
@@ -148,8 +147,8 @@ public final class TankFindings {
                 found,
                 isShort
                         ? "at most " + limit
-                        : report.capacityAt20PsigBtuh().isKnown()
-                                ? "at most " + limit + " while keeping 20 psig"
+                        : report.plannedBtuh().isKnown()
+                                ? "at most " + limit + kept(report)
                                 : "the supplier's own figure, in Btu/h: the table names no tank pressure",
                 REFERENCE,
                 "",
@@ -158,7 +157,8 @@ public final class TankFindings {
                         ? "A larger tank, a second one alike, or a higher refill gauge."
                         : "Ask the supplier which figure he counts on; enter it as the vapour capacity.",
                 Optional.of(
-                        "How much vapour does the supplier count on from this tank at the refill gauge on the coldest morning?"),
+                        "How much vapour does the supplier count on from this tank at the refill gauge at the winter"
+                                + " design temperature?"),
                 Optional.of(AskWhom.SUPPLIER),
                 at(plan));
     }
@@ -167,21 +167,29 @@ public final class TankFindings {
         return plan.tank().isEmpty() ? "/tanks/0/vapourCapacity" : "/tank/vapourCapacity";
     }
 
-    private static String held(Demand d, boolean isShort) {
-        if (!isShort) {
-            return "";
-        }
+    private static String kept(TankReport report) {
+        return " while keeping " + report.keptPsig().text();
+    }
+
+    private static String taken(Demand d) {
+        return d.takes().isEmpty() ? "" : "; " + String.join("; ", d.takes());
+    }
+
+    private static String held(Demand d) {
         if (d.withoutEnd()) {
             return "; by the liquid's heat balance it is held as long as there is liquid";
         }
-        return d.holdMinutes().isKnown()
-                ? "; held for " + Figure.text(Math.floor(d.holdMinutes().number()), "min")
-                        + " from liquid as warm as the air or ground about it"
-                : "";
+        return d.lasts()
+                .map(time -> "; held for " + time
+                        + " from the refill gauge on, the level falling, from liquid as warm as the air or"
+                        + " ground about it")
+                .orElse("");
     }
 
     private static Finding asks(String rule, String what, List<Missing> missing, AskWhom whom) {
-        Missing first = missing.isEmpty() ? new Missing("/tank", "the tank") : missing.get(0);
+        // Not the first in the list: another order of the lists asks the same.
+        Missing first =
+                missing.stream().min(Comparator.comparing(Missing::words)).orElse(new Missing("/tank", "the tank"));
         return new Finding(
                 rule,
                 Severity.NOTE,

@@ -20,13 +20,15 @@ import longrun.origin.Origin;
  * @param usableGaugeLowGal the same with the gauge 5 % of capacity off
  * @param nowGal at the gauge's reading
  * @param refillGal left at the refill gauge
- * @param capacityAtDesignBtuh vapour by the rule, at the refill gauge and the design temperature; the supplier's own figure
- *     where he gave one
- * @param capacityAt20PsigBtuh the same kept at 20 psig in the tank
+ * @param capacityAtDesignBtuh the most vapour for a short time, by the rule, at the refill gauge and the design
+ *     temperature; the supplier's own figure where he gave one
+ * @param plannedBtuh the figure to plan with: the same while the tank keeps {@code keptPsig}
  * @param ownRuleBtuh the rule, also where the supplier's figure overrules it
- * @param leastPsig the least pressure the tank must keep
+ * @param leastPsig the least pressure the tank may be drawn down to
+ * @param keptPsig the pressure to plan with: 20 psig, or what the first regulator or the tank asks for where that is more
+ * @param boilingF temperature at and below which gas stops altogether, where the house stands
  * @param derived whether the vapour figure is derived and not a rule of the trade
- * @param supplier whether the supplier's figure decides
+ * @param supplier whether the supplier's figure alone decides
  */
 public record TankReport(
         Figure waterGal,
@@ -37,9 +39,11 @@ public record TankReport(
         Figure nowGal,
         Figure refillGal,
         Figure capacityAtDesignBtuh,
-        Figure capacityAt20PsigBtuh,
+        Figure plannedBtuh,
         Figure ownRuleBtuh,
         Figure leastPsig,
+        Figure keptPsig,
+        Figure boilingF,
         boolean derived,
         boolean supplier,
         List<Demand> demands,
@@ -47,13 +51,15 @@ public record TankReport(
         List<SizeChoice> smallest) {
 
     /** Vapour at the refill gauge and one air temperature; empty where unknown. */
-    public record CurvePoint(double airF, OptionalDouble capacityBtuh, OptionalDouble at20PsigBtuh) {}
+    public record CurvePoint(double airF, OptionalDouble capacityBtuh, OptionalDouble plannedBtuh) {}
 
     /**
-     * The smallest standard tank that gives everything firing its vapour.
+     * The smallest standard tank that gives everything firing its vapour while it keeps the pressure to plan with, also
+     * where its refill gauge stands 5 % of capacity too high.
      *
      * @param underground where it would lie
      * @param size empty where none does, or where it cannot be told
+     * @param capacityBtuh what it gives then at the refill gauge
      * @param missing what is lacking to tell
      */
     public record SizeChoice(
@@ -91,12 +97,14 @@ public record TankReport(
                 nowGal,
                 refillGal,
                 capacityAtDesignBtuh,
-                capacityAt20PsigBtuh,
+                plannedBtuh,
                 ownRuleBtuh,
-                leastPsig));
+                leastPsig,
+                keptPsig,
+                boilingF));
         demands.forEach(d -> {
             out.add(d.btuh());
-            if (d.status() == Demand.Status.SHORT) {
+            if (d.holdMinutes().isKnown()) {
                 out.add(d.holdMinutes());
             }
         });

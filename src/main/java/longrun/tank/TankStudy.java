@@ -1,10 +1,7 @@
 package longrun.tank;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
@@ -15,27 +12,20 @@ import longrun.quantity.Temperature;
 /** Works out what the tank holds, the vapour it gives and what is asked of it. Never throws on a plan that can be read. */
 public final class TankStudy {
 
-    /** Pressure printed capacities for steady draw are often given at, psig. */
-    public static final double STEADY_PSIG = 20;
-
     private static final double GAUGE_OFF = 5;
-    private static final String RULE = "D x L x K(fill) x M(air), rule of the LP-gas trade";
-    private static final String STANDING =
-            "same heat through each square foot as the rule, on the wetted shell (derived)";
-    private static final String BURIED =
-            "S k (ground - liquid) x wetted share, never above the rule at 0 degF (derived)";
-    private static final String CYLINDER = "table of the 100 lb cylinder";
 
     private final List<Container> tanks;
     private final Figure design;
-    private final Figure leastPsig;
     private final List<Figure> refill;
+    private final TankPressures pressures;
+    private final TankVapour vapour;
 
-    private TankStudy(List<Container> tanks, Figure design, List<Figure> refill) {
+    private TankStudy(List<Container> tanks, Figure design, List<Figure> refill, Plan plan) {
         this.tanks = tanks;
         this.design = design;
-        this.leastPsig = leastPsig(tanks);
         this.refill = refill;
+        this.pressures = TankPressures.of(plan, tanks);
+        this.vapour = new TankVapour(tanks, refill, design, pressures);
     }
 
     private static TankStudy designDay(Plan plan) {
@@ -49,7 +39,8 @@ public final class TankStudy {
                                 t.entry().refillAt(),
                                 "/refillAt",
                                 "gauge reading at which it is refilled"))
-                        .toList());
+                        .toList(),
+                plan);
     }
 
     /** All that is known of the plan's tank or tanks. */
@@ -70,19 +61,9 @@ public final class TankStudy {
      */
     public static TankMoment at(Plan plan, Figure gauge, Figure air) {
         List<Container> tanks = Container.of(plan);
-        return new TankStudy(tanks, air, tanks.stream().map(t -> gauge).toList()).moment();
-    }
-
-    private TankMoment moment() {
-        Figure own = vapour("vapour by our own reckoning", leastPsig);
-        boolean supplier = hasSuppliers();
-        Figure at20 = supplier ? suppliers() : vapour("vapour at 20 psig", given20());
-        return new TankMoment(supplier ? suppliers() : own, at20.named("vapour at 20 psig"), own, curve());
-    }
-
-    private boolean hasSuppliers() {
-        return !tanks.isEmpty()
-                && tanks.stream().allMatch(t -> t.entry().vapourCapacity().isKnown());
+        TankVapour then =
+                new TankStudy(tanks, air, tanks.stream().map(t -> gauge).toList(), plan).vapour;
+        return new TankMoment(then.most(), then.planned(), then.own(), then.curve());
     }
 
     /**
@@ -111,12 +92,10 @@ public final class TankStudy {
 
     private TankReport report(Plan plan) {
         TankVolumes volumes = new TankVolumes(tanks, refill);
-        Figure own = vapour("vapour by our own reckoning", leastPsig);
-        Figure ownAt20 = vapour("vapour at 20 psig", given20());
-        boolean supplier = hasSuppliers();
-        Figure capacity = supplier ? suppliers() : own;
-        Figure at20 = supplier ? suppliers().named("vapour at 20 psig") : ownAt20;
-        List<Demand> demands = new Demands(plan, capacity, at20, this::hold).list();
+        Figure capacity = vapour.most();
+        Figure planned = vapour.planned();
+        List<Demand> demands =
+                new Demands(plan, capacity, planned, new HoldTime(vapour, DesignDay.heatingValue(plan))::of).list();
         return new TankReport(
                 volumes.waterCapacity(),
                 volumes.volume("full", 0, false),
@@ -125,112 +104,28 @@ public final class TankStudy {
                 volumes.volume("usable, gauge 5 % off", GAUGE_OFF, true),
                 volumes.atGauge("in the tank now", volumes::gauge),
                 volumes.atGauge("left at the refill gauge", refill::get),
-                capacity.named("vapour at the design temperature"),
-                at20,
-                own,
-                leastPsig,
-                tanks.stream().anyMatch(t -> t.body().map(Vaporiser::derived).orElse(false)),
-                supplier,
+                capacity.named("vapour at the design temperature, the most for a short time"),
+                planned,
+                vapour.own(),
+                pressures.least(),
+                pressures.kept(),
+                Figure.of(
+                        "gas stops",
+                        "degF",
+                        "propane boils where its pressure is the air's",
+                        Confidence.COMPUTED,
+                        List.of(pressures.air()),
+                        v -> pressures.boilingF()),
+                vapour.derived(),
+                vapour.bySuppliers(),
                 demands,
-                curve(),
-                new SizeSearch(demands.get(0).btuh(), design, leastPsig, firstRefill(), plan).choices());
-    }
-
-    private static Figure leastPsig(List<Container> tanks) {
-        return tanks.stream()
-                .filter(t -> t.entry().leastTankPressure().isKnown())
-                .findFirst()
-                .map(t -> Figure.entered(
-                        "least tank pressure",
-                        t.entry().leastTankPressure(),
-                        p -> p.psi(),
-                        "psig",
-                        t.at() + "/leastTankPressure",
-                        ""))
-                .orElseGet(() -> Figure.given(
-                        "least tank pressure",
-                        VapourRule.LEAST_PSIG,
-                        "psig",
-                        "none entered: liquid at -20 degF, the rule's own basis",
-                        Confidence.MEMORY));
-    }
-
-    private static Figure given20() {
-        return Figure.given("tank pressure", STEADY_PSIG, "psig", "a steady draw", Confidence.SECONDARY);
+                vapour.curve(),
+                new SizeSearch(demands.get(0).btuh(), design, pressures, firstRefill(), plan).choices());
     }
 
     static Figure noTank(String name, String unit) {
         return Figure.unknown(
                 name, unit, List.of(new Missing("/tank", "the tank: its kind, water capacity, refill gauge")));
-    }
-
-    private Figure vapour(String name, Figure psig) {
-        if (tanks.isEmpty()) {
-            return noTank(name, "Btu/h");
-        }
-        List<Figure> parts = new ArrayList<>();
-        for (int i = 0; i < tanks.size(); i++) {
-            parts.add(vapourOf(i, name, psig));
-        }
-        return parts.size() == 1 ? parts.get(0) : Figure.sum(name, "Btu/h", parts);
-    }
-
-    private Figure vapourOf(int i, String name, Figure psig) {
-        Container t = tanks.get(i);
-        if (t.body().isEmpty()) {
-            List<Missing> missing = new ArrayList<>(t.bodyMissing());
-            missing.addAll(refill.get(i).missing());
-            missing.addAll(design.missing());
-            return Figure.unknown(name, "Btu/h", missing);
-        }
-        Vaporiser body = t.body().get();
-        List<Figure> from = new ArrayList<>(List.of(refill.get(i), design, psig, t.count()));
-        from.addAll(t.bodyFrom());
-        boolean tableOnly = body instanceof Vaporiser.Cylinder;
-        if (tableOnly && psig.number() != VapourRule.LEAST_PSIG) {
-            return Figure.unknown(
-                    name,
-                    "Btu/h",
-                    List.of(new Missing(
-                            t.at() + "/vapourCapacity",
-                            "the supplier's figure: the cylinder's table names no pressure")));
-        }
-        Figure figure = Figure.of(
-                name,
-                "Btu/h",
-                how(body),
-                Confidence.MEMORY,
-                from,
-                v -> v[3] * body.btuh(v[0] / 100, v[1], Propane.degF(v[2])));
-        boolean outside = figure.missing().stream().anyMatch(m -> m.field().isEmpty());
-        return outside
-                ? Figure.unknown(
-                        name,
-                        "Btu/h",
-                        List.of(new Missing(
-                                t.at() + "/vapourCapacity",
-                                "the supplier's figure: the table of the 100 lb cylinder runs from 0 to 70 degF and from 20 to"
-                                        + " 100 lb")))
-                : figure;
-    }
-
-    private static String how(Vaporiser body) {
-        return body instanceof Vaporiser.Lying
-                ? RULE
-                : body instanceof Vaporiser.Standing ? STANDING : body instanceof Vaporiser.Buried ? BURIED : CYLINDER;
-    }
-
-    private Figure suppliers() {
-        List<Figure> parts = tanks.stream()
-                .map(t -> Figure.entered(
-                        "the supplier's figure",
-                        t.entry().vapourCapacity(),
-                        h -> h.btuh(),
-                        "Btu/h",
-                        t.at() + "/vapourCapacity",
-                        ""))
-                .toList();
-        return parts.size() == 1 ? parts.get(0) : Figure.sum("the supplier's figures", "Btu/h", parts);
     }
 
     private Figure firstRefill() {
@@ -241,42 +136,5 @@ public final class TankStudy {
         }
         return Figure.unknown(
                 "refill gauge", "%", List.of(new Missing("/tank/refillAt", "gauge reading at which it is refilled")));
-    }
-
-    private List<TankReport.CurvePoint> curve() {
-        boolean known = !tanks.isEmpty()
-                && tanks.stream()
-                        .allMatch(t -> t.body().isPresent() && t.count().isKnown())
-                && refill.stream().allMatch(Figure::isKnown);
-        if (!known) {
-            return List.of();
-        }
-        TreeSet<Double> airs = new TreeSet<>();
-        for (int f = -50; f <= 60; f += 5) {
-            airs.add((double) f);
-        }
-        design.value().ifPresent(airs::add);
-        double liquid = Propane.degF(leastPsig.number());
-        double liquid20 = Propane.degF(STEADY_PSIG);
-        return airs.stream()
-                .map(air -> new TankReport.CurvePoint(air, sum(air, liquid, true), sum(air, liquid20, false)))
-                .toList();
-    }
-
-    private OptionalDouble sum(double airF, double liquidF, boolean tables) {
-        double sum = 0;
-        for (int i = 0; i < tanks.size(); i++) {
-            Vaporiser body = tanks.get(i).body().orElseThrow();
-            if (body instanceof Vaporiser.Cylinder && !tables) {
-                return OptionalDouble.empty();
-            }
-            sum += tanks.get(i).count().number() * body.btuh(refill.get(i).number() / 100, airF, liquidF);
-        }
-        return Double.isNaN(sum) ? OptionalDouble.empty() : OptionalDouble.of(sum);
-    }
-
-    /** How long a load can be held from a tank as warm as what warms it, Btu/h to minutes; see {@link LiquidBalance}. */
-    private Demands.Hold hold(double btuh) {
-        return new HoldTime(tanks, refill, design, leastPsig).of(btuh);
     }
 }

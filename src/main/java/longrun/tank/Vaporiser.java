@@ -23,9 +23,6 @@ sealed interface Vaporiser {
     /** Share of the shell the liquid wets. */
     double wetted(double fill);
 
-    /** Heat through the wetted shell, Btu/h for each degF; 0 where the body is only a table. */
-    double wall(double fill);
-
     /** What the liquid's heat comes from: the air, or the ground. */
     default double sourceF(double airF) {
         return airF;
@@ -42,11 +39,6 @@ sealed interface Vaporiser {
         public double wetted(double fill) {
             return VapourRule.wettedShare(fill);
         }
-
-        @Override
-        public double wall(double fill) {
-            return wallOfRule(diameterIn, lengthIn, wetted(fill));
-        }
     }
 
     /**
@@ -62,11 +54,6 @@ sealed interface Vaporiser {
         @Override
         public double wetted(double fill) {
             return Math.max(0, Math.min(1, fill));
-        }
-
-        @Override
-        public double wall(double fill) {
-            return wallOfRule(diameterIn, heightIn, wetted(fill));
         }
 
         @Override
@@ -94,8 +81,8 @@ sealed interface Vaporiser {
             return VapourRule.wettedShare(fill);
         }
 
-        @Override
-        public double wall(double fill) {
+        /** Heat through the soil to the wetted shell, Btu/h for each degF. */
+        private double wall(double fill) {
             double ratio = 2 * axisFt / (diameterIn / 12);
             double arcosh = Math.log(ratio + Math.sqrt(ratio * ratio - 1));
             return 2 * Math.PI * (lengthIn / 12) / arcosh * SOIL * wetted(fill);
@@ -123,19 +110,5 @@ sealed interface Vaporiser {
         public double wetted(double fill) {
             return Math.max(0, Math.min(1, fill));
         }
-
-        @Override
-        public double wall(double fill) {
-            return 0;
-        }
-    }
-
-    private static double wallOfRule(double diameterIn, double lengthIn, double wetted) {
-        return diameterIn
-                * lengthIn
-                * VapourRule.k(wetted)
-                / 20
-                * Propane.latent(VapourRule.LIQUID_F)
-                / Propane.BTU_PER_LB;
     }
 }

@@ -26,7 +26,7 @@ class TankPlotsTest {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     static String vapour(Plan plan) {
-        return VapourPlot.of(TankStudy.of(plan), TankStudy.design(plan), "coldest morning")
+        return VapourPlot.of(TankStudy.of(plan), TankStudy.design(plan), "design temperature")
                 .svg();
     }
 
@@ -43,7 +43,7 @@ class TankPlotsTest {
     void vapourIsDrawnAgainstTheNeed() {
         String svg = vapour(Samples.plan(demo()));
         Golden.same("vapour.svg", svg);
-        assertThat(svg).contains(">it can give<", ">keeps 20 psig<", ">need<", "433,000", "8 \u00b0F");
+        assertThat(svg).contains(">a short time<", ">keeps 20 psig<", ">need<", "433,000", "219,000", "8 \u00b0F");
     }
 
     @Test
@@ -76,8 +76,17 @@ class TankPlotsTest {
         Plan plan = Samples.plan("{\"format\":\"longrun-plan/1\"}");
         Golden.same("vapour-unknown.svg", vapour(plan));
         Golden.same("level-unknown.svg", level(plan));
-        assertThat(vapour(plan)).contains("Missing: the tank").doesNotContain(">it can give<");
+        assertThat(vapour(plan)).contains("Missing: the tank").doesNotContain(">a short time<");
         assertThat(level(plan)).contains("not known yet", "not read").doesNotContain("refill, ");
+    }
+
+    /** At 5,000 ft propane boils at -51 degF, which is off the scale. */
+    @Test
+    void gasStopsWhereTheHeightOfTheHousePutsIt() {
+        assertThat(vapour(Samples.plan(demo()))).contains("\u221246 \u00b0F: gas stops");
+        assertThat(vapour(Samples.plan(demo().replace("1450 ft", "5000 ft")))).doesNotContain("gas stops");
+        assertThat(vapour(Samples.plan(demo().replace("\"elevation\": \"1450 ft\", ", ""))))
+                .contains("\u221244 \u00b0F: gas stops");
     }
 
     @Test

@@ -46,7 +46,7 @@ class AnyPlanTest {
         List<Figure> out = new ArrayList<>(List.of(
                 t.usableGal(),
                 t.capacityAtDesignBtuh(),
-                t.capacityAt20PsigBtuh(),
+                t.plannedBtuh(),
                 t.nowGal(),
                 f.annualGal(),
                 f.cost(),
@@ -130,7 +130,8 @@ class AnyPlanTest {
         int read = 0;
         String full = Houses.ORCHARD.replace(
                 "\"refillAt\": \"30 %\"",
-                "\"refillAt\": \"30 %\", \"diameter\": \"37 in\", \"length\": \"118 in\", \"leastTankPressure\": \"10 psi\", \"axisDepth\": \"3 ft\", \"count\": 1");
+                "\"refillAt\": \"30 %\", \"diameter\": \"37 in\", \"length\": \"118 in\", \"leastTankPressure\": \"10"
+                        + " psi\", \"axisDepth\": \"3 ft\", \"count\": 1");
         JsonNode tree = PlanReader.tree(full);
         List<String> fields = fields(tree, "");
         for (int i = 0; i < 1_500; i++) {

@@ -180,35 +180,63 @@ class FuelYearTest {
     @Test
     void aFurnaceWithoutAnEntryIsNotTakenAsUnused() {
         FuelReport r = changed(
-                "\"heating\": { \"appliance\": \"furnace\", \"designLoad\": \"38000 Btu/h\", \"efficiency\": \"95 %\", \"balanceTemp\": \"62 degF\" },",
+                "\"heating\": { \"appliance\": \"furnace\", \"designLoad\": \"38000 Btu/h\", \"efficiency\": \"95 %\","
+                        + " \"balanceTemp\": \"62 degF\" },",
                 "");
         assertThat(r.annualGal().isKnown()).isFalse();
         assertThat(r.annualGal().missing()).anyMatch(m -> m.field().equals("/use/heating"));
     }
 
     @Test
-    void aRangeWithoutAnEntryIsNotTakenAsUnusedButAnIdleGeneratorIs() {
+    void aRangeOrAGeneratorWithoutAnEntryIsNotTakenAsUnused() {
         FuelReport range = changed("{ \"appliance\": \"range\", \"volumePerYear\": \"35 gal\" }", "");
         assertThat(range.annualGal().isKnown()).isFalse();
         assertThat(range.annualGal().missing()).anyMatch(m -> m.field().equals("/use/others"));
-        FuelReport generator = changed(
-                "{ \"id\": \"range\"",
-                "{ \"id\": \"gen\", \"kind\": \"standby-generator\", \"input\": \"180000 Btu/h\" }, { \"id\": \"range\"");
-        assertThat(generator.annualGal().number())
-                .isEqualTo(orchard().annualGal().number());
+        String gen = "{ \"id\": \"gen\", \"kind\": \"standby-generator\", \"input\": \"180000 Btu/h\" }, { \"id\":"
+                + " \"range\"";
+        FuelReport generator = changed("{ \"id\": \"range\"", gen);
+        assertThat(generator.annualGal().isKnown()).isFalse();
+        assertThat(generator.annualGal().missing())
+                .anyMatch(m -> m.field().equals("/use/others") && m.words().contains("gen"));
         assertThat(generator.notCounted()).containsExactly("gen");
+        FuelReport idle = FuelYear.of(Samples.plan(Houses.ORCHARD
+                .replace("{ \"id\": \"range\"", gen)
+                .replace("\"others\": [", "\"others\": [ { \"appliance\": \"gen\", \"hoursPerDay\": 0 },")));
+        assertThat(idle.annualGal().number()).isEqualTo(orchard().annualGal().number());
+    }
+
+    @Test
+    void aSecondHeaterWithoutAUseLeavesTheYearOpen() {
+        FuelReport water = changed(
+                "{ \"id\": \"range\"",
+                "{ \"id\": \"attic\", \"kind\": \"on-demand-water-heater\", \"input\": \"120000 Btu/h\" }, { \"id\":"
+                        + " \"range\"");
+        assertThat(water.annualGal().isKnown()).isFalse();
+        assertThat(water.annualGal().missing()).anyMatch(m -> m.words().contains("attic"));
+        FuelReport heating = FuelYear.of(Samples.plan(Houses.ORCHARD
+                .replace("\"appliance\": \"furnace\", ", "")
+                .replace(
+                        "{ \"id\": \"range\"",
+                        "{ \"id\": \"parlour\", \"kind\": \"space-heater\", \"input\": \"30000 Btu/h\""
+                                + " }, { \"id\": \"range\"")));
+        assertThat(heating.annualGal().isKnown()).isFalse();
+        assertThat(heating.annualGal().missing()).anyMatch(m -> m.words().contains("parlour"));
+        assertThat(changed("\"appliance\": \"furnace\", ", "").annualGal().number())
+                .as("the only furnace is the one meant")
+                .isEqualTo(orchard().annualGal().number());
     }
 
     @Test
     void hoursADayBurnByTheInput() {
-        Plan plan = Samples.plan(
-                Houses.ORCHARD
-                        .replace(
-                                "{ \"id\": \"range\"",
-                                "{ \"id\": \"gen\", \"kind\": \"standby-generator\", \"input\": \"183004 Btu/h\" }, { \"id\": \"range\"")
-                        .replace(
-                                "\"others\": [",
-                                "\"others\": [ { \"appliance\": \"gen\", \"hoursPerDay\": 2, \"months\": [1, 2], \"load\": \"50 %\" },"));
+        Plan plan = Samples.plan(Houses.ORCHARD
+                .replace(
+                        "{ \"id\": \"range\"",
+                        "{ \"id\": \"gen\", \"kind\": \"standby-generator\", \"input\": \"183004 Btu/h\" }, {"
+                                + " \"id\": \"range\"")
+                .replace(
+                        "\"others\": [",
+                        "\"others\": [ { \"appliance\": \"gen\", \"hoursPerDay\": 2, \"months\": [1, 2],"
+                                + " \"load\": \"50 %\" },"));
         FuelReport r = FuelYear.of(plan);
         assertThat(r.byUse().get("gen").number()).isCloseTo(59 * 2 * 2 * 0.5, within(1e-9));
         assertThat(r.generators()).singleElement().satisfies(g -> {
@@ -298,5 +326,63 @@ class FuelYearTest {
             FuelReport r = FuelYear.of(Samples.plan(without));
             assertThat(r.annualGal().value().orElse(1000)).as(piece).isGreaterThan(900);
         }
+    }
+
+    private static String demo() {
+        return Samples.text("data/demo/orchard-house.json");
+    }
+
+    @Test
+    void whatTheStorageHeaterTakesFromAHeatedRoomIsHeatedAgain() {
+        // by hand: 55 gal from 51 to 105 degF 24,700 Btu a day, standing loss 24 x 4 x 72 = 6,912; (24,700 + 6,912) x
+        // 0.6 -
+        // 6,912 = 12,050 Btu a day; / 0.95 / 91,502 = 0.139 gal on each of some 245 days under 62 degF
+        FuelReport r = FuelYear.of(Samples.plan(demo()));
+        assertThat(r.roomHeatGal().number()).isCloseTo(34, within(0.7));
+        FuelReport without = FuelYear.of(Samples.plan(
+                demo().replace("\"room\": \"heated\"", "\"room\": \"ducted\", \"roomTemp\": \"68 degF\"")));
+        assertThat(without.roomHeatGal().number()).isZero();
+        assertThat(r.byUse().get("heating").number()
+                        - without.byUse().get("heating").number())
+                .isCloseTo(r.roomHeatGal().number(), within(1e-9));
+        assertThat(r.byUse().get("heating").from()).anyMatch(f -> f.name().contains("storage heater"));
+        assertThat(r.monthlyGal().get(6)).isEqualTo(without.monthlyGal().get(6));
+        assertThat(r.dailyGal().stream().mapToDouble(d -> d).sum())
+                .isCloseTo(r.annualGal().number(), within(1e-6));
+        assertThat(r.coldSpell().orElseThrow().galPerDay().number())
+                .isGreaterThan(without.coldSpell().orElseThrow().galPerDay().number() + 0.1);
+    }
+
+    @Test
+    void aStorageHeaterWithoutCopOrRoomLeavesTheYearOpen() {
+        FuelReport cop = FuelYear.of(Samples.plan(demo().replace("\"cop\": 2.5, ", "")));
+        assertThat(cop.annualGal().isKnown()).isFalse();
+        assertThat(cop.annualGal().missing()).anyMatch(m -> m.field().equals("/use/hotWater/storage/cop"));
+        FuelReport room =
+                FuelYear.of(Samples.plan(demo().replace("\"room\": \"heated\"", "\"roomTemp\": \"68 degF\"")));
+        assertThat(room.annualGal().missing()).anyMatch(m -> m.field().equals("/use/hotWater/storage/room"));
+    }
+
+    @Test
+    void aTankThatWarmsTheRoomIsNoHeating() {
+        FuelReport r = FuelYear.of(Samples.plan(demo().replace("\"cop\": 2.5", "\"cop\": 1")));
+        assertThat(r.roomHeatGal().number()).isZero();
+    }
+
+    @Test
+    void datesOfSeveralTanksCountFromTheEarliestReading() {
+        String tank = Houses.ORCHARD.substring(
+                Houses.ORCHARD.indexOf("\"tank\": {") + 8, Houses.ORCHARD.indexOf("},\n  \"use\"") + 1);
+        String later = tank.replace("2026-10-01", "2026-10-20");
+        for (String two : List.of(tank + ", " + later, later + ", " + tank)) {
+            FuelReport r =
+                    FuelYear.of(Samples.plan(Houses.ORCHARD.replace("\"tank\": " + tank, "\"tanks\": [" + two + "]")));
+            assertThat(r.level().orElseThrow().from()).isEqualTo(LocalDate.of(2026, 10, 1));
+        }
+        String undated = tank.replace("\"gaugeDate\": \"2026-10-01\", ", "");
+        FuelReport r = FuelYear.of(Samples.plan(
+                Houses.ORCHARD.replace("\"tank\": " + tank, "\"tanks\": [" + tank + ", " + undated + "]")));
+        assertThat(r.nextRefill()).isEmpty();
+        assertThat(r.dateMissing()).anyMatch(m -> m.field().equals("/tanks/1/gaugeDate"));
     }
 }

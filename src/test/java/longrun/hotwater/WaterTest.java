@@ -49,7 +49,7 @@ class WaterTest {
     @Test
     void mainsTemperatureOfAWorkedYear() {
         double[] worked = {43.1, 41.5, 42.7, 46.4, 51.6, 57.0, 61.1, 62.8, 61.6, 57.8, 52.6, 47.2};
-        List<Double> months = ColdWater.mainsMonths(46.2, 51.0);
+        List<Double> months = ColdWater.mainsMonths(46.2, 51.0, false);
         for (int m = 0; m < 12; m++) {
             assertThat(months.get(m)).isCloseTo(worked[m], within(0.1));
         }
@@ -58,14 +58,14 @@ class WaterTest {
 
     @Test
     void mainsWaterNeverFreezes() {
-        assertThat(ColdWater.mainsMonths(20, 60)).allMatch(t -> t >= 32);
+        assertThat(ColdWater.mainsMonths(20, 60, false)).allMatch(t -> t >= 32);
     }
 
     @Test
     void coldWaterAsEnteredByTheWellOrByTheMains() {
         String site = "{\"format\":\"longrun-plan/1\",\"site\":{%s}}";
-        String climate =
-                "\"monthlyMeanTemp\":[\"19 degF\",\"21.9 degF\",\"31.1 degF\",\"46 degF\",\"56.8 degF\",\"66.7 degF\",\"70 degF\",\"67.6 degF\",\"59.2 degF\",\"47.7 degF\",\"37 degF\",\"29.3 degF\"]";
+        String climate = "\"monthlyMeanTemp\":[\"19 degF\",\"21.9 degF\",\"31.1 degF\",\"46 degF\",\"56.8 degF\",\"66.7"
+                + " degF\",\"70 degF\",\"67.6 degF\",\"59.2 degF\",\"47.7 degF\",\"37 degF\",\"29.3 degF\"]";
         Months entered =
                 ColdWater.of(Samples.plan(site.formatted("\"coldWater\":{\"source\":\"well\",\"temp\":\"51 degF\"}")));
         assertThat(entered.values()).hasSize(12).allMatch(t -> t == 51);
@@ -89,7 +89,8 @@ class WaterTest {
     @Test
     void altitudeIsFoundAboveTwoThousandFeetAndAskedWhereUnknown() {
         String plan =
-                "{\"format\":\"longrun-plan/1\",\"site\":{\"elevation\":\"%s\"},\"appliances\":[{\"id\":\"f\",\"kind\":\"furnace\",\"input\":\"60000 Btu/h\"},{\"id\":\"r\",\"kind\":\"range\",\"input\":\"65000 Btu/h\"}]}";
+                "{\"format\":\"longrun-plan/1\",\"site\":{\"elevation\":\"%s\"},\"appliances\":[{\"id\":\"f\",\"kind\":\"furnace\",\"input\":\"60000"
+                    + " Btu/h\"},{\"id\":\"r\",\"kind\":\"range\",\"input\":\"65000 Btu/h\"}]}";
         assertThat(Altitude.findings(Samples.plan(plan.formatted("2000 ft")))).isEmpty();
         assertThat(Altitude.findings(Samples.plan(plan.formatted("5000 ft"))))
                 .singleElement()
@@ -100,5 +101,27 @@ class WaterTest {
         assertThat(Altitude.findings(Samples.plan(plan.replace("\"elevation\":\"%s\"", ""))))
                 .singleElement()
                 .satisfies(f -> assertThat(f.field()).isEqualTo("/site/elevation"));
+    }
+
+    /**
+     * Burch and Christensen 2007: south of the equator the phase turns about, -90 becomes +90. The months of an open
+     * building-simulation test set (mean 51.6 degF), put half a year on, have the same mean and swing.
+     */
+    @Test
+    void mainsAreWarmestAfterTheSouthernSummer() {
+        List<Double> south = ColdWater.mainsMonths(51.6, 41.7, true);
+        List<Double> north = ColdWater.mainsMonths(51.6, 41.7, false);
+        for (int m = 0; m < 12; m++) {
+            assertThat(south.get(m)).isCloseTo(2 * (51.6 + 6) - north.get(m), within(1e-9));
+        }
+        double[] air = {72.1, 72.7, 66.5, 50.1, 37.2, 34.6, 33.4, 31.9, 43.0, 42.5, 59.9, 73.6};
+        StringBuilder months = new StringBuilder();
+        for (double a : air) {
+            months.append(months.isEmpty() ? "" : ",").append("\"").append(a).append(" degF\"");
+        }
+        String plan = "{\"format\":\"longrun-plan/1\",\"site\":{\"monthlyMeanTemp\":[" + months + "]}}";
+        Months cold = ColdWater.of(Samples.plan(plan));
+        assertThat(cold.get(1)).isGreaterThan(cold.get(7) + 10);
+        assertThat(cold.how()).contains("south");
     }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import longrun.Samples;
+import longrun.piping.Piping;
+import longrun.piping.Side;
 import longrun.plan.Regulator;
 import org.junit.jupiter.api.Test;
 
@@ -32,6 +34,24 @@ class NetworkTest {
         Network unknown = Edits.house("whole-house.json", "/regulators/1/kind gone & /regulators/2/kind gone")
                 .network();
         assertThat(unknown.sideOf("R1")).isEqualTo(Side.UNKNOWN);
+        assertThat(unknown.sideOf("R2")).isEqualTo(Side.UNKNOWN);
+    }
+
+    @Test
+    void reserveOfAnEndCountsAtTheRegulatorAsItDoesInThePipe() {
+        for (String capped : new String[] {"true", "false"}) {
+            String end = "/appliances/4 gone & /sections/10/capped = " + capped;
+            House house = Edits.house("whole-house.json", end + " & /sections/10/reserve = \"40000 Btu/h\"");
+            Piping piping = house.pressures().sizing().piping();
+            double pipe = piping.load(piping.stages().get(0)).knownBtuh();
+            assertThat(house.network().servedBy("R1").btuh()).as(capped).isEqualTo(pipe);
+            assertThat(Edits.house("whole-house.json", end)
+                            .network()
+                            .servedBy("R1")
+                            .missing())
+                    .as(capped)
+                    .contains("/sections/10/reserve");
+        }
     }
 
     @Test

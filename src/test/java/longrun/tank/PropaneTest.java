@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import longrun.origin.DataFile;
+import longrun.quantity.Elevation;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,9 +59,27 @@ class PropaneTest {
         assertThat(Propane.degF(20)).isCloseTo(-5, within(0.15));
     }
 
+    /** IUPAC, reference equation of state: -43.80 degF at 14.696 psia. The table is straight in 1/T between its rows. */
     @Test
-    void propaneBoilsAtMinusFortyFour() {
-        assertThat(Propane.psig(Propane.BOILING_F)).isCloseTo(0, within(0.15));
+    void propaneBoilsAtMinusFortyFourAtTheSea() {
+        assertThat(Propane.degF(0, Propane.AIR_PSIA)).isCloseTo(-43.80, within(0.15));
+    }
+
+    /** U.S. Standard Atmosphere, 1976: 14.696, 12.228, 10.107 psia at 0, 5,000 and 10,000 ft (memory). */
+    @Test
+    void airIsThinnerHigherUp() {
+        assertThat(Propane.airPsia(Elevation.ofFeet(0))).isCloseTo(14.696, within(0.001));
+        assertThat(Propane.airPsia(Elevation.ofFeet(5000))).isCloseTo(12.228, within(0.005));
+        assertThat(Propane.airPsia(Elevation.ofFeet(10_000))).isCloseTo(10.107, within(0.005));
+    }
+
+    /** Against the equation itself: the liquid's pressure there is the air's. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-500, 1450, 5000, 8000, 10_000})
+    void gasStopsColderHigherUp(double feet) {
+        double air = Propane.airPsia(Elevation.ofFeet(feet));
+        assertThat(equationPsia(Propane.degF(0, air))).isCloseTo(air, Percentage.withPercentage(1));
+        assertThat(Propane.degF(0, air) < Propane.degF(0)).isEqualTo(feet > 0);
     }
 
     private static double equationPsia(double degF) {

@@ -30,8 +30,9 @@ final class FuelJson {
         TankJson.figure(out, "co2Lb", fuel.co2Lb());
     }
 
-    static void hotWater(Plan plan, Out out) {
+    static void hotWater(Plan plan, FuelReport fuel, Out out) {
         months(out, "mainsF", ColdWater.of(plan));
+        TankJson.figure(out, "roomHeatGal", fuel.roomHeatGal());
     }
 
     private static void months(Out out, String field, Months months) {

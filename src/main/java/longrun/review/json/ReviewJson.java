@@ -66,9 +66,7 @@ public final class ReviewJson {
         pressure.write(root);
         review.tank().ifPresent(t -> TankJson.write(t, root.child("tank")));
         review.fuel().ifPresent(f -> FuelJson.write(f, root.child("fuel")));
-        if (review.fuel().isPresent()) {
-            FuelJson.hotWater(review.plan(), root.child("hotWater"));
-        }
+        review.fuel().ifPresent(f -> FuelJson.hotWater(review.plan(), f, root.child("hotWater")));
         Out.Items findings = root.list("findings");
         review.findings().forEach(f -> finding(findings.add(), f));
         if (!unread.isEmpty()) {
@@ -82,7 +80,7 @@ public final class ReviewJson {
         Stage stage = review.piping().stages().get(i);
         StageSize size = review.sizing().stage(i);
         out.text("regulator", stage.id());
-        out.text("side", stage.side());
+        out.text("side", stage.side().written());
         out.number("loadBtuh", review.piping().load(stage).btuh(), () -> sizingOrigins.stageLoad(stage));
         out.bool("complete", review.piping().isComplete(i));
         out.number("longestRunFt", size.longestRunFt(), () -> sizingOrigins.longestRun(i));

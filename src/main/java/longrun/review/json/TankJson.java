@@ -13,7 +13,10 @@ final class TankJson {
         figure(out, "usableGal", tank.usableGal());
         figure(out, "usableGaugeLowGal", tank.usableGaugeLowGal());
         figure(out, "capacityAtDesignBtuh", tank.capacityAtDesignBtuh());
-        figure(out, "capacityAt20PsigBtuh", tank.capacityAt20PsigBtuh());
+        figure(out, "capacityAt20PsigBtuh", tank.plannedBtuh());
+        figure(out, "leastPsi", tank.leastPsig());
+        figure(out, "keptPsi", tank.keptPsig());
+        figure(out, "boilingF", tank.boilingF());
         Out.Items demands = out.list("demands");
         tank.demands().forEach(d -> demand(demands.add(), d));
         Out.Items curve = out.list("curve");
@@ -31,9 +34,13 @@ final class TankJson {
         out.text("name", demand.name());
         figure(out, "btuh", demand.btuh());
         out.text("status", demand.status().written());
-        if (demand.status() == Demand.Status.SHORT) {
+        if (demand.status() != Demand.Status.UNKNOWN) {
             figure(out, "holdMinutes", demand.holdMinutes());
             out.bool("withoutEnd", demand.withoutEnd());
+        }
+        if (!demand.takes().isEmpty()) {
+            Out.Items takes = out.list("takes");
+            demand.takes().forEach(takes::add);
         }
     }
 

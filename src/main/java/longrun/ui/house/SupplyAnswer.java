@@ -18,13 +18,13 @@ import longrun.ui.house.figure.FigureText;
 import longrun.words.Names;
 import longrun.words.Sentence;
 
-/** The part of the answer that is about supply: pressure at the burner, vapour on the coldest morning, days on a fill. */
+/** The part of the answer that is about supply: pressure at the burner, vapour at the design temperature, days on a fill. */
 final class SupplyAnswer {
 
     private static final String NOT_YET = "not yet";
 
     private final AnswerSlot pressure = new AnswerSlot("pressure", "Pressure at the burner");
-    private final AnswerSlot vapour = new AnswerSlot("vapour", "Vapour, coldest morning");
+    private final AnswerSlot vapour = new AnswerSlot("vapour", "Vapour to plan with");
     private final AnswerSlot days = new AnswerSlot("days", "A fill lasts");
 
     List<Element> elements() {
@@ -77,38 +77,51 @@ final class SupplyAnswer {
     }
 
     private void showVapour(Optional<TankReport> tank, UnitSystem units, Map<String, String> spoken) {
-        Optional<Figure> gives = tank.map(TankReport::capacityAtDesignBtuh).filter(Figure::isKnown);
+        Optional<Figure> planned = tank.map(TankReport::plannedBtuh).filter(Figure::isKnown);
+        // A cylinder's table names no pressure: its figure stands, and the note says so.
+        Optional<Figure> gives =
+                planned.or(() -> tank.map(TankReport::capacityAtDesignBtuh).filter(Figure::isKnown));
         if (gives.isEmpty()) {
             none(vapour);
             return;
         }
+        TankReport report = tank.orElseThrow();
         String figure = FigureText.words(gives.get(), units);
         put(vapour, figure);
-        vapour.note(tank.orElseThrow().demands().stream()
-                .findFirst()
-                .map(d -> asked(d, units))
-                .orElse(""));
+        String basis = report.supplier()
+                ? "as the supplier says. "
+                : planned.isEmpty()
+                        ? "by a table that names no pressure. "
+                        : "keeping " + FigureText.words(report.keptPsig(), units) + "; "
+                                + FigureText.words(report.capacityAtDesignBtuh(), units)
+                                + " at most for a short time. ";
+        vapour.note(basis
+                + report.demands().stream()
+                        .findFirst()
+                        .map(d -> asked(d, report, units))
+                        .orElse(""));
         vapour.origin(Optional.of(gives.get().origin()));
         spoken.put("vapour", "vapour " + figure);
     }
 
-    private static String asked(Demand everything, UnitSystem units) {
+    private static String asked(Demand everything, TankReport report, UnitSystem units) {
         String asked = FigureText.words(everything.btuh(), units) + " asked at once: ";
         return switch (everything.status()) {
             case CARRIES -> asked + "the tank carries it.";
-            case DOUBTFUL -> asked + "carried, but not keeping 20 psig.";
-            case SHORT ->
-                asked + "it falls short"
-                        + (everything.holdMinutes().isKnown()
-                                ? ", held for "
-                                        + FigureText.words(
-                                                Math.floor(
-                                                        everything.holdMinutes().number()),
-                                                "min",
-                                                units) + "."
-                                : ".");
+            case DOUBTFUL ->
+                asked
+                        + (report.plannedBtuh().isKnown()
+                                ? "more than that" + held(everything) + "."
+                                : "within the table" + held(everything) + ".");
+            case SHORT -> asked + "it falls short" + held(everything) + ".";
             case UNKNOWN -> "What everything firing asks of it is not known.";
         };
+    }
+
+    private static String held(Demand d) {
+        return d.lasts()
+                .map(time -> ", held for " + time)
+                .orElse(d.withoutEnd() ? ", held as long as there is liquid" : "");
     }
 
     private void showDays(Optional<FuelReport> fuel, UnitSystem units, Map<String, String> spoken) {
@@ -134,7 +147,7 @@ final class SupplyAnswer {
 
     /** The number large, its unit quiet. */
     private static void put(AnswerSlot slot, String figure) {
-        int blank = figure.indexOf(' ');
+        int blank = Character.isDigit(figure.charAt(0)) ? figure.indexOf(' ') : -1;
         slot.show(
                 Optional.of(blank < 0 ? figure : figure.substring(0, blank)),
                 blank < 0 ? "" : figure.substring(blank + 1),

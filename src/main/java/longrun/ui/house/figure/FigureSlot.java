@@ -46,7 +46,7 @@ public final class FigureSlot {
 
     /** Shows a figure and a note beside it. */
     public void show(Figure f, String words) {
-        String unit = f.isKnown() ? FigureText.unit(f.unit(), desk.units()) : "";
+        String unit = f.isKnown() ? FigureText.unit(f.number(), f.unit(), desk.units()) : "";
         put(f.isKnown() ? FigureText.number(f, desk.units()) : "not known", unit, f.isKnown());
         Dom.retext(note, words.isEmpty() ? "" : words + " ");
         lack(f.isKnown() ? List.of() : f.missing());

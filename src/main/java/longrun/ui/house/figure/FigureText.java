@@ -26,8 +26,16 @@ public final class FigureText {
         return number(f.number(), f.unit(), units);
     }
 
-    /** A number of a unit, alone; Btu/h to the thousand from 10,000 up, since the rule is no finer. */
+    /** Days beyond a year: nobody believes 1,649 days, and a tank is looked at before. */
+    private static boolean overAYear(double value, String unit) {
+        return unit.equals("days") && value > 365;
+    }
+
+    /** A number of a unit, alone; days beyond a year in words; Btu/h to the thousand from 10,000 up, since the rule is no finer. */
     public static String number(double value, String unit, UnitSystem units) {
+        if (overAYear(value, unit)) {
+            return "over a year";
+        }
         Other other = units == UnitSystem.METRIC ? METRIC.get(unit) : null;
         double shown = other == null ? value : value * other.factor();
         boolean thousands = other == null && unit.equals("Btu/h") && Math.abs(shown) >= 10_000;
@@ -48,11 +56,16 @@ public final class FigureText {
 
     /** Number and unit; "not known" where it is not known. */
     public static String words(Figure f, UnitSystem units) {
-        return f.isKnown() ? (number(f, units) + " " + unit(f.unit(), units)).strip() : "not known";
+        return f.isKnown() ? words(f.number(), f.unit(), units) : "not known";
     }
 
     /** A number of a unit with that unit. */
     public static String words(double value, String unit, UnitSystem units) {
-        return (number(value, unit, units) + " " + unit(unit, units)).strip();
+        return (number(value, unit, units) + " " + unit(value, unit, units)).strip();
+    }
+
+    /** The unit beside a number; none where the number is words. */
+    public static String unit(double value, String unit, UnitSystem units) {
+        return overAYear(value, unit) ? "" : unit(unit, units);
     }
 }

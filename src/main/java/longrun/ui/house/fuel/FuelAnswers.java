@@ -11,6 +11,7 @@ import longrun.drawing.LevelPlot;
 import longrun.finding.Severity;
 import longrun.fuel.FuelReport;
 import longrun.fuel.LevelYear;
+import longrun.fuel.TankLevel;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Origin;
@@ -135,10 +136,7 @@ final class FuelAnswers {
     }
 
     private void dates(Plan plan, TankReport tank, FuelReport fuel) {
-        Optional<String> read = plan.allTanks().stream()
-                .flatMap(t -> t.gaugeDate().findValue().stream())
-                .findFirst()
-                .map(FuelAnswers::written);
+        Optional<String> read = TankLevel.gaugeDate(plan).map(FuelAnswers::written);
         String from =
                 read.map(d -> "From the gauge\u2019s reading of " + d + ". ").orElse("");
         Optional<Origin> next = fuel.nextRefill().map(d -> reached(d, read.orElse(""), tank, fuel));
@@ -232,6 +230,14 @@ final class FuelAnswers {
         fuel.doubts()
                 .forEach(d ->
                         now.add(d.words() + " " + Names.capital(d.figure().name()) + ": " + words(d.figure()) + "."));
+        Figure water = fuel.byUse().getOrDefault("hot-water", Figure.unknown("hot water", "gal", List.of()));
+        if (water.isKnown() && water.number() == 0) {
+            now.add("Hot water burns no gas here: over the day the storage heater makes all of it with current.");
+        }
+        if (fuel.roomHeatGal().isKnown() && fuel.roomHeatGal().number() > 0) {
+            now.add("The storage heater takes heat out of the heated house: of the heating, "
+                    + words(fuel.roomHeatGal()) + " a year make up for it.");
+        }
         fuel.assumptions().forEach(a -> now.add("Taken: " + a + "."));
         if (!fuel.notCounted().isEmpty()) {
             now.add("In no sum, since no use is entered: "

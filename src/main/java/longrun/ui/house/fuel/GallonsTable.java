@@ -81,7 +81,7 @@ final class GallonsTable {
 
     private String number(double gallons) {
         double shownAs = desk.units() == UnitSystem.METRIC ? gallons * 3.785411784 : gallons;
-        return String.format(java.util.Locale.ROOT, shownAs < 10 ? "%.1f" : "%,.0f", shownAs);
+        return String.format(java.util.Locale.ROOT, shownAs > 0 && shownAs < 10 ? "%.1f" : "%,.0f", shownAs);
     }
 
     private void write(List<List<String>> rows) {

@@ -8,6 +8,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.house.AnswerField;
 import longrun.ui.house.FieldList;
 import longrun.ui.house.HouseDesk;
+import longrun.ui.house.NumberField;
 import longrun.ui.house.QuantityField;
 import longrun.ui.house.Shown;
 
@@ -37,6 +38,12 @@ final class StorageFields {
                         "Its heat pump gives",
                         "Into the water, on its data sheet; not what it draws.",
                         Shown.HEAT),
+                fields.add(new NumberField(
+                                desk,
+                                AT + "/cop",
+                                "Its COP",
+                                "Heat into the water for each unit of current; on its data sheet, such as 2.5."))
+                        .element(),
                 quantity(
                         "/standbyLoss",
                         "It loses, standing",

@@ -154,7 +154,7 @@ final class UseFields {
                     quantity(
                             at + "/designLoad",
                             "The house loses",
-                            "On the coldest morning; from a heat loss calculation.",
+                            "At the winter design temperature; from a heat loss calculation.",
                             Shown.HEAT),
                     quantity(
                             at + "/efficiency",
@@ -164,7 +164,8 @@ final class UseFields {
                     quantity(
                             at + "/balanceTemp",
                             "No heat is needed above",
-                            "Where none is written 65 \u00b0F, the base of published degree days; the year then reads high.",
+                            "Where none is written 65 \u00b0F, the base of published degree days; the year then reads"
+                                    + " high.",
                             Shown.TEMPERATURE)));
         }
         return true;

@@ -31,6 +31,8 @@ final class TankAnswers {
     private final Element volumes = Dom.el("dl", "slots");
     private final WhereFrom demandsFrom = new WhereFrom("from-demands");
     private final WhereFrom sizesFrom = new WhereFrom("from-smallest");
+    private final Element takes = Dom.el("div", "");
+    private List<String> takesShown = List.of();
     private String demandsShown = "";
     private String sizesShown = "";
 
@@ -50,7 +52,8 @@ final class TankAnswers {
             {"left", "Left at the refill gauge"},
             {"full", "Filled"},
             {"water", "Water capacity, all together"},
-            {"least", "Least pressure it must keep"}
+            {"kept", "Pressure to plan with"},
+            {"least", "Least pressure, for a short time"}
         }) {
             FigureSlot slot = new FigureSlot(desk, each[0], each[1]);
             holds.put(each[0], slot);
@@ -67,7 +70,7 @@ final class TankAnswers {
                 .setAttribute("tabindex", "0")
                 .setAttribute("role", "group")
                 .setAttribute("aria-label", "What is asked of the tank");
-        return Dom.el("div", "", box, demandsFrom.ask(), demandsFrom.list());
+        return Dom.el("div", "", box, takes, demandsFrom.ask(), demandsFrom.list());
     }
 
     Element volumes() {
@@ -88,6 +91,7 @@ final class TankAnswers {
 
     void show(TankReport r) {
         showDemands(r);
+        showTakes(r);
         demandsFrom.show(steps(r.demands().stream().map(Demand::btuh)));
         showSizes(r);
         sizesFrom.show(steps(r.smallest().stream().map(TankReport.SizeChoice::capacityBtuh)));
@@ -97,6 +101,8 @@ final class TankAnswers {
         held("left").show(r.refillGal(), "");
         held("full").show(r.fullGal(), "80 % of the water capacity, so that warm liquid has room.");
         held("water").show(r.waterGal(), "");
+        held("kept")
+                .show(r.keptPsig(), "20 psig, or what the first regulator or the tank asks for where that is more.");
         held("least").show(r.leastPsig(), "");
     }
 
@@ -110,7 +116,7 @@ final class TankAnswers {
     private void showDemands(TankReport r) {
         List<List<String>> rows = new ArrayList<>();
         for (Demand d : r.demands()) {
-            rows.add(List.of(Names.capital(d.name()), FigureText.words(d.btuh(), desk.units()), status(d), hold(d)));
+            rows.add(List.of(Names.capital(d.name()), FigureText.words(d.btuh(), desk.units()), status(d, r), hold(d)));
         }
         if (rows.toString().equals(demandsShown)) {
             return;
@@ -125,26 +131,38 @@ final class TankAnswers {
         }
     }
 
-    static String status(Demand d) {
+    private String status(Demand d, TankReport r) {
+        String kept = FigureText.words(r.keptPsig(), desk.units());
         return switch (d.status()) {
-            case CARRIES -> "gives it, and keeps 20 psig";
-            case DOUBTFUL -> "gives it, but falls under 20 psig";
+            case CARRIES -> r.supplier() ? "gives it, as the supplier says" : "gives it, and keeps " + kept;
+            case DOUBTFUL ->
+                r.plannedBtuh().isKnown()
+                        ? "gives it for a time, but falls under " + kept
+                        : "gives it; the table names no pressure";
             case SHORT -> "gives less than that";
             case UNKNOWN -> "not known";
         };
     }
 
-    private String hold(Demand d) {
-        if (d.status() != Demand.Status.SHORT) {
-            return d.status() == Demand.Status.UNKNOWN ? "" : "without end";
+    private static String hold(Demand d) {
+        if (d.status() == Demand.Status.UNKNOWN) {
+            return "";
         }
         if (d.withoutEnd()) {
             return "as long as there is liquid";
         }
-        // Whole minutes that are full, as the finding tells them.
-        return d.holdMinutes().isKnown()
-                ? FigureText.words(Math.floor(d.holdMinutes().number()), "min", desk.units())
-                : "not known";
+        return d.lasts().orElse("not known");
+    }
+
+    private void showTakes(TankReport r) {
+        List<String> said = r.demands().stream()
+                .flatMap(d -> d.takes().stream().map(t -> "In the " + d.name() + " " + t + "."))
+                .toList();
+        if (!said.equals(takesShown)) {
+            takesShown = said;
+            takes.removeAllChildren();
+            said.forEach(t -> takes.appendChild(Dom.text("p", "s q", t)));
+        }
     }
 
     private void showSizes(TankReport r) {
@@ -171,6 +189,7 @@ final class TankAnswers {
             StandardTanks.Size s = size.get();
             return where + Show.plain(s.waterGal()) + " gal, " + Show.plain(s.diameterIn()) + " by "
                     + Show.plain(s.lengthIn()) + " in.; it gives " + FigureText.words(c.capacityBtuh(), desk.units())
+                    + " while keeping its pressure"
                     + c.distances().map(d -> distances(d, c.underground())).orElse("") + ".";
         }
         if (c.missing().isEmpty()) {

@@ -135,7 +135,8 @@ final class TankFields {
                         desk,
                         at + "/leastTankPressure",
                         "Least tank pressure",
-                        "The first regulator\u2019s least inlet; where none is entered 10.7 psi, the rule\u2019s own basis.",
+                        "What it may be drawn down to for a short time; where none is entered 10.7 psi, the"
+                                + " rule\u2019s own basis.",
                         Shown.TANK_PRESSURE,
                         true,
                         "")),
@@ -143,7 +144,8 @@ final class TankFields {
                         desk,
                         at + "/vapourCapacity",
                         "The supplier\u2019s own figure",
-                        "Vapour on the coldest morning at the refill gauge; it overrules the figures here.",
+                        "Vapour at the design temperature and the refill gauge, of all alike together; it overrules"
+                                + " the figures here.",
                         Shown.HEAT,
                         true,
                         "")));

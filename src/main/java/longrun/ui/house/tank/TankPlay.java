@@ -23,14 +23,17 @@ import longrun.ui.house.figure.Slider;
 /** The vapour plot with two sliders to play with. What is entered stays until a reading is kept. */
 final class TankPlay {
 
-    private static final String MORNING = "coldest morning";
+    private static final String MORNING = "design temperature";
+
+    /** One hour in a hundred of 8,760. */
+    private static final String COLDER = " Some 88 hours a year are colder than the winter design temperature.";
 
     private final HouseDesk desk;
     private final Drawing plot = new Drawing("Vapour against the temperature of the air");
     private final Slider gauge;
     private final Slider air;
     private final FigureSlot rule;
-    private final FigureSlot at20;
+    private final FigureSlot planned;
     private final Element keep = Dom.button("act", "Keep this reading");
     private final Element back = Dom.button("ask", "Back to what is entered");
     private final Element kept = Dom.text("p", "s q", "").setAttribute("role", "status");
@@ -44,8 +47,8 @@ final class TankPlay {
         this.desk = desk;
         gauge = new Slider("play-gauge", "Gauge", 0, 95, v -> Math.round(v) + " %", v -> play());
         air = new Slider("play-air", "Air", -50, 60, v -> signed(v) + " \u00b0F", v -> play());
-        rule = new FigureSlot(desk, "rule", "Gas it can give");
-        at20 = new FigureSlot(desk, "at20", "Of that, keeping 20 psig");
+        rule = new FigureSlot(desk, "rule", "At most, for a short time");
+        planned = new FigureSlot(desk, "planned", "Vapour to plan with");
         keep.addEventListener("click", e -> keep(e.getEventData().getString(TODAY)))
                 .addEventData(TODAY);
         back.addEventListener("click", e -> restore());
@@ -56,7 +59,7 @@ final class TankPlay {
                 Dom.el("div", "plays", gauge.element(), air.element()),
                 Dom.el("div", "acts", keep, back),
                 kept,
-                Dom.el("dl", "slots", rule.element(), at20.element()));
+                Dom.el("dl", "slots", planned.element(), rule.element()));
     }
 
     /** The day it is where the browser stands. */
@@ -84,8 +87,8 @@ final class TankPlay {
         return rule;
     }
 
-    FigureSlot at20() {
-        return at20;
+    FigureSlot planned() {
+        return planned;
     }
 
     Drawing plot() {
@@ -159,7 +162,9 @@ final class TankPlay {
                     Figure.given("air", air.value(), "degF", "as played with", Confidence.MEMORY),
                     isDesign() ? MORNING : "as you slide",
                     moment.vapour(),
-                    moment.at20Psig(),
+                    moment.planned(),
+                    "keeps " + r.keptPsig().text(),
+                    r.boilingF(),
                     r.demands().get(0).btuh(),
                     r.supplier() ? moment.vapour().value() : OptionalDouble.empty(),
                     r.derived());
@@ -168,23 +173,20 @@ final class TankPlay {
         }
         plot.show(shown.svg());
         String where =
-                played ? "At " + gauge.said() + " and " + air.said() : "At the refill gauge on the coldest morning";
+                played ? "At " + gauge.said() + " and " + air.said() : "At the refill gauge and the design temperature";
+        String kept = FigureText.words(r.keptPsig(), desk.units());
+        planned.show(
+                shown.planned(),
+                r.supplier()
+                        ? "The supplier\u2019s figure, at his own reckoning."
+                        : where + ", the tank keeping " + kept + " for its regulator." + COLDER);
         rule.show(
                 shown.vapour(),
-                where
-                        + (r.supplier()
-                                ? ", as the supplier says."
-                                : (r.derived() ? ", derived" : "")
-                                        + ", its pressure drawn down to the least it must keep"
-                                        + (r.leastPsig().isKnown()
-                                                ? ", " + FigureText.words(r.leastPsig(), desk.units())
-                                                : "")
-                                        + "."));
-        at20.show(
-                shown.at20(),
                 r.supplier()
                         ? "The supplier\u2019s figure stands for both."
-                        : "The careful figure: less gas, and pressure to spare for a colder morning or a low gauge.");
+                        : (r.derived() ? "Derived: the" : "The") + " tank drawn down to "
+                                + FigureText.words(r.leastPsig(), desk.units())
+                                + ", where a 10 psi regulator is barely fed: no figure to plan with.");
     }
 
     private boolean isDesign() {

@@ -58,8 +58,8 @@ public final class TankView implements Place {
                 field(new QuantityField<>(
                         desk,
                         "/site/winterDesignTemp",
-                        "Coldest morning",
-                        "Winter design temperature: colder on one hour in a hundred; the building office has it.",
+                        "Winter design temperature",
+                        "The building office has it.",
                         Shown.TEMPERATURE,
                         true,
                         "")),
@@ -78,12 +78,12 @@ public final class TankView implements Place {
                 play.element(),
                 findings.element());
         Element asked = Parts.of(
-                "asked", "What is asked of it", "On the coldest morning, at the refill gauge.", answers.demands());
+                "asked", "What is asked of it", "At the winter design temperature; for how long, from the refill gauge on.", answers.demands());
         Element holds = Parts.of("holds", "What it holds", "", answers.volumes());
         Element smallest = Parts.of(
                 "smallest",
                 "The smallest standard tank that would do",
-                "For everything firing at once, its pressure drawn down to the least it must keep.",
+                "For everything firing at once, its pressure kept, even where the gauge stands 5 % too high.",
                 answers.sizes());
         figures = List.of(vapour, asked, holds, smallest);
         element = Dom.el(

@@ -49,8 +49,8 @@ class TankViewTest extends OpenHouses {
     void theRuleAndTheDoubtBesideItAreShown() {
         TankView place = open(demo());
         assertThat(place.play().rule().shown()).isEqualTo("433,000 Btu/h");
-        assertThat(place.play().at20().shown()).isEqualTo("202,000 Btu/h");
-        assertThat(place.play().plot().shown()).contains(">need<", "coldest morning");
+        assertThat(place.play().planned().shown()).isEqualTo("219,000 Btu/h");
+        assertThat(place.play().plot().shown()).contains(">need<", "design temperature", ">keeps 20 psig<");
     }
 
     @Test
@@ -67,7 +67,7 @@ class TankViewTest extends OpenHouses {
         String before = page.session().draft().toString();
         slide(place.play().air().input(), "-10");
         assertThat(place.play().rule().shown()).isEqualTo("155,000 Btu/h");
-        assertThat(place.play().at20().shown()).isEqualTo("0 Btu/h");
+        assertThat(place.play().planned().shown()).isEqualTo("0 Btu/h");
         slide(place.play().gauge().input(), "80");
         assertThat(place.play().rule().shown()).isNotEqualTo("155,000 Btu/h");
         assertThat(page.session().draft().toString()).isEqualTo(before);
@@ -90,7 +90,7 @@ class TankViewTest extends OpenHouses {
     void anEmptyPlaceSaysWhatIsMissingAndDrawsNoZero() {
         TankView place = open("{\"format\":\"longrun-plan/1\"}");
         assertThat(place.play().rule().shown()).isEqualTo("not known");
-        assertThat(place.play().plot().shown()).contains("Missing: the tank").doesNotContain(">it can give<");
+        assertThat(place.play().plot().shown()).contains("Missing: the tank").doesNotContain(">a short time<");
         assertThat(place.answers().held("usable").shown()).isEqualTo("not known");
         assertThat(place.answers().sizesSaid()).contains("not known; needs");
     }
@@ -98,7 +98,7 @@ class TankViewTest extends OpenHouses {
     @Test
     void theSmallestTankIsToldWithItsDistances() {
         TankView place = open(demo());
-        assertThat(place.answers().sizesSaid()).contains("Above ground: 320 gal", "10 ft from a building");
+        assertThat(place.answers().sizesSaid()).contains("Above ground: 1,000 gal", "25 ft from a building");
     }
 
     @Test
@@ -149,19 +149,35 @@ class TankViewTest extends OpenHouses {
     @Test
     void eachOfTheTwoFiguresSaysWhatItIs() {
         TankView place = open(demo());
-        assertThat(place.play().rule().words()).contains("refill gauge", "the least it must keep, 10.7 psig");
-        assertThat(place.play().at20().words()).contains("careful figure");
+        assertThat(place.play().planned().words()).contains("refill gauge", "keeping 20 psig", "88 hours a year");
+        assertThat(place.play().rule().words()).contains("10.7 psig").doesNotContain("88 hours");
     }
 
     @Test
-    void minutesAreTheSameInTheTableAndInTheFinding() {
+    void theDesignTemperatureIsNotCalledTheColdestMorning() {
+        TankView place = open(demo());
+        String all = longrun.ui.Shown.text(place.element());
+        assertThat(all).doesNotContainIgnoringCase("coldest morning");
+        assertThat(all.split("88 hours", -1)).hasSize(2);
+    }
+
+    @Test
+    void everythingFiringIsHeldForHoursAndNotWithoutEnd() {
+        TankView place = open(demo());
+        assertThat(longrun.ui.Shown.text(place.element()))
+                .contains("23 h", "balance point of 62", "3,800 Btu/h")
+                .doesNotContain("without end");
+    }
+
+    @Test
+    void howLongIsTheSameInTheTableAndInTheFinding() {
         TankView place = open(demo().replace("199,000 Btu/h", "640,000 Btu/h"));
         String found = page.session().findings().stream()
                 .map(f -> f.found())
                 .filter(f -> f.contains("; held for "))
                 .findFirst()
                 .orElseThrow();
-        String minutes = found.replaceAll(".*held for ([0-9,]+ min).*", "$1");
+        String minutes = found.replaceAll(".*held for ([0-9,]+ (min|h)) .*", "$1");
         assertThat(longrun.ui.Shown.text(place.element())).contains(minutes);
     }
 }

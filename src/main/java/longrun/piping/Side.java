@@ -1,4 +1,4 @@
-package longrun.rules;
+package longrun.piping;
 
 import longrun.plan.Named;
 
@@ -9,6 +9,6 @@ import longrun.plan.Named;
 public enum Side implements Named {
     TANK_SIDE,
     HOUSE_SIDE,
-    /** A regulator further on has no kind entered. */
+    /** The kind of its regulator is not entered, or of one further on that could be the point of delivery. */
     UNKNOWN
 }

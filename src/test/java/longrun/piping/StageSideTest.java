@@ -1,0 +1,50 @@
+package longrun.piping;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import longrun.Samples;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The point of delivery is the outlet of the last regulator that is not a line regulator (NFPA 54 1.1.1.1(A)): which side of
+ * it a stage lies on is told only where the kinds of the regulators tell it.
+ */
+class StageSideTest {
+
+    private static List<Side> sides(String first, String second, String third) {
+        return Piping.of(Samples.plan("{\"format\":\"longrun-plan/1\",\"regulators\":["
+                        + "{\"id\":\"R1\",\"fedBy\":\"tank\"" + first + "},"
+                        + "{\"id\":\"R2\",\"fedBy\":\"Y\"" + second + "},"
+                        + "{\"id\":\"R3\",\"fedBy\":\"A\"" + third + "}],"
+                        + "\"sections\":[{\"id\":\"Y\",\"from\":\"R1\"},{\"id\":\"A\",\"from\":\"R2\"},"
+                        + "{\"id\":\"B\",\"from\":\"R3\"}]}"))
+                .stages()
+                .stream()
+                .map(Stage::side)
+                .toList();
+    }
+
+    private static String kind(String kind) {
+        return ",\"kind\":\"" + kind + "\"";
+    }
+
+    @Test
+    void lineRegulatorsLieBehindThePointOfDelivery() {
+        assertThat(sides(kind("first-stage"), kind("two-psi"), kind("line")))
+                .containsExactly(Side.TANK_SIDE, Side.HOUSE_SIDE, Side.HOUSE_SIDE);
+    }
+
+    @Test
+    void stageOfARegulatorOfUnknownKindIsOnNoSide() {
+        assertThat(sides(kind("first-stage"), "", kind("line")))
+                .containsExactly(Side.UNKNOWN, Side.UNKNOWN, Side.HOUSE_SIDE);
+        assertThat(sides("", "", "")).containsOnly(Side.UNKNOWN);
+    }
+
+    @Test
+    void knownRegulatorFurtherOnTellsTheSideWhateverTheUnknownOneIs() {
+        assertThat(sides(kind("first-stage"), kind("second-stage"), ""))
+                .containsExactly(Side.TANK_SIDE, Side.UNKNOWN, Side.UNKNOWN);
+    }
+}
