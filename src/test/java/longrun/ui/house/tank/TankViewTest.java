@@ -98,7 +98,7 @@ class TankViewTest extends OpenHouses {
     @Test
     void theSmallestTankIsToldWithItsDistances() {
         TankView place = open(demo());
-        assertThat(place.answers().sizesSaid()).contains("Above ground: 1,000 gal", "25 ft from a building");
+        assertThat(place.answers().sizesSaid()).contains("Above ground: 1000 gal", "25 ft from a building");
     }
 
     @Test
