@@ -39,9 +39,9 @@ class FuelViewTest extends OpenHouses {
         FuelView place = open(demo());
         assertThat(place.answers().slot("coldest").shown()).matches("4[0-9](\\.\\d)? days");
         assertThat(place.answers().slot("warmest").shown()).isEqualTo("over a year");
-        assertThat(place.answers().slot("call").shown()).isEqualTo("21 Nov 2026");
-        assertThat(place.answers().slot("next").shown()).isEqualTo("28 Nov 2026");
-        assertThat(place.answers().plot().shown()).contains("call by 21 Nov");
+        assertThat(place.answers().slot("call").shown()).isEqualTo("20 Nov 2026");
+        assertThat(place.answers().slot("next").shown()).isEqualTo("27 Nov 2026");
+        assertThat(place.answers().plot().shown()).contains("call by 20 Nov");
     }
 
     @Test
