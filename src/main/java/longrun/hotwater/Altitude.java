@@ -4,19 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import longrun.finding.AskWhom;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.plan.Appliance;
-import longrun.plan.ApplianceKind;
 import longrun.plan.Plan;
 import longrun.plan.Site;
 import longrun.quantity.Elevation;
 
 /**
- * Input lost to altitude where output matters (hot water, heat): 4 % for each 1,000 ft, above 2,000 ft. Two readings are in
+ * Input lost to altitude, by every burner and engine: 4 % for each 1,000 ft, above 2,000 ft. Two readings are in
  * use, counted from the sea or only from 2,000 ft up; the safer is the lower output. A label that covers the altitude
  * overrules both. NFPA 54 11.1.2, 2018 IFGC 402.2. Pipe is always sized for the whole input.
  */
@@ -24,12 +22,7 @@ public final class Altitude {
 
     private static final double FREE_FT = 2000;
     private static final double LOST_PER_FT = 0.04 / 1000;
-    private static final Set<ApplianceKind> HEATERS = Set.of(
-            ApplianceKind.ON_DEMAND_WATER_HEATER,
-            ApplianceKind.STORAGE_WATER_HEATER,
-            ApplianceKind.FURNACE,
-            ApplianceKind.BOILER,
-            ApplianceKind.SPACE_HEATER);
+    private static final double SAME_FT = 1e-6;
 
     private Altitude() {}
 
@@ -48,23 +41,25 @@ public final class Altitude {
         return Math.min(shareFromSea(elevation), shareAboveFree(elevation));
     }
 
-    /** What altitude takes from each heater, or the question for the elevation. */
+    /** The appliances whose label does not cover the altitude, or the question for the elevation. */
     public static List<Finding> findings(Plan plan) {
         Optional<Elevation> elevation = plan.site().map(Site::elevation).flatMap(f -> f.findValue());
+        if (elevation.isEmpty()) {
+            return plan.appliances().isEmpty() ? List.of() : List.of(asks());
+        }
         List<Finding> found = new ArrayList<>();
         for (int i = 0; i < plan.appliances().size(); i++) {
             Appliance a = plan.appliances().get(i);
-            if (a.kind().is(HEATERS::contains)) {
-                if (elevation.isEmpty()) {
-                    found.add(asks());
-                    break;
-                }
-                if (elevation.get().feet() > FREE_FT) {
-                    found.add(derated(a, elevation.get(), i));
-                }
+            if (elevation.get().feet() > FREE_FT && !isCovered(a, elevation.get())) {
+                found.add(derated(a, elevation.get(), i));
             }
         }
         return List.copyOf(found);
+    }
+
+    /** Whether the label or the altitude kit of an appliance covers the height it stands at. */
+    public static boolean isCovered(Appliance appliance, Elevation elevation) {
+        return appliance.altitudeLabel().is(l -> l.feet() >= elevation.feet() - SAME_FT);
     }
 
     private static Finding asks() {
@@ -73,7 +68,7 @@ public final class Altitude {
                 Severity.NOTE,
                 "site",
                 "the elevation of the house is not entered",
-                "elevation in ft: above 2,000 ft a heater gives 4 % less for each 1,000 ft",
+                "elevation in ft: above 2,000 ft an appliance gives 4 % less for each 1,000 ft",
                 "NFPA 54 11.1.2; IFGC 402.2",
                 "2018",
                 Confidence.SECONDARY,
@@ -90,7 +85,8 @@ public final class Altitude {
                 .findValue()
                 .map(in -> String.format(
                         Locale.ROOT,
-                        ": of its input of %,.0f Btu/h %,.0f Btu/h counted from the sea, %,.0f Btu/h counted from 2,000 ft",
+                        ": of its input of %,.0f Btu/h %,.0f Btu/h counted from the sea, %,.0f Btu/h counted from"
+                                + " 2,000 ft",
                         in.btuh(),
                         in.btuh() * low,
                         in.btuh() * high))
@@ -99,10 +95,11 @@ public final class Altitude {
                 "altitude",
                 Severity.CAUTION,
                 a.id(),
-                String.format(Locale.ROOT, "the house stands at %,.0f ft%s", elevation.feet(), input),
+                String.format(Locale.ROOT, "the house stands at %,.0f ft%s", elevation.feet(), input) + label(a),
                 String.format(
                         Locale.ROOT,
-                        "output reckoned with %.0f %% of the input, the lower of two readings, unless the label covers %,.0f ft",
+                        "output reckoned with %.0f %% of the input, the lower of two readings, unless the label covers"
+                                + " %,.0f ft",
                         low * 100,
                         elevation.feet()),
                 "NFPA 54 11.1.2; IFGC 402.2",
@@ -114,6 +111,15 @@ public final class Altitude {
                         "Up to which altitude does the label give the full input? The house stands at %,.0f ft.",
                         elevation.feet())),
                 Optional.of(AskWhom.RATING_PLATE),
-                "/appliances/" + index + "/input");
+                "/appliances/" + index + "/altitudeLabel");
+    }
+
+    private static String label(Appliance a) {
+        return a.altitudeLabel()
+                .fold(
+                        l -> "; its label covers "
+                                + a.altitudeLabel().findText().orElse(""),
+                        () -> "; its label names no altitude",
+                        () -> "");
     }
 }

@@ -1,6 +1,7 @@
 package longrun.plan;
 
 import java.util.List;
+import longrun.quantity.Elevation;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Pressure;
@@ -10,6 +11,7 @@ import longrun.quantity.Pressure;
  *
  * @param input the rating plate's INPUT on the propane line
  * @param minInlet least inlet pressure of the label
+ * @param altitudeLabel the height above the sea that its label or its altitude kit covers
  * @param connection its hookup: parts in flow order from the end of the pipe to the appliance
  */
 public record Appliance(
@@ -28,7 +30,8 @@ public record Appliance(
         Fact<Distance> terminalToRegulator,
         Fact<Condensate> condensate,
         Fact<Boolean> freezePower,
-        Fact<Distance> ignitionAboveFloor) {
+        Fact<Distance> ignitionAboveFloor,
+        Fact<Elevation> altitudeLabel) {
 
     /** What it is called within a sentence: its name, else its kind, else its id. */
     public String called() {

@@ -8,16 +8,15 @@ import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.plan.Appliance;
-import longrun.quantity.Pressure;
 import longrun.quantity.Same;
 
-/** With nothing firing no appliance gets more than its label's greatest inlet pressure (2015 IRC Appendix A.1). */
+/**
+ * With nothing firing no appliance gets more than its label's greatest inlet pressure (2015 IRC Appendix A.1). Line
+ * pressure at an appliance is a fault of its own and not told here.
+ */
 public final class InletPressureHigh {
 
     static final String RULE = "inlet-pressure-high";
-
-    /** Far above what any household burner is labelled for, 14 in. w.c. (held from memory). */
-    private static final Pressure LINE_FROM = Pressure.ofPsi(1);
 
     private InletPressureHigh() {}
 
@@ -28,48 +27,24 @@ public final class InletPressureHigh {
         for (int a = 0; a < appliances.size(); a++) {
             Appliance appliance = appliances.get(a);
             OutletPressure outlet = pressures.outlet(a);
+            if (LinePressure.stands(pressures, outlet).orElse(false)) {
+                continue; // told as a regulator that is lacking
+            }
             if (appliance.maxInlet().isUnknown()) {
-                out.add(
-                        isLinePressure(outlet)
-                                ? linePressure(pressures, appliance, outlet, a)
-                                : asksLabel(appliance, a));
+                out.add(asksLabel(
+                        appliance, a, "the greatest inlet pressure of " + appliance.called() + " is not entered"));
+            } else if (appliance.maxInlet().isKnown() && !LinePressure.isBelieved(appliance)) {
+                out.add(asksLabel(
+                        appliance,
+                        a,
+                        "the greatest inlet pressure of " + appliance.called() + " is entered as "
+                                + appliance.maxInlet().findText().orElse("")
+                                + ", line pressure, which no household burner is labelled for"));
             } else if (isOver(appliance, outlet)) {
                 out.add(high(pressures, appliance, outlet));
             }
         }
         return List.copyOf(out);
-    }
-
-    /** Whether what stands there is for pipes and regulators, not for a burner. */
-    private static boolean isLinePressure(OutletPressure outlet) {
-        return outlet.pressureIdleInWc().isPresent()
-                && outlet.pressureIdleInWc().getAsDouble() >= LINE_FROM.inWc();
-    }
-
-    /** No label is needed to see that a regulator is lacking; the safer reading until one is read. */
-    private static Finding linePressure(Pressures pressures, Appliance appliance, OutletPressure outlet, int a) {
-        String id = pressures.regulator(outlet.regulator()).regulator().id();
-        return new Finding(
-                RULE,
-                Severity.MUST_FIX,
-                appliance.id(),
-                Words.inWc(outlet.pressureIdleInWc().orElseThrow()) + " stands at " + appliance.called()
-                        + " with nothing firing, straight from " + id + "; its greatest inlet pressure is not entered",
-                "no more than its label's greatest, which is 14 in. w.c. (1/2 psi) or less on household appliances"
-                        + " (held from memory)",
-                InletPressureLow.REFERENCE,
-                InletPressureLow.EDITION,
-                Confidence.MEMORY,
-                regulatorBefore(appliance),
-                Optional.of("What greatest inlet pressure for propane stands on the rating plate of "
-                        + appliance.called() + "?"),
-                Optional.of(AskWhom.RATING_PLATE),
-                "/appliances/" + a + "/maxInlet");
-    }
-
-    private static String regulatorBefore(Appliance appliance) {
-        return "Put a second-stage or line regulator before " + appliance.called()
-                + " that brings it down to what the label asks.";
     }
 
     /** Told even where the pressure is low too: the two are two faults. */
@@ -96,24 +71,22 @@ public final class InletPressureHigh {
                         + Words.inWc(setting) + ", lock-up at " + Words.number(100 * idle / setting, 1) + " %"
                         + (assumed ? " (default, its own figure is not entered)" : ""),
                 "no more than " + Words.inWc(greatest) + " at the inlet, the label's greatest"
-                        + (isLinePressure(outlet) ? "" : InletPressureLow.settings(id, window)),
+                        + InletPressureLow.settings(id, window),
                 InletPressureLow.REFERENCE,
                 InletPressureLow.EDITION,
                 assumed ? Confidence.MEMORY : Confidence.PRINT,
-                isLinePressure(outlet)
-                        ? regulatorBefore(appliance)
-                        : InletPressureLow.remedy(id, window, "a regulator that locks up lower"),
+                InletPressureLow.remedy(id, window, "a regulator that locks up lower"),
                 assumed ? Optional.of("At what pressure does " + id + " lock up?") : Optional.empty(),
                 assumed ? Optional.of(AskWhom.SUPPLIER) : Optional.empty(),
                 "/regulators/" + outlet.regulator() + "/outlet");
     }
 
-    private static Finding asksLabel(Appliance appliance, int a) {
+    private static Finding asksLabel(Appliance appliance, int a, String found) {
         return new Finding(
                 RULE,
                 Severity.NOTE,
                 appliance.id(),
-                "the greatest inlet pressure of " + appliance.called() + " is not entered",
+                found,
                 "the greatest inlet pressure on its rating plate, in in. w.c.",
                 InletPressureLow.REFERENCE,
                 InletPressureLow.EDITION,

@@ -172,7 +172,7 @@ public final class Pressures {
             return InletStatus.HIGH;
         }
         boolean known = least.isKnown()
-                && greatest.isKnown()
+                && LinePressure.isBelieved(appliance)
                 && atInlet.isPresent()
                 && idle.isPresent()
                 && regulator.reached() == Reached.YES

@@ -1,13 +1,17 @@
 package longrun.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 import longrun.plan.Appliance.Part;
+import longrun.plan.ApplianceKind;
+import longrun.plan.Fact;
 import longrun.plan.PartKind;
 
 /** Topic connector: the hose at an appliance, and the union where there is none. */
 final class Connector {
 
     private static final String WHAT = "the connector";
+    private static final String GRILL_HOSE = "grill-hose";
 
     private Connector() {}
 
@@ -41,7 +45,7 @@ final class Connector {
                 new DistanceRule<>(
                         "connector-length",
                         Precedence.SIZE,
-                        Hookup.each(PartKind.FLEXIBLE_CONNECTOR, WHAT),
+                        Connector::byLength,
                         part -> SedimentTrap.distance(part.length()),
                         "length",
                         State.ASKS,
@@ -52,5 +56,35 @@ final class Connector {
                                 Question.fitter("How long is the connector of {who}?"))),
                 new ConnectorCapacity(),
                 new UnionAtRigidPipe());
+    }
+
+    /** The hose of an outdoor grill is no connector of an appliance that stands in a room (CN-11). */
+    private static List<Case<Part>> byLength(House house) {
+        List<Case<Part>> cases = new ArrayList<>();
+        for (Hookup h : Hookup.listIn(house)) {
+            List<Hookup.Fitted> hoses = h.listOf(PartKind.FLEXIBLE_CONNECTOR);
+            if (hoses.isEmpty()) {
+                cases.add(h.<Part>findUnseen(WHAT).orElseGet(() -> Case.notFor(h.place())));
+            }
+            for (Hookup.Fitted hose : hoses) {
+                cases.add(byLength(h, hose));
+            }
+        }
+        return cases;
+    }
+
+    private static Case<Part> byLength(Hookup h, Hookup.Fitted hose) {
+        Fact<ApplianceKind> kind = h.appliance().kind();
+        if (kind.isKnown()) {
+            return Case.of(hose.place(), hose.part(), kind.is(ApplianceKind.OUTDOOR_GRILL) ? GRILL_HOSE : "");
+        }
+        return Case.between(
+                hose.place(),
+                hose.part(),
+                List.of("", GRILL_HOSE),
+                new Case.Doubt(
+                        "what kind of appliance it serves is not entered",
+                        Question.plate("What kind of appliance is {who}?"),
+                        h.place().pointer() + "/kind"));
     }
 }

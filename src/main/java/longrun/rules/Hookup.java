@@ -5,13 +5,21 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import longrun.plan.Appliance;
 import longrun.plan.Appliance.Part;
 import longrun.plan.PartKind;
+import longrun.plan.Plan;
 import longrun.plan.ShutoffPlace;
 
-/** The parts at one appliance, in flow order. */
-record Hookup(Appliance appliance, Place place) {
+/**
+ * The parts at one appliance, in flow order.
+ *
+ * @param serving which part is the shutoff the rules look at, where several are fitted: they must be met by one valve
+ */
+record Hookup(Appliance appliance, Place place, OptionalInt serving) {
+
+    static final Comparator<Fitted> NEAREST = Comparator.comparingDouble(Hookup::distance);
 
     private static final int NOWHERE = -1;
 
@@ -24,13 +32,29 @@ record Hookup(Appliance appliance, Place place) {
     }
 
     static List<Hookup> listIn(House house) {
+        return house.hookups();
+    }
+
+    /** Every appliance's hookup, with all its shutoffs in sight. */
+    static List<Hookup> listIn(Plan plan) {
         List<Hookup> all = new ArrayList<>();
-        List<Appliance> appliances = house.plan().appliances();
+        List<Appliance> appliances = plan.appliances();
         for (int i = 0; i < appliances.size(); i++) {
             Appliance a = appliances.get(i);
-            all.add(new Hookup(a, new Place(a.id(), "/appliances/" + i, a.called())));
+            all.add(new Hookup(a, new Place(a.id(), "/appliances/" + i, a.called()), OptionalInt.empty()));
         }
         return all;
+    }
+
+    /** The same with one of its shutoffs as the one that serves. */
+    Hookup servedBy(Fitted shutoff) {
+        return new Hookup(appliance, place, OptionalInt.of(shutoff.index()));
+    }
+
+    private boolean isInSight(Fitted f) {
+        return serving.isEmpty()
+                || f.index() == serving.getAsInt()
+                || !f.part().part().is(PartKind.SHUTOFF);
     }
 
     String connectionPointer() {
@@ -51,7 +75,9 @@ record Hookup(Appliance appliance, Place place) {
     }
 
     List<Fitted> listOf(PartKind kind) {
-        return parts().stream().filter(f -> f.part().part().is(kind)).toList();
+        return parts().stream()
+                .filter(f -> f.part().part().is(kind) && isInSight(f))
+                .toList();
     }
 
     boolean has(PartKind kind) {
@@ -61,7 +87,8 @@ record Hookup(Appliance appliance, Place place) {
     /** The first part of any of these kinds, or -1. */
     int first(PartKind... kinds) {
         return parts().stream()
-                .filter(f -> Arrays.stream(kinds).anyMatch(k -> f.part().part().is(k)))
+                .filter(f -> isInSight(f)
+                        && Arrays.stream(kinds).anyMatch(k -> f.part().part().is(k)))
                 .mapToInt(Fitted::index)
                 .findFirst()
                 .orElse(NOWHERE);
@@ -72,9 +99,9 @@ record Hookup(Appliance appliance, Place place) {
         return parts().stream().filter(f -> !f.part().part().isKnown()).findFirst();
     }
 
-    /** The shutoff that serves the appliance: the nearest by the distances entered, else the first. */
+    /** The shutoff that serves the appliance; the nearest by the distances entered, else the first, where not chosen. */
     Optional<Fitted> findShutoff() {
-        return listOf(PartKind.SHUTOFF).stream().min(Comparator.comparingDouble(Hookup::distance));
+        return listOf(PartKind.SHUTOFF).stream().min(NEAREST);
     }
 
     private static double distance(Fitted valve) {

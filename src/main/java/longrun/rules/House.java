@@ -1,5 +1,6 @@
 package longrun.rules;
 
+import java.util.List;
 import longrun.capacity.CapacityTables;
 import longrun.piping.Piping;
 import longrun.plan.Code;
@@ -15,12 +16,22 @@ public final class House {
     private final Network network;
     private final Limits limits;
     private final Pressures pressures;
+    private final List<Hookup> hookups;
 
     private House(Pressures pressures) {
         this.pressures = pressures;
         this.plan = pressures.sizing().piping().plan();
         this.network = new Network(plan);
         this.limits = Limits.of(plan, profile());
+        this.hookups = Hookup.listIn(plan);
+    }
+
+    private House(House like, List<Hookup> hookups) {
+        this.pressures = like.pressures;
+        this.plan = like.plan;
+        this.network = like.network;
+        this.limits = like.limits;
+        this.hookups = List.copyOf(hookups);
     }
 
     /** With the published tables. */
@@ -30,7 +41,17 @@ public final class House {
 
     /** Of a plan already sized. */
     public static House of(Pressures pressures) {
-        return new House(pressures);
+        House house = new House(pressures);
+        return house.with(ServingShutoff.chosen(house));
+    }
+
+    /** The same house, seen by these hookups. */
+    House with(List<Hookup> seen) {
+        return new House(this, seen);
+    }
+
+    List<Hookup> hookups() {
+        return hookups;
     }
 
     public Plan plan() {

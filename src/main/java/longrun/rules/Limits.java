@@ -18,7 +18,7 @@ public final class Limits {
 
     /** Variants that an amendment of the rule leaves alone. */
     private static final List<String> OTHER_ARRANGEMENTS =
-            List.of("manifold", "distance", "line-regulator", "under-125");
+            List.of("manifold", "distance", "line-regulator", "under-125", "grill-hose");
 
     private final CodeProfile profile;
     private final Map<String, Amendment> amendments;

@@ -133,11 +133,39 @@ final class LineRegulator {
         public List<Verdict> judge(House house) {
             Threshold own = house.limits().get(name(), "");
             List<Verdict> verdicts = new ArrayList<>();
-            for (Case<Regulator> at : Regulators.eachLine().in(house)) {
-                verdicts.add(at.findSettled(own)
-                        .orElseGet(() -> vent(house, own, at.place(), at.thing().orElseThrow())));
+            for (Case<Regulator> at : Regulators.each().in(house)) {
+                verdicts.add(at.findSettled(own).orElseGet(() -> {
+                    Regulator r = at.thing().orElseThrow();
+                    return r.kind().is(RegulatorKind.LINE)
+                            ? vent(house, own, at.place(), r)
+                            : relief(house.limits().get(name(), "relief"), at.place(), r);
+                }));
             }
             return verdicts;
+        }
+
+        /** A regulator on the tank side has a relief, which a limiter would throttle. */
+        private static Verdict relief(Threshold own, Place place, Regulator r) {
+            String field = place.pointer() + "/vent";
+            if (r.vent().isUnknown()) {
+                return Tell.asks(
+                        own,
+                        place,
+                        "whether the vent of {who} is free or has a limiter on it is not entered",
+                        Question.fitter("Does the vent of {who} end freely outdoors, or is a vent limiter on it?"),
+                        field);
+            }
+            if (!r.vent().is(RegulatorVent.LIMITER)) {
+                return Tell.holds(own, place);
+            }
+            return RegulatorVents.isReliefIndoors(r)
+                    ? Tell.brokenElsewhere(own, place) // piping the relief outdoors takes the limiter off
+                    : Tell.broken(
+                            own,
+                            place,
+                            "{who} has a vent limiter (vent: limiter), which throttles its relief",
+                            "Take the limiter off {who} and let its vent end freely, pointing down, outdoors.",
+                            field);
         }
 
         private Verdict vent(House house, Threshold own, Place place, Regulator r) {

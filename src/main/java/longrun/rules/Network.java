@@ -34,6 +34,8 @@ public final class Network {
     private final boolean[] kindMissingBelow;
     private final int[] source;
     private final Map<Integer, List<Section>> leaving = new HashMap<>();
+    private final Map<Integer, List<Appliance>> fed = new HashMap<>();
+    private final Map<Integer, Regulator> ended = new HashMap<>();
 
     Network(Plan plan) {
         sections = plan.sections();
@@ -63,6 +65,9 @@ public final class Network {
             if (parent[i] != NOTHING && isRegulator(parent[i]) && !isRegulator(i)) {
                 leaving.computeIfAbsent(parent[i], r -> new ArrayList<>()).add(sections.get(i));
             }
+            if (parent[i] != NOTHING && isRegulator(i)) {
+                ended.putIfAbsent(parent[i], regulator(i));
+            }
         }
         hangAppliances(plan.appliances());
         int[] order = leavesFirst();
@@ -84,6 +89,7 @@ public final class Network {
                 nowhere = nowhere.plus(Served.unknown("/appliances/" + i + "/fedBy"));
             } else {
                 children[on]++;
+                fed.computeIfAbsent(on, n -> new ArrayList<>()).add(appliance);
                 served[on] = served[on].plus(taken(appliance, "/appliances/" + i + "/input"));
             }
         }
@@ -213,6 +219,16 @@ public final class Network {
     /** The sections that leave a regulator directly. */
     public List<Section> listLeaving(String regulator) {
         return leaving.getOrDefault(node(regulator), List.of());
+    }
+
+    /** The appliances at the end of a section. */
+    public List<Appliance> listFedBy(String section) {
+        return fed.getOrDefault(node(section), List.of());
+    }
+
+    /** The regulator at the end of a section. */
+    public Optional<Regulator> findRegulatorAtEndOf(String section) {
+        return Optional.ofNullable(ended.get(node(section)));
     }
 
     /** Whether nothing leaves a section or hangs on it. */

@@ -7,7 +7,6 @@ import longrun.plan.Fact;
 import longrun.plan.Regulator;
 import longrun.plan.RegulatorKind;
 import longrun.plan.Setting;
-import longrun.quantity.Pressure;
 
 /**
  * Topic regulator: which kind belongs where. Gas comes down from tank pressure in two stages or in an integral unit; a
@@ -15,15 +14,8 @@ import longrun.quantity.Pressure;
  */
 final class RegulatorKinds implements Rule {
 
-    /** Outlet limits of UL 144 (TR-02, TR-03). */
-    private static final double FIRST_STAGE_LEAST_PSI = 2;
-
-    private static final double FIRST_STAGE_GREATEST_PSI = 10;
-    private static final double SECOND_STAGE_GREATEST_IN_WC = 14;
     /** Small outdoor cooking appliances (TR-01, exception from memory). */
     private static final double GRILL_EXCEPTION_BTUH = 100_000;
-
-    private static final double SLACK = 1e-9;
 
     private static final String RIGHT_ORDER =
             "Use a first-stage regulator at the tank and a second-stage regulator at the house, an integral two-stage"
@@ -43,7 +35,12 @@ final class RegulatorKinds implements Rule {
     public List<Verdict> judge(House house) {
         List<Verdict> verdicts = new ArrayList<>();
         for (Regulators.At at : Regulators.listIn(house)) {
-            verdicts.add(judge(house, at));
+            Verdict kind = judge(house, at);
+            Optional<Verdict> place = at.regulator().kind().findValue().flatMap(k -> place(house, at, k));
+            if (place.isEmpty() || kind.state().state() != State.HOLDS) {
+                verdicts.add(kind);
+            }
+            place.ifPresent(verdicts::add);
         }
         return verdicts;
     }
@@ -56,28 +53,18 @@ final class RegulatorKinds implements Rule {
                     .orElseThrow();
         }
         boolean onTank = at.regulator().fedBy().is("tank");
-        Verdict byPlace = onTank ? atTank(house, at, kind.get()) : onPipe(house, at, kind.get());
-        return byPlace.state().state() == State.HOLDS ? byOutlet(house, at, kind.get()) : byPlace;
+        return onTank ? atTank(house, at, kind.get()) : onPipe(house, at, kind.get());
     }
 
     private Verdict atTank(House house, Regulators.At at, RegulatorKind kind) {
         return switch (kind) {
-            case FIRST_STAGE ->
-                at.regulator().setting().is(Setting.INDOORS)
-                        ? Tell.broken(
-                                limit(house, "outdoors"),
-                                at.place(),
-                                "{who} is indoors (setting: indoors)",
-                                "Move {who} outdoors to the tank valve.",
-                                at.place().pointer() + "/setting")
-                        : holds(house, at);
-            case INTEGRAL_TWO_STAGE -> holds(house, at);
+            case FIRST_STAGE, INTEGRAL_TWO_STAGE -> holds(house, at);
             case TWO_PSI ->
                 Tell.asks(
                         limit(house, "inlet"),
                         at.place(),
-                        "{who} hangs on the tank; a 2 psi service regulator is rated for an inlet of 10 psi, an integral"
-                                + " two-stage unit with a 2 psi outlet for tank pressure",
+                        "{who} hangs on the tank; a 2 psi service regulator is rated for an inlet of 10 psi, an"
+                                + " integral two-stage unit with a 2 psi outlet for tank pressure",
                         Question.supplier("Is {who} an integral two-stage unit rated for tank pressure?"),
                         at.place().pointer() + "/kind");
             case SINGLE_STAGE -> singleStage(house, at);
@@ -176,35 +163,38 @@ final class RegulatorKinds implements Rule {
         };
     }
 
-    private Verdict byOutlet(House house, Regulators.At at, RegulatorKind kind) {
-        Fact<Pressure> outlet = at.regulator().outlet();
-        String field = at.place().pointer() + "/outlet";
-        String variant = kind == RegulatorKind.FIRST_STAGE
-                ? "first-outlet"
-                : kind == RegulatorKind.SECOND_STAGE ? "second-outlet" : "";
-        if (!outlet.isKnown()) {
-            return Tell.asks(
-                    limit(house, variant),
-                    at.place(),
-                    "the outlet pressure of {who} is not entered",
-                    Question.supplier("What outlet pressure is {who} set to?"),
-                    field);
+    /**
+     * Whatever takes tank pressure stands outdoors, its vent piped or not (TR-02); a place not entered asks. A
+     * single-stage regulator is asked for no place: where it may be at all, it serves grills outdoors.
+     */
+    private Optional<Verdict> place(House house, Regulators.At at, RegulatorKind kind) {
+        if (!Regulators.takesTankPressure(at.regulator())) {
+            return Optional.empty();
         }
-        double psi = outlet.findValue().orElseThrow().psi();
-        boolean fits = switch (kind) {
-            case FIRST_STAGE -> psi >= FIRST_STAGE_LEAST_PSI - SLACK && psi <= FIRST_STAGE_GREATEST_PSI + SLACK;
-            case SECOND_STAGE -> psi * Pressure.IN_WC_PER_PSI <= SECOND_STAGE_GREATEST_IN_WC + SLACK;
-            default -> true;
-        };
-        if (!fits) {
-            return Tell.broken(
-                    limit(house, variant),
-                    at.place(),
-                    "{who} is set to " + outlet.findText().orElse(""),
-                    "Set {who} within its range, or enter the kind it is.",
-                    field);
+        Fact<Setting> setting = at.regulator().setting();
+        String field = at.place().pointer() + "/setting";
+        if (setting.is(Setting.OUTDOORS)) {
+            return Optional.empty();
         }
-        return holds(house, at);
+        if (setting.isKnown()) {
+            return Optional.of(Tell.broken(
+                    limit(house, "outdoors"),
+                    at.place(),
+                    "{who} takes tank pressure and is not outdoors (setting: "
+                            + setting.findText().orElse("") + ")",
+                    "Move {who} outdoors to the tank valve.",
+                    field));
+        }
+        return kind == RegulatorKind.SINGLE_STAGE
+                ? Optional.empty()
+                : Optional.of(Tell.asks(
+                        limit(house, "outdoors"),
+                        at.place(),
+                        "{who} takes tank pressure, and whether it is outdoors is not entered",
+                        Question.fitter(
+                                "Is {who} outdoors at the tank, or under the dome of a buried tank, which counts as"
+                                        + " outdoors?"),
+                        field));
     }
 
     private Verdict holds(House house, Regulators.At at) {

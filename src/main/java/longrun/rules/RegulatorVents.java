@@ -3,8 +3,6 @@ package longrun.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import longrun.plan.Appliance;
-import longrun.plan.ApplianceVent;
 import longrun.plan.Distance;
 import longrun.plan.Fact;
 import longrun.plan.Regulator;
@@ -32,12 +30,8 @@ final class RegulatorVents {
                         Regulator::ventToIntake,
                         "ventToIntake",
                         "a direct-vent opening or air intake"),
-                rule(
-                        "regulator-vent-terminal",
-                        RegulatorVents::terminal,
-                        Regulator::ventToVentTerminal,
-                        "ventToVentTerminal",
-                        "an appliance's vent terminal"));
+                new VentTerminal.AtRegulator(),
+                new VentTerminal.AtAppliance());
     }
 
     static DistanceRule<Regulator> rule(
@@ -82,22 +76,11 @@ final class RegulatorVents {
         return cases;
     }
 
-    /** Only a house with a vent terminal through its wall, or one whose vents are not all entered. */
-    private static List<Case<Regulator>> terminal(House house) {
-        boolean noTerminal = house.plan().appliances().stream()
-                .map(Appliance::vent)
-                .allMatch(v -> v.isNone() || v.is(ApplianceVent.NONE) || v.is(ApplianceVent.DRAFT));
-        return Regulators.listIn(house).stream()
-                .map(at -> {
-                    Regulator r = at.regulator();
-                    if (!r.kind().isKnown()) {
-                        return Regulators.<Regulator>askKind(at);
-                    }
-                    boolean inside =
-                            r.kind().is(RegulatorKind.LINE) && !r.setting().is(Setting.OUTDOORS);
-                    return noTerminal || inside ? Case.<Regulator>notFor(at.place()) : Case.of(at.place(), r);
-                })
-                .toList();
+    /** Whether the relief of a regulator opens indoors, unless it is one that must not be there at all. */
+    static boolean isReliefIndoors(Regulator r) {
+        return r.kind().is(k -> k != RegulatorKind.LINE)
+                && !Regulators.takesTankPressure(r)
+                && r.setting().is(s -> s == Setting.INDOORS || s == Setting.CONCEALED);
     }
 
     /** The distance to an opening below the relief; indoors the relief is piped outdoors first. */
@@ -121,9 +104,7 @@ final class RegulatorVents {
             Threshold piped = house.limits().get(name(), "indoors");
             for (Regulators.At at : Regulators.listIn(house)) {
                 Regulator r = at.regulator();
-                boolean indoors = r.kind().is(k -> k != RegulatorKind.LINE)
-                        && r.setting().is(s -> s == Setting.INDOORS || s == Setting.CONCEALED);
-                if (indoors) {
+                if (isReliefIndoors(r)) {
                     verdicts.add(indoors(piped, at.place(), r.vent()));
                 }
             }

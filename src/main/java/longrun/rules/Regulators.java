@@ -23,6 +23,13 @@ final class Regulators {
         return all;
     }
 
+    /** Whether tank pressure comes into it: a first stage, alone or inside an integral unit, or what hangs on the tank. */
+    static boolean takesTankPressure(Regulator r) {
+        return r.kind().is(k -> k == RegulatorKind.FIRST_STAGE || k == RegulatorKind.INTEGRAL_TWO_STAGE)
+                || (r.fedBy().is("tank")
+                        && r.kind().is(k -> k == RegulatorKind.TWO_PSI || k == RegulatorKind.SINGLE_STAGE));
+    }
+
     /** The question that decides which rules a regulator falls under. */
     static <T> Case<T> askKind(At at) {
         return Case.asks(
@@ -30,6 +37,15 @@ final class Regulators {
                 "the kind of {who} is not entered",
                 Question.supplier("What kind is {who}: first-stage, second-stage, integral two-stage, 2 psi or line?"),
                 at.place().pointer() + "/kind");
+    }
+
+    /** Every regulator whose kind is entered. */
+    static Cases<Regulator> each() {
+        return house -> listIn(house).stream()
+                .map(at -> at.regulator().kind().isKnown()
+                        ? Case.of(at.place(), at.regulator())
+                        : Regulators.<Regulator>askKind(at))
+                .toList();
     }
 
     /** Every line regulator. */

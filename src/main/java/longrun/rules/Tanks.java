@@ -1,9 +1,10 @@
 package longrun.rules;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 import longrun.plan.Placement;
 import longrun.plan.Plan;
 import longrun.plan.Tank;
@@ -18,6 +19,16 @@ final class Tanks {
 
     private static final double APART_FT = 25;
     private static final double LONE_TANK_GAL = 1200;
+    /** Tanks under this count together; one of more takes another's exception away. */
+    private static final double SMALL_GAL = 125;
+
+    /** The greatest capacity of the 10 ft row. */
+    private static final double ROW_GAL = 500;
+
+    private static final double TABLE_GAL = 30_000;
+    /** Propane a gallon of water capacity holds at 42 % of its weight, 8.33 lb. */
+    private static final double POUNDS_A_GALLON = 0.42 * 8.33;
+
     private static final double ROUND = 1e-6;
 
     private Tanks() {}
@@ -40,29 +51,71 @@ final class Tanks {
         return all;
     }
 
-    /** Water capacity of each, gallons. */
+    /** Water capacity of each, gallons; of a cylinder by the propane it holds, 42 % of its water by weight (TK-14). */
     static Optional<Double> gallons(Tank tank) {
         return tank.waterCapacity()
                 .findValue()
                 .map(Volume::gallons)
-                .or(() -> tank.kind().is(TankKind.CYLINDER) ? Optional.of(GREATEST_CYLINDER_GAL) : Optional.empty());
+                .or(() -> tank.kind().is(TankKind.CYLINDER)
+                        ? Optional.of(tank.propaneWeight()
+                                .findValue()
+                                .map(w -> Math.min(GREATEST_CYLINDER_GAL, w.pounds() / POUNDS_A_GALLON))
+                                .orElse(GREATEST_CYLINDER_GAL))
+                        : Optional.empty());
+    }
+
+    private static boolean isMeasured(Tank tank) {
+        return tank.waterCapacity().isKnown()
+                || (tank.kind().is(TankKind.CYLINDER) && tank.propaneWeight().isKnown());
     }
 
     static double count(Tank tank) {
         return tank.count().findValue().orElse(1.0);
     }
 
-    /** What a site holds in all. */
-    record Site(double containers, double gallons) {
+    /**
+     * What a site holds.
+     *
+     * @param containers how many in all
+     * @param over125 how many of more than 125 gal
+     * @param unknown how many whose capacity is not entered
+     * @param underGallons what those under 125 gal hold together
+     * @param underGallonsAtMost the same if each that is not entered holds as much as it may
+     * @param unknownAt the first tank whose capacity is not entered
+     */
+    record Site(
+            double containers,
+            double over125,
+            double unknown,
+            double underGallons,
+            double underGallonsAtMost,
+            Optional<String> unknownAt) {
 
         static Site of(House house) {
             double containers = 0;
-            double gallons = 0;
-            for (Tank tank : house.plan().allTanks()) {
-                containers += count(tank);
-                gallons += Tanks.gallons(tank).orElse(0.0) * count(tank);
+            double over125 = 0;
+            double unknown = 0;
+            double under = 0;
+            double underAtMost = 0;
+            Optional<String> unknownAt = Optional.empty();
+            for (At at : listIn(house)) {
+                Tank tank = at.tank();
+                double n = count(tank);
+                double each = Tanks.gallons(tank).orElse(SMALL_GAL);
+                containers += n;
+                if (!isMeasured(tank)) {
+                    boolean cylinder = tank.kind().is(TankKind.CYLINDER);
+                    unknown += cylinder ? 0 : n;
+                    underAtMost += each * n;
+                    unknownAt = unknownAt.or(() -> Optional.of(at.place().pointer() + "/waterCapacity"));
+                } else if (each < SMALL_GAL - ROUND) {
+                    under += each * n;
+                    underAtMost += each * n;
+                } else if (each > SMALL_GAL + ROUND) {
+                    over125 += n;
+                }
             }
-            return new Site(containers, gallons);
+            return new Site(containers, over125, unknown, under, underAtMost, unknownAt);
         }
 
         boolean holdsSeveral() {
@@ -80,18 +133,7 @@ final class Tanks {
                     Question.supplier("What is the water capacity of {who} in gallons?"),
                     place.pointer() + "/waterCapacity");
         }
-        boolean several = site.holdsSeveral();
-        List<String> together = rows(site, at.tank(), false);
-        List<String> alone = rows(site, at.tank(), true);
-        List<String> possible;
-        if (!several || isApart(at.tank())) {
-            possible = alone;
-        } else if (at.tank().betweenTanks().isUnknown() || isMaybeApart(at.tank())) {
-            possible =
-                    Stream.concat(together.stream(), alone.stream()).distinct().toList();
-        } else {
-            possible = together;
-        }
+        List<String> possible = rows(site, at.tank());
         if (possible.stream().anyMatch(String::isEmpty)) {
             return Case.asks(
                     place,
@@ -104,51 +146,97 @@ final class Tanks {
         }
         return possible.size() == 1
                 ? Case.of(place, thing, possible.get(0))
-                : Case.between(place, thing, possible, doubt(at));
+                : Case.between(place, thing, possible, doubt(site, at));
     }
 
-    private static Case.Doubt doubt(At at) {
+    private static Case.Doubt doubt(Site site, At at) {
         Place place = at.place();
-        boolean placement = !at.tank().placement().isKnown();
-        return placement
-                ? new Case.Doubt(
-                        "whether it stands above ground or is buried is not entered",
-                        Question.supplier("Is {who} above ground or underground?"),
-                        place.pointer() + "/placement")
-                : new Case.Doubt(
-                        "how far it is from the next tank is not entered",
-                        Question.supplier("How far is {who} from the next tank?"),
-                        place.pointer() + "/betweenTanks");
+        if (!at.tank().placement().isKnown()) {
+            return new Case.Doubt(
+                    "whether it stands above ground or is buried is not entered",
+                    Question.supplier("Is {who} above ground or underground?"),
+                    place.pointer() + "/placement");
+        }
+        boolean small = gallons(at.tank()).orElse(0.0) < SMALL_GAL - ROUND;
+        if (site.unknownAt().isPresent() && (small ? site.underGallons() <= ROW_GAL + ROUND : site.over125() <= 1)) {
+            return new Case.Doubt(
+                    "what each of the tanks beside it holds is not entered",
+                    Question.supplier("What is the water capacity of each tank in gallons?"),
+                    site.unknownAt().get());
+        }
+        String next = small ? "the next tank" : "the next tank of more than 125 gal";
+        return new Case.Doubt(
+                "how far it is from " + next + " is not entered",
+                Question.supplier("How far is {who} from " + next + "?"),
+                place.pointer() + "/betweenTanks");
     }
 
-    private static List<String> rows(Site site, Tank tank, boolean apart) {
-        List<String> rows = new ArrayList<>();
+    private static List<String> rows(Site site, Tank tank) {
+        Set<String> rows = new LinkedHashSet<>();
         if (!tank.placement().is(Placement.UNDERGROUND)) {
-            rows.add(row(site, tank, apart, false));
+            rows.addAll(above(site, tank));
         }
         if (!tank.placement().is(Placement.ABOVE_GROUND)) {
-            rows.add(row(site, tank, apart, true));
+            for (double counts : counted(site, tank)) {
+                rows.add(
+                        counts > TABLE_GAL + ROUND
+                                ? ""
+                                : counts > 2000 + ROUND
+                                        ? "to-30000"
+                                        : counts > ROW_GAL + ROUND ? "buried-2000" : "buried");
+            }
         }
-        return rows.stream().distinct().toList();
+        return List.copyOf(rows);
     }
 
-    /** TK-01 to TK-07. A site of 501 gal or more in all takes the row of the total, unless its tanks are 25 ft apart. */
-    private static String row(Site site, Tank tank, boolean apart, boolean buried) {
+    /** TK-01 to TK-07 above ground. */
+    private static Set<String> above(Site site, Tank tank) {
+        Set<String> rows = new LinkedHashSet<>();
         double each = gallons(tank).orElse(0.0);
-        double counts = !apart && site.gallons() > 500 + ROUND ? site.gallons() : each;
-        if (counts > 30_000 + ROUND) {
-            return "";
+        for (double counts : counted(site, tank)) {
+            if (counts > TABLE_GAL + ROUND) {
+                rows.add("");
+            } else if (counts > 2000 + ROUND) {
+                rows.add("to-30000");
+            } else if (counts <= ROW_GAL + ROUND) {
+                rows.add(counts < SMALL_GAL - ROUND ? "under-125" : "to-500");
+            } else if (each < SMALL_GAL - ROUND || each > LONE_TANK_GAL + ROUND) {
+                rows.add("to-2000");
+            } else {
+                lone(site, tank, rows);
+            }
         }
-        if (counts > 2000 + ROUND) {
-            return "to-30000";
+        return rows;
+    }
+
+    /** TK-06: a tank of up to 1,200 gal stands at 10 ft where none of more than 125 gal is within 25 ft of it. */
+    private static void lone(Site site, Tank tank, Set<String> rows) {
+        double over = site.over125() - 1;
+        double maybeOver = over + site.unknown();
+        boolean apart = isApart(tank) || maybeOver <= 0;
+        boolean near = !apart && tank.betweenTanks().is(d -> !d.orMore()) && over > 0 && over >= site.containers() - 1;
+        if (!apart) {
+            rows.add("to-2000");
         }
-        if (buried) {
-            return counts > 500 + ROUND ? "buried-2000" : "buried";
+        if (!near) {
+            rows.add("single");
         }
-        if (counts > 500 + ROUND) {
-            return apart && each <= LONE_TANK_GAL + ROUND ? "single" : "to-2000";
+    }
+
+    /**
+     * The capacity whose row holds: its own, or together with the others under 125 gal where they come to 501 gal or more
+     * (TK-07) and are not 25 ft apart.
+     */
+    private static List<Double> counted(Site site, Tank tank) {
+        double each = gallons(tank).orElse(0.0);
+        boolean together = each < SMALL_GAL - ROUND && site.underGallonsAtMost() > ROW_GAL + ROUND && !isApart(tank);
+        if (!together) {
+            return List.of(each);
         }
-        return counts < 125 - ROUND ? "under-125" : "to-500";
+        boolean sure =
+                site.underGallons() > ROW_GAL + ROUND && tank.betweenTanks().isKnown() && !isMaybeApart(tank);
+        double total = Math.max(site.underGallons(), Math.min(site.underGallonsAtMost(), ROW_GAL + 1));
+        return sure ? List.of(total) : List.of(total, each);
     }
 
     private static boolean isApart(Tank tank) {

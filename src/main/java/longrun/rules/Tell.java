@@ -26,6 +26,27 @@ final class Tell {
         return Verdict.of(t.rule(), place, State.BROKEN, finding(t, t.severity(), place, found, remedy, field));
     }
 
+    /** Broken as far as is known, with the question whose answer could mend it on paper. */
+    static Verdict brokenAsking(
+            Threshold t, Place place, String found, String remedy, Question question, String field) {
+        Finding plain = finding(t, t.severity(), place, found, remedy, field);
+        Question asked = question.about(place);
+        Finding asking = new Finding(
+                plain.rule(),
+                plain.severity(),
+                plain.at(),
+                plain.found(),
+                plain.required(),
+                plain.reference(),
+                plain.edition(),
+                plain.confidence(),
+                plain.remedy(),
+                Optional.of(asked.text()),
+                Optional.of(asked.whom()),
+                field);
+        return Verdict.of(t.rule(), place, State.BROKEN, asking);
+    }
+
     static Verdict asks(Threshold t, Place place, String found, Question question, String field) {
         Question asked = question.about(place);
         Finding finding = new Finding(

@@ -11,6 +11,8 @@ import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.piping.Piping;
+import longrun.rules.House;
+import longrun.rules.Rules;
 import longrun.sizing.Sizing;
 import org.junit.jupiter.api.Test;
 
@@ -47,8 +49,8 @@ class FindingsTest {
         Finding f = only(InletPressureLow.of(pressures(RIGHT.replace("9.5 in w.c.", "11 in w.c."))));
         assertThat(f.remedy())
                 .startsWith(
-                        "No setting of L suits heater: it asks for no less than 12.09 in. w.c. and no more than 11.3 in."
-                                + " w.c. at once.");
+                        "No setting of L suits heater: it asks for no less than 12.09 in. w.c. and no more than 11.3"
+                                + " in. w.c. at once.");
     }
 
     @Test
@@ -78,27 +80,41 @@ class FindingsTest {
         assertThat(f.severity()).isEqualTo(Severity.MUST_FIX);
         assertThat(f.found())
                 .isEqualTo(
-                        "12.65 in. w.c. stands at the boiler with nothing firing: L set to 11 in. w.c., lock-up at 115 %");
+                        "12.65 in. w.c. stands at the boiler with nothing firing: L set to 11 in. w.c., lock-up at 115"
+                                + " %");
         assertThat(f.required()).contains("no more than 12.64 in. w.c.");
     }
 
-    /** Held from memory: household appliances are labelled for 14 in. w.c. (1/2 psi) or less. */
+    /** Line pressure at a burner is told by the rule of its own name: a regulator is lacking, whatever the label says. */
     @Test
-    void anApplianceOnTenPsiMustBeFixedWhateverIsKnownOfItsLabel() {
+    void linePressureAtABurnerIsNoQuestionOfItsLabel() {
         String onTenPsi = """
-                {"format":"longrun-plan/1",
-                 "regulators":[{"id":"R1","kind":"first-stage","fedBy":"tank","outlet":"10 psi","allowedDrop":"1 psi"}],
-                 "sections":[{"id":"A","from":"R1","material":"steel","length":"20 ft"}],
-                 "appliances":[{"id":"dryer","kind":"clothes-dryer","input":"22000 Btu/h","fedBy":"A","minInlet":"8 in w.c."}]}
-                """;
-        Finding unlabelled = only(InletPressureHigh.of(pressures(onTenPsi)));
-        assertThat(unlabelled.severity()).isEqualTo(Severity.MUST_FIX);
-        assertThat(unlabelled.confidence()).isEqualTo(Confidence.MEMORY);
-        assertThat(unlabelled.remedy()).contains("second-stage");
-        Finding labelled = only(InletPressureHigh.of(
-                pressures(onTenPsi.replace("\"8 in w.c.\"", "\"8 in w.c.\",\"maxInlet\":\"14 in w.c.\""))));
-        assertThat(labelled.severity()).isEqualTo(Severity.MUST_FIX);
-        assertThat(labelled.remedy()).contains("second-stage").doesNotContain("set");
+            {"format":"longrun-plan/1",
+             "regulators":[{"id":"R1","kind":"first-stage","fedBy":"tank","outlet":"10 psi","allowedDrop":"1 psi"}],
+             "sections":[{"id":"A","from":"R1","material":"steel","length":"20 ft"}],
+             "appliances":[{"id":"dryer","kind":"clothes-dryer","input":"22000 Btu/h","fedBy":"A","minInlet":"8 in w.c."}]}
+            """;
+        for (String label :
+                List.of("", ",\"maxInlet\":\"none\"", ",\"maxInlet\":\"14 in w.c.\"", ",\"maxInlet\":\"14 psi\"")) {
+            Pressures p = pressures(onTenPsi.replace("\"8 in w.c.\"", "\"8 in w.c.\"" + label));
+            assertThat(InletPressureHigh.of(p)).as(label).isEmpty();
+            Finding told = only(Rules.check(House.of(p)).findings().stream()
+                    .filter(f -> f.rule().equals("appliance-line-pressure"))
+                    .toList());
+            assertThat(told.severity()).as(label).isEqualTo(Severity.MUST_FIX);
+            assertThat(told.confidence()).isEqualTo(Confidence.MEMORY);
+            assertThat(told.remedy()).contains("second-stage").doesNotContain(" set ");
+        }
+    }
+
+    @Test
+    void aGreatestInletOverOnePsiIsReadAgainOnAHouseholdAppliance() {
+        Pressures p = pressures(RIGHT.replace("\"maxInlet\":\"13 in w.c.\"", "\"maxInlet\":\"13 psi\""));
+        assertThat(InletPressureHigh.of(p))
+                .filteredOn(f -> f.field().equals("/appliances/0/maxInlet"))
+                .singleElement()
+                .satisfies(f -> assertThat(f.found()).contains("13 psi"));
+        assertThat(p.outlet(0).status()).isEqualTo(InletStatus.UNKNOWN);
     }
 
     @Test

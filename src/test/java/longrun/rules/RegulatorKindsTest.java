@@ -49,7 +49,9 @@ class RegulatorKindsTest {
     })
     void regulatorFollowsTheRightOne(String before, String kind, boolean fits) {
         String plan = "{ \"format\": \"longrun-plan/1\", \"regulators\": [ { \"id\": \"R1\", \"kind\": \"" + before
-                + "\", \"fedBy\": \"tank\", \"outlet\": \"5 psi\" }, { \"id\": \"R2\", \"kind\": \"" + kind
+                + "\", \"fedBy\": \"tank\", \"setting\": \"outdoors\", \"outlet\": \"5 psi\" }, { \"id\": \"R2\","
+                + " \"kind\": \""
+                + kind
                 + "\", \"fedBy\": \"Y\", \"outlet\": \"11 in w.c.\" } ],"
                 + " \"sections\": [ { \"id\": \"Y\", \"from\": \"R1\" } ] }";
         assertThat(kinds(plan)).extracting(Finding::at).isEqualTo(fits ? List.of() : List.of("R2"));

@@ -24,15 +24,37 @@ class SeveralTanksTest {
                 .findings();
     }
 
+    /** OSHA interpretation of 10 February 1975: two 500 gal tanks side by side each keep the 10 ft of one. */
     @Test
-    void togetherTheyTakeTheRowOfTheTotal() {
+    void tanksOfFiveHundredGallonsSideBySideCountEachAlone() {
         String near = ", \"betweenTanks\": \"3 ft\"";
-        assertThat(check(tank("500", "25 ft", near), tank("500", "25 ft", near)))
+        assertThat(check(tank("500", "14 ft", near), tank("500", "10 ft", near)))
                 .isEmpty();
-        assertThat(check(tank("500", "25 ft", near), tank("500", "24.9 ft", near)))
+        assertThat(check(tank("500", "14 ft", near), tank("500", "9.9 ft", near)))
                 .extracting(Finding::rule, Finding::severity, Finding::field)
                 .containsExactly(org.assertj.core.groups.Tuple.tuple(
                         "tank-to-building", Severity.MUST_FIX, "/tanks/1/toBuilding"));
+    }
+
+    @Test
+    void tanksUnderOneHundredTwentyFiveGallonsTakeTheRowOfTheirTotal() {
+        String near = ", \"betweenTanks\": \"2 ft\", \"count\": 5";
+        assertThat(check(tank("120", "25 ft", near))).isEmpty();
+        assertThat(check(tank("120", "24.9 ft", near)))
+                .extracting(Finding::rule, Finding::severity)
+                .containsExactly(org.assertj.core.groups.Tuple.tuple("tank-to-building", Severity.MUST_FIX));
+        assertThat(check(tank("120", "2 ft", ", \"betweenTanks\": \"2 ft\", \"count\": 4")))
+                .isEmpty();
+    }
+
+    @Test
+    void aSmallTankBesideALargeOneTakesNoExceptionAway() {
+        String near = ", \"betweenTanks\": \"5 ft\"";
+        assertThat(check(tank("1000", "12 ft", near), tank("120", "1 ft", near)))
+                .isEmpty();
+        assertThat(check(tank("1000", "12 ft", near), tank("500", "12 ft", near)))
+                .extracting(Finding::rule, Finding::field)
+                .containsExactly(org.assertj.core.groups.Tuple.tuple("tank-to-building", "/tanks/0/toBuilding"));
     }
 
     @Test

@@ -83,6 +83,15 @@ final class ApplianceBlock {
                                 Shown.APPLIANCE_PRESSURE,
                                 true,
                                 "there is none on the plate"))
+                        .element(),
+                fields.add(new QuantityField<>(
+                                desk,
+                                at + "/altitudeLabel",
+                                "Altitude it is made for",
+                                "Up to which height its label or its altitude kit goes.",
+                                Shown.ELEVATION,
+                                true,
+                                "there is none on the plate"))
                         .element());
         Element about = Dom.el(
                 "div",

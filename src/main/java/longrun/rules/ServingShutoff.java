@@ -1,0 +1,51 @@
+package longrun.rules;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import longrun.plan.PartKind;
+
+/**
+ * Where several shutoffs are fitted at an appliance, one of them must meet all the rules: the one that fails least is
+ * looked at, the nearest of equals. Then two valves that each lack something are no pass, and a second valve beside a
+ * right one is no fault.
+ */
+final class ServingShutoff {
+
+    /** No hookup has so many; of more the nearest are looked at, which can only find more to mend. */
+    private static final int LOOKED_AT = 12;
+
+    private static final List<Rule> OF_THE_SHUTOFF = Stream.concat(
+                    Shutoff.rules().stream().filter(r -> !r.name().equals("shutoff-main")),
+                    SedimentTrap.rules().stream().filter(r -> r.name().equals("trap-downstream-of-shutoff")))
+            .toList();
+
+    private ServingShutoff() {}
+
+    /** The hookups of a house, each with the shutoff that serves. */
+    static List<Hookup> chosen(House house) {
+        return house.hookups().stream().map(h -> chosen(house, h)).toList();
+    }
+
+    private static Hookup chosen(House house, Hookup hookup) {
+        List<Hookup.Fitted> valves = hookup.listOf(PartKind.SHUTOFF);
+        if (valves.size() < 2) {
+            return hookup;
+        }
+        return valves.stream()
+                .sorted(Hookup.NEAREST)
+                .limit(LOOKED_AT)
+                .map(hookup::servedBy)
+                .min(Comparator.<Hookup>comparingLong(h -> count(house, h, State.BROKEN))
+                        .thenComparingLong(h -> count(house, h, State.ASKS)))
+                .orElse(hookup);
+    }
+
+    private static long count(House house, Hookup hookup, State state) {
+        House seen = house.with(List.of(hookup));
+        return OF_THE_SHUTOFF.stream()
+                .flatMap(r -> r.judge(seen).stream())
+                .filter(v -> v.state().state() == state)
+                .count();
+    }
+}
