@@ -78,6 +78,8 @@ final class RouteDraft {
         ObjectNode s = section(draft, index);
         if (value.isBlank()) {
             s.remove(entry);
+        } else if (entry.equals("ends")) {
+            s.putArray(entry).add(value).add(value); // one choice says it of both
         } else {
             s.put(entry, value);
         }

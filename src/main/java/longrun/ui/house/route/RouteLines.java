@@ -67,6 +67,8 @@ final class RouteLines {
                 legs,
                 s.path("material").asText(""),
                 s.path("setting").asText(""),
+                s.path("under").asText(""),
+                ends(s.path("ends")),
                 s.path("rough").asBoolean(false),
                 s.path("chosenSize").asText(""),
                 s.path("installedSize").asText(""),
@@ -74,6 +76,12 @@ final class RouteLines {
                 s.path("table").asText(""),
                 feeds.getOrDefault(id, s.path("capped").asBoolean(false) ? RouteDraft.CAP : ""),
                 id.isEmpty() ? List.of() : branches.getOrDefault(id, List.of()));
+    }
+
+    private static String ends(JsonNode entered) {
+        List<String> ends = new ArrayList<>();
+        entered.forEach(e -> ends.add(e.asText("")));
+        return ends.stream().distinct().count() == 1 && ends.size() == 2 ? ends.get(0) : String.join(", ", ends);
     }
 
     List<RouteLine> list() {

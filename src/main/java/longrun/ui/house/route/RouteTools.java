@@ -9,6 +9,7 @@ import java.util.Optional;
 import longrun.plan.Material;
 import longrun.plan.Setting;
 import longrun.plan.SizeNames;
+import longrun.plan.Under;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
 import longrun.quantity.Typed;
@@ -22,6 +23,10 @@ final class RouteTools {
     private final Element box = Dom.el("div", "tools");
     private final Choice material;
     private final Choice setting;
+    private final Choice under;
+    private final Element underBox;
+    private final Choice ends;
+    private final Element endsBox;
     private final Choice chosen;
     private final Choice installed;
     private final Choice table;
@@ -37,6 +42,10 @@ final class RouteTools {
         this.hand = hand;
         material = new Choice("material-" + index, "Material", v -> hand.put(index, "material", v));
         setting = new Choice("setting-" + index, "Place", v -> hand.put(index, "setting", v));
+        under = new Choice("under-" + index, "Passes under", v -> hand.put(index, "under", v));
+        underBox = label("Passes under", under);
+        ends = new Choice("ends-" + index, "Its ends", v -> hand.put(index, "ends", v));
+        endsBox = label("Its ends", ends);
         chosen = new Choice("chosen-" + index, "Raise the size", v -> hand.put(index, "chosenSize", v));
         installed = new Choice("installed-" + index, "Size in place", v -> hand.put(index, "installedSize", v));
         table = new Choice("table-" + index, "Sized by", v -> hand.put(index, "table", v));
@@ -55,6 +64,8 @@ final class RouteTools {
         box.appendChild(
                 label("Material", material),
                 label("Place", setting),
+                underBox,
+                endsBox,
                 tableBox,
                 label("Raise to", chosen),
                 label("In place already", installed),
@@ -84,6 +95,14 @@ final class RouteTools {
         return setting;
     }
 
+    Choice under() {
+        return under;
+    }
+
+    Choice ends() {
+        return ends;
+    }
+
     Choice chosen() {
         return chosen;
     }
@@ -109,6 +128,12 @@ final class RouteTools {
         RouteLine l = line.get();
         material.show(materials(), l.material());
         setting.show(settings(), l.setting());
+        boolean buried = l.setting().equals(Setting.UNDERGROUND.written());
+        Dom.show(underBox, buried || !l.under().isEmpty());
+        under.show(unders(), l.under());
+        Dom.show(
+                endsBox, (buried && l.material().startsWith("pe-")) || !l.ends().isEmpty());
+        ends.show(risers(), l.ends());
         chosen.show(sizes(session, l, "as the table says"), l.chosenSize());
         installed.show(sizes(session, l, "none yet"), l.installedSize());
         showTable(session, l);
@@ -170,6 +195,23 @@ final class RouteTools {
         for (Setting s : Setting.values()) {
             out.put(s.written(), s == Setting.UNDERGROUND ? "buried" : s.written());
         }
+        return out;
+    }
+
+    private static Map<String, String> unders() {
+        Map<String, String> out = new LinkedHashMap<>();
+        out.put("", "not said");
+        out.put("none", "nothing");
+        for (Under u : Under.values()) {
+            out.put(u.written(), u == Under.DRIVE ? "a drive" : "a " + u.written());
+        }
+        return out;
+    }
+
+    private static Map<String, String> risers() {
+        Map<String, String> out = new LinkedHashMap<>();
+        out.put("", "not said");
+        out.put("anodeless-riser", "a riser outdoors at both");
         return out;
     }
 

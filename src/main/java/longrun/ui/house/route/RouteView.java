@@ -295,6 +295,8 @@ public final class RouteView implements Place, RouteRow.Hand {
             Element field = switch (at.length > 3 ? at[3] : "legs") {
                 case "material" -> there.tools().material().element();
                 case "setting" -> there.tools().setting().element();
+                case "under" -> there.tools().under().element();
+                case "ends", "passes" -> there.tools().ends().element();
                 case "chosenSize" -> there.tools().chosen().element();
                 case "installedSize" -> there.tools().installed().element();
                 case "table" -> there.tools().table().element();
