@@ -66,15 +66,16 @@ public final class Reviewer {
         findings.addAll(UsualFigures.of(plan));
         findings.addAll(SizingFindings.of(sizing));
         List<Finding> pressureFindings = PressureFindings.of(pressures);
-        findings.addAll(notYetSaid(rules.findings(), findings, pressureFindings));
-        findings.addAll(pressureFindings);
-        Optional<TankReport> tank = Optional.empty();
-        Optional<FuelReport> fuel = Optional.empty();
         goOn();
-        if (parts == Parts.ALL) {
-            tank = Optional.of(TankStudy.of(plan));
-            fuel = Optional.of(FuelYear.of(plan, tank.get()));
-            findings.addAll(TankFindings.of(plan, tank.get()));
+        Optional<TankReport> tank = parts == Parts.ALL ? Optional.of(TankStudy.of(plan)) : Optional.empty();
+        List<Finding> tankFindings = tank.map(t -> TankFindings.of(plan, t)).orElse(List.of());
+        List<Finding> asking = new ArrayList<>(findings);
+        asking.addAll(tankFindings);
+        findings.addAll(notYetSaid(rules.findings(), asking, pressureFindings));
+        findings.addAll(pressureFindings);
+        Optional<FuelReport> fuel = tank.map(t -> FuelYear.of(plan, t));
+        if (fuel.isPresent()) {
+            findings.addAll(tankFindings);
             findings.addAll(Altitude.findings(plan));
             findings.addAll(YearQuestions.of(plan, fuel.get(), fields(findings)));
         }
