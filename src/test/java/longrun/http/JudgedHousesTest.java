@@ -116,7 +116,9 @@ class JudgedHousesTest {
                         "polyethylene run on into the house",
                         PlannedHouses.yardLine()
                                 .set("/sections/0/setting", "indoors")
-                                .set("/regulators/0/outlet", "5 psi"),
+                                .set("/regulators/0/outlet", "5 psi")
+                                .set("/regulators/1/minInlet", "2 psi")
+                                .set("/regulators/1/capacityAtInlet", "2 psi"),
                         "pipe-plastic-indoors at Y1"),
                 mistake(
                         "the relief over a window",
@@ -167,13 +169,17 @@ class JudgedHousesTest {
                         "polyethylene under the house",
                         PlannedHouses.yardLine()
                                 .set("/sections/0/under", "building")
-                                .set("/regulators/0/outlet", "5 psi"),
+                                .set("/regulators/0/outlet", "5 psi")
+                                .set("/regulators/1/minInlet", "2 psi")
+                                .set("/regulators/1/capacityAtInlet", "2 psi"),
                         "pipe-plastic-indoors at Y1"),
                 mistake(
                         "polyethylene under a slab",
                         PlannedHouses.yardLine()
                                 .set("/sections/0/under", "slab")
-                                .set("/regulators/0/outlet", "5 psi"),
+                                .set("/regulators/0/outlet", "5 psi")
+                                .set("/regulators/1/minInlet", "2 psi")
+                                .set("/regulators/1/capacityAtInlet", "2 psi"),
                         "pipe-plastic-indoors at Y1"),
                 mistake(
                         "polyethylene through an outside wall",

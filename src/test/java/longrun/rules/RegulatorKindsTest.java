@@ -52,7 +52,7 @@ class RegulatorKindsTest {
                 + "\", \"fedBy\": \"tank\", \"setting\": \"outdoors\", \"outlet\": \"5 psi\" }, { \"id\": \"R2\","
                 + " \"kind\": \""
                 + kind
-                + "\", \"fedBy\": \"Y\", \"outlet\": \"11 in w.c.\" } ],"
+                + "\", \"fedBy\": \"Y\", \"setting\": \"outdoors\", \"outlet\": \"11 in w.c.\" } ],"
                 + " \"sections\": [ { \"id\": \"Y\", \"from\": \"R1\" } ] }";
         assertThat(kinds(plan)).extracting(Finding::at).isEqualTo(fits ? List.of() : List.of("R2"));
     }
