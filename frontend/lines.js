@@ -13,8 +13,52 @@ function go(field) {
 }
 
 // A line is begun once something of its own is typed or chosen in it; only then is there one after it.
-const isBegun = (line) => !line.matches('.next, .spare')
+const isBegun = (line) => !line.matches('.next, .spare') || line.chosenIn
   || [...line.querySelectorAll('.main input.in, .main [data-first]')].some((f) => f.value.trim() !== '');
+
+// What Tab comes to hangs on what is typed, never on whether the program has answered: a line that is begun has all its
+// fields, and the one after it stands in sight.
+function settle(line) {
+  if (!line.matches('.next, .spare')) line.chosenIn = false;
+  line.classList.toggle('begun', isBegun(line));
+  const spares = [line.nextElementSibling, ...line.parentElement.querySelectorAll('.spare.came')];
+  for (const spare of spares) {
+    if (!spare?.matches('.spare')) continue;
+    spare.classList.toggle('came', isBegun(spare.previousElementSibling) || isBegun(spare) || spare.contains(document.activeElement));
+  }
+}
+for (const heard of ['input', 'change', 'focusin', 'keydown']) {
+  document.addEventListener(heard, (e) => {
+    const line = e.target.closest?.('.lines tbody');
+    if (!line) return;
+    if (heard === 'change' && e.target.matches('select')) line.chosenIn = true;
+    settle(line);
+  }, true);
+}
+
+// Letters typed for a choice whose option is still on its way go to the program as they are; and a choice that stands
+// there already is told all the same, since what will stand there may be another.
+let letters = '';
+let lettersIn;
+let lettersAt = 0;
+document.addEventListener('keypress', (e) => {
+  const list = e.target;
+  if (!list.matches?.('.lines select.in') || e.key.length !== 1 || e.ctrlKey || e.metaKey || e.altKey) return;
+  const goesOn = list === lettersIn && performance.now() - lettersAt < 1000;
+  if (e.key === ' ' && !goesOn) return;
+  letters = ((goesOn ? letters : '') + e.key).toLowerCase();
+  lettersIn = list;
+  lettersAt = performance.now();
+  const typed = letters;
+  const was = list.value;
+  const notBegun = list.closest('tbody').matches('.next, .spare');
+  setTimeout(() => {
+    if (list.value !== was) return;
+    const fits = (option) => option?.text.trim().toLowerCase().startsWith(typed);
+    if (![...list.options].some(fits)) list.dispatchEvent(new CustomEvent('spelled', { detail: typed }));
+    else if (notBegun && fits(list.selectedOptions[0])) list.dispatchEvent(new Event('change', { bubbles: true }));
+  });
+});
 
 function nextLine(table, line) {
   const next = line.nextElementSibling;
@@ -36,7 +80,7 @@ function nextLine(table, line) {
 
 document.addEventListener('focusout', (e) => {
   const line = e.target.closest?.('.lines tbody.came');
-  if (line && !line.contains(e.relatedTarget) && !isBegun(line)) line.classList.remove('came');
+  if (line && !line.contains(e.relatedTarget)) setTimeout(() => settle(line));
 });
 
 document.addEventListener('focusin', (e) => {

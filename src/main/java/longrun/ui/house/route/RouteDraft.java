@@ -39,28 +39,20 @@ final class RouteDraft {
         if (index < sections.size() && sections.get(index) instanceof ObjectNode there) {
             return there;
         }
-        RouteLines lines = new RouteLines(draft);
-        String from = lines.suggestedFrom();
+        RouteLine next = new RouteLines(draft).next();
         ObjectNode made = sections.addObject();
-        made.put("id", lines.nextId());
-        if (!from.isEmpty()) {
-            made.put("from", from);
-        }
-        if (lines.count() > 0) {
-            RouteLine above = lines.list().get(lines.count() - 1);
-            boolean indoorsNow =
-                    above.feeds().startsWith("reg:") && above.setting().equals("underground");
-            if (!above.material().isEmpty() && !indoorsNow) {
-                made.put("material", above.material());
-                if (!above.table().isEmpty()) {
-                    made.put("table", above.table());
-                }
-            }
-            if (!above.setting().isEmpty() && !indoorsNow) {
-                made.put("setting", above.setting());
-            }
-        }
+        made.put("id", next.id());
+        putIfSaid(made, "from", next.from());
+        putIfSaid(made, "material", next.material());
+        putIfSaid(made, "table", next.table());
+        putIfSaid(made, "setting", next.setting());
         return made;
+    }
+
+    private static void putIfSaid(ObjectNode section, String entry, String value) {
+        if (!value.isEmpty()) {
+            section.put(entry, value);
+        }
     }
 
     static void legs(ObjectNode draft, int index, List<String> legs) {

@@ -94,7 +94,7 @@ final class RouteLines {
 
     /** The line at an index; empty past the last. */
     Optional<RouteLine> at(int index) {
-        return index < lines.size() ? Optional.of(lines.get(index)) : Optional.empty();
+        return index >= 0 && index < lines.size() ? Optional.of(lines.get(index)) : Optional.empty();
     }
 
     Optional<RouteLine> find(String id) {
@@ -156,6 +156,27 @@ final class RouteLines {
                     : first;
         }
         return first;
+    }
+
+    /** The next line as it will be begun: it takes material, maker's table and place from the one above, unless that ends at a regulator and is buried. */
+    RouteLine next() {
+        Optional<RouteLine> above = at(lines.size() - 1)
+                .filter(l -> !l.feeds().startsWith("reg:") || !l.setting().equals("underground"));
+        String material = above.map(RouteLine::material).orElse("");
+        return new RouteLine(
+                lines.size(),
+                nextId(),
+                suggestedFrom(),
+                List.of(),
+                material,
+                above.map(RouteLine::setting).orElse(""),
+                false,
+                "",
+                "",
+                "",
+                material.isEmpty() ? "" : above.map(RouteLine::table).orElse(""),
+                "",
+                List.of());
     }
 
     /** What the next line will be called: a letter that nothing in the house has yet; Y and a number on the pipe from the first stage. */

@@ -52,8 +52,8 @@ final class RouteRow {
     private final Element flag = Dom.text("span", "q s flag", "");
     private final Element wrong = Dom.el("div", "wrongs");
     private final Element under = Dom.el("td", "").setAttribute("colspan", "8");
-    private final Hand hand;
-    private @Nullable RouteTools tools;
+    private final RouteTools tools;
+    private @Nullable RouteLine inTools;
     private boolean spare;
     private boolean on;
 
@@ -68,7 +68,7 @@ final class RouteRow {
                 .setAttribute("data-column", "legs")
                 .setAttribute("data-at", "legs " + index)
                 .setAttribute("placeholder", index == 0 ? "up 4, north 6, east 10" : " ");
-        this.hand = hand;
+        tools = new RouteTools(index, hand);
         legsCell = Dom.el("td", "ent legs tl", legs.getElement());
         body.addEventListener("focusin", e -> hand.inHand(index)).setFilter("!element.classList.contains('on')");
         body.addEventListener("click", e -> hand.inHand(index))
@@ -85,7 +85,7 @@ final class RouteRow {
                         load,
                         used.element(),
                         size.element()),
-                Dom.el("tr", "under", under.appendChild(Dom.el("div", "says", legs.said(), wrong))));
+                Dom.el("tr", "under", under.appendChild(Dom.el("div", "says", legs.said(), wrong), tools.element())));
     }
 
     Element element() {
@@ -104,12 +104,8 @@ final class RouteRow {
         return from;
     }
 
-    /** What else is entered of the line; on the page from when the line is first in hand. */
+    /** What else is entered of the line; on the page before a person gets there, since Tab waits for no answer. */
     RouteTools tools() {
-        if (tools == null) {
-            tools = new RouteTools(index, hand);
-            under.appendChild(tools.element());
-        }
         return tools;
     }
 
@@ -159,8 +155,10 @@ final class RouteRow {
         boolean comesInHand = inHand && !on;
         on = inHand;
         Dom.setClass(body, "on", on);
-        if (on) {
-            tools().show(session, line, write || comesInHand);
+        RouteLine entered = line.orElseGet(lines::next);
+        if (on || write || !entered.equals(inTools)) {
+            inTools = entered;
+            tools.show(session, entered, write || comesInHand);
         }
         showWrong(session, line, sum, units);
     }

@@ -18,7 +18,7 @@ import longrun.ui.house.HouseSession;
 final class RouteTable {
 
     /** How many lines a person may be ahead of the program's answer. */
-    static final int AHEAD = 4;
+    static final int AHEAD = 10;
 
     private final Element table = Dom.el("table", "lines route");
     private final Element legsHead = Dom.text("th", "tl", "Legs, ft").setAttribute("scope", "col");

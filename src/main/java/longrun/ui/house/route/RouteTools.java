@@ -34,7 +34,6 @@ final class RouteTools {
     private final Element rough;
     private boolean ticked;
     private final Entry reserve;
-    private final Element reserveBox;
     private final Element remove = Dom.button("ask", "Remove this section");
     private final RouteRow.Hand hand;
 
@@ -49,7 +48,7 @@ final class RouteTools {
         chosen = new Choice("chosen-" + index, "Raise the size", v -> hand.put(index, "chosenSize", v));
         installed = new Choice("installed-" + index, "Size in place", v -> hand.put(index, "installedSize", v));
         table = new Choice("table-" + index, "Sized by", v -> hand.put(index, "table", v));
-        tableBox = label("Sized by", table);
+        tableBox = label("Sized by", table).setAttribute("class", "own-table");
         rough = Dom.el("input", "").setAttribute("type", "checkbox").setAttribute("id", "rough-" + index);
         rough.addAttachListener(e -> rough.executeJs("this.checked = $0", ticked));
         rough.addEventListener("change", e -> hand.rough(index, e.getEventData().getBoolean("element.checked")))
@@ -59,7 +58,7 @@ final class RouteTools {
                 "Load kept for a later appliance",
                 "in r",
                 typed -> hand.put(index, "reserve", stored(typed)));
-        reserveBox = Dom.el("label", "reserve", Dom.words("Keeps, Btu/h"), reserve.getElement());
+        material.element().setAttribute("data-of", "material");
         remove.addEventListener("click", e -> hand.removed(index));
         box.appendChild(
                 label("Material", material),
@@ -70,7 +69,7 @@ final class RouteTools {
                 label("Raise to", chosen),
                 label("In place already", installed),
                 Dom.el("label", "check", rough, Dom.words("Rough length, not measured")),
-                reserveBox,
+                Dom.el("label", "reserve", Dom.words("Keeps, Btu/h"), reserve.getElement()),
                 remove,
                 reserve.said());
     }
@@ -119,13 +118,8 @@ final class RouteTools {
         return reserve;
     }
 
-    void show(HouseSession session, Optional<RouteLine> line, boolean write) {
-        Dom.setClass(box, "vh", line.isEmpty());
-        Dom.show(box, line.isPresent());
-        if (line.isEmpty()) {
-            return;
-        }
-        RouteLine l = line.get();
+    /** The line, or what the next will be while it is not begun; which of them are in sight the page decides by itself. */
+    void show(HouseSession session, RouteLine l, boolean write) {
         material.show(materials(), l.material());
         setting.show(settings(), l.setting());
         boolean buried = l.setting().equals(Setting.UNDERGROUND.written());
@@ -142,7 +136,6 @@ final class RouteTools {
             rough.executeJs("this.checked = $0", ticked);
         }
         Dom.retext(remove, "Remove section " + l.id());
-        Dom.show(reserveBox, l.feeds().equals(RouteDraft.CAP));
         if (write) {
             String typed = reserve.text();
             if (typed.isBlank() || !stored(typed).equals(l.reserve())) {
@@ -152,13 +145,13 @@ final class RouteTools {
         showReserve(session, l);
     }
 
-    /** A maker's table is offered where the house has one, or the line names one. */
+    /** A maker's table is offered for tubing where the house has one, and wherever the line names one. */
     private void showTable(HouseSession session, RouteLine l) {
         Map<String, String> tables = new LinkedHashMap<>();
         tables.put("", "the code\u2019s table");
         tables.putAll(TubingDraft.names(session.draft()));
-        boolean offered = TubingDraft.isTubing(l.material()) && tables.size() > 1;
-        Dom.show(tableBox, offered || !l.table().isEmpty());
+        Dom.setClass(tableBox, "offered", tables.size() > 1);
+        Dom.setClass(tableBox, "named", !l.table().isEmpty());
         table.show(tables, l.table());
     }
 

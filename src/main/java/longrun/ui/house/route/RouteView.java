@@ -1,5 +1,6 @@
 package longrun.ui.house.route;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.dom.Element;
 import java.util.HashMap;
@@ -43,6 +44,9 @@ public final class RouteView implements Place, RouteRow.Hand {
     private final Element asking = Dom.el("div", "");
     private @Nullable RemovalAsk removal;
     private String asked = "";
+    private int feeding = -1;
+    private ObjectNode beforeFed = JsonNodeFactory.instance.objectNode();
+    private ObjectNode fed = beforeFed;
 
     public RouteView(HouseDesk desk) {
         this.desk = desk;
@@ -198,7 +202,17 @@ public final class RouteView implements Place, RouteRow.Hand {
     @Override
     public void feeds(int index, String feeds) {
         begun(index);
-        change(d -> RouteDraft.feed(d, index, feeds));
+        // Whoever types or steps through the list passes others on the way; those stay where they hang.
+        boolean onTheWay = feeding == index && desk.session().draft().equals(fed);
+        ObjectNode before = onTheWay ? beforeFed : desk.session().draft().deepCopy();
+        change(d -> {
+            d.removeAll();
+            d.setAll(before.deepCopy());
+            RouteDraft.feed(d, index, feeds);
+        });
+        feeding = index;
+        beforeFed = before;
+        fed = desk.session().draft().deepCopy();
         tellInHand(index);
     }
 

@@ -265,4 +265,28 @@ class RouteViewTest extends OpenRoutes {
         assertThat(desk.session().text("/readings/0/at")).isEqualTo("C");
         assertThat(desk.session().at("/sections")).hasSize(3);
     }
+
+    @Test
+    void whatIsPassedOnTheWayThroughTheListStaysWhereItHangs() {
+        open(HOUSE);
+        typeThreeLines();
+        row(3).from().choose("A");
+        row(3).feeds().choose("app:heater");
+        row(3).feeds().choose("app:range");
+        row(3).feeds().choose("cap");
+        assertThat(desk.session().text("/appliances/0/fedBy")).isEqualTo("B");
+        assertThat(desk.session().text("/appliances/1/fedBy")).isEqualTo("C");
+        assertThat(desk.session().at("/sections/3/capped").asBoolean()).isTrue();
+    }
+
+    @Test
+    void choiceWhoseAnswerIsOnTheWayIsHeldAgainstTheListAsItStandsNow() {
+        open(HOUSE);
+        typeThreeLines();
+        row(3).feeds().choose("cap");
+        row(3).from().spelled("a");
+        assertThat(desk.session().text("/sections/3/from")).isEqualTo("A");
+        row(3).from().spelled("q");
+        assertThat(desk.session().text("/sections/3/from")).isEqualTo("A");
+    }
 }
