@@ -98,6 +98,12 @@ public final class MissingEntries {
                     .required("its legs, such as up 4 ft, north 12 ft")
                     .remedy("pace it and enter the legs")
                     .at(at + "/legs"));
+        } else if (piping.measuredFt(i).getAsDouble() == 0) {
+            out.add(question(s.id(), "the length is 0 ft, and no pipe is that short")
+                    .required("the length as it is measured")
+                    .remedy("pace it and enter what you measure; every foot counts in the longest run")
+                    .ask(AskWhom.FITTER, "How long is section " + s.id() + "?")
+                    .at(at + "/legs"));
         }
         boolean end = piping.findOutlet(i)
                 .filter(o -> o.kind() == Outlet.Kind.CAPPED || o.kind() == Outlet.Kind.OPEN)

@@ -26,6 +26,10 @@ final class AnswerPanel {
     private final Element findings = Dom.el("div", "finds");
     private String handShown = "";
     private List<Finding> findingsShown = List.of();
+    private final Element alsoSays = Dom.text("summary", "", "");
+    private final Element alsoAsked = Dom.el("div", "finds");
+    private final Element also = Dom.el("details", "more screen-only", alsoSays, alsoAsked);
+    private List<Finding> alsoShown = List.of();
 
     /** A fixed slot: it never moves, only its figure changes. */
     private static final class Slot {
@@ -68,7 +72,9 @@ final class AnswerPanel {
                 Dom.el("dl", "slots", load.slot, share.slot, row.slot, carries.slot),
                 from.list(),
                 findings,
+                also,
                 Dom.el("p", "acts", print));
+        Dom.show(also, false);
     }
 
     WhereFrom whereFrom() {
@@ -151,19 +157,39 @@ final class AnswerPanel {
         return new WhereFrom.Step(w.title(), w.text(), sum);
     }
 
-    void findings(List<Finding> all, RunDraft draft) {
-        if (all.equals(findingsShown)) {
-            return;
+    void findings(RunAnswer answer, RunDraft draft) {
+        if (!answer.findings().equals(findingsShown)) {
+            findingsShown = answer.findings();
+            fill(findings, findingsShown, draft);
         }
-        findingsShown = List.copyOf(all);
+        if (!answer.alsoAsked().equals(alsoShown)) {
+            alsoShown = answer.alsoAsked();
+            Dom.retext(alsoSays, "What else is asked before gas flows: " + alsoShown.size());
+            Dom.show(also, !alsoShown.isEmpty());
+            fill(alsoAsked, alsoShown, draft);
+        }
+    }
+
+    private static void fill(Element place, List<Finding> all, RunDraft draft) {
         Dom.fill(
-                findings,
+                place,
                 all.stream()
-                        .map(f -> FindingLine.of(
-                                f,
-                                draft.lineAt(f.field())
-                                        .or(() -> draft.lineOf(f.at()))
-                                        .map(i -> (f.field().endsWith("/input") ? "input-" : "length-") + i)))
+                        .map(f -> FindingLine.of(entered(f), field(f, draft)))
                         .toArray(Element[]::new));
+    }
+
+    /** The field on this page that mends it; what only a house holds has none here. */
+    private static Optional<String> field(Finding f, RunDraft draft) {
+        boolean input = f.field().endsWith("/input");
+        return input || f.field().startsWith("/sections/")
+                ? draft.lineAt(f.field()).map(i -> (input ? "input-" : "length-") + i)
+                : Optional.empty();
+    }
+
+    /** What mends it, said so that it can be done from here. */
+    private static Finding entered(Finding f) {
+        return f.field().startsWith("/regulators/") && f.remedy().startsWith("Enter ")
+                ? f.withRemedy("Keep this run as a house, and e" + f.remedy().substring(1))
+                : f;
     }
 }

@@ -39,9 +39,15 @@ enum Pipe {
         return beside;
     }
 
-    /** Where such pipe lies in a run that says nothing else. */
-    String setting() {
-        return setting;
+    /**
+     * Where a line of such pipe lies in a run that says nothing else. Polyethylene is bought to be buried; but behind a
+     * regulator on the wall or a 2 psi line into the house, and at an appliance, the line is in the house: the safer
+     * reading.
+     *
+     * @param branches whether further lines leave it
+     */
+    String setting(Start start, boolean branches) {
+        return start == Start.TANK && branches ? setting : "indoors";
     }
 
     /** The heading of a column of sizes. */

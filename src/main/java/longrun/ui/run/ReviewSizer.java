@@ -48,15 +48,35 @@ class ReviewSizer implements Sizer {
                 continue; // the review has sized that one
             }
             Sizing other = Sizing.of(review.piping(), CapacityTables.standard(), a.inPlan());
-            others.put(a, new RunAnswer(lines(other), List.of()));
+            others.put(a, new RunAnswer(lines(other), List.of(), List.of()));
         }
         return new Result(answer(review), others, List.of());
     }
 
     private static RunAnswer answer(Review review) {
+        List<Finding> shown = review.findings().stream()
+                .filter(f -> !isStillToBeTyped(review, f))
+                .toList();
         return new RunAnswer(
                 lines(review.sizing()),
-                review.findings().stream().filter(ReviewSizer::concernsRun).toList());
+                shown.stream().filter(ReviewSizer::concernsRun).toList(),
+                shown.stream().filter(f -> !concernsRun(f)).toList());
+    }
+
+    /** An input or length that is not typed yet the page asks for by itself. */
+    private static boolean isStillToBeTyped(Review review, Finding f) {
+        String[] at = f.field().split("/", -1);
+        if (!f.rule().equals("entry-missing") || at.length != 4) {
+            return false;
+        }
+        int index = at[2].matches("\\d{1,6}") ? Integer.parseInt(at[2]) : -1;
+        return switch (at[1] + "/" + at[3]) {
+            case "appliances/input" ->
+                !review.plan().appliances().get(index).input().isKnown();
+            case "sections/legs" -> review.piping().measuredFt(index).isEmpty();
+            case "sections/reserve" -> true; // a line that feeds nothing yet
+            default -> false;
+        };
     }
 
     private static Map<String, RunAnswer.LineAnswer> lines(Sizing sizing) {
@@ -67,14 +87,12 @@ class ReviewSizer implements Sizer {
         return lines;
     }
 
-    /**
-     * What a run asks: everything that must be mended or wants care, and of the questions those its own sizes rest on.
-     * What is still to be typed the page says itself; what only a whole house knows it does not ask.
-     */
+    /** Everything that must be mended or wants care, and of the questions those its own sizes rest on. */
     private static boolean concernsRun(Finding f) {
         return f.severity() != Severity.NOTE
                 || f.field().equals("/availableSizes/csst")
-                || f.rule().startsWith("section-");
+                || f.rule().startsWith("section-")
+                || f.field().matches("/appliances/\\d+/input|/sections/\\d+/legs");
     }
 
     private static RunAnswer.LineAnswer line(Sizing sizing, int section) {

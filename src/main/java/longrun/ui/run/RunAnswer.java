@@ -11,16 +11,18 @@ import longrun.quantity.Length;
  * What the page shows of a review: no more than the screen needs, in quantities, not in text.
  *
  * @param lines by letter
- * @param findings of the run alone
+ * @param findings what must be mended or wants care, and the questions its sizes rest on
+ * @param alsoAsked what is asked besides, of appliances, regulators and their places
  */
-record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings) {
+record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings, List<Finding> alsoAsked) {
 
     RunAnswer {
         lines = Map.copyOf(lines);
         findings = List.copyOf(findings);
+        alsoAsked = List.copyOf(alsoAsked);
     }
 
-    static final RunAnswer NOTHING = new RunAnswer(Map.of(), List.of());
+    static final RunAnswer NOTHING = new RunAnswer(Map.of(), List.of(), List.of());
 
     /** How far a line is sized. */
     enum Status {

@@ -5,7 +5,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -205,9 +207,7 @@ final class RunDraft {
     RunDraft with(Pipe pipe) {
         return changed(p -> {
             p.put("pipe", pipe.written());
-            p.withArray(SECTIONS)
-                    .forEach(s ->
-                            ((ObjectNode) s).put("material", pipe.written()).put("setting", pipe.setting()));
+            p.withArray(SECTIONS).forEach(s -> ((ObjectNode) s).put("material", pipe.written()));
         });
     }
 
@@ -233,7 +233,14 @@ final class RunDraft {
         ObjectNode p = plan.deepCopy();
         change.accept(p);
         List<JsonNode> inOrder = new ArrayList<>();
+        Start start = Start.of(p.path("regulators")).orElse(Start.WALL);
+        Map<String, JsonNode> sections = new HashMap<>();
+        p.path(SECTIONS).forEach(s -> sections.put(s.path("id").asText(), s));
         for (Line line : RunLines.of(p)) {
+            if (sections.get(line.id()) instanceof ObjectNode section) {
+                Pipe.of(section.path("material").asText())
+                        .ifPresent(pipe -> section.put("setting", pipe.setting(start, line.branches())));
+            }
             if (line.branches() && line.input().isBlank()) {
                 RunLines.removeAppliance(p, line.id());
                 continue;

@@ -75,12 +75,7 @@ final class RunLines {
                         sections.path(0).path("material").asText(p.path("pipe").asText()))
                 .orElse(Pipe.STEEL);
         String letter = RunNames.next(sections);
-        sections.addObject()
-                .put("id", letter)
-                .put(NAME, "")
-                .put(FROM, from)
-                .put("material", pipe.written())
-                .put("setting", pipe.setting());
+        sections.addObject().put("id", letter).put(NAME, "").put(FROM, from).put("material", pipe.written());
         if (p.path("regulators").size() > 1) {
             RunNames.placeLineRegulator(p);
         }

@@ -3,6 +3,7 @@ package longrun.ui.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 
@@ -77,6 +78,25 @@ record RunState(String words, String because, String unsized, int mustFix, int q
                     mustFix,
                     questions);
         }
+        if (mustFix > 0) {
+            return new RunState(
+                    mustFix + " must fix",
+                    first(answer, f -> f.severity() == Severity.MUST_FIX)
+                            + " A size in the table makes it no run that may be laid.",
+                    "sized",
+                    mustFix,
+                    questions);
+        }
+        long doubted =
+                answer.findings().stream().filter(RunState::mayChangeASize).count();
+        if (doubted > 0) {
+            return new RunState(
+                    doubted == 1 ? "1 question open" : doubted + " questions open",
+                    first(answer, RunState::mayChangeASize) + " The answer may change a size.",
+                    "not yet",
+                    mustFix,
+                    questions);
+        }
         return new RunState(
                 SIZED, assumed(draft.allowance(), draft.pipe()) + together(lines), "sized", mustFix, questions);
     }
@@ -133,6 +153,20 @@ record RunState(String words, String because, String unsized, int mustFix, int q
         String first = String.join("; ", open.subList(0, Math.min(3, open.size())));
         String rest = open.size() > 3 ? "; and " + (open.size() - 3) + " more" : "";
         return "Not typed yet: " + first + rest + ".";
+    }
+
+    /** An entry that is asked about again, or a size that the maker decides; turns not described a fifth stands for. */
+    private static boolean mayChangeASize(Finding f) {
+        return f.severity() == Severity.NOTE && !f.rule().startsWith("section-");
+    }
+
+    private static String first(RunAnswer answer, Predicate<Finding> which) {
+        return answer.findings().stream()
+                .filter(which)
+                .map(f -> (f.at().matches("at-.*|plan") ? "" : "Line " + f.at() + ": ") + f.found())
+                .findFirst()
+                .map(s -> s.endsWith(".") ? s : s + ".")
+                .orElse("");
     }
 
     private static int count(RunAnswer answer, Severity severity) {

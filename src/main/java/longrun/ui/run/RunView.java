@@ -238,7 +238,8 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         Dom.show(startNote, draft.start() == Start.TWO_PSI);
         Dom.retext(
                 startNote,
-                "Line A carries 2 psi to the line regulator; the lines that leave it carry 11 in. w.c. Each of the two is sized alone.");
+                "Line A carries 2 psi to the line regulator; the lines that leave it carry 11 in. w.c. Each of the two"
+                        + " is sized alone.");
         Dom.show(offer, draft.lines().isEmpty());
         lines.show(draft, units);
         if (write) {
@@ -255,7 +256,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         answers.clear();
         answers.putAll(shown.others());
         answered.ifPresent(d -> answers.put(d.allowance(), shown.answer()));
-        panel.findings(shown().findings(), draft);
+        panel.findings(shown(), draft);
         showHand();
         showState();
         canUndo(history.canUndo(), history.canRedo());

@@ -297,4 +297,52 @@ class RunViewTest {
                 .findFirst()
                 .orElseThrow();
     }
+
+    @Test
+    void anInputThatMayBeMeantInThousandsIsAskedAndNotCalledSized() {
+        twoLines();
+        type(1, Line.Column.INPUT, "199");
+        assertThat(view.panel().stateShown())
+                .startsWith("1 question open")
+                .contains("less than a pilot light burns")
+                .doesNotContain("Sized");
+        assertThat(page()).contains("Question").contains("go to the entry");
+    }
+
+    @Test
+    void aLengthOfZeroIsAskedAndNotCalledSized() {
+        twoLines();
+        type(1, Line.Column.LENGTH, "0");
+        assertThat(view.panel().stateShown()).startsWith("1 question open").contains("the length is 0 ft");
+    }
+
+    @Test
+    void polyethyleneInTheHouseMustBeMended() {
+        twoLines();
+        view.choose(Pipe.POLYETHYLENE);
+        assertThat(view.panel().stateShown())
+                .contains("must fix")
+                .contains("polyethylene")
+                .doesNotContain("Sized");
+        assertThat(page()).contains("Must fix").contains("does not lie in the ground");
+        choose("start", Start.TANK);
+        assertThat(view.draft().plan().at("/sections/0/setting").asText())
+                .as("from the tank to the branch it may lie in the ground")
+                .isEqualTo("underground");
+        assertThat(view.panel().stateShown()).as("at the range it may not").contains("2 must fix");
+    }
+
+    @Test
+    void everyFindingOfTheReviewStandsOnThePage() {
+        twoLines();
+        choose("start", Start.TWO_PSI);
+        var review = longrun.review.Reviewer.standard()
+                .review(
+                        longrun.review.PlanDoor.read(view.draft().plan()).plan().orElseThrow(),
+                        longrun.review.Parts.PIPING);
+        String shown = Shown.text(view.getElement());
+        assertThat(review.findings()).isNotEmpty();
+        assertThat(review.findings()).allSatisfy(f -> assertThat(shown).contains(f.found()));
+        assertThat(shown).contains("Keep this run as a house, and enter its loss");
+    }
 }
