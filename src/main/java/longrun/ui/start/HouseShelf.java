@@ -43,6 +43,11 @@ public class HouseShelf implements BecomesHouse {
         return store.list();
     }
 
+    /** The houses deleted, the last first; each can be brought back. */
+    List<ListedHouse> listDeleted() {
+        return store.listDeleted();
+    }
+
     /** Begins an empty house. */
     long begin() {
         ObjectNode plan = JsonNodeFactory.instance.objectNode().put("format", Plan.FORMAT);

@@ -50,9 +50,12 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
     private final Element saveAll = does("act", "Save all houses", this::saveAll);
     private final Element kept = Dom.text("p", "lede kept-where", "");
     private final Keeper keeper = new Keeper("longrun-houses", this);
-    private final transient Deque<Long> deleted = new ArrayDeque<>();
+    private final Element gone = Dom.el("ul", "houses");
+    private final Element goneSays = Dom.text("summary", "", "");
+    private final Element deleted = Dom.el("details", "more", goneSays, gone);
     private final transient Deque<Long> broughtBack = new ArrayDeque<>();
     private long renaming = -1;
+    private long deleting = -1;
 
     public HousesView(HouseShelf shelf, StoreKeeping keeping) {
         super("Houses", "fuel gas code, 2018");
@@ -76,7 +79,8 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
                                         does("act", "Open a plan file or a zip of them", keeper::openZipsToo),
                                         saveAll,
                                         does("act", "Show the demo house", () -> go(shelf.demo()))),
-                                kept),
+                                kept,
+                                deleted),
                         keeper.getElement());
         onUndo(() -> orSaid(this::undo), () -> orSaid(this::redo));
     }
@@ -107,8 +111,10 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
 
     private void refresh() {
         List<ListedHouse> houses;
+        List<ListedHouse> away;
         try {
             houses = shelf.list();
+            away = shelf.listDeleted();
         } catch (DataAccessException | TransactionException e) {
             unread.removeAllChildren();
             unread.appendChild(
@@ -124,8 +130,23 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
         Dom.retext(kept, keptWhere());
         Dom.show(none, houses.isEmpty());
         Dom.show(list, !houses.isEmpty());
-        houses.forEach(h -> list.appendChild(h.id() == renaming ? naming(h) : line(h)));
-        canUndo(!deleted.isEmpty(), !broughtBack.isEmpty());
+        houses.forEach(
+                h -> list.appendChild(h.id() == renaming ? naming(h) : h.id() == deleting ? asking(h) : line(h)));
+        gone.removeAllChildren();
+        away.forEach(h -> gone.appendChild(goneLine(h)));
+        Dom.retext(goneSays, "Deleted houses: " + away.size());
+        Dom.show(deleted, !away.isEmpty());
+        canUndo(!away.isEmpty(), !broughtBack.isEmpty());
+    }
+
+    private Element goneLine(ListedHouse house) {
+        Element back = does("ask", "Bring it back", () -> bringBack(house));
+        return Dom.el(
+                "li",
+                "",
+                Dom.text("span", "", name(house)),
+                when(house),
+                Dom.el("div", "acts", named(back, "Bring back " + name(house))));
     }
 
     private String keptWhere() {
@@ -161,7 +182,13 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
                         }),
                         "Make a copy of " + name),
                 named(does("ask", "Save the plan file", () -> savePlanFile(house)), "Save the plan file of " + name),
-                named(does("ask", "Delete", () -> delete(house)), "Delete " + name));
+                named(
+                        does("ask", "Delete", () -> {
+                            deleting = house.id();
+                            renaming = -1;
+                            refresh();
+                        }),
+                        "Delete " + name));
         return Dom.el("li", "", link, when(house), acts);
     }
 
@@ -210,9 +237,33 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
                 })));
     }
 
+    /** Nothing is deleted by one key; the cursor is where it does no harm. */
+    private Element asking(ListedHouse house) {
+        String name = name(house);
+        Runnable leave = () -> {
+            deleting = -1;
+            refresh();
+        };
+        Element keep = does("ask", "Keep it", leave);
+        keep.addAttachListener(e -> keep.executeJs("setTimeout(() => this.focus())"));
+        keep.addEventListener("keydown", e -> leave.run()).setFilter("event.key == 'Escape'");
+        Element asks = Dom.text(
+                "p", "", "Delete " + name + "? It leaves this list; it is kept below and can be brought back any day.");
+        return Dom.el(
+                "li",
+                "",
+                asks.setAttribute("role", "alert"),
+                when(house),
+                Dom.el(
+                        "div",
+                        "acts",
+                        named(does("ask", "Delete it", () -> delete(house)), "Delete " + name + " now"),
+                        named(keep, "Keep " + name)));
+    }
+
     private void delete(ListedHouse house) {
+        deleting = -1;
         if (shelf.delete(house.id())) {
-            deleted.push(house.id());
             broughtBack.clear();
             say(name(house) + " was deleted; undo brings it back.");
         } else {
@@ -221,27 +272,23 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
     }
 
     private void undo() {
-        if (!deleted.isEmpty()) {
-            long id = deleted.element();
-            boolean back = shelf.bringBack(id);
-            deleted.pop();
-            if (back) {
-                broughtBack.push(id);
-                say("The house is back.");
-            } else {
-                say("The house is back already.");
-            }
+        shelf.listDeleted().stream().findFirst().ifPresent(this::bringBack);
+    }
+
+    private void bringBack(ListedHouse house) {
+        if (shelf.bringBack(house.id())) {
+            broughtBack.push(house.id());
+            say(name(house) + " is back.");
+        } else {
+            say(name(house) + " is back already.");
         }
     }
 
     private void redo() {
         if (!broughtBack.isEmpty()) {
             long id = broughtBack.element();
-            boolean gone = shelf.delete(id);
+            shelf.delete(id);
             broughtBack.pop();
-            if (gone) {
-                deleted.push(id);
-            }
             say("The house was deleted; undo brings it back.");
         }
     }

@@ -52,10 +52,31 @@ class HouseShelfTest extends OpenHouses {
     }
 
     @Test
+    void aHouseDeletedComesBackAfterAReloadToo() {
+        shelf.begin();
+        Element page = page();
+        press(page, "Delete");
+        press(page, "Keep it");
+        assertThat(shelf.list()).hasSize(1);
+        press(page, "Delete");
+        press(page, "Delete it");
+        assertThat(shelf.list()).isEmpty();
+        press(page(), "Bring it back");
+        assertThat(shelf.list()).hasSize(1);
+        page = page();
+        press(page, "Delete");
+        press(page, "Delete it");
+        press(page(), "Undo");
+        assertThat(shelf.list()).hasSize(1);
+    }
+
+    @Test
     void aHouseDeletedComesBackWithUndo() {
         shelf.begin();
         Element page = page();
         press(page, "Delete");
+        assertThat(shelf.list()).as("it asks first").isNotEmpty();
+        press(page, "Delete it");
         assertThat(shelf.list()).isEmpty();
         assertThat(page.getTextRecursively()).contains("undo brings it back");
         press(page, "Undo");
