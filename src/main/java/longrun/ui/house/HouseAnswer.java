@@ -258,10 +258,18 @@ final class HouseAnswer {
             }
         }
         long sized = review.map(SoFar::sized).orElse(0L);
+        List<String> unfed = review.map(HouseAnswer::unfed).orElse(List.of());
+        boolean soFar = !unfed.isEmpty() || review.filter(SoFar::any).isPresent();
         sizes.show(
                 cells.isEmpty() ? Optional.empty() : Optional.of(sized + " of " + cells.size()),
-                cells.isEmpty() ? "" : review.filter(SoFar::any).isPresent() ? "sections, the rest so far" : "sections",
+                cells.isEmpty() ? "" : soFar ? "sections so far" : "sections",
                 now.unsized());
+        sizes.note(
+                unfed.isEmpty()
+                        ? ""
+                        : "No section feeds "
+                                + String.join(", ", unfed.subList(0, Math.min(3, unfed.size())))
+                                + (unfed.size() > 3 ? " and " + (unfed.size() - 3) + " more" : "") + " yet.");
         if (cells.toString().equals(sizesShown)) {
             return;
         }
@@ -275,6 +283,14 @@ final class HouseAnswer {
                                 Dom.text("span", "", cell.get(0)),
                                 Dom.text("b", "", cell.get(1))))
                         .toArray(Element[]::new));
+    }
+
+    /** Appliances that no section feeds: their pipe is not there yet, and their load is in no size. */
+    private static List<String> unfed(Review r) {
+        return r.plan().appliances().stream()
+                .filter(a -> !a.fedBy().isKnown())
+                .map(a -> a.called())
+                .toList();
     }
 
     private void showMust(List<Finding> must) {

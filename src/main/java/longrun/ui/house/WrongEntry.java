@@ -16,10 +16,10 @@ import longrun.words.Sentence;
  * @param where in words
  * @param says what stands there and what to write instead
  */
-record WrongEntry(String pointer, String where, String says) {
+public record WrongEntry(String pointer, String where, String says) {
 
     /** All of a house, place after place. */
-    static List<WrongEntry> listIn(HouseSession session) {
+    public static List<WrongEntry> listIn(HouseSession session) {
         List<WrongEntry> out = new ArrayList<>();
         for (PlaceKind place : PlaceKind.values()) {
             new TreeMap<>(session.errors()).forEach((pointer, error) -> {
@@ -67,7 +67,7 @@ record WrongEntry(String pointer, String where, String says) {
     }
 
     /** A sentence with the way to the field. */
-    Element line(HouseDesk desk) {
+    public Element line(HouseDesk desk) {
         Element line = Dom.el(
                 "div",
                 "find must wrong-entry",

@@ -35,6 +35,9 @@ final class RouteDraft {
 
     /** The section at an index, begun with what the line above suggests where it is not there yet. */
     static ObjectNode section(ObjectNode draft, int index) {
+        if (!draft.path("sections").isArray()) {
+            draft.putArray("sections"); // what stands there is no list; undo brings it back
+        }
         ArrayNode sections = draft.withArray("sections");
         if (index < sections.size() && sections.get(index) instanceof ObjectNode there) {
             return there;

@@ -16,6 +16,7 @@ import longrun.ui.house.LineInHand;
 import longrun.ui.house.NamedBy;
 import longrun.ui.house.Place;
 import longrun.ui.house.RemovalAsk;
+import longrun.ui.house.WrongEntry;
 import org.jspecify.annotations.Nullable;
 
 /** The pipe route: fittings, lines, what was found, the drawing, the row used. */
@@ -33,6 +34,7 @@ public final class RouteView implements Place, RouteRow.Hand {
     private final DrawingPane drawing;
     private final UsedRow row = new UsedRow();
     private final Element noRegulator = Dom.el("p", "lede start-note");
+    private final Element unreadable = Dom.el("div", "finds");
     private final Element stale = Dom.text("p", "lede start-note", "");
     private final Element element = Dom.el("div", "route-place");
     private boolean typing;
@@ -65,6 +67,7 @@ public final class RouteView implements Place, RouteRow.Hand {
                 "part",
                 Dom.text("h3", "vh", "Sections"),
                 noRegulator,
+                unreadable,
                 table.element(),
                 asking,
                 paste.element(),
@@ -108,6 +111,7 @@ public final class RouteView implements Place, RouteRow.Hand {
         if (removal != null && lines.find(asked).isEmpty()) {
             forgetRemoval();
         }
+        showUnreadable();
         Dom.show(noRegulator, desk.session().at("/regulators").isEmpty());
         Dom.retext(
                 stale,
@@ -115,6 +119,17 @@ public final class RouteView implements Place, RouteRow.Hand {
                         ? "An entry is not understood and left out; what rests on it is not known."
                         : "An entry waits to be mended; sizes and drawing are those before it.");
         Dom.show(stale, !desk.session().isCurrent() && review.isPresent());
+    }
+
+    /** Sections that are no list, or one that is none, have no line of their own to say so. */
+    private void showUnreadable() {
+        List<Element> wrong = WrongEntry.listIn(desk.session()).stream()
+                .filter(w -> w.pointer().matches("/sections(/[0-9]+)?"))
+                .map(w -> w.line(desk))
+                .toList();
+        unreadable.removeAllChildren();
+        wrong.forEach(unreadable::appendChild);
+        Dom.show(unreadable, !wrong.isEmpty());
     }
 
     /** The section in hand may have been chosen elsewhere, in the answer say. */
@@ -324,6 +339,9 @@ public final class RouteView implements Place, RouteRow.Hand {
             tubing.focus(pointer);
         } else if (pointer.startsWith(ReadingsPane.READINGS)) {
             pressure.focus(pointer);
+        } else if (pointer.endsWith("/fedBy")) {
+            RouteRow next = table.rows().get(table.rows().size() - 1); // what nothing feeds hangs on a section to come
+            next.feeds().element().executeJs("setTimeout(() => this.focus())");
         } else if (pointer.startsWith("/fittingAllowance")) {
             fittings.scaleElement().executeJs("setTimeout(() => this.querySelector(':checked, input').focus())");
         }

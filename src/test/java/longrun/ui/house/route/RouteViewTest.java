@@ -289,4 +289,14 @@ class RouteViewTest extends OpenRoutes {
         row(3).from().spelled("q");
         assertThat(desk.session().text("/sections/3/from")).isEqualTo("A");
     }
+
+    @Test
+    void sectionsThatAreNoListSayWhichEntryIsWrongAndALineCanBeBegun() {
+        open(HOUSE.replace("\"appliances\"", "\"sections\":\"as drawn\",\"appliances\""));
+        assertThat(Shown.text(view.element())).contains("as drawn").contains("stands where a list is needed");
+        view.legs(0, "up 4");
+        assertThat(desk.session().text("/sections/0/legs/0")).isEqualTo("up 4 ft");
+        desk.session().undo();
+        assertThat(desk.session().text("/sections")).isEqualTo("as drawn");
+    }
 }
