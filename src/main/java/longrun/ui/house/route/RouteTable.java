@@ -22,8 +22,8 @@ final class RouteTable {
 
     private final Element table = Dom.el("table", "lines route");
     private final Element legsHead = Dom.text("th", "tl", "Legs, ft").setAttribute("scope", "col");
-    private final Element feetHead = Dom.text("th", "", "Feet").setAttribute("scope", "col");
-    private final Element loadHead = Dom.text("th", "", "Load, Btu/h").setAttribute("scope", "col");
+    private final Element feetHead = Dom.text("th", "feet", "Feet").setAttribute("scope", "col");
+    private final Element loadHead = Dom.text("th", "load", "Load, Btu/h").setAttribute("scope", "col");
     private final List<RouteRow> rows = new ArrayList<>();
     private final RouteRow.Hand hand;
 
