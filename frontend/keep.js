@@ -1,6 +1,13 @@
 // Keeps what is typed in this browser. The draft is stored as the page sends it; keys the page has not answered yet are
 // stored apart, so that nothing is lost when the program stops in between.
 
+// What this tab alone has typed; two tabs of one house never take each other's words away.
+const inTab = {
+  get(key) { try { return sessionStorage.getItem(key); } catch { return null; } },
+  set(key, text) { try { sessionStorage.setItem(key, text); } catch { /* no room: the page still holds it */ } },
+  remove(key) { try { sessionStorage.removeItem(key); } catch { /* nothing was kept */ } },
+};
+
 class DraftKeeper extends HTMLElement {
   #key;
   #draft;
@@ -40,6 +47,7 @@ class DraftKeeper extends HTMLElement {
     if (!json) return;
     const state = JSON.parse(json);
     this.#heard = state.heard;
+    inTab.remove(this.#key + ':aside');
     this.store(state.draft);
   }
   store(text) {
@@ -58,9 +66,9 @@ class DraftKeeper extends HTMLElement {
     let unsent = [];
     try {
       text = localStorage.getItem(this.#key);
-      unsent = JSON.parse(localStorage.getItem(this.#key + ':unsent') ?? '[]');
+      unsent = JSON.parse(inTab.get(this.#key + ':unsent') ?? localStorage.getItem(this.#key + ':unsent') ?? '[]');
     } catch { /* storage is closed to us: the page starts empty */ }
-    this.dispatchEvent(new CustomEvent('kept', { detail: { text: text ?? '', unsent: JSON.stringify(unsent), units: this.#units() } }));
+    this.dispatchEvent(new CustomEvent('kept', { detail: { text: text ?? '', unsent: JSON.stringify(unsent), aside: inTab.get(this.#key + ':aside') ?? '', units: this.#units() } }));
   }
 
   #units() {
@@ -74,6 +82,7 @@ class DraftKeeper extends HTMLElement {
     const at = e.target.dataset?.at;
     if (at === undefined) return;
     this.#unsent.set(at, e.target.value);
+    inTab.set(this.#key + ':unsent', JSON.stringify([...this.#unsent]));
     try { localStorage.setItem(this.#key + ':unsent', JSON.stringify([...this.#unsent])); } catch { /* said by draft */ }
     clearTimeout(this.#waiting);
     this.#waiting = setTimeout(() => { if (this.#unsent.size > 0) this.#say('Kept in this browser'); }, 700);
@@ -81,12 +90,17 @@ class DraftKeeper extends HTMLElement {
   // Once the page has heard an entry as it stands, it is in the draft.
   #forgetHeard() {
     for (const [at, value] of this.#unsent) if (this.#heard[at] === value) this.#unsent.delete(at);
-    if (this.#unsent.size === 0) localStorage.removeItem(this.#key + ':unsent');
+    if (this.#unsent.size > 0) return;
+    inTab.remove(this.#key + ':unsent');
+    localStorage.removeItem(this.#key + ':unsent');
   }
   forget() {
     this.#unsent.clear();
+    inTab.remove(this.#key + ':unsent');
+    inTab.remove(this.#key + ':aside');
     try { localStorage.removeItem(this.#key + ':unsent'); } catch { /* nothing was kept */ }
   }
+  aside(text) { inTab.set(this.#key + ':aside', text); }
   notSaved() { this.#say('Not saved'); this.#draft = undefined; }
   #say(words) {
     const saved = document.querySelector('.saved');

@@ -27,6 +27,11 @@ public final class Keeper extends Component {
          */
         void kept(String text, Map<String, String> unsent, Optional<UnitSystem> units);
 
+        /** Before the page begins: a draft that waited here for a choice between it and another tab's. */
+        default void keptAside(String draft) {
+            // Only a house that is stored has two versions to choose between.
+        }
+
         /** Another window has kept a draft of its own. */
         void keptElsewhere(String text);
 
@@ -44,6 +49,9 @@ public final class Keeper extends Component {
         getElement()
                 .addEventListener("kept", e -> {
                     JsonObject d = e.getEventData().getObject(DETAIL);
+                    if (!d.getString("aside").isEmpty()) {
+                        page.keptAside(d.getString("aside"));
+                    }
                     page.kept(d.getString("text"), unsent(d.getString("unsent")), units(d.getString("units")));
                 })
                 .addEventData(DETAIL);
@@ -111,6 +119,11 @@ public final class Keeper extends Component {
     /** Lets go of entries the page has not answered: the person chose another text over them. */
     public void forgetUnsent() {
         getElement().callJsFunction("forget");
+    }
+
+    /** Keeps, for this tab alone and over a reload, a draft that waits for a choice between it and another tab's. */
+    public void aside(String draft) {
+        getElement().callJsFunction("aside", draft);
     }
 
     /** Says that what is shown is not stored. */

@@ -264,12 +264,23 @@ public final class HouseSession {
         }
     }
 
-    /** Takes what the other tab has stored; what was typed here since is let go. */
+    /** Takes what the other tab has stored; what was typed here is one undo away. */
     public void takeTheirs() {
-        if (house.takeTheirs()) {
+        if (house.takeTheirs(draft)) {
             takeStored();
         }
         tell(Change.CHANGED);
+    }
+
+    /** Takes up a draft that was not stored since another tab had changed the house: the choice is still to be made. */
+    public void standAside(ObjectNode typed) {
+        if (!typed.equals(draft)) {
+            draft = typed;
+            endStep();
+            house.standsAside();
+            last.read(draft, false);
+            tell(Change.CHANGED);
+        }
     }
 
     /** Stores what is here as the newer; what the other tab stored is one undo away. */

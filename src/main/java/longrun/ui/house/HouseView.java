@@ -1,5 +1,7 @@
 package longrun.ui.house;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.component.DetachEvent;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.dependency.JsModule;
@@ -8,11 +10,13 @@ import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import longrun.plan.json.PlanReader;
 import longrun.review.Reviewer;
 import longrun.store.DraftStore;
 import longrun.ui.frame.Dom;
@@ -60,7 +64,14 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        long id = event.getRouteParameters().getLong("id").orElse(-1L);
+        Optional<PlaceKind> place =
+                event.getRouteParameters().get("place").map(PlaceKind::findSlug).orElse(Optional.of(PlaceKind.HOUSE));
+        String written = event.getRouteParameters().get("id").orElse("");
+        if (!written.matches("[0-9]{1,18}") || place.isEmpty()) {
+            event.rerouteToError(NotFoundException.class);
+            return;
+        }
+        long id = Long.parseLong(written);
         if (session == null || session.id() != id) {
             Optional<HouseSession> opened;
             try {
@@ -75,7 +86,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
             }
             open(opened.get());
         }
-        show(PlaceKind.ofSlug(event.getRouteParameters().get("place").orElse(PlaceKind.HOUSE.slug())));
+        show(place.get());
     }
 
     /** Goes to a place. */
@@ -181,6 +192,17 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         show(true);
     }
 
+    @Override
+    public void keptAside(String draft) {
+        try {
+            if (PlanReader.tree(draft) instanceof ObjectNode typed) {
+                session().standAside(typed);
+            }
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("the page keeps what the program gave it", e);
+        }
+    }
+
     private void forgetUnsent() {
         if (keeper != null) {
             keeper.forgetUnsent();
@@ -251,6 +273,9 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
             keeper.keep(String.valueOf(s.version()), place().heard());
         } else {
             keeper.notSaved();
+            if (s.standing() instanceof Standing.ChangedElsewhere) {
+                keeper.aside(s.draft().toString());
+            }
         }
     }
 

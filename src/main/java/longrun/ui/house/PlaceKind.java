@@ -15,24 +15,26 @@ public enum PlaceKind {
             "House",
             "What the house is, where it stands, and how the pressure is cut down. Any order will do.",
             "/(name|rooms|code|format)(/.*)?|/site(/(?!mainShutoff|groundTemp|monthlyMeanTemp|leadDays|unreachable|coldWater).*)?"
-                    + "|/regulators(/[0-9]+(/(?!setting|vent|underEaves|shutoffBefore|tee|unionWithin|access).*)?)?",
+                + "|/regulators(/[0-9]+(/(?!setting|vent|underEaves|shutoffBefore|tee|unionWithin|access).*)?)?",
             HousePlace::new),
     APPLIANCES(
             "appliances",
             "Appliances",
             "Everything that burns gas, each from its own rating plate.",
-            "/appliances(/[0-9]+(/(?!connection).*)?)?",
+            "/appliances(/[0-9]+(/(?!connection|fedBy).*)?)?",
             AppliancesPlace::new),
     ROUTE(
             "route",
             "Pipe route",
-            "From the regulator outward, as you would pace it. Enter for the next section; a list from elsewhere can be pasted.",
-            "/(sections|fittingAllowance|availableSizes|tubingTables|useMemoryTables|readings)(/.*)?",
+            "From the regulator outward, as you would pace it. Enter for the next section; a list from elsewhere can"
+                    + " be pasted.",
+            "/(sections|fittingAllowance|availableSizes|tubingTables|useMemoryTables|readings)(/.*)?|/appliances/[0-9]+/fedBy",
             RouteView::new),
     CONNECTIONS(
             "connections",
             "Connections",
-            "Each appliance\u2019s last parts, in the order the gas meets them, from the end of the pipe to the burner.",
+            "Each appliance\u2019s last parts, in the order the gas meets them, from the end of the pipe to the"
+                    + " burner.",
             "/appliances/[0-9]+/connection(/.*)?|/site/mainShutoff(/.*)?|/regulators/[0-9]+/(setting|vent.*|underEaves"
                     + "|shutoffBefore|teeBefore|teeAfter|unionWithin|access)",
             ConnectionsPlace::new),
@@ -101,12 +103,8 @@ public enum PlaceKind {
         return find(pointer).orElse(HOUSE);
     }
 
-    static PlaceKind ofSlug(String slug) {
-        for (PlaceKind each : values()) {
-            if (each.slug.equals(slug)) {
-                return each;
-            }
-        }
-        return HOUSE;
+    /** The place at a part of the address; empty where there is none. */
+    static Optional<PlaceKind> findSlug(String slug) {
+        return Arrays.stream(values()).filter(p -> p.slug.equals(slug)).findFirst();
     }
 }

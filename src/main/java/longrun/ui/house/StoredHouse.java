@@ -196,19 +196,44 @@ final class StoredHouse {
         return true;
     }
 
-    /** Takes what another tab has stored; false where the house is gone. */
-    boolean takeTheirs() {
+    /**
+     * Takes what another tab has stored; what stood here becomes the step before it, so that undo brings it. False where
+     * the house is gone, or was changed once more meanwhile.
+     */
+    boolean takeTheirs(ObjectNode mine) {
         finish();
-        Optional<Draft> theirs;
+        Optional<Draft> found;
         try {
-            theirs = store.find(id());
+            found = store.find(id());
         } catch (DataAccessException | TransactionException e) {
             notKept(e);
             return false;
         }
-        theirs.ifPresent(d -> stored = d);
-        standing = theirs.isPresent() ? new Standing.Kept(stored.changed()) : new Standing.Deleted();
-        return theirs.isPresent();
+        if (found.isEmpty()) {
+            standing = new Standing.Deleted();
+            return false;
+        }
+        Draft theirs = found.get();
+        if (!parsed(theirs).equals(mine)
+                && ask(() -> store.save(id(), mine.toString(), theirs.version()))
+                && ask(() -> store.save(id(), theirs.json(), stored.version()))) {
+            return true;
+        }
+        if (standing instanceof Standing.NotKept) {
+            return false; // what stands here is nowhere else
+        }
+        if (standing instanceof Standing.ChangedElsewhere now && now.version() != theirs.version()) {
+            return false;
+        }
+        stored = theirs;
+        standing = new Standing.Kept(stored.changed());
+        return true;
+    }
+
+    /** What is here was typed before the page was loaded again, and another tab has stored something else since. */
+    void standsAside() {
+        finish();
+        standing = new Standing.ChangedElsewhere(stored.version(), stored.changed());
     }
 
     /** Stores a draft over what another tab stored; false where none did. */

@@ -241,12 +241,12 @@ class HousePageTest extends OpenHouse {
                 .change(d -> DraftTree.put(
                         d, "/appliances/0", tree("{\"id\":\"a\",\"kind\":\"furnace\",\"input\":\"900,000 Btu/h\"}")));
         page.session()
-                .change(
-                        d -> DraftTree.put(
-                                d,
-                                "/tank",
-                                tree(
-                                        "{\"kind\":\"asme\",\"waterCapacity\":\"500 gal\",\"orientation\":\"horizontal\",\"placement\":\"above-ground\",\"refillAt\":\"30 %\"}")));
+                .change(d -> DraftTree.put(
+                        d,
+                        "/tank",
+                        tree("{\"kind\":\"asme\",\"waterCapacity\":\"500"
+                            + " gal\",\"orientation\":\"horizontal\",\"placement\":\"above-ground\",\"refillAt\":\"30"
+                            + " %\"}")));
         assertThat(page.threadShown().lackShown(PlaceKind.TANK)).contains("caution");
         FindingsPlace findings = (FindingsPlace) open("findings").placeShown();
         assertThat(findings.groupsShown()).contains("Everything firing", "the tank gives");
@@ -269,5 +269,33 @@ class HousePageTest extends OpenHouse {
         page.goTo("/site/coldWater/source");
         assertThat(PlaceKind.of("/site/coldWater/source")).isEqualTo(PlaceKind.FUEL);
         assertThat(page.session().errors()).isEmpty();
+    }
+
+    @Test
+    void anApplianceThatNoSectionFeedsIsLackingInRouteAndAnswer() throws Exception {
+        String demo = DemoHouse.json();
+        com.fasterxml.jackson.databind.node.ObjectNode plan =
+                (com.fasterxml.jackson.databind.node.ObjectNode) tree(demo);
+        plan.withArray("appliances")
+                .addObject()
+                .put("id", "dryer")
+                .put("name", "Dryer")
+                .put("kind", "clothes-dryer");
+        id = store.create("", plan.toString()).id();
+        HouseView page = open("route");
+        String sizes = Shown.text(page.getElement());
+        assertThat(page.threadShown().lackShown(PlaceKind.ROUTE)).contains("question");
+        assertThat(sizes).contains("No section feeds the Dryer yet.").contains("sections so far");
+    }
+
+    @Test
+    void anAddressThatIsNoneGetsAPageOfOurs() {
+        for (String address : java.util.List.of("house/abc/house", "house/1/nowhere", "nowhere/at/all")) {
+            UI.getCurrent().navigate(address);
+            assertThat(Shown.text(UI.getCurrent().getCurrentView().getElement()))
+                    .as(address)
+                    .contains("There is no page at this address")
+                    .doesNotContain("Exception");
+        }
     }
 }

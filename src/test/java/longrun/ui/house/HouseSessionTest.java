@@ -182,4 +182,33 @@ class HouseSessionTest {
         house.set("/site/elevation", "");
         assertThat(house.at("/site").isMissingNode()).isTrue();
     }
+
+    @Test
+    void whatStoodHereIsOneUndoAwayOnceTheirsIsTaken() {
+        HouseSession other = open();
+        house.set("/name", "Theirs");
+        other.set("/name", "Mine");
+        other.set("/site/people", "4");
+        other.takeTheirs();
+        assertThat(other.text("/name")).isEqualTo("Theirs");
+        other.undo();
+        assertThat(other.text("/name")).isEqualTo("Mine");
+        assertThat(other.text("/site/people")).isEqualTo("4");
+        other.redo();
+        assertThat(other.text("/name")).isEqualTo("Theirs");
+    }
+
+    @Test
+    void aVersionThatWaitsForTheChoiceStillWaitsAfterAReload() {
+        HouseSession other = open();
+        house.set("/name", "Theirs");
+        other.set("/name", "Mine");
+        HouseSession again = open();
+        again.standAside(other.draft());
+        assertThat(again.standing()).isInstanceOf(Standing.ChangedElsewhere.class);
+        assertThat(again.text("/name")).isEqualTo("Mine");
+        assertThat(store.find(id).orElseThrow().json()).contains("Theirs");
+        again.keepMine();
+        assertThat(open().text("/name")).isEqualTo("Mine");
+    }
 }

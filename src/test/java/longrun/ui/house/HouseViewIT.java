@@ -145,6 +145,45 @@ class HouseViewIT extends BrowserTest {
     }
 
     @Test
+    void theChoiceBetweenTwoTabsIsInViewAndNoWordIsLostBeforeItIsMade() {
+        Page first = begin(1440);
+        Page second = ready(openBeside(first, first.url().replaceAll("^https?://[^/]+", "")));
+        second.bringToFront();
+        second.locator("#e-code-adopted").scrollIntoViewIfNeeded();
+        second.evaluate("scrollTo(0, document.body.scrollHeight)");
+        first.bringToFront();
+        first.locator("#e-name").fill("First");
+        assertThat(first.locator(".head h1")).hasText("First");
+        second.bringToFront();
+        assertThat(second.locator(".notice")).containsText("Another tab changed this house");
+        assertThat(second.locator(".notice")).isInViewport();
+        second.locator("#e-code-adopted").fill("County code");
+        first.bringToFront();
+        first.locator("#e-name").fill("First, gone on");
+        assertThat(first.locator(".head h1")).hasText("First, gone on");
+        second.bringToFront();
+        second.reload();
+        assertThat(second.locator(".notice")).containsText("Another tab changed this house");
+        assertThat(second.locator("#e-code-adopted")).hasValue("County code");
+        second.getByText("Take what the other tab has").click();
+        assertThat(second.locator("#e-name")).hasValue("First, gone on");
+        assertThat(second.locator(".notice")).isHidden();
+        second.locator(".head button:has-text('Undo')").click();
+        assertThat(second.locator("#e-code-adopted")).hasValue("County code");
+    }
+
+    @Test
+    void anUnknownAddressSaysSoInOurWords() {
+        for (String address : List.of("/house/abc/house", "/nowhere")) {
+            Page page = open(address, 1440);
+            assertThat(page.locator("h2.place")).hasText("There is no page at this address");
+            page.getByText("The houses kept here").click();
+            assertThat(page.locator("h2.place")).hasText("Houses");
+            forgetNetworkErrors();
+        }
+    }
+
+    @Test
     void undoAndRedoByTheirKeys() {
         Page page = begin(1440);
         page.locator("#e-name").fill("Hill house");
