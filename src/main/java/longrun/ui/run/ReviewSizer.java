@@ -59,8 +59,8 @@ class ReviewSizer implements Sizer {
                 .toList();
         return new RunAnswer(
                 lines(review.sizing()),
-                shown.stream().filter(ReviewSizer::concernsRun).toList(),
-                shown.stream().filter(f -> !concernsRun(f)).toList());
+                shown.stream().filter(f -> concernsRun(review, f)).toList(),
+                shown.stream().filter(f -> !concernsRun(review, f)).toList());
     }
 
     /** An input or length that is not typed yet the page asks for by itself. */
@@ -88,11 +88,16 @@ class ReviewSizer implements Sizer {
     }
 
     /** Everything that must be mended or wants care, and of the questions those its own sizes rest on. */
-    private static boolean concernsRun(Finding f) {
+    private static boolean concernsRun(Review review, Finding f) {
         return f.severity() != Severity.NOTE
                 || f.field().equals("/availableSizes/csst")
                 || f.rule().startsWith("section-")
-                || f.field().matches("/appliances/\\d+/input|/sections/\\d+/legs");
+                || f.field().matches("/appliances/\\d+/input")
+                || f.field().matches("/sections/\\d+/legs")
+                        && review.piping()
+                                        .measuredFt(Integer.parseInt(f.field().split("/")[2]))
+                                        .orElse(1)
+                                == 0; // turns not described are no doubt of it: a fifth stands for them
     }
 
     private static RunAnswer.LineAnswer line(Sizing sizing, int section) {
