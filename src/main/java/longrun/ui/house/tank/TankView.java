@@ -78,7 +78,10 @@ public final class TankView implements Place {
                 play.element(),
                 findings.element());
         Element asked = Parts.of(
-                "asked", "What is asked of it", "At the winter design temperature; for how long, from the refill gauge on.", answers.demands());
+                "asked",
+                "What is asked of it",
+                "At the winter design temperature; for how long, from the refill gauge on.",
+                answers.demands());
         Element holds = Parts.of("holds", "What it holds", "", answers.volumes());
         Element smallest = Parts.of(
                 "smallest",
