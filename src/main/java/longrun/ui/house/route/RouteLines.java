@@ -170,6 +170,8 @@ final class RouteLines {
                 List.of(),
                 material,
                 above.map(RouteLine::setting).orElse(""),
+                "",
+                "",
                 false,
                 "",
                 "",
