@@ -68,7 +68,7 @@ final class ApplianceLinePressure implements Rule {
         String plate = a.maxInlet().isUnknown()
                 ? "its greatest inlet pressure is not entered"
                 : a.maxInlet().isNone()
-                        ? "that its plate gives no greatest inlet pressure is no reading"
+                        ? "its greatest inlet pressure is entered as none, and that is no reading of the plate"
                         : "its greatest inlet pressure is entered as "
                                 + a.maxInlet().findText().orElse("")
                                 + (below ? "" : ", which no household burner has");

@@ -93,11 +93,15 @@ class WaterTest {
                     + " Btu/h\"},{\"id\":\"r\",\"kind\":\"range\",\"input\":\"65000 Btu/h\"}]}";
         assertThat(Altitude.findings(Samples.plan(plan.formatted("2000 ft")))).isEmpty();
         assertThat(Altitude.findings(Samples.plan(plan.formatted("5000 ft"))))
-                .singleElement()
-                .satisfies(f -> {
-                    assertThat(f.at()).isEqualTo("f");
-                    assertThat(f.found()).contains("48,000 Btu/h").contains("52,800 Btu/h");
-                });
+                .satisfiesExactly(
+                        f -> {
+                            assertThat(f.at()).isEqualTo("f");
+                            assertThat(f.found()).contains("48,000 Btu/h").contains("52,800 Btu/h");
+                        },
+                        r -> {
+                            assertThat(r.at()).isEqualTo("r");
+                            assertThat(r.found()).contains("52,000 Btu/h").contains("57,200 Btu/h");
+                        });
         assertThat(Altitude.findings(Samples.plan(plan.replace("\"elevation\":\"%s\"", ""))))
                 .singleElement()
                 .satisfies(f -> assertThat(f.field()).isEqualTo("/site/elevation"));

@@ -18,7 +18,9 @@ class HouseEntriesTest extends OpenHouse {
         SupplyAnswer supply = open("house").panel().supply();
         assertThat(supply.pressure().figureShown()).endsWith("in. w.c.");
         assertThat(supply.pressure().noteShown()).contains("its label asks for 9 in. w.c.");
-        assertThat(supply.vapour().noteShown()).startsWith("324,000 Btu/h asked");
+        assertThat(supply.vapour().noteShown())
+                .startsWith("keeping 20 psig")
+                .contains("433,000 Btu/h at most for a short time", "324,000 Btu/h asked at once");
         assertThat(supply.days().figureShown()).endsWith("days");
     }
 

@@ -313,7 +313,7 @@ class RunViewTest {
     void aLengthOfZeroIsAskedAndNotCalledSized() {
         twoLines();
         type(1, Line.Column.LENGTH, "0");
-        assertThat(view.panel().stateShown()).startsWith("1 question open").contains("the length is 0 ft");
+        assertThat(view.panel().stateShown()).startsWith("1 question open").contains("Line B: The length is 0 ft");
     }
 
     @Test
