@@ -74,6 +74,13 @@ final class SizingSchedule {
         for (int stage = 0; stage < piping.stages().size(); stage++) {
             out.addAll(stage(stage));
         }
+        if (SheetWords.sections(review).stream().anyMatch(piping::isProvisional)) {
+            out.add(Html.led(
+                    "So far:",
+                    "a size so marked rests on what is entered; an entry still missing can make it larger. It is no"
+                            + " size to cut pipe by."));
+        }
+        out.addAll(assumed());
         out.addAll(againstThePrint());
         return out;
     }
@@ -96,7 +103,7 @@ final class SizingSchedule {
                 SheetWords.size(size),
                 SheetWords.whole(size.capacityBtuh()),
                 share.isPresent() ? Show.whole(share.getAsDouble() * 100) : SheetWords.BLANK,
-                held(size));
+                held(size) + (piping.isProvisional(s) && size.size().isPresent() ? ", so far" : ""));
     }
 
     private static String held(SectionSize size) {
@@ -171,6 +178,24 @@ final class SizingSchedule {
                                 ? Show.btuh(piping.load(stage).knownBtuh())
                                 : "not known whole")
                         + "."));
+    }
+
+    /** Parts that nobody has entered and that are counted because the rules ask for them. */
+    private List<Element> assumed() {
+        List<String> said = new ArrayList<>();
+        for (int s = 0; s < piping.sectionCount(); s++) {
+            List<String> parts = review.sizing().assumedParts(s).stream()
+                    .map(p -> p.written().replace('-', ' '))
+                    .toList();
+            if (!parts.isEmpty()) {
+                said.add(piping.section(s).id() + ": " + String.join(", ", parts));
+            }
+        }
+        return said.isEmpty()
+                ? List.of()
+                : List.of(Html.led(
+                        "Counted, not entered:",
+                        "parts the rules ask for at the appliance, " + String.join("; ", said) + "."));
     }
 
     private static String item(AllowanceItem i) {

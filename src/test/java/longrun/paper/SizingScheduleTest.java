@@ -113,4 +113,25 @@ class SizingScheduleTest {
         String text = half.stream().map(Element::text).reduce("", (a, b) -> a + " " + b);
         assertThat(text).contains("not yet sized").doesNotContain(" 0 ").doesNotContain("0.0");
     }
+
+    @Test
+    void aSizeThatAnEntryMayStillChangeIsMarkedSoFar() {
+        String json = Samples.resource("/longrun/data/demo/orchard-house.json")
+                .replace(
+                        "\"legs\": [\"east 8 ft\", \"down 5 ft\"] }",
+                        "\"legs\": [\"east 8 ft\"] }, { \"id\": \"Z\", \"material\": \"steel\","
+                                + " \"legs\": [\"5 ft\"], \"capped\": true, \"reserve\": \"20,000 Btu/h\" }");
+        String text = new SizingSchedule(Reviewer.standard().review(Samples.plan(json), Parts.ALL))
+                .elements().stream().map(Element::text).reduce("", (a, b) -> a + " " + b);
+        assertThat(text).contains("print, so far", "It is no size to cut pipe by.");
+    }
+
+    @Test
+    void partsCountedThoughNobodyEnteredThemAreNamed() {
+        String json = Samples.resource("/longrun/data/demo/orchard-house.json")
+                .replaceFirst("(?s)\"fedBy\": \"D\",\\s*\"connection\": \\[.*?\\] \\}", "\"fedBy\": \"D\" }");
+        String text = new SizingSchedule(Reviewer.standard().review(Samples.plan(json), Parts.ALL))
+                .elements().stream().map(Element::text).reduce("", (a, b) -> a + " " + b);
+        assertThat(text).contains("Counted, not entered:", "D: shutoff");
+    }
 }
