@@ -53,11 +53,16 @@ public record Droop(OptionalDouble atLoadInWc, double atCapacityInWc, Source sou
         return new Droop(scaled(regulator, full, load), full, entered.isPresent() ? Source.ENTERED : Source.DEFAULT);
     }
 
+    /** Of a kind that is not known, the larger of the two. */
     static double defaultInWc(Regulator regulator, Pressure setting) {
+        double share = DEFAULT_SHARE * setting.inWc();
+        if (!regulator.kind().isKnown()) {
+            return Math.max(share, DEFAULT_IN_WC);
+        }
         boolean high = regulator.kind().is(RegulatorKind.FIRST_STAGE)
                 || regulator.kind().is(RegulatorKind.TWO_PSI)
                 || setting.compareTo(FlowEquation.HIGH_FROM) >= 0;
-        return high ? DEFAULT_SHARE * setting.inWc() : DEFAULT_IN_WC;
+        return high ? share : DEFAULT_IN_WC;
     }
 
     /** In proportion to the load; the whole of it where the capacity is not known. */

@@ -60,7 +60,11 @@ final class PressureIndoors implements Rule {
         Optional<Inside> within = findInside(house, section, place);
         Optional<Pressure> set = ahead.outlet().findValue();
         boolean low = set.filter(p -> p.psi() <= GREATEST_PSI + SLACK).isPresent();
-        if (low || (within.isEmpty() && isOutside(section))) {
+        Optional<Regulator> end = house.network()
+                .findRegulatorAtEndOf(section.id())
+                .filter(r -> !r.setting().isKnown());
+        boolean outside = within.isEmpty() && isOutside(section);
+        if (low || (outside && end.isEmpty())) {
             return Tell.holds(own, place);
         }
         if (set.isEmpty()) {
@@ -74,6 +78,15 @@ final class PressureIndoors implements Rule {
         if (within.isPresent()) {
             inside.computeIfAbsent(ahead.id(), r -> new ArrayList<>()).add(within.get());
             return Tell.brokenElsewhere(own, place);
+        }
+        if (outside) {
+            return Tell.asks(
+                    own,
+                    place,
+                    "{who} carries " + ahead.outlet().findText().orElse("") + " and ends at "
+                            + end.orElseThrow().id() + "; whether that is outdoors is not entered",
+                    Question.fitter("Is " + end.orElseThrow().id() + " outdoors?"),
+                    house.network().findPointer(end.orElseThrow().id()).orElse(place.pointer()) + "/setting");
         }
         boolean buried = section.setting().is(Setting.UNDERGROUND);
         return Tell.asks(

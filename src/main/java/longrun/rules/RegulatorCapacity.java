@@ -12,7 +12,7 @@ import longrun.quantity.Same;
 /**
  * The regulator's published capacity, at the inlet pressure it will see with everything firing, covers all it serves;
  * less than a fifth of it to spare is a caution (common practice). A rating at a higher inlet is no rating at the lower
- * one, so it asks. At most one finding a regulator: what is sure comes before what is asked.
+ * one, so it asks, and so does an inlet that is not known yet. At most one finding a regulator: what is sure comes before what is asked.
  */
 final class RegulatorCapacity implements Rule {
 
@@ -92,24 +92,39 @@ final class RegulatorCapacity implements Rule {
                     "Fit a regulator of at least " + btuh(load / (1 - SPARE_SHARE)) + ".",
                     field);
         }
-        return atItsInlet(own, at, line);
+        return atItsInlet(house, own, at, line, index);
     }
 
-    private static Verdict atItsInlet(Threshold own, Regulators.At at, RegulatorPressure line) {
+    private static Verdict atItsInlet(House house, Threshold own, Regulators.At at, RegulatorPressure line, int index) {
         String capacity = line.regulator().capacity().findText().orElse("");
         String field = at.place().pointer() + "/capacityAtInlet";
-        if (line.inletText().isEmpty() || line.ratingHolds().filter(h -> h).isPresent()) {
+        boolean onTank = house.pressures().sizing().piping().sectionFeeding(index) < 0
+                && line.regulator().fedBy().isKnown();
+        if (onTank) {
             return Tell.holds(own, at.place());
         }
-        String sees = line.inletText().get();
-        if (line.ratingHolds().isEmpty()) {
+        Optional<InletNotKnown> lacks = InletNotKnown.find(house, index);
+        String sees = line.inletText().filter(p -> lacks.isEmpty()).orElse("");
+        if (line.regulator().capacityAtInlet().findValue().isEmpty()) {
             return Tell.asks(
                     own,
                     at.place(),
-                    "the inlet pressure at which {who} passes " + capacity
-                            + " is not entered; with everything firing it will see " + sees,
+                    "the inlet pressure at which {who} passes " + capacity + " is not entered"
+                            + (sees.isEmpty() ? "" : "; with everything firing it will see " + sees),
                     Question.supplier("At what inlet pressure does {who} pass " + capacity + "?"),
                     field);
+        }
+        if (lacks.isPresent()) {
+            return Tell.asks(
+                    own,
+                    at.place(),
+                    "the capacity of {who} is given" + rated(line) + ", and what it will see is not known: "
+                            + lacks.get().words(),
+                    lacks.get().question(),
+                    lacks.get().field());
+        }
+        if (line.ratingHolds().filter(h -> h).isPresent()) {
+            return Tell.holds(own, at.place());
         }
         return Tell.asks(
                 own,

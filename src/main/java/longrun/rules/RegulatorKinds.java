@@ -36,7 +36,7 @@ final class RegulatorKinds implements Rule {
         List<Verdict> verdicts = new ArrayList<>();
         for (Regulators.At at : Regulators.listIn(house)) {
             Verdict kind = judge(house, at);
-            Optional<Verdict> place = at.regulator().kind().findValue().flatMap(k -> place(house, at, k));
+            Optional<Verdict> place = at.regulator().kind().findValue().flatMap(k -> place(house, at, k, kind));
             if (place.isEmpty() || kind.state().state() != State.HOLDS) {
                 verdicts.add(kind);
             }
@@ -165,9 +165,9 @@ final class RegulatorKinds implements Rule {
 
     /**
      * Whatever takes tank pressure stands outdoors, its vent piped or not (TR-02); a place not entered asks. A
-     * single-stage regulator is asked for no place: where it may be at all, it serves grills outdoors.
+     * single-stage regulator that may not be there at all is asked for no place.
      */
-    private Optional<Verdict> place(House house, Regulators.At at, RegulatorKind kind) {
+    private Optional<Verdict> place(House house, Regulators.At at, RegulatorKind kind, Verdict itself) {
         if (!Regulators.takesTankPressure(at.regulator())) {
             return Optional.empty();
         }
@@ -185,7 +185,7 @@ final class RegulatorKinds implements Rule {
                     "Move {who} outdoors to the tank valve.",
                     field));
         }
-        return kind == RegulatorKind.SINGLE_STAGE
+        return kind == RegulatorKind.SINGLE_STAGE && itself.state().state() != State.HOLDS
                 ? Optional.empty()
                 : Optional.of(Tell.asks(
                         limit(house, "outdoors"),

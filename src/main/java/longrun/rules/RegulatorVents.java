@@ -83,6 +83,14 @@ final class RegulatorVents {
                 && r.setting().is(s -> s == Setting.INDOORS || s == Setting.CONCEALED);
     }
 
+    /** The same, where its place is not entered and its relief is not known to be led outdoors. */
+    private static boolean mayReliefBeIndoors(Regulator r) {
+        return r.kind().is(k -> k != RegulatorKind.LINE)
+                && !Regulators.takesTankPressure(r)
+                && !r.setting().isKnown()
+                && !r.vent().is(v -> v != RegulatorVent.LIMITER);
+    }
+
     /** The distance to an opening below the relief; indoors the relief is piped outdoors first. */
     private static final class VentIndoors implements Rule {
 
@@ -106,9 +114,24 @@ final class RegulatorVents {
                 Regulator r = at.regulator();
                 if (isReliefIndoors(r)) {
                     verdicts.add(indoors(piped, at.place(), r.vent()));
+                } else if (mayReliefBeIndoors(r)) {
+                    verdicts.add(indoorsOrNot(piped, at.place(), r.vent()));
                 }
             }
             return verdicts;
+        }
+
+        private static Verdict indoorsOrNot(Threshold piped, Place place, Fact<RegulatorVent> vent) {
+            return Tell.asks(
+                    piped,
+                    place,
+                    "whether {who} is indoors is not entered"
+                            + (vent.isUnknown()
+                                    ? ", nor where its vent goes"
+                                    : ", and its relief is not piped outdoors (vent: "
+                                            + vent.findText().orElse("") + ")"),
+                    Question.fitter("Is {who} indoors or outdoors, and does its vent end freely outdoors?"),
+                    place.pointer() + (vent.isUnknown() ? "/vent" : "/setting"));
         }
 
         private static Verdict indoors(Threshold piped, Place place, Fact<RegulatorVent> vent) {

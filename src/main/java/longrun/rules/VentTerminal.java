@@ -3,6 +3,7 @@ package longrun.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import longrun.plan.Appliance;
 import longrun.plan.ApplianceVent;
 import longrun.plan.Distance;
@@ -25,6 +26,7 @@ final class VentTerminal {
     private final House house;
     private final List<Appliance> appliances;
     private final List<Regulators.At> regulators;
+    private final List<Regulators.At> perhaps;
     private final boolean direct;
     private final boolean fan;
     private final boolean unknown;
@@ -36,6 +38,9 @@ final class VentTerminal {
         regulators = Regulators.listIn(house).stream()
                 .filter(at -> isVentOutdoors(at.regulator()))
                 .toList();
+        perhaps = Regulators.listIn(house).stream()
+                .filter(at -> mayVentOutdoors(at.regulator()))
+                .toList();
         direct = appliances.stream().anyMatch(a -> a.vent().is(ApplianceVent.DIRECT));
         fan = appliances.stream().anyMatch(a -> a.vent().is(ApplianceVent.FAN));
         unknown = appliances.stream().anyMatch(a -> a.vent().isUnknown());
@@ -45,6 +50,12 @@ final class VentTerminal {
     private static boolean isVentOutdoors(Regulator r) {
         return r.kind().isKnown()
                 && !(r.kind().is(RegulatorKind.LINE) && !r.setting().is(Setting.OUTDOORS));
+    }
+
+    /** Not known to vent outdoors, and not known not to. */
+    private static boolean mayVentOutdoors(Regulator r) {
+        return !r.kind().isKnown()
+                || (r.kind().is(RegulatorKind.LINE) && !r.setting().isKnown());
     }
 
     /** Only a house with a vent terminal through its wall, or one whose vents are not all entered. */
@@ -111,6 +122,15 @@ final class VentTerminal {
                 : State.ASKS;
     }
 
+    /** What the regulators' entries say all together, for an appliance that says nothing. */
+    private List<Optional<State>> atRegulators() {
+        Stream<Optional<State>> sure =
+                regulators.stream().map(at -> own(at.regulator().ventToVentTerminal()));
+        Stream<Optional<State>> open = perhaps.stream()
+                .map(at -> own(at.regulator().ventToVentTerminal()).map(s -> s == State.BROKEN ? State.ASKS : s));
+        return Stream.concat(sure, open).toList();
+    }
+
     private static double feet(Fact<Distance> measured) {
         return measured.findValue().map(d -> d.length().rounded().feet()).orElse(Double.MAX_VALUE);
     }
@@ -156,13 +176,33 @@ final class VentTerminal {
                 if (!at.regulator().kind().isKnown()) {
                     verdicts.add(
                             Regulators.<Regulator>askKind(at).findSettled(main).orElseThrow());
-                } else if (!isVentOutdoors(at.regulator()) || !all.hasTerminal()) {
+                } else if (!all.hasTerminal()) {
+                    verdicts.add(Tell.notFor(main, at.place()));
+                } else if (mayVentOutdoors(at.regulator())) {
+                    verdicts.add(perhaps(all, main, at, side, atAppliances));
+                } else if (!isVentOutdoors(at.regulator())) {
                     verdicts.add(Tell.notFor(main, at.place()));
                 } else {
                     verdicts.add(judge(all, main, at, side, atAppliances));
                 }
             }
             return verdicts;
+        }
+
+        /** A line regulator whose place is not entered: far enough outdoors is far enough. */
+        private static Verdict perhaps(
+                VentTerminal all, Threshold main, Regulators.At at, State side, double atAppliances) {
+            Fact<Distance> measured = at.regulator().ventToVentTerminal();
+            boolean theirs = all.regulators.isEmpty() && atAppliances < feet(measured);
+            return all.own(measured).orElse(side) == State.HOLDS && !theirs
+                    ? Tell.holds(main, at.place())
+                    : Tell.asks(
+                            main,
+                            at.place(),
+                            "whether {who} is outdoors, where its vent keeps away from an appliance's vent terminal, is"
+                                    + " not entered",
+                            Question.fitter("Is {who} indoors or outdoors?"),
+                            at.place().pointer() + "/setting");
         }
 
         private static Verdict judge(
@@ -244,17 +284,19 @@ final class VentTerminal {
         public List<Verdict> judge(House house) {
             VentTerminal all = new VentTerminal(house);
             double atRegulators = all.smallestAtRegulators();
-            State side = all.bySide(all.regulators.stream()
-                    .map(at -> all.own(at.regulator().ventToVentTerminal()))
-                    .toList());
+            State side = all.bySide(all.atRegulators());
             List<Verdict> verdicts = new ArrayList<>();
             for (int i = 0; i < all.appliances.size(); i++) {
                 Appliance a = all.appliances.get(i);
                 Place place = new Place(a.id(), "/appliances/" + i, a.called());
                 Threshold main = all.limit(name(), a.vent().is(ApplianceVent.FAN) ? FAN : "");
-                State own = all.regulators.isEmpty()
+                State own = all.regulators.isEmpty() && all.perhaps.isEmpty()
                         ? State.NOT_FOR_THIS_PLAN
                         : all.own(a).orElse(side);
+                if (own == State.BROKEN && all.regulators.isEmpty()) {
+                    verdicts.add(Verdict.of(name(), place, State.ASKS)); // asked at the regulator
+                    continue;
+                }
                 boolean entered = a.terminalToRegulator().isKnown();
                 boolean told = entered && atRegulators > feet(a.terminalToRegulator());
                 verdicts.add(

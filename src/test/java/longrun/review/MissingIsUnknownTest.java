@@ -1,8 +1,12 @@
 package longrun.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import longrun.Samples;
 import longrun.finding.Finding;
@@ -147,6 +151,59 @@ class MissingIsUnknownTest {
                         .at("/outlets/0/status")
                         .asText())
                 .isEqualTo("enough");
+    }
+
+    /** By the kind it falls 2 in. w.c. or a fifth of its setting (memory); 11 in. w.c. less 2.2 is the lower. */
+    @ParameterizedTest
+    @CsvSource({
+        "second-stage, 11 in w.c., 2",
+        "first-stage, 11 in w.c., 2.2",
+        ", 11 in w.c., 2.2",
+        ", 5 in w.c., 2",
+        ", 10 psi, 55.4"
+    })
+    void regulatorOfAKindNotKnownFallsByTheMostAnyKindDoes(String kind, String outlet, double droop) {
+        String plan = "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R\",\"fedBy\":\"tank\""
+                + (kind == null ? "" : ",\"kind\":\"" + kind + "\"") + ",\"outlet\":\"" + outlet + "\"}]}";
+        assertThat(review(plan).pressures().regulator(0).droop().orElseThrow().atCapacityInWc())
+                .isCloseTo(droop, within(1e-9));
+    }
+
+    /** A capacity rated at 5 psi holds where 5 psi stands before the regulator; that must be known. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/regulators/0/outlet",
+                "/regulators/0/allowedDrop",
+                "/regulators/1/fedBy",
+                "/regulators/1/capacityAtInlet",
+                "/sections/0/from",
+                "/sections/0/material",
+                "/sections/0/legs",
+                "/appliances/1/input"
+            })
+    void capacityOfARegulatorAsksWhereItsInletIsNotKnown(String entry) throws Exception {
+        String rated = twoStages(",\"outlet\":\"10 psi\"", "20 ft", "," + LABEL)
+                .replace(
+                        "\"outlet\":\"11 in",
+                        "\"capacity\":\"500000 Btu/h\",\"capacityAtInlet\":\"5 psi\",\"outlet\":\"11 in")
+                .replace("],\"appliances\":[", "," + section("B", "R1", "\"north 10 ft\"") + "],\"appliances\":[")
+                .replace("}]}", "},{\"id\":\"kiln\",\"fedBy\":\"B\",\"input\":\"90000 Btu/h\"}]}");
+        ObjectNode plan = (ObjectNode) new ObjectMapper().readTree(rated);
+        assertThat(capacityOfR2(plan)).isEqualTo(State.HOLDS);
+        JsonPointer at = JsonPointer.compile(entry);
+        ((ObjectNode) plan.at(at.head())).remove(at.last().getMatchingProperty());
+        assertThat(capacityOfR2(plan)).isEqualTo(State.ASKS);
+        assertThat(review(plan.toString()).findings())
+                .anyMatch(f -> f.field().equals(entry) && f.severity() == Severity.NOTE);
+    }
+
+    private static State capacityOfR2(ObjectNode plan) {
+        return review(plan.toString()).rules().states().stream()
+                .filter(s -> s.rule().equals("regulator-capacity") && s.at().equals("R2"))
+                .map(s -> s.state())
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Pressure used up is low, whatever the label asks and whether anybody has read it. */

@@ -21,7 +21,7 @@ class RegulatorKindsTest {
 
     private static String grill(String input) {
         return "{ \"format\": \"longrun-plan/1\", \"regulators\": [ { \"id\": \"R\", \"kind\": \"single-stage\","
-                + " \"fedBy\": \"tank\", \"outlet\": \"11 in w.c.\" } ],"
+                + " \"fedBy\": \"tank\", \"setting\": \"outdoors\", \"outlet\": \"11 in w.c.\" } ],"
                 + " \"sections\": [ { \"id\": \"A\", \"from\": \"R\" } ],"
                 + " \"appliances\": [ { \"id\": \"grill\", \"kind\": \"outdoor-grill\", \"fedBy\": \"A\"" + input
                 + " } ] }";
