@@ -21,6 +21,7 @@ import longrun.review.Review;
 import longrun.sizing.SectionSize;
 import longrun.sizing.SectionStatus;
 import longrun.sizing.StageSize;
+import longrun.words.IsolatedName;
 
 /** What is lettered in the drawing. */
 final class RunWords {
@@ -122,9 +123,9 @@ final class RunWords {
                 .orElse(a.get().id());
         String name =
                 shortened(a.get().name().findValue().filter(n -> !n.isBlank()).orElse(kind));
-        return name.substring(0, name.offsetByCodePoints(0, Math.min(1, name.length())))
+        return IsolatedName.of(name.substring(0, name.offsetByCodePoints(0, Math.min(1, name.length())))
                         .toUpperCase(java.util.Locale.ROOT)
-                + name.substring(name.offsetByCodePoints(0, Math.min(1, name.length())));
+                + name.substring(name.offsetByCodePoints(0, Math.min(1, name.length()))));
     }
 
     double endHeight(Optional<Outlet> end) {

@@ -7,13 +7,10 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.HashSet;
-import java.util.List;
 import java.util.Locale;
-import java.util.Set;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
+import org.springframework.core.env.Environment;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
@@ -33,13 +30,10 @@ class FrontDoor extends OncePerRequestFilter {
             "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'; base-uri 'none'; form-action"
                     + " 'none'";
 
-    /** RFC 9110 section 15.5.20. */
-    private static final int MISDIRECTED = 421;
+    private final OwnNames names;
 
-    private final Set<String> hosts = new HashSet<>(Set.of("localhost", "127.0.0.1", "[::1]"));
-
-    FrontDoor(@Value("${longrun.hosts:}") List<String> more) {
-        more.forEach(h -> hosts.add(h.strip().toLowerCase(Locale.ROOT)));
+    FrontDoor(Environment environment) {
+        names = OwnNames.of(environment);
     }
 
     @Override
@@ -51,22 +45,14 @@ class FrontDoor extends OncePerRequestFilter {
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         response.setHeader("Content-Security-Policy", NO_PAGE);
-        response.setHeader("X-Content-Type-Options", "nosniff");
-        response.setHeader("X-Frame-Options", "DENY");
-        response.setHeader("Referrer-Policy", "no-referrer");
-        response.setHeader("Cross-Origin-Opener-Policy", "same-origin");
-        response.setHeader("Cross-Origin-Resource-Policy", "same-origin");
+        OwnNames.HEADERS.forEach(response::setHeader);
         if (!isOwnName(request)) {
-            refuse(
-                    response,
-                    MISDIRECTED,
-                    "Longrun answers to localhost, 127.0.0.1 and [::1] alone. Another name of this computer is given at"
-                            + " the start: --longrun.hosts=NAME");
+            refuse(response, OwnNames.MISDIRECTED, OwnNames.WHY);
         } else if (isForeign(request)) {
             refuse(
                     response,
                     HttpStatus.FORBIDDEN.value(),
-                    "Longrun answers its own pages, not those of another origin.");
+                    "Longrun answers its own pages, not those of another origin.\n");
         } else if (isErrorPageAsked(request)) {
             response.sendError(HttpStatus.NOT_FOUND.value());
         } else {
@@ -83,19 +69,11 @@ class FrontDoor extends OncePerRequestFilter {
         response.setStatus(status);
         response.setContentType("text/plain;charset=UTF-8");
         response.setHeader(HttpHeaders.CONNECTION, "close");
-        response.getOutputStream().write((why + "\n").getBytes(StandardCharsets.UTF_8));
+        response.getOutputStream().write(why.getBytes(StandardCharsets.UTF_8));
     }
 
-    /** The name is compared with its port left off: who reaches this port has it right. */
     private boolean isOwnName(HttpServletRequest request) {
-        String host = request.getHeader(HttpHeaders.HOST);
-        return host != null
-                && hosts.contains(host(host))
-                && hosts.contains(request.getServerName().toLowerCase(Locale.ROOT));
-    }
-
-    private static String host(String authority) {
-        return authority.replaceFirst(":\\d*$", "").toLowerCase(Locale.ROOT);
+        return names.has(request.getHeader(HttpHeaders.HOST)) && names.has(request.getServerName());
     }
 
     private static boolean isForeign(HttpServletRequest request) {

@@ -1,5 +1,8 @@
 package longrun.http;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 
@@ -13,6 +16,11 @@ public final class OutOfMemory {
     private static final int TRIES = 3;
     private static final int PIECE = 1 << 18;
     private static final long PAUSE_MS = 1000;
+
+    /** Straight to the console, with nothing between that asks for memory. */
+    private static final FileOutputStream CONSOLE = new FileOutputStream(FileDescriptor.err);
+
+    private static final int MOST_TRIES_TO_SAY_IT = 10_000;
 
     /** Kept ready: when memory has run out there is none to make them of. */
     private static final byte[] LAST_WORDS =
@@ -29,8 +37,10 @@ public final class OutOfMemory {
     /** Watches every thread, and whether memory can still be had where a library swallows what it catches. */
     public static void watch() {
         reserve = new byte[1 << 20];
-        end(null);
-        Runtime.getRuntime().removeShutdownHook(new Thread()); // what ends a program is loaded while there is room
+        // What ends a program is loaded while there is room: a class first asked for at the end cannot be.
+        end(new Throwable());
+        say(new byte[0]);
+        Runtime.getRuntime().removeShutdownHook(new Thread());
         Thread.setDefaultUncaughtExceptionHandler(new Uncaught());
         Thread watch = new Thread(new Watch(), "memory-watch");
         watch.setDaemon(true);
@@ -51,10 +61,23 @@ public final class OutOfMemory {
     private static void end() {
         reserve = null;
         try {
-            System.err.write(LAST_WORDS, 0, LAST_WORDS.length);
-            System.err.flush();
+            say(LAST_WORDS);
         } finally {
             Runtime.getRuntime().halt(STATUS);
+        }
+    }
+
+    /** Other threads may take the reserve before it is used, so it is tried until it is said. */
+    private static void say(byte[] words) {
+        for (int tries = 0; tries < MOST_TRIES_TO_SAY_IT; tries++) {
+            try {
+                CONSOLE.write(words, 0, words.length);
+                return;
+            } catch (OutOfMemoryError e) {
+                Thread.yield();
+            } catch (IOException e) {
+                return; // nobody reads the console
+            }
         }
     }
 

@@ -1,6 +1,7 @@
 package longrun.paper;
 
 import java.util.List;
+import longrun.words.IsolatedName;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.TextNode;
@@ -65,7 +66,8 @@ final class Html {
      * @param heightPt the room there is, points
      */
     static Element picture(String svg, String alternative, double widthPt, double heightPt) {
-        Element drawn = Jsoup.parse(svg, "", Parser.xmlParser()).selectFirst("svg");
+        Element drawn = Jsoup.parse(IsolatedName.withoutMarks(svg), "", Parser.xmlParser())
+                .selectFirst("svg");
         if (drawn == null) {
             throw new IllegalArgumentException("no svg element");
         }
@@ -83,10 +85,11 @@ final class Html {
         return el("div", "picture", drawn);
     }
 
-    /** Text without what no page can show: control characters are left out. */
+    /** Text without what no page can show: control characters and marks of direction are left out. */
     static String printable(String text) {
         StringBuilder out = new StringBuilder(text.length());
-        text.codePoints()
+        IsolatedName.withoutMarks(text)
+                .codePoints()
                 .map(c -> Character.isWhitespace(c) ? ' ' : c)
                 .filter(c -> !Character.isISOControl(c) && Character.getType(c) != Character.SURROGATE)
                 .forEach(out::appendCodePoint);

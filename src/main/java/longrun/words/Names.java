@@ -18,12 +18,13 @@ public final class Names {
                 .map(a -> a.name()
                         .findValue()
                         .filter(n -> !n.isBlank())
+                        .map(IsolatedName::of)
                         .orElseGet(() -> "the "
                                 + a.kind()
                                         .findValue()
                                         .orElse(ApplianceKind.OTHER)
                                         .label()))
-                .orElse(id);
+                .orElseGet(() -> IsolatedName.of(id));
     }
 
     /** An appliance's own name, else its kind, else its id. */
@@ -31,8 +32,9 @@ public final class Names {
         return a.name()
                 .findValue()
                 .filter(n -> !n.isBlank())
+                .map(IsolatedName::of)
                 .or(() -> a.kind().findValue().map(k -> capital(k.label())))
-                .orElse(a.id());
+                .orElseGet(() -> IsolatedName.of(a.id()));
     }
 
     public static String capital(String words) {

@@ -51,7 +51,8 @@ class OutOfMemoryTest {
     void theProgramEndsWithAMessage(String how) throws Exception {
         Process process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xmx32m",
+                        "-Xmx16m",
+                        "-XX:+UseSerialGC",
                         "-XX:TieredStopAtLevel=1",
                         "-cp",
                         System.getProperty("java.class.path"),

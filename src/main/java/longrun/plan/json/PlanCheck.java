@@ -3,8 +3,10 @@ package longrun.plan.json;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
@@ -81,6 +83,7 @@ final class PlanCheck {
     }
 
     private void sizes() {
+        Map<String, Set<String>> ownSizes = ownSizes();
         for (int i = 0; i < plan.sections().size(); i++) {
             Section section = plan.sections().get(i);
             Optional<Material> material = section.material().findValue();
@@ -89,7 +92,7 @@ final class PlanCheck {
                 anySize(section.installedSize(), Pointer.child(at, "installedSize"));
                 anySize(section.chosenSize(), Pointer.child(at, "chosenSize"));
             } else {
-                Set<String> own = ownSizes(section);
+                Set<String> own = section.table().findValue().map(ownSizes::get).orElse(Set.of());
                 size(material.get(), section.installedSize(), own, Pointer.child(at, "installedSize"));
                 size(material.get(), section.chosenSize(), own, Pointer.child(at, "chosenSize"));
             }
@@ -154,13 +157,14 @@ final class PlanCheck {
         error.accept(at, "\"" + key + "\" names no material and size: write, for example, \"steel 1/2\"");
     }
 
-    private Set<String> ownSizes(Section section) {
-        Set<String> own = new HashSet<>();
-        section.table()
-                .findValue()
-                .ifPresent(name -> plan.tubingTables().stream()
-                        .filter(t -> t.name().is(name))
-                        .forEach(t -> own.addAll(columns(t))));
+    /** The columns of the person's own tables by the table's name. */
+    private Map<String, Set<String>> ownSizes() {
+        Map<String, Set<String>> own = new HashMap<>();
+        plan.tubingTables()
+                .forEach(t -> t.name()
+                        .findValue()
+                        .ifPresent(name ->
+                                own.computeIfAbsent(name, n -> new HashSet<>()).addAll(columns(t))));
         return own;
     }
 

@@ -20,6 +20,7 @@ import longrun.sizing.StageSize;
 import longrun.ui.frame.BigSize;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.UnitSystem;
+import longrun.words.IsolatedName;
 import longrun.words.Names;
 import longrun.words.QuestionsByWhom;
 import longrun.words.Sentence;
@@ -144,8 +145,11 @@ final class HouseAnswer {
         SectionSize size = r.sizing().section(index.getAsInt());
         Dom.retext(
                 whose,
-                "Section " + section.id()
-                        + section.name().findText().map(n -> ", " + n).orElse(""));
+                "Section " + IsolatedName.of(section.id())
+                        + section.name()
+                                .findText()
+                                .map(n -> ", " + IsolatedName.of(n))
+                                .orElse(""));
         Optional<String> name = size.size();
         if (name.isEmpty()) {
             word(now.unsized());

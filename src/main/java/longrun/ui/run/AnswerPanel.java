@@ -10,6 +10,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
 import longrun.ui.frame.UnitSystem;
 import longrun.ui.frame.WhereFrom;
+import longrun.words.IsolatedName;
 
 /** Beside the lines, always in view: the size of the line in hand, what it rests on, and what is open. */
 final class AnswerPanel {
@@ -94,7 +95,7 @@ final class AnswerPanel {
     void show(Optional<Line> line, Optional<RunAnswer.LineAnswer> answer, Pipe pipe, UnitSystem units, String word) {
         Dom.retext(
                 whose,
-                line.map(l -> "Line " + l.id() + (l.name().isBlank() ? "" : ", " + l.name()))
+                line.map(l -> "Line " + l.id() + (l.name().isBlank() ? "" : ", " + IsolatedName.of(l.name())))
                         .orElse("No line yet"));
         Optional<RunAnswer.Sized> cell = answer.flatMap(RunAnswer.LineAnswer::cell);
         boolean soFar = answer.map(RunAnswer.LineAnswer::soFar).orElse(false);

@@ -26,6 +26,7 @@ import longrun.ui.frame.Entry;
 import longrun.ui.frame.Frame;
 import longrun.ui.frame.Keeper;
 import longrun.ui.frame.UnitSystem;
+import longrun.words.IsolatedName;
 import org.springframework.dao.DataAccessException;
 import org.springframework.transaction.TransactionException;
 
@@ -158,7 +159,7 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
     }
 
     private static String name(ListedHouse house) {
-        return house.name().isBlank() ? "House without a name" : house.name();
+        return house.name().isBlank() ? "House without a name" : IsolatedName.of(house.name());
     }
 
     private Element line(ListedHouse house) {

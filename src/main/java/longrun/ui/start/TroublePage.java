@@ -18,6 +18,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.regex.Pattern;
+import longrun.http.OwnNames;
 import longrun.store.StoreFolder;
 import longrun.store.StoreRescue;
 import longrun.store.StoreTrouble;
@@ -34,19 +35,18 @@ public final class TroublePage {
 
     private static final Logger LOG = LoggerFactory.getLogger(TroublePage.class);
     private static final Pattern STYLE = Pattern.compile("/frontend/[a-z]+\\.css");
-    private static final Pattern OWN_HOST = Pattern.compile("(?i)(localhost|127\\.0\\.0\\.1|\\[::1])(:\\d+)?");
     private static final int LONGEST_CHOICE = 4096;
 
     private final StoreTrouble trouble;
     private final StoreRescue rescue;
-    private final List<String> hosts;
+    private final OwnNames names;
     private final String token = HexFormat.of().formatHex(random());
     private final CountDownLatch chosen = new CountDownLatch(1);
 
     private TroublePage(StoreTrouble trouble, Environment environment) {
         this.trouble = trouble;
         this.rescue = new StoreRescue(StoreFolder.of(environment), Clock.systemUTC());
-        this.hosts = List.of(environment.getProperty("longrun.hosts", String[].class, new String[0]));
+        this.names = OwnNames.of(environment);
     }
 
     /**
@@ -85,12 +85,12 @@ public final class TroublePage {
     private void answer(HttpExchange call) throws IOException {
         try (call) {
             String path = call.getRequestURI().getPath();
-            if (!isOwnHost(call)) {
+            if (!names.has(call.getRequestHeaders().getFirst("Host"))) {
                 send(
                         call,
-                        421,
+                        OwnNames.MISDIRECTED,
                         "text/plain; charset=utf-8",
-                        "Longrun answers this computer alone.".getBytes(StandardCharsets.UTF_8));
+                        OwnNames.WHY.getBytes(StandardCharsets.UTF_8));
             } else if (call.getRequestMethod().equals("POST") && path.equals("/choose")) {
                 choose(call);
             } else if (STYLE.matcher(path).matches()) {
@@ -107,17 +107,11 @@ public final class TroublePage {
         }
     }
 
-    private boolean isOwnHost(HttpExchange call) {
-        String host = call.getRequestHeaders().getFirst("Host");
-        return host != null && (OWN_HOST.matcher(host).matches() || hosts.contains(host.replaceFirst(":\\d+$", "")));
-    }
-
     private static void send(HttpExchange call, int status, String kind, byte[] body) throws IOException {
         var head = call.getResponseHeaders();
         head.set("Content-Type", kind);
         head.set("Cache-Control", "no-store");
-        head.set("X-Content-Type-Options", "nosniff");
-        head.set("Referrer-Policy", "no-referrer");
+        OwnNames.HEADERS.forEach(head::set);
         head.set("Content-Security-Policy", TroubleWords.POLICY);
         boolean bodyless = call.getRequestMethod().equals("HEAD");
         call.sendResponseHeaders(status, bodyless ? -1 : body.length);

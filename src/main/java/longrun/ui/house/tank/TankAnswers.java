@@ -18,6 +18,7 @@ import longrun.ui.house.HouseDesk;
 import longrun.ui.house.OriginSteps;
 import longrun.ui.house.figure.FigureSlot;
 import longrun.ui.house.figure.FigureText;
+import longrun.words.IsolatedName;
 import longrun.words.Names;
 
 /** What follows for the tank: what is asked of it, what it holds, the smallest that would do. */
@@ -116,7 +117,11 @@ final class TankAnswers {
     private void showDemands(TankReport r) {
         List<List<String>> rows = new ArrayList<>();
         for (Demand d : r.demands()) {
-            rows.add(List.of(Names.capital(d.name()), FigureText.words(d.btuh(), desk.units()), status(d, r), hold(d)));
+            rows.add(List.of(
+                    IsolatedName.of(Names.capital(d.name())),
+                    FigureText.words(d.btuh(), desk.units()),
+                    status(d, r),
+                    hold(d)));
         }
         if (rows.toString().equals(demandsShown)) {
             return;
@@ -156,7 +161,7 @@ final class TankAnswers {
 
     private void showTakes(TankReport r) {
         List<String> said = r.demands().stream()
-                .flatMap(d -> d.takes().stream().map(t -> "In the " + d.name() + " " + t + "."))
+                .flatMap(d -> d.takes().stream().map(t -> "In the " + IsolatedName.of(d.name()) + " " + t + "."))
                 .toList();
         if (!said.equals(takesShown)) {
             takesShown = said;
