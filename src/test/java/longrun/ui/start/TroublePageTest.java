@@ -15,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
@@ -30,6 +31,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.mock.env.MockEnvironment;
 
 /** What the page says of each damage to the saved houses, and what its buttons do. */
@@ -65,7 +68,8 @@ class TroublePageTest {
         port = OwnProgram.freePort();
         MockEnvironment environment = new MockEnvironment()
                 .withProperty("longrun.data", folder.toString())
-                .withProperty("server.port", Integer.toString(port));
+                .withProperty("server.port", Integer.toString(port))
+                .withProperty("longrun.hosts", "kitchen-computer, Other.example");
         shown = CompletableFuture.runAsync(() -> {
             try {
                 TroublePage.showUntilChosen(trouble, environment);
@@ -273,12 +277,39 @@ class TroublePageTest {
     void otherNamesOfThisComputerAreNotAnswered() throws Exception {
         Damage.truncate(folder, 0);
         pageOfTheDamage(Kind.DAMAGED);
+        assertThat(askedAs("elsewhere.example")).startsWith("HTTP/1.1 421").doesNotContain("token");
+    }
+
+    /** As the front door has them: {@code FrontDoorTest}. */
+    @ParameterizedTest
+    @ValueSource(strings = {"kitchen-computer", "other.example", "OTHER.EXAMPLE:80", "LocalHost", "[::1]:8080"})
+    void namesGivenAtTheStartAreAnsweredInAnyCase(String name) throws Exception {
+        Damage.truncate(folder, 0);
+        pageOfTheDamage(Kind.DAMAGED);
+        assertThat(askedAs(name)).startsWith("HTTP/1.1 503").contains("token");
+    }
+
+    /** As the front door has them: {@code FrontDoorTest}. */
+    @ParameterizedTest
+    @ValueSource(strings = {"localhost", "elsewhere.example"})
+    void everyAnswerSaysHowABrowserTreatsIt(String name) throws Exception {
+        Damage.truncate(folder, 0);
+        pageOfTheDamage(Kind.DAMAGED);
+        assertThat(askedAs(name).toLowerCase(Locale.ROOT))
+                .contains("\r\nx-content-type-options: nosniff\r\n")
+                .contains("\r\nx-frame-options: deny\r\n")
+                .contains("\r\nreferrer-policy: no-referrer\r\n")
+                .contains("\r\ncross-origin-opener-policy: same-origin\r\n")
+                .contains("\r\ncross-origin-resource-policy: same-origin\r\n")
+                .contains("frame-ancestors 'none'");
+    }
+
+    private String askedAs(String host) throws IOException {
         try (var socket = new java.net.Socket("127.0.0.1", port)) {
             socket.getOutputStream()
-                    .write("GET / HTTP/1.1\r\nHost: elsewhere.example\r\nConnection: close\r\n\r\n"
+                    .write(("GET / HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n")
                             .getBytes(StandardCharsets.US_ASCII));
-            String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-            assertThat(answer).startsWith("HTTP/1.1 421").doesNotContain("token");
+            return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 
