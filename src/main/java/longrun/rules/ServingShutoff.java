@@ -20,6 +20,23 @@ final class ServingShutoff {
                     SedimentTrap.rules().stream().filter(r -> r.name().equals("trap-downstream-of-shutoff")))
             .toList();
 
+    /** A hookup seen with one of its shutoffs, and how many rules that one breaks or leaves open. */
+    private record Seen(Hookup hookup, long broken, long asks) {
+
+        static Seen of(House house, Hookup hookup) {
+            House seen = house.with(List.of(hookup));
+            List<State> states = OF_THE_SHUTOFF.stream()
+                    .flatMap(r -> r.judge(seen).stream())
+                    .map(v -> v.state().state())
+                    .toList();
+            return new Seen(hookup, count(states, State.BROKEN), count(states, State.ASKS));
+        }
+
+        private static long count(List<State> states, State state) {
+            return states.stream().filter(s -> s == state).count();
+        }
+    }
+
     private ServingShutoff() {}
 
     /** The hookups of a house, each with the shutoff that serves. */
@@ -35,17 +52,9 @@ final class ServingShutoff {
         return valves.stream()
                 .sorted(Hookup.NEAREST)
                 .limit(LOOKED_AT)
-                .map(hookup::servedBy)
-                .min(Comparator.<Hookup>comparingLong(h -> count(house, h, State.BROKEN))
-                        .thenComparingLong(h -> count(house, h, State.ASKS)))
+                .map(v -> Seen.of(house, hookup.servedBy(v)))
+                .min(Comparator.comparingLong(Seen::broken).thenComparingLong(Seen::asks))
+                .map(Seen::hookup)
                 .orElse(hookup);
-    }
-
-    private static long count(House house, Hookup hookup, State state) {
-        House seen = house.with(List.of(hookup));
-        return OF_THE_SHUTOFF.stream()
-                .flatMap(r -> r.judge(seen).stream())
-                .filter(v -> v.state().state() == state)
-                .count();
     }
 }

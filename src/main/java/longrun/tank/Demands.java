@@ -1,7 +1,9 @@
 package longrun.tank;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import longrun.origin.Figure;
@@ -32,10 +34,14 @@ record Demands(Plan plan, Figure capacity, Figure planned, DoubleFunction<Hold> 
                         EVERYTHING, "Btu/h", List.of(new Missing("/appliances", "the appliances and their input")))
                 : Figure.sum(EVERYTHING, "Btu/h", all);
         out.add(demand(EVERYTHING, everything));
+        Map<String, Integer> places = new HashMap<>();
+        for (int i = 0; i < plan.appliances().size(); i++) {
+            places.put(plan.appliances().get(i).id(), i);
+        }
         List<Use.Occasion> occasions = plan.use().map(Use::occasions).orElse(List.of());
         for (int i = 0; i < occasions.size(); i++) {
             String name = occasions.get(i).name().findValue().orElse("occasion " + (i + 1));
-            out.add(demand(name, firing(name, occasions.get(i), i)));
+            out.add(demand(name, firing(name, occasions.get(i), i, places, all)));
         }
         out.add(demand(MEAN, DesignDay.mean(plan)).overTheDay(DesignDay.takes(plan)));
         return List.copyOf(out);
@@ -52,7 +58,8 @@ record Demands(Plan plan, Figure capacity, Figure planned, DoubleFunction<Hold> 
                 "INPUT on the rating plate of " + a.id() + ", propane line");
     }
 
-    private Figure firing(String name, Use.Occasion occasion, int index) {
+    private static Figure firing(
+            String name, Use.Occasion occasion, int index, Map<String, Integer> places, List<Figure> inputs) {
         Optional<List<String>> ids = occasion.firing().findValue().filter(l -> !l.isEmpty());
         String field = "/use/occasions/" + index + "/firing";
         if (ids.isEmpty()) {
@@ -60,13 +67,11 @@ record Demands(Plan plan, Figure capacity, Figure planned, DoubleFunction<Hold> 
         }
         List<Figure> parts = new ArrayList<>();
         for (String id : ids.get()) {
-            Figure part = Figure.unknown(id, "Btu/h", List.of(new Missing(field, "the id of an appliance")));
-            for (int i = 0; i < plan.appliances().size(); i++) {
-                if (plan.appliances().get(i).id().equals(id)) {
-                    part = input(i);
-                }
-            }
-            parts.add(part);
+            Integer at = places.get(id);
+            parts.add(
+                    at == null
+                            ? Figure.unknown(id, "Btu/h", List.of(new Missing(field, "the id of an appliance")))
+                            : inputs.get(at));
         }
         return Figure.sum(name, "Btu/h", parts);
     }

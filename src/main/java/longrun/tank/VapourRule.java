@@ -26,6 +26,9 @@ public final class VapourRule {
     private static final double[] WETTED =
             POINTS.stream().mapToDouble(r -> wettedShare(r.number("key") / 100)).toArray();
 
+    private static final int MOST_STEPS = 200;
+    private static final double CLOSE = 1e-15;
+
     private VapourRule() {}
 
     /**
@@ -40,18 +43,30 @@ public final class VapourRule {
         if (fill >= 1) {
             return 1;
         }
+        // Newton's method, halved where it would leave the bounds: asked for at each step of a tank's cooling
         double low = 0;
         double high = 1;
-        for (int i = 0; i < 60; i++) {
-            double w = (low + high) / 2;
-            double area = w - Math.sin(2 * Math.PI * w) / (2 * Math.PI);
-            if (area < fill) {
+        double w = 0.5;
+        for (int i = 0; i < MOST_STEPS; i++) {
+            double over = w - Math.sin(2 * Math.PI * w) / (2 * Math.PI) - fill;
+            if (over == 0) {
+                return w;
+            }
+            if (over < 0) {
                 low = w;
             } else {
                 high = w;
             }
+            double next = w - over / (1 - Math.cos(2 * Math.PI * w));
+            if (!(next > low && next < high)) {
+                next = (low + high) / 2;
+            }
+            if (Math.abs(next - w) < CLOSE) {
+                return next;
+            }
+            w = next;
         }
-        return (low + high) / 2;
+        return w;
     }
 
     /** K by the wetted share of the shell. */

@@ -39,6 +39,21 @@ class VapourRuleTest {
         assertThat(VapourRule.wettedShare(fill)).isCloseTo(wetted, within(0.00005));
     }
 
+    /** The area of a circle's segment over that of the circle. */
+    @Test
+    void segmentOfTheWettedShareHoldsTheFillFromAFilmToTheBrim() {
+        double before = 0;
+        for (double fill = 1e-6; fill < 1; fill += 0.000_499) {
+            double wetted = VapourRule.wettedShare(fill);
+            double angle = 2 * Math.PI * wetted;
+            assertThat((angle - Math.sin(angle)) / (2 * Math.PI)).isCloseTo(fill, within(1e-14));
+            assertThat(wetted).isGreaterThan(before);
+            before = wetted;
+        }
+        assertThat(VapourRule.wettedShare(0)).isZero();
+        assertThat(VapourRule.wettedShare(1)).isEqualTo(1);
+    }
+
     @Test
     void aboveTwentyDegreesMIsHeldAsAFloor() {
         assertThat(VapourRule.m(20)).isEqualTo(2.0);
