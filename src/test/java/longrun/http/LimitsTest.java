@@ -120,16 +120,28 @@ class LimitsTest {
     /** Read or refused, each answered by the program's own limit of time and none a fault of ours. */
     @Test
     void twoThousandMutatedPlansAreReadOrRefused() throws Exception {
-        MutatedPlans plans = new MutatedPlans(SEED);
-        int read = 0;
+        MutatedPlans mutated = new MutatedPlans(SEED);
+        List<String> plans = new ArrayList<>();
         for (int k = 0; k < 2000; k++) {
-            String plan = plans.next().toString();
-            Answer answer = post(plan);
-            assertThat(answer.status())
-                    .as("seed %d, plan %d: %s", SEED, k, plan)
-                    .isIn(200, 400);
-            read += answer.status() == 200 ? 1 : 0;
+            plans.add(mutated.next().toString());
         }
-        assertThat(read).isBetween(200, 1800);
+        ExecutorService clients = Executors.newFixedThreadPool(2);
+        try {
+            List<Future<Answer>> answers = new ArrayList<>();
+            for (String plan : plans) {
+                answers.add(clients.submit(() -> post(plan)));
+            }
+            int read = 0;
+            for (int k = 0; k < plans.size(); k++) {
+                int status = answers.get(k).get().status();
+                assertThat(status)
+                        .as("seed %d, plan %d: %s", SEED, k, plans.get(k))
+                        .isIn(200, 400);
+                read += status == 200 ? 1 : 0;
+            }
+            assertThat(read).isBetween(200, 1800);
+        } finally {
+            clients.shutdownNow();
+        }
     }
 }

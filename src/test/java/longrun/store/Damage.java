@@ -3,6 +3,7 @@ package longrun.store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -11,6 +12,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 
 /** What may befall the file of the saved houses while nobody has it open. */
 public final class Damage {
@@ -19,6 +21,15 @@ public final class Damage {
 
     public static Path file(Path folder) {
         return folder.resolve("longrun.mv.db");
+    }
+
+    /** Copies all that lies in a folder of houses into another, rights and times too. */
+    public static void copyAll(Path from, Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path each : files.filter(f -> !f.equals(from)).toList()) {
+                Files.copy(each, to.resolve(from.relativize(each)), StandardCopyOption.COPY_ATTRIBUTES);
+            }
+        }
     }
 
     /** Keeps the first bytes alone. */

@@ -31,6 +31,8 @@ final class SavingProgram {
     static Process start(Path folder) throws IOException {
         return new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
                         "-cp",
                         System.getProperty("java.class.path"),
                         SavingProgram.class.getName(),

@@ -1,6 +1,7 @@
 package longrun.ui.frame;
 
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.event.EventListener;
 import org.springframework.core.annotation.AnnotationAwareOrderComparator;
@@ -9,6 +10,9 @@ import org.springframework.stereotype.Component;
 /** Runs every rehearsal behind the first page, once the program has started. */
 @Component
 class WarmUp {
+
+    /** What is warmed belongs to the running Java, however often the program starts in it. */
+    private static final AtomicBoolean BEGUN = new AtomicBoolean();
 
     private final List<Rehearsal> rehearsals;
 
@@ -20,6 +24,9 @@ class WarmUp {
 
     @EventListener(ApplicationReadyEvent.class)
     void begin() {
+        if (BEGUN.getAndSet(true)) {
+            return;
+        }
         Thread warming = new Thread(() -> rehearsals.forEach(Rehearsal::run), "warm-up");
         warming.setDaemon(true);
         warming.setPriority(Thread.MIN_PRIORITY);

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import longrun.plan.ApplianceKind;
 import longrun.ui.frame.Dom;
+import longrun.words.IsolatedName;
 import longrun.words.Names;
 import org.jspecify.annotations.Nullable;
 
@@ -204,7 +205,7 @@ final class ApplianceBlock {
     private String name(String article, UnaryOperator<String> letters) {
         JsonNode appliance = desk.session().at(at);
         String kind = appliance.path("kind").asText("appliance").replace('-', ' ');
-        return appliance.path("name").asText(letters.apply(article + kind));
+        return IsolatedName.of(appliance.path("name").asText(letters.apply(article + kind)));
     }
 
     /** What is asked about it, below its fields. */
@@ -222,7 +223,7 @@ final class ApplianceBlock {
             String id = s.path("id").asText("");
             String name = s.path("name").asText("");
             if (!id.isEmpty()) {
-                out.put(id, name.isEmpty() ? id : id + ", " + name);
+                out.put(id, name.isEmpty() ? id : IsolatedName.of(id) + ", " + IsolatedName.of(name));
             }
         }
         return out;

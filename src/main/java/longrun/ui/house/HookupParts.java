@@ -10,6 +10,7 @@ import java.util.Optional;
 import longrun.plan.Appliance.Part;
 import longrun.plan.PartKind;
 import longrun.rules.RightOrder;
+import longrun.words.IsolatedName;
 
 /** One appliance's parts in the draft, in flow order: begun, added, moved, taken away, put right. Each is one step. */
 final class HookupParts {
@@ -56,7 +57,8 @@ final class HookupParts {
     /** What the appliance is called. */
     String name() {
         JsonNode a = session.at(appliance);
-        return a.path("name").asText(a.path("kind").asText("appliance").replace('-', ' '));
+        return IsolatedName.of(
+                a.path("name").asText(a.path("kind").asText("appliance").replace('-', ' ')));
     }
 
     /** What makes the list another list: kinds and places. */

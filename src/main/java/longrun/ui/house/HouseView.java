@@ -24,6 +24,7 @@ import longrun.ui.frame.Frame;
 import longrun.ui.frame.Keeper;
 import longrun.ui.frame.UnitSystem;
 import longrun.words.CodeNames;
+import longrun.words.IsolatedName;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataAccessException;
 import org.springframework.transaction.TransactionException;
@@ -253,7 +254,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     private void show(boolean write) {
         HouseSession s = session();
         String name = s.text("/name");
-        title(name.isBlank() ? NAMELESS : name);
+        title(name.isBlank() ? NAMELESS : IsolatedName.of(name));
         code(CodeNames.of(s.text("/code/profile")));
         showUnits(units);
         place().show(write);
@@ -282,6 +283,6 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     @Override
     public String getPageTitle() {
         String name = session == null ? "" : session.text("/name");
-        return here.title() + " \u00b7 " + (name.isBlank() ? NAMELESS : name) + " \u00b7 Longrun";
+        return here.title() + " \u00b7 " + (name.isBlank() ? NAMELESS : IsolatedName.of(name)) + " \u00b7 Longrun";
     }
 }

@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import longrun.words.IsolatedName;
 
 /** What else in a draft names a thing that is to be taken away, and how it goes with it or lets go of its name. */
 public final class NamedBy {
@@ -146,7 +147,7 @@ public final class NamedBy {
             String name = draft.at(at.substring(0, at.indexOf("/firing")))
                     .path("name")
                     .asText("");
-            return "What fires together" + (name.isEmpty() ? "" : ": " + name);
+            return "What fires together" + (name.isEmpty() ? "" : ": " + IsolatedName.of(name));
         }
         if (at.startsWith("/readings")) {
             String read = owner(draft, at).path("pressure").asText("");

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
 import longrun.ui.frame.Dom;
+import longrun.words.IsolatedName;
 import longrun.words.Sentence;
 
 /**
@@ -57,11 +58,12 @@ public record WrongEntry(String pointer, String where, String says) {
         String id = item.path("id").asText(String.valueOf(Integer.parseInt(names[2]) + 1));
         return switch (names[1]) {
             case "appliances" ->
-                item.path("name").asText(item.path("kind").asText(id).replace('-', ' '));
-            case "sections" -> "section " + id;
-            case "regulators" -> "regulator " + id;
-            case "rooms" -> item.path("name").asText(id);
-            case "tanks", "tank" -> "tank " + id;
+                IsolatedName.of(
+                        item.path("name").asText(item.path("kind").asText(id).replace('-', ' ')));
+            case "sections" -> "section " + IsolatedName.of(id);
+            case "regulators" -> "regulator " + IsolatedName.of(id);
+            case "rooms" -> IsolatedName.of(item.path("name").asText(id));
+            case "tanks", "tank" -> "tank " + IsolatedName.of(id);
             default -> String.valueOf(Integer.parseInt(names[2]) + 1);
         };
     }
