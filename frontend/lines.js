@@ -16,9 +16,23 @@ function go(field) {
 const isBegun = (line) => !line.matches('.next, .spare') || line.chosenIn
   || [...line.querySelectorAll('.main input.in, .main [data-first]')].some((f) => f.value.trim() !== '');
 
+// A line takes material and place of the one above until it has its own, unless that is the buried pipe to a regulator;
+// which fields it has hangs on both, so the page knows it before the program has said so.
+function carry(line) {
+  const above = line.matches('.next, .spare') && line.previousElementSibling;
+  const of = (l, entry) => l.querySelector(`[data-of=${entry}]`);
+  if (!above || !of(line, 'setting') || !of(above, 'setting')) return;
+  const ends = of(above, 'setting').value === 'underground' && above.querySelector('[data-first]').value.startsWith('reg:');
+  for (const entry of ['material', 'setting']) {
+    const list = of(line, entry);
+    if (list.pending === undefined) list.value = ends ? '' : of(above, entry).value;
+  }
+}
+
 // What Tab comes to hangs on what is typed, never on whether the program has answered: a line that is begun has all its
 // fields, and the one after it stands in sight.
 function settle(line) {
+  carry(line);
   if (!line.matches('.next, .spare')) line.chosenIn = false;
   line.classList.toggle('begun', isBegun(line));
   const spares = [line.nextElementSibling, ...line.parentElement.querySelectorAll('.spare.came')];

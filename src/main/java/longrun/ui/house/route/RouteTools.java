@@ -42,9 +42,9 @@ final class RouteTools {
         material = new Choice("material-" + index, "Material", v -> hand.put(index, "material", v));
         setting = new Choice("setting-" + index, "Place", v -> hand.put(index, "setting", v));
         under = new Choice("under-" + index, "Passes under", v -> hand.put(index, "under", v));
-        underBox = label("Passes under", under);
+        underBox = label("Passes under", under).setAttribute("class", "if-buried");
         ends = new Choice("ends-" + index, "Its ends", v -> hand.put(index, "ends", v));
-        endsBox = label("Its ends", ends);
+        endsBox = label("Its ends", ends).setAttribute("class", "if-buried if-pe");
         chosen = new Choice("chosen-" + index, "Raise the size", v -> hand.put(index, "chosenSize", v));
         installed = new Choice("installed-" + index, "Size in place", v -> hand.put(index, "installedSize", v));
         table = new Choice("table-" + index, "Sized by", v -> hand.put(index, "table", v));
@@ -59,6 +59,7 @@ final class RouteTools {
                 "in r",
                 typed -> hand.put(index, "reserve", stored(typed)));
         material.element().setAttribute("data-of", "material");
+        setting.element().setAttribute("data-of", "setting");
         remove.addEventListener("click", e -> hand.removed(index));
         box.appendChild(
                 label("Material", material),
@@ -122,11 +123,9 @@ final class RouteTools {
     void show(HouseSession session, RouteLine l, boolean write) {
         material.show(materials(), l.material());
         setting.show(settings(), l.setting());
-        boolean buried = l.setting().equals(Setting.UNDERGROUND.written());
-        Dom.show(underBox, buried || !l.under().isEmpty());
+        Dom.setClass(underBox, "named", !l.under().isEmpty());
         under.show(unders(), l.under());
-        Dom.show(
-                endsBox, (buried && l.material().startsWith("pe-")) || !l.ends().isEmpty());
+        Dom.setClass(endsBox, "named", !l.ends().isEmpty());
         ends.show(risers(), l.ends());
         chosen.show(sizes(session, l, "as the table says"), l.chosenSize());
         installed.show(sizes(session, l, "none yet"), l.installedSize());

@@ -125,7 +125,8 @@ class FastTypistIT extends BrowserTest {
     void treeTypedWithTabFromFieldToFieldIsTheTreeStored(int slower) throws JsonProcessingException {
         Page page = open(slower);
         String on = "<Tab><Tab><Tab><Tab><Tab>"; // raise to, in place, rough, remove, and what the next one leaves
-        keys(page, "reg<Tab>u 3, n 60<Tab>poly<Tab>bur" + on);
+        String buried = "<Tab><Tab>"; // what it passes under, and its ends
+        keys(page, "reg<Tab>u 3, n 60<Tab>poly<Tab>bur" + buried + on);
         keys(page, "R2<Tab><Tab>n 2, u 4, e 14<Tab>st<Tab>ind" + on);
         keys(page, "A<Tab>he<Tab>n 8, d 3<Tab>st<Tab>ind" + on);
         keys(page, "A<Tab><Tab>e 12<Tab>st<Tab>ind" + on);
@@ -147,6 +148,23 @@ class FastTypistIT extends BrowserTest {
         keys(page, "fu<Tab>e 8, d 5<Tab>st<Enter>");
         keys(page, "dr<Shift+Tab>A<Tab><Tab>w 6<Tab>");
         assertTreeStored(page);
+    }
+
+    @Test
+    void tabComesToWhatBuriedPipePassesUnderBeforeTheProgramHasAnswered() {
+        Page page = open(1);
+        page.locator("#legs-0").focus();
+        for (String key : List.of("n", "Tab", "p", "o", "l", "Tab", "b", "u", "r", "Tab")) {
+            page.keyboard().press(key);
+        }
+        assertThat(page.locator("#under-0")).isFocused();
+        page.keyboard().press("Tab");
+        assertThat(page.locator("#ends-0")).isFocused();
+        for (String key : List.of("Enter", "Tab", "n", "Tab", "Tab", "Tab")) {
+            page.keyboard().press(key);
+        }
+        // The next line is buried too, as the one above it.
+        assertThat(page.locator("#under-1")).isFocused();
     }
 
     @Test
