@@ -55,7 +55,8 @@ class RouteViewIT extends BrowserTest {
                 .nth(line)
                 .locator("td.size")
                 .innerText()
-                .strip();
+                .strip()
+                .replaceAll("\\s+", " ");
     }
 
     @Test
@@ -107,11 +108,12 @@ class RouteViewIT extends BrowserTest {
         }
         // "e 8" alone has a size already; the line is whole with its last digit.
         assertThat(page.locator(".lines.route tbody").nth(4).locator("td.feet")).hasText("13");
-        assertThat(page.locator(".lines.route tbody").nth(4).locator("td.size")).hasText("1/2");
+        // The clothes dryer hangs on nothing yet and may come upon any of them: the sizes are sizes so far.
+        assertThat(page.locator(".lines.route tbody").nth(4).locator("td.size")).hasText("1/2so far");
         double seconds = (System.nanoTime() - start) / 1e9;
         System.out.printf(Locale.ROOT, "Fitter's walk: %d keys, %.1f s of the program's own time%n", keys, seconds);
         assertThat(List.of(size(page, 0), size(page, 1), size(page, 2), size(page, 3), size(page, 4)))
-                .containsExactly("1", "3/4", "3/4", "1/2", "1/2");
+                .containsExactly("1 so far", "3/4 so far", "3/4 so far", "1/2 so far", "1/2 so far");
         assertThat(keys).isLessThan(220);
         assertThat(page.locator("#legs-0").inputValue()).isEqualTo("n 2, u 4, e 14");
         assertThat(page.locator(".pan-box svg [data-key=E].sec")).hasCount(1);
