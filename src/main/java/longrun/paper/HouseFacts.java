@@ -63,6 +63,9 @@ final class HouseFacts {
 
     /** The sum of all inputs, and whether it is all of them. */
     static String load(Review review) {
+        if (review.connectedLoadBtuh() <= 0) {
+            return "not known yet";
+        }
         String sum = Show.btuh(review.connectedLoadBtuh());
         if (!review.connectedLoadComplete()) {
             return sum + " so far: not every load is known";

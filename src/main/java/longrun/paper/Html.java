@@ -35,6 +35,13 @@ final class Html {
         return quiet.isEmpty() ? h : h.appendText(" ").appendChild(text("span", "q", quiet));
     }
 
+    /** Two parts side by side, where the sheet is short of room. */
+    static Element besideEachOther(List<Element> left, List<Element> right) {
+        Element one = el("td", "", left.toArray(Element[]::new));
+        Element other = el("td", "", right.toArray(Element[]::new));
+        return el("table", "two", el("tr", "", one, other));
+    }
+
     /** A paragraph that is led by a strong word. */
     static Element led(String lead, String rest) {
         return el("p", "", text("b", "", lead)).appendText(" " + printable(rest));

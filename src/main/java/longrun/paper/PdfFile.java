@@ -6,6 +6,7 @@ import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -38,6 +39,10 @@ final class PdfFile {
     private static final String LETTERS = "letters";
     private static final Map<String, byte[]> FONTS = Map.of(
             "regular", bytes("/fonts/DejaVuSansCondensed.ttf"), "bold", bytes("/fonts/DejaVuSansCondensed-Bold.ttf"));
+
+    static {
+        XRLog.setLoggingEnabled(false); // it tells of each style sheet it reads
+    }
 
     private PdfFile() {}
 

@@ -50,6 +50,44 @@ final class RegulatorTable {
                         rows));
     }
 
+    /** As the supplier orders and sets them. */
+    static List<Element> forSupplier(Review review) {
+        List<RegulatorPressure> all = review.pressures().regulators();
+        if (all.isEmpty()) {
+            return List.of();
+        }
+        List<List<String>> rows = new ArrayList<>();
+        for (RegulatorPressure p : all) {
+            OptionalDouble spare = p.spareBtuh();
+            rows.add(List.of(
+                    SheetWords.regulator(p.regulator()),
+                    p.regulator().setting().findValue().map(s -> s.written()).orElse(SheetWords.BLANK),
+                    SheetWords.pressure(p.settingInWc()),
+                    p.regulator().fedBy().is("tank") ? "tank" : SheetWords.pressure(p.inletInWc()),
+                    SheetWords.pressure(firing(p)),
+                    SheetWords.pressure(p.lockUpInWc()),
+                    p.load().complete() ? Show.whole(p.load().knownBtuh()) : SheetWords.BLANK,
+                    SheetWords.whole(p.capacityBtuh()),
+                    spare.isPresent() ? Show.whole(spare.getAsDouble()) : SheetWords.BLANK));
+        }
+        return List.of(
+                Html.heading("Regulators", "as set and as they will be asked"),
+                Html.table(
+                        "The regulators with their settings and loads",
+                        List.of(
+                                "Regulator",
+                                "Stands",
+                                "Set to",
+                                "Inlet, all firing",
+                                "Outlet, all firing",
+                                "No flow, at most",
+                                "Must pass, Btu/h",
+                                "Rated, Btu/h",
+                                "To spare, Btu/h"),
+                        List.of("z s", "", "rz", "r", "r", "r", "r", "r", "r"),
+                        rows));
+    }
+
     /** At its outlet with everything firing. */
     static OptionalDouble firing(RegulatorPressure p) {
         OptionalDouble fall = p.droop().map(Droop::atLoadInWc).orElse(OptionalDouble.empty());

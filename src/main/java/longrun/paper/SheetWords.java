@@ -34,6 +34,11 @@ final class SheetWords {
         return value.isPresent() ? Show.whole(value.getAsDouble()) : BLANK;
     }
 
+    /** To whole hundreds from ten thousand on, as one speaks of a figure that is reckoned. */
+    static String roughly(double btuh) {
+        return Show.whole(btuh >= 10_000 ? Math.round(btuh / 100) * 100 : btuh);
+    }
+
     /** Inches of water under 1.5 psi, else psi; a blank where not known. */
     static String pressure(OptionalDouble inWc) {
         if (inWc.isEmpty()) {
