@@ -2,6 +2,7 @@ package longrun.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 
 /** Finds for each label the place where it covers least. */
 final class Labels {
@@ -19,8 +20,15 @@ final class Labels {
         return placed;
     }
 
-    /** Takes the best of some places, the first being the best liked. */
+    /**
+     * Takes the best of some places, the first being the best liked.
+     *
+     * @throws CancellationException where whoever asked for the drawing has given it up
+     */
     void place(List<Label> places) {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("the drawing was given up");
+        }
         Label best = places.get(0);
         double least = Double.MAX_VALUE;
         for (int i = 0; i < places.size(); i++) {

@@ -1,6 +1,7 @@
 package longrun.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -51,6 +53,17 @@ class SchematicTest {
             Files.writeString(golden, now);
         }
         assertThat(now).isEqualTo(Files.readString(golden, StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void drawingThatWasGivenUpTakesNoMoreTime() {
+        Review review = review(Samples.text("drawing/orchard-house.json"));
+        Thread.currentThread().interrupt();
+        try {
+            assertThatThrownBy(() -> Schematic.svg(review, Optional.empty())).isInstanceOf(CancellationException.class);
+        } finally {
+            Thread.interrupted();
+        }
     }
 
     @Test
@@ -140,9 +153,9 @@ class SchematicTest {
     @Test
     void hostileNamesStayWords() throws Exception {
         String svg = drawn(
-                "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R<1>\",\"fedBy\":\"tank\",\"name\":\"</title><script>alert(1)</script>\"}],"
-                        + "\"sections\":[{\"id\":\"A\\\"><script>\",\"from\":\"R<1>\",\"legs\":[\"north 4 ft\"]}],"
-                        + "\"appliances\":[{\"id\":\"x\",\"fedBy\":\"A\\\"><script>\",\"name\":\"<img src=x onerror=alert(1)>\\u0000\\u0001 "
+                "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R<1>\",\"fedBy\":\"tank\",\"name\":\"</title><script>alert(1)</script>\"}],\"sections\":[{\"id\":\"A\\\"><script>\",\"from\":\"R<1>\",\"legs\":[\"north"
+                    + " 4 ft\"]}],\"appliances\":[{\"id\":\"x\",\"fedBy\":\"A\\\"><script>\",\"name\":\"<img src=x"
+                    + " onerror=alert(1)>\\u0000\\u0001 "
                         + "long ".repeat(400)
                         + "\"}],\"tank\":{\"kind\":\"asme\"}}",
                 "A\"><script>");
@@ -222,7 +235,8 @@ class SchematicTest {
                     "{\"id\":\"a" + i + "\",\"kind\":\"space-heater\",\"input\":\"5000 Btu/h\",\"fedBy\":\"S" + (i + 1)
                             + "\",\"connection\":[{\"part\":\"shutoff\"},{\"part\":\"sediment-trap\"},{\"part\":\"flexible-connector\"}]}");
         }
-        return "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R1\",\"fedBy\":\"tank\",\"outlet\":\"11 in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}],\"sections\":["
+        return "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R1\",\"fedBy\":\"tank\",\"outlet\":\"11 in"
+                + " w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}],\"sections\":["
                 + String.join(",", made) + "],\"appliances\":[" + String.join(",", appliances) + "]}";
     }
 
