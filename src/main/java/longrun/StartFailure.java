@@ -25,7 +25,7 @@ class StartFailure implements SpringBootExceptionReporter {
             if (each instanceof PortInUseException port) {
                 LOG.error(
                         "Port {} is in use, by another Longrun perhaps: use that one, or stop it, or start this one on"
-                            + " another port and with a folder of its own: --server.port=PORT --longrun.data=FOLDER",
+                                + " another port and with a folder of its own: --server.port=PORT --longrun.data=FOLDER",
                         port.getPort());
                 return true;
             }

@@ -245,8 +245,8 @@ final class SizingSchedule {
                         "p",
                         "src",
                         "The printed page leaves out two length labels, so each value beyond 60 ft stands beside a"
-                            + " longer run than the code\u2019s own equation gives it. The smaller is used: it is what"
-                            + " the equation bears."));
+                                + " longer run than the code\u2019s own equation gives it. The smaller is used: it is what"
+                                + " the equation bears."));
     }
 
     private static int printedRow(CapacityTable printed, double feet) {

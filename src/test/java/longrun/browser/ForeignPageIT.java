@@ -21,7 +21,7 @@ class ForeignPageIT extends BrowserTest {
     private static final String CHANGE = "url => fetch(url, {method: 'POST', mode: 'no-cors', credentials: 'include',"
             + " body: '{}'}).then(r => r.type + r.status, () => 'refused')";
     private static final String LOADS = "url => new Promise(done => { const it = document.createElement('script');"
-        + " it.onload = () => done(true); it.onerror = () => done(false); it.src = url; document.body.append(it); })";
+            + " it.onload = () => done(true); it.onerror = () => done(false); it.src = url; document.body.append(it); })";
 
     private HttpServer elsewhere;
 

@@ -154,8 +154,8 @@ class SchematicTest {
     void hostileNamesStayWords() throws Exception {
         String svg = drawn(
                 "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R<1>\",\"fedBy\":\"tank\",\"name\":\"</title><script>alert(1)</script>\"}],\"sections\":[{\"id\":\"A\\\"><script>\",\"from\":\"R<1>\",\"legs\":[\"north"
-                    + " 4 ft\"]}],\"appliances\":[{\"id\":\"x\",\"fedBy\":\"A\\\"><script>\",\"name\":\"<img src=x"
-                    + " onerror=alert(1)>\\u0000\\u0001 "
+                        + " 4 ft\"]}],\"appliances\":[{\"id\":\"x\",\"fedBy\":\"A\\\"><script>\",\"name\":\"<img src=x"
+                        + " onerror=alert(1)>\\u0000\\u0001 "
                         + "long ".repeat(400)
                         + "\"}],\"tank\":{\"kind\":\"asme\"}}",
                 "A\"><script>");

@@ -90,7 +90,7 @@ class WaterTest {
     void altitudeIsFoundAboveTwoThousandFeetAndAskedWhereUnknown() {
         String plan =
                 "{\"format\":\"longrun-plan/1\",\"site\":{\"elevation\":\"%s\"},\"appliances\":[{\"id\":\"f\",\"kind\":\"furnace\",\"input\":\"60000"
-                    + " Btu/h\"},{\"id\":\"r\",\"kind\":\"range\",\"input\":\"65000 Btu/h\"}]}";
+                        + " Btu/h\"},{\"id\":\"r\",\"kind\":\"range\",\"input\":\"65000 Btu/h\"}]}";
         assertThat(Altitude.findings(Samples.plan(plan.formatted("2000 ft")))).isEmpty();
         assertThat(Altitude.findings(Samples.plan(plan.formatted("5000 ft"))))
                 .satisfiesExactly(

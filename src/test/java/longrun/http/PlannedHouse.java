@@ -74,12 +74,12 @@ final class PlannedHouse {
         return add(
                 "regulators",
                 "{'id':'" + id + "','kind':'line','fedBy':'" + on + "','outlet':'11 in w.c.','allowedDrop':'0.5 in"
-                                                                  + " w.c.','capacity':'400000"
-                                                                  + " Btu/h','capacityAtInlet':'1 psi','minInlet':'1"
-                                                                  + " psi','lossAtLoad':'0.2 psi','lockUp':'115"
-                                                                  + " %','droopAtCapacity':'0.5 in"
-                                                                  + " w.c.','setting':'indoors','vent':'limiter','shutoffBefore':true,'teeBefore':true,'teeAfter':true,'unionWithin':'6"
-                                                                  + " in','access':true}");
+                        + " w.c.','capacity':'400000"
+                        + " Btu/h','capacityAtInlet':'1 psi','minInlet':'1"
+                        + " psi','lossAtLoad':'0.2 psi','lockUp':'115"
+                        + " %','droopAtCapacity':'0.5 in"
+                        + " w.c.','setting':'indoors','vent':'limiter','shutoffBefore':true,'teeBefore':true,'teeAfter':true,'unionWithin':'6"
+                        + " in','access':true}");
     }
 
     /** Pipe in the house. */

@@ -282,8 +282,8 @@ class MissingIsUnknownTest {
                         "heater",
                         "A",
                         ",\"input\":\"36"
-                            + " MJ/h\",\"connection\":[{\"part\":\"shutoff\"},{\"part\":\"flexible-connector\",\"capacity\":\"10"
-                            + " kW\",\"capacityGas\":\"propane\"}]"));
+                                + " MJ/h\",\"connection\":[{\"part\":\"shutoff\"},{\"part\":\"flexible-connector\",\"capacity\":\"10"
+                                + " kW\",\"capacityGas\":\"propane\"}]"));
         assertThat(review(plan).findings()).noneMatch(f -> f.rule().equals("connector-capacity"));
         assertThat(review(plan.replace("36 MJ/h", "36.001 MJ/h")).findings())
                 .anyMatch(f -> f.rule().equals("connector-capacity") && f.severity() == Severity.MUST_FIX);
@@ -294,9 +294,9 @@ class MissingIsUnknownTest {
     void longerRunOfPolyethyleneNeverTakesASmallerSizeAndTheRoomSaysSo() {
         String tubing =
                 "{\"format\":\"longrun-plan/1\",\"fittingAllowance\":\"none\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"first-stage\",\"fedBy\":\"tank\",\"outlet\":\"10"
-                    + " psi\",\"allowedDrop\":\"1"
-                    + " psi\"}],\"sections\":[{\"id\":\"Y\",\"from\":\"R1\",\"material\":\"pe-tubing\",\"legs\":[\"390"
-                    + " ft\"],\"capped\":true,\"reserve\":\"172000 Btu/h\"}]}";
+                        + " psi\",\"allowedDrop\":\"1"
+                        + " psi\"}],\"sections\":[{\"id\":\"Y\",\"from\":\"R1\",\"material\":\"pe-tubing\",\"legs\":[\"390"
+                        + " ft\"],\"capped\":true,\"reserve\":\"172000 Btu/h\"}]}";
         JsonNode near = json(tubing);
         JsonNode far = json(tubing.replace("390 ft", "410 ft"));
         assertThat(near.at("/sections/0/size").asText()).isEqualTo("1 CTS");

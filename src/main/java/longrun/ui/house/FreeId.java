@@ -1,6 +1,5 @@
 package longrun.ui.house;
 
-
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashSet;
 import java.util.List;

@@ -69,8 +69,8 @@ final class HookupBench implements Bench {
                                 "p",
                                 "s q",
                                 "The run\u2019s own tape stops at the end of the pipe, where part 1 begins. Move a"
-                                    + " part by its buttons below, with the mouse in the drawing, or on its name with"
-                                    + " the left and right arrow keys.")
+                                        + " part by its buttons below, with the mouse in the drawing, or on its name with"
+                                        + " the left and right arrow keys.")
                         .setAttribute("id", "move-help"),
                 said,
                 begin,

@@ -43,8 +43,8 @@ final class HouseNotice {
         if (failed) {
             say(
                     "This house can\u2019t be worked out at the moment; the fault is the program\u2019s, not yours."
-                        + " Every entry is kept, and can be changed, taken back and saved to a file. Nothing is known"
-                        + " of its sizes until then.",
+                            + " Every entry is kept, and can be changed, taken back and saved to a file. Nothing is known"
+                            + " of its sizes until then.",
                     button("Take back the last change", session::undo));
         }
         if (now instanceof Standing.ChangedElsewhere) {

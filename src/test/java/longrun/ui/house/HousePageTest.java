@@ -245,8 +245,8 @@ class HousePageTest extends OpenHouse {
                         d,
                         "/tank",
                         tree("{\"kind\":\"asme\",\"waterCapacity\":\"500"
-                            + " gal\",\"orientation\":\"horizontal\",\"placement\":\"above-ground\",\"refillAt\":\"30"
-                            + " %\"}")));
+                                + " gal\",\"orientation\":\"horizontal\",\"placement\":\"above-ground\",\"refillAt\":\"30"
+                                + " %\"}")));
         assertThat(page.threadShown().lackShown(PlaceKind.TANK)).contains("caution");
         FindingsPlace findings = (FindingsPlace) open("findings").placeShown();
         assertThat(findings.groupsShown()).contains("Everything firing", "the tank gives");

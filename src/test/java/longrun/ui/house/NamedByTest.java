@@ -96,9 +96,9 @@ class NamedByTest extends OpenHouse {
     void listsWrittenWithoutAListAreLookedThroughToo() {
         ObjectNode draft = (ObjectNode)
                 tree("{\"appliances\":[{\"id\":\"a\"}],\"use\":{\"others\":{\"appliance\":\"a\",\"volumePerYear\":\"35"
-                    + " gal\"},\"occasions\":{\"firing\":\"a\"},\"hotWater\":{\"useTemp\":\"105"
-                    + " degF\",\"onDemand\":{\"appliance\":\"a\"}}},\"readings\":[{\"at\":\"a\",\"pressure\":\"10 in"
-                    + " w.c.\"},{\"at\":\"a\"},{\"at\":\"b\"}]}");
+                        + " gal\"},\"occasions\":{\"firing\":\"a\"},\"hotWater\":{\"useTemp\":\"105"
+                        + " degF\",\"onDemand\":{\"appliance\":\"a\"}}},\"readings\":[{\"at\":\"a\",\"pressure\":\"10 in"
+                        + " w.c.\"},{\"at\":\"a\"},{\"at\":\"b\"}]}");
         List<NamedBy.Mention> mentions = NamedBy.appliance(draft, "/appliances/0");
         assertThat(words(mentions))
                 .containsExactly(
@@ -153,7 +153,7 @@ class NamedByTest extends OpenHouse {
         id = store.create(
                         "",
                         "{\"format\":\"longrun-plan/1\",\"appliances\":{\"id\":\"range\",\"kind\":\"range\",\"input\":\"65,000"
-                            + " Btu/h\"}}")
+                                + " Btu/h\"}}")
                 .id();
         HouseView page = open("appliances");
         assertThat(appliances(page).blocks()).hasSize(1);

@@ -23,8 +23,8 @@ import org.springframework.beans.factory.annotation.Autowired;
 class RouteViewIT extends BrowserTest {
 
     private static final String REGULATOR = "{\"format\":\"longrun-plan/1\",\"name\":\"Fitter's"
-        + " walk\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"integral-two-stage\",\"fedBy\":\"tank\",\"outlet\":\"11"
-        + " in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}]}";
+            + " walk\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"integral-two-stage\",\"fedBy\":\"tank\",\"outlet\":\"11"
+            + " in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}]}";
 
     @Autowired
     DraftStore store;
@@ -142,11 +142,11 @@ class RouteViewIT extends BrowserTest {
     }
 
     private static final String TUBING = "{\"format\":\"longrun-plan/1\",\"name\":\"Tubing"
-        + " walk\",\"fittingAllowance\":\"none\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"integral-two-stage\",\"fedBy\":\"tank\",\"outlet\":\"11"
-        + " in w.c.\",\"allowedDrop\":\"0.5 in"
-        + " w.c.\"}],\"sections\":[{\"id\":\"A\",\"from\":\"R1\",\"material\":\"csst\",\"legs\":[\"20"
-        + " ft\"]}],\"appliances\":[{\"id\":\"range\",\"kind\":\"range\",\"input\":\"65,000"
-        + " Btu/h\",\"fedBy\":\"A\"}]}";
+            + " walk\",\"fittingAllowance\":\"none\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"integral-two-stage\",\"fedBy\":\"tank\",\"outlet\":\"11"
+            + " in w.c.\",\"allowedDrop\":\"0.5 in"
+            + " w.c.\"}],\"sections\":[{\"id\":\"A\",\"from\":\"R1\",\"material\":\"csst\",\"legs\":[\"20"
+            + " ft\"]}],\"appliances\":[{\"id\":\"range\",\"kind\":\"range\",\"input\":\"65,000"
+            + " Btu/h\",\"fedBy\":\"A\"}]}";
 
     private static FilePayload csv(String text) {
         return new FilePayload("hill.csv", "text/csv", text.getBytes(StandardCharsets.UTF_8));

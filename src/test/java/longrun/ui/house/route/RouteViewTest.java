@@ -15,9 +15,9 @@ class RouteViewTest extends OpenRoutes {
 
     private static final String HOUSE =
             "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"integral-two-stage\",\"fedBy\":\"tank\",\"outlet\":\"11"
-                + " in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}],\"appliances\":[{\"id\":\"heater\",\"name\":\"Water"
-                + " heater\",\"kind\":\"on-demand-water-heater\",\"input\":\"199,000"
-                + " Btu/h\"},{\"id\":\"range\",\"kind\":\"range\",\"input\":\"65,000 Btu/h\"}]}";
+                    + " in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}],\"appliances\":[{\"id\":\"heater\",\"name\":\"Water"
+                    + " heater\",\"kind\":\"on-demand-water-heater\",\"input\":\"199,000"
+                    + " Btu/h\"},{\"id\":\"range\",\"kind\":\"range\",\"input\":\"65,000 Btu/h\"}]}";
 
     private RouteRow row(int index) {
         return view.table().rows().get(index);
