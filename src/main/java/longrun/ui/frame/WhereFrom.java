@@ -9,25 +9,14 @@ public final class WhereFrom {
 
     private final Element list = Dom.el("dl", "from");
     private final Element ask = Dom.button("ask", "where from?").setAttribute("aria-expanded", "false");
-    private final boolean printed;
     private List<Step> shown = List.of();
     private boolean filled = true;
 
     /** One why: its heading, the answer, and a sum of terms where there is one. */
     public record Step(String title, String text, List<List<String>> sum) {}
 
-    /** One that is printed with its page, folded up or not. */
-    public static WhereFrom printed(String id) {
-        return new WhereFrom(id, true);
-    }
-
     /** @param id of the answer in its page */
     public WhereFrom(String id) {
-        this(id, false);
-    }
-
-    private WhereFrom(String id, boolean printed) {
-        this.printed = printed;
         list.setAttribute("id", id);
         ask.setAttribute("aria-controls", id);
         Dom.show(list, false);
@@ -62,7 +51,7 @@ public final class WhereFrom {
 
     /** Writes the answer once it is asked for: a page holds dozens, and each key may change them all. */
     private void fill() {
-        if (filled || !printed && list.hasAttribute("hidden")) {
+        if (filled || list.hasAttribute("hidden")) {
             return;
         }
         filled = true;

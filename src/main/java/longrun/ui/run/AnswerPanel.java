@@ -23,7 +23,7 @@ final class AnswerPanel {
     private final Slot share = new Slot("Share used");
     private final Slot row = new Slot("Row");
     private final Slot carries = new Slot("Carries");
-    private final WhereFrom from = WhereFrom.printed("from");
+    private final WhereFrom from = new WhereFrom("from");
     private final Element findings = Dom.el("div", "finds");
     private String handShown = "";
     private List<Finding> findingsShown = List.of();

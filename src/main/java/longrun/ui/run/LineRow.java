@@ -40,7 +40,6 @@ final class LineRow {
     private final Element of = Dom.text("span", "of", "");
     private final Element load =
             Dom.text("td", "load", "").setAttribute("data-fig", "").setAttribute("data-l", "Load ");
-    private final Element carries = Dom.text("td", "carries", "");
     private final UsedCell used = new UsedCell();
     private final SizeCell size = new SizeCell();
     private final Element leaves = Dom.el("select", "in");
@@ -80,10 +79,9 @@ final class LineRow {
                         Dom.el("td", "ent len", length.getElement()),
                         inputCell,
                         load,
-                        carries,
                         used.element(),
                         size.element()),
-                Dom.el("tr", "under", Dom.el("td", "", says, tools).setAttribute("colspan", "8")));
+                Dom.el("tr", "under", Dom.el("td", "", says, tools).setAttribute("colspan", "7")));
     }
 
     private Entry entry(String column, String label, String classes, Hand hand, Line.Column which) {
@@ -234,7 +232,6 @@ final class LineRow {
                 load,
                 answer.flatMap(RunAnswer.LineAnswer::load).map(system::heat).orElse(""));
         Optional<RunAnswer.Sized> cell = answer.flatMap(RunAnswer.LineAnswer::cell);
-        Dom.retext(carries, cell.map(c -> system.heat(c.capacity())).orElse(""));
         used.show(cell.map(c -> OptionalLong.of(Math.round(c.sharePercent()))).orElse(OptionalLong.empty()));
         size.show(
                 cell.map(RunAnswer.Sized::size)

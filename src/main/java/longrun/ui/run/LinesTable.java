@@ -33,7 +33,6 @@ final class LinesTable {
                 lengthHead,
                 inputHead,
                 Dom.text("th", "loadh", "Load").setAttribute("scope", "col"),
-                Dom.text("th", "carries", "Carries").setAttribute("scope", "col"),
                 Dom.text("th", "", "Used").setAttribute("scope", "col"),
                 sizeHead);
         table.appendChild(Dom.text("caption", "vh", "The lines of the run"), Dom.el("thead", "", heads));
@@ -117,9 +116,9 @@ final class LinesTable {
     private static Map<String, String> mayLeave(RunDraft draft, List<Line> lines, Line line) {
         Map<String, String> may = new LinkedHashMap<>();
         boolean two = draft.start() == Start.TWO_PSI;
-        may.put(Start.FIRST, two ? "the 2 psi regulator" : "the regulator");
+        may.put(Start.FIRST, draft.named(Start.FIRST));
         if (two && !line.feeds().contains(Start.LINE_REGULATOR)) {
-            may.put(Start.LINE_REGULATOR, "the line regulator");
+            may.put(Start.LINE_REGULATOR, draft.named(Start.LINE_REGULATOR));
         }
         for (Line other : lines) {
             boolean endsAtRegulator = other.feeds().contains(Start.LINE_REGULATOR);

@@ -144,6 +144,8 @@ class ReviewSizer implements Sizer {
                 "the end of line "
                         + sizing.piping()
                                 .section(stage.longestRunTo().get().section())
-                                .id()));
+                                .id(),
+                sizing.piping().stages().get(at).regulator().id(),
+                SizedCell.sum(sizing, at)));
     }
 }

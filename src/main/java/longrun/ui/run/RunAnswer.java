@@ -49,9 +49,18 @@ record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings, List<Fin
      * @param bare without the parts at its ends that are counted though nobody has entered them; empty where there are
      *     none
      * @param to letter of the line it ends with, or the name of what it ends at
+     * @param regulator id of the regulator it lies behind
+     * @param sum its lengths one by one; the last is the sum
      */
     record StageRun(
-            Length measured, Length withFittings, Length added, Optional<Bare> bare, Optional<Length> row, String to) {}
+            Length measured,
+            Length withFittings,
+            Length added,
+            Optional<Bare> bare,
+            Optional<Length> row,
+            String to,
+            String regulator,
+            List<Term> sum) {}
 
     /** The longest run and the line's size if there were no parts but those entered. */
     record Bare(Length run, Optional<String> size) {}
@@ -71,8 +80,13 @@ record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings, List<Fin
             List<WhyStep> why,
             Optional<Bore> bore) {}
 
-    /** The row used, with the one before and the one after. */
+    /**
+     * The row used, with the one before and the one after.
+     *
+     * @param table what the table is called, and from what pressure to what drop it holds
+     */
     record TableRow(
+            String table,
             List<String> sizes,
             List<Optional<String>> ods,
             List<Cells> rows,

@@ -59,6 +59,13 @@ final class RunDraft {
                 .typed(2, Line.Column.INPUT, "65,000 Btu/h");
     }
 
+    /** What a regulator of the run is called on its page. */
+    String named(String regulator) {
+        return start() != Start.TWO_PSI
+                ? "the regulator"
+                : regulator.equals(Start.LINE_REGULATOR) ? "the line regulator" : "the 2 psi regulator";
+    }
+
     /** The plan to be reviewed, saved or stored: a copy. */
     ObjectNode plan() {
         ObjectNode p = plan.deepCopy();

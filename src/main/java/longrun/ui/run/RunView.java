@@ -29,6 +29,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     private final transient LinesTable lines = new LinesTable(this, this::pasted);
     private final transient AnswerPanel panel;
     private final transient RowUsed row = new RowUsed();
+    private final transient LineProofs proofs = new LineProofs();
     private final transient PastePanel paste = new PastePanel(this::takePasted);
     private final Scale<Start> starts;
     private final Scale<Pipe> pipes;
@@ -59,6 +60,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         panel = new AnswerPanel(answer());
         Element rows = section("row", "The row used", "thousand Btu/h", row.content());
         row.headedBy(rows);
+        rows.setAttribute("class", "side screen-only"); // on paper each line has its own
         offer.appendChild(Dom.text("span", "q", "Nothing is typed yet."), sheet.demo("ask"));
         work().appendChild(
                         otherWindow.element(),
@@ -83,6 +85,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
                                 "Elbows and tees hold the gas back like more pipe.",
                                 fittings.content()),
                         rows,
+                        proofs.element(),
                         section("sheet", "This sheet", "", sheet.acts(), sheet.said())
                                 .setAttribute("class", "side screen-only"),
                         keeper.getElement());
@@ -269,6 +272,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         RunDraft draft = draft();
         RunState state = RunState.of(draft, shown(), wrong, inHand);
         lines.answer(draft, shown(), units, state.unsized());
+        proofs.show(draft, shown(), units);
         Dom.show(notSized, !state.words().equals(RunState.SIZED));
         Dom.retext(notSized, "Not sized. " + state.words() + ". " + state.because());
         panel.state(state.words(), state.because());

@@ -67,7 +67,13 @@ final class SizedCell {
         for (int c = 0; c < table.sizes().size(); c++) {
             ods.add(table.outsideDiameter(c).map(od -> od + " OD"));
         }
-        return new RunAnswer.TableRow(table.sizes(), ods, rows, column, source(), held());
+        return new RunAnswer.TableRow(named(""), table.sizes(), ods, rows, column, source(), held());
+    }
+
+    /** The table with its pressures. */
+    private String named(String bore) {
+        return table.title() + ". " + source() + " Start " + Show.pressure(table.inlet()) + ", drop "
+                + ended(Show.pressure(table.drop()) + bore);
     }
 
     private String source() {
@@ -98,15 +104,13 @@ final class SizedCell {
         String bore = size.boreIn().isPresent() ? ", bore " + bore() + " in." : "";
         List<RunAnswer.WhyStep> why = new ArrayList<>();
         why.add(new RunAnswer.WhyStep(
-                "Row " + rowFt + " ft, size " + size.size().orElse(""),
-                table.title() + ". " + source() + " Start " + Show.pressure(table.inlet()) + ", drop "
-                        + ended(Show.pressure(table.drop()) + bore) + " " + held(),
-                List.of()));
+                "Row " + rowFt + " ft, size " + size.size().orElse(""), named(bore) + " " + held(), List.of()));
         why.add(new RunAnswer.WhyStep(
                 "Why row " + rowFt,
                 "The longest run is " + feet + " ft. The row is the same or the next longer, never between two.",
                 List.of()));
-        why.add(new RunAnswer.WhyStep("Why " + feet + " ft", "", sum(stage)));
+        why.add(new RunAnswer.WhyStep(
+                "Why " + feet + " ft", "", sum(sizing, sizing.piping().stageIndex(section))));
         stage.longestRunTo()
                 .ifPresent(to -> why.add(new RunAnswer.WhyStep(
                         "Why the run to the end of line "
@@ -124,8 +128,10 @@ final class SizedCell {
         return String.format(Locale.ROOT, "%.3f", size.boreIn().orElseThrow());
     }
 
-    private List<RunAnswer.Term> sum(StageSize stage) {
+    /** The longest run of a stage, one length after another. */
+    static List<RunAnswer.Term> sum(Sizing sizing, int index) {
         Piping piping = sizing.piping();
+        StageSize stage = sizing.stage(index);
         List<RunAnswer.Term> terms = new ArrayList<>();
         for (int s = stage.longestRunTo().map(Outlet::section).orElse(-1); s >= 0; s = piping.parent(s)) {
             terms.add(
@@ -134,7 +140,7 @@ final class SizedCell {
                             "line " + piping.section(s).id() + ", measured",
                             Length.ofFeet(piping.measuredFt(s).orElse(0))));
         }
-        for (AllowanceItem item : sizing.allowanceItems(sizing.piping().stageIndex(section))) {
+        for (AllowanceItem item : sizing.allowanceItems(index)) {
             terms.add(new RunAnswer.Term(item.what(), Length.ofFeet(item.feet())));
         }
         terms.add(new RunAnswer.Term(
