@@ -88,7 +88,7 @@ final class LineProofs {
 
     /** "Behind the regulator: line A, measured, 22 + line B, measured, 12 + a tee 2.1 = longest run 36.1 ft." */
     private static String sentence(String behind, RunAnswer.StageRun stage, UnitSystem units) {
-        List<RunAnswer.Term> sum = stage.sum();
+        List<RunAnswer.Term> sum = stage.gathered();
         RunAnswer.Term total = sum.get(sum.size() - 1);
         return "Behind " + behind + ": "
                 + sum.subList(0, sum.size() - 1).stream()

@@ -1,5 +1,6 @@
 package longrun.ui.run;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,7 +61,23 @@ record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings, List<Fin
             Optional<Length> row,
             String to,
             String regulator,
-            List<Term> sum) {}
+            List<Term> sum) {
+
+        /** The same sum with like parts of several lines taken together, as paper has room for it. */
+        List<Term> gathered() {
+            Map<String, Length> parts = new LinkedHashMap<>();
+            for (Term t : sum) {
+                boolean ofALine = t.what().matches("[A-Z]\\d*, .*");
+                parts.merge(
+                        ofALine ? t.what().substring(t.what().indexOf(',') + 2) : t.what(),
+                        t.length(),
+                        (a, b) -> Length.ofFeet(a.feet() + b.feet()));
+            }
+            return parts.entrySet().stream()
+                    .map(e -> new Term(e.getKey(), e.getValue()))
+                    .toList();
+        }
+    }
 
     /** The longest run and the line's size if there were no parts but those entered. */
     record Bare(Length run, Optional<String> size) {}

@@ -215,23 +215,95 @@ class RunViewIT extends BrowserTest {
     void itPrintsOnOnePageInBlackWithOriginCautionAndBlanks() throws IOException {
         Page page = ready(open("/run", 1440, ColorScheme.DARK));
         demo(page);
-        byte[] pdf = page.pdf(new Page.PdfOptions().setPreferCSSPageSize(true));
-        Files.write(
-                Files.createDirectories(java.nio.file.Path.of("target", "screenshots"))
-                        .resolve("run-printed.pdf"),
-                pdf);
-        try (var document = Loader.loadPDF(pdf)) {
-            assertThat(document.getNumberOfPages()).isEqualTo(1);
-            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+        for (boolean letter : List.of(true, false)) {
+            String text = printed(page, letter, "run-printed");
             assertThat(text)
                     .contains("Sized, not approved")
                     .contains("231,000")
                     .contains("Row 60 ft, size 3/4")
                     .contains("Table 402.4(28)")
                     .contains("Fitter, name and licence", "Inspector, name and office", "Signature", "Date");
+            assertThat(text)
+                    .contains(
+                            "A the regulator 57.9 T1 Row 60 ft, size 1 264,000 434,000",
+                            "B the regulator 57.9 T1 Row 60 ft, size 3/4 199,000 231,000",
+                            "C the regulator 57.9 T1 Row 60 ft, size 1/2 65,000 110,000")
+                    .contains(
+                            "line A, measured 22.0 + line C, measured 18.0 +",
+                            "= longest run 57.9 ft, to the end of line C");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void twelveLinesPrintOnOnePageEachWithItsStageTableRowAndSize(boolean twoPsi) throws IOException {
+        Page page = openRun(1440);
+        byte[] file = comb(twoPsi).getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        page.waitForFileChooser(() -> page.getByText("Open a plan file").click())
+                .setFiles(new com.microsoft.playwright.options.FilePayload("comb.json", "application/json", file));
+        assertThat(page.locator(".lines tbody")).hasCount(13);
+        assertThat(page.locator(".proofs tbody tr")).hasCount(12);
+        for (boolean letter : List.of(true, false)) {
+            String text = printed(page, letter, twoPsi ? "run-of-twelve-2psi-printed" : "run-of-twelve-printed");
+            for (int line = 0; line < 12; line++) {
+                assertThat(text)
+                        .containsPattern(RunNames.letter(line)
+                                + " the (2 psi |line )?regulator \\d[\\d.]* T\\d Row \\d+ ft, size \\d[\\d/ -]*"
+                                + " \\d+,000 \\d+,?\\d*,000");
+            }
+        }
+    }
+
+    /** Twelve lines in a row of branches; with a 2 psi start the line regulator ends the first of them. */
+    private static String comb(boolean twoPsi) {
+        List<String> from = twoPsi
+                ? List.of("R1", "R2", "B", "B", "D", "D", "F", "F", "H", "H", "J", "J")
+                : List.of("R1", "A", "A", "C", "C", "E", "E", "G", "G", "I", "I", "I");
+        List<String> sections = new java.util.ArrayList<>();
+        List<String> appliances = new java.util.ArrayList<>();
+        for (int line = 0; line < from.size(); line++) {
+            String id = RunNames.letter(line);
+            sections.add("{\"id\":\"" + id + "\",\"from\":\"" + from.get(line)
+                    + "\",\"material\":\"steel\",\"legs\":[\"" + (6 + line) + " ft\"]}");
+            if (!from.contains(id) && !(twoPsi && line == 0)) {
+                appliances.add("{\"id\":\"at-" + id + "\",\"input\":\"65,000 Btu/h\",\"fedBy\":\"" + id + "\"}");
+            }
+        }
+        String regulators = twoPsi
+                ? "{\"id\":\"R1\",\"kind\":\"two-psi\",\"outlet\":\"2 psi\",\"allowedDrop\":\"1 psi\"},{\"id\":\"R2\","
+                        + "\"kind\":\"line\",\"fedBy\":\"A\",\"outlet\":\"11 in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}"
+                : "{\"id\":\"R1\",\"kind\":\"second-stage\",\"outlet\":\"11 in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}";
+        return "{\"format\":\"longrun-plan/1\",\"fittingAllowance\":\"counted\",\"regulators\":[" + regulators
+                + "],\"sections\":[" + String.join(",", sections) + "],\"appliances\":["
+                + String.join(",", appliances) + "]}";
+    }
+
+    /** The page as it prints, on one sheet, with the table it reads, the caution whole and the blanks to sign. */
+    private static String printed(Page page, boolean letter, String name) throws IOException {
+        byte[] pdf = page.pdf(
+                letter
+                        ? new Page.PdfOptions().setPreferCSSPageSize(true)
+                        : new Page.PdfOptions()
+                                .setFormat("A4")
+                                .setMargin(new com.microsoft.playwright.options.Margin()
+                                        .setTop("11mm")
+                                        .setBottom("11mm")
+                                        .setLeft("13mm")
+                                        .setRight("13mm")));
+        Files.write(
+                Files.createDirectories(java.nio.file.Path.of("target", "screenshots"))
+                        .resolve(name + (letter ? "" : "-a4") + ".pdf"),
+                pdf);
+        try (var document = Loader.loadPDF(pdf)) {
+            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            assertThat(document.getNumberOfPages()).as(text).isEqualTo(1);
+            assertThat(text)
+                    .contains("Sized, not approved", "Table 402.4(28)")
+                    .contains("Fitter, name and licence", "Inspector, name and office", "Signature", "Date");
             for (String sentence : Caution.TEXT.split("(?<=[.?]) ")) {
                 assertThat(text).contains(sentence);
             }
+            return text;
         }
     }
 
