@@ -142,3 +142,6 @@ addEventListener('beforeprint', () => {
 });
 
 showTheme();
+
+// paper shows a figure whole, even while it fades in on the screen
+addEventListener('beforeprint', () => document.getAnimations().forEach((a) => a.finish()));
