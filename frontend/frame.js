@@ -144,4 +144,6 @@ addEventListener('beforeprint', () => {
 showTheme();
 
 // paper shows a figure whole, even while it fades in on the screen
-addEventListener('beforeprint', () => document.getAnimations().forEach((a) => a.finish()));
+addEventListener('beforeprint', () => {
+  for (const a of document.getAnimations()) if (a.effect?.getComputedTiming().endTime !== Infinity) a.finish();
+});
