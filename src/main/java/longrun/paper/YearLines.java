@@ -67,6 +67,6 @@ final class YearLines {
         if (!f.isKnown()) {
             return SheetWords.BLANK;
         }
-        return f.number() > YEAR ? "over a year" : Figure.text(Math.floor(f.number()), "days");
+        return f.number() > YEAR ? "over a year" : Figure.text(Math.rint(f.number()), "days");
     }
 }
