@@ -76,6 +76,8 @@ document.addEventListener('keypress', (e) => {
 
 function nextLine(table, line) {
   const next = line.nextElementSibling;
+  const text = next?.querySelector('tr.text');
+  if (text) { text.focus(); return; }
   if (next && (isBegun(line) || !next.matches('.spare'))) {
     // Behind the next line a few are kept ready, so that nobody waits for the program between two lines.
     if (next.matches('.spare')) next.classList.add('came');
@@ -126,6 +128,8 @@ document.addEventListener('keydown', (e) => {
     for (let i = all.indexOf(line) + step; all[i]; i += step) {
       const there = all[i].querySelector(`.main .in[data-column=${column}]`);
       if (there) { go(there); return; }
+      const text = all[i].querySelector('tr.text'); // its fields come once it is in hand
+      if (text) { text.focus(); return; }
     }
   } else if (!e.shiftKey && (e.key === 'ArrowLeft' || e.key === 'ArrowRight')) {
     const left = e.key === 'ArrowLeft';
@@ -140,6 +144,31 @@ document.addEventListener('keydown', (e) => {
     }
   }
 });
+
+// Of a long list only the lines or blocks in sight have fields: the program is told which these are.
+let sightTimer;
+function tellSight() {
+  for (const table of document.querySelectorAll('.many')) {
+    const all = table.tBodies ? lines(table) : [...table.children];
+    const above = (y) => { // how many lines end above a height
+      let from = 0, to = all.length;
+      while (from < to) { const mid = (from + to) >> 1; if (all[mid].getBoundingClientRect().bottom < y) from = mid + 1; else to = mid; }
+      return from;
+    };
+    const first = Math.max(0, above(0) - 4);
+    const last = Math.min(all.length - 1, above(innerHeight) + 4);
+    const seen = first + ' ' + last;
+    if (table.seen === seen) continue;
+    table.seen = seen;
+    table.dispatchEvent(new CustomEvent('in-sight', { detail: { first, last } }));
+  }
+}
+const sightSoon = () => { clearTimeout(sightTimer); sightTimer = setTimeout(tellSight, 80); };
+addEventListener('scroll', sightSoon, { passive: true, capture: true });
+addEventListener('resize', sightSoon);
+new MutationObserver(() => { // a list may come with its page, as well as grow on it
+  if (document.querySelector('.many')) sightSoon();
+}).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ['class'] });
 
 document.addEventListener('paste', (e) => {
   const table = e.target.closest?.('.lines');

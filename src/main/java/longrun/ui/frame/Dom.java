@@ -2,6 +2,7 @@ package longrun.ui.frame;
 
 import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.dom.ElementUtil;
+import java.util.Map;
 import org.jsoup.nodes.Document;
 
 /** Short words for making plain HTML. */
@@ -45,6 +46,17 @@ public final class Dom {
             page.appendChild(ElementUtil.toJsoup(page, each));
         }
         place.setProperty("innerHTML", page.html());
+    }
+
+    /** The mark-up of a list's options, words by what is stored: one text for the browser, however many they are. */
+    public static String options(Map<String, String> words) {
+        StringBuilder out = new StringBuilder();
+        words.forEach((value, text) -> out.append("<option value=\"")
+                .append(escaped(value))
+                .append("\">")
+                .append(escaped(text))
+                .append("</option>"));
+        return out.toString();
     }
 
     /** Empties a place that {@link #fill} filled. */

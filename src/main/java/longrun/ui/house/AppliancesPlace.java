@@ -3,12 +3,14 @@ package longrun.ui.house;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.vaadin.flow.dom.Element;
-import java.util.LinkedHashMap;
+import java.util.AbstractList;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import longrun.plan.ApplianceKind;
 import longrun.ui.frame.Dom;
 import longrun.words.Names;
+import org.jspecify.annotations.Nullable;
 
 /** Everything that burns gas: what it is, and what its rating plate says. */
 final class AppliancesPlace implements Place {
@@ -43,8 +45,63 @@ final class AppliancesPlace implements Place {
             "p", "lede", "No appliance is entered yet. Begin with the one that burns most: heater, furnace or boiler.");
     private final Element kind = Dom.el("select", "in").setAttribute("id", "add-kind");
     private final Element element;
-    private final Map<Integer, ApplianceBlock> shown = new LinkedHashMap<>();
+    private final List<Slot> slots = new ArrayList<>();
+    private int firstInSight;
+    private int lastInSight = -1;
     private boolean drawAnew = true;
+
+    /** So many blocks have their fields at once; of more, those that have come in sight or in hand. */
+    static final int FEW = 12;
+
+    private static final int MOST_IN_SIGHT = 20;
+
+    /** The place of one appliance: a line of text until its block is asked for. */
+    private final class Slot {
+        private final String at;
+        private final int index;
+        private final Element holder = Dom.el("div", "");
+        private final Element text = Dom.el("section", "appliance text").setAttribute("tabindex", "0");
+        private final Element title = Dom.text("h3", "", "");
+        private final Element entries = Dom.text("p", "q", "");
+        private @Nullable ApplianceBlock block;
+
+        Slot(int index) {
+            this.index = index;
+            at = APPLIANCES + "/" + index;
+            holder.appendChild(text.appendChild(title, entries));
+            text.addEventListener("focus", e -> takeInHand());
+            text.addEventListener("click", e -> takeInHand());
+        }
+
+        private void takeInHand() {
+            AppliancesPlace.this.block(index);
+            fields.focus(at + "/input");
+        }
+
+        ApplianceBlock block() {
+            if (block == null) {
+                block = new ApplianceBlock(desk, fields, at, () -> remove(index));
+                holder.removeAllChildren();
+                holder.appendChild(block.element());
+            }
+            return block;
+        }
+
+        void show() {
+            if (block != null) {
+                block.show();
+                return;
+            }
+            JsonNode a = desk.session().at(at);
+            String kind = a.path("kind").asText("appliance").replace('-', ' ');
+            Dom.retext(title, a.path("name").asText(Names.capital(kind)));
+            String input = a.path("input").asText("");
+            String by = a.path("fedBy").asText("");
+            Dom.retext(
+                    entries,
+                    (input.isEmpty() ? "input not known" : input) + (by.isEmpty() ? "" : ", fed by section " + by));
+        }
+    }
 
     AppliancesPlace(HouseDesk desk) {
         this.desk = desk;
@@ -61,6 +118,12 @@ final class AppliancesPlace implements Place {
                 Dom.text("label", "lab", "Add an appliance").setAttribute("for", "add-kind"),
                 kind,
                 Dom.text("p", "said", "From the keyboard: its first letters, then Enter."));
+        blocks.addEventListener("in-sight", e -> {
+                    int first = (int) e.getEventData().getNumber("event.detail.first");
+                    inSight(first, (int) e.getEventData().getNumber("event.detail.last"));
+                })
+                .addEventData("event.detail.first")
+                .addEventData("event.detail.last");
         element = Dom.el("div", "place-body", none, blocks, adding);
     }
 
@@ -74,7 +137,7 @@ final class AppliancesPlace implements Place {
                 .add(
                         APPLIANCES,
                         JsonNodeFactory.instance.objectNode().put("id", id).put("kind", written));
-        fields.focus(APPLIANCES + "/" + index + "/input");
+        focus(APPLIANCES + "/" + index + "/input");
     }
 
     private void remove(int index) {
@@ -90,32 +153,61 @@ final class AppliancesPlace implements Place {
     @Override
     public void show(boolean write) {
         JsonNode all = desk.session().at(APPLIANCES);
-        boolean fresh = drawAnew || all.size() != shown.size();
-        if (drawAnew || all.size() < shown.size()) {
+        boolean fresh = drawAnew || all.size() != slots.size();
+        if (drawAnew || all.size() < slots.size()) {
             drawAnew = false;
-            shown.clear();
+            slots.clear();
             fields.clear();
             blocks.removeAllChildren();
         }
         // What is there already stays: a person may be typing in it.
-        for (int i = shown.size(); i < all.size(); i++) {
-            int index = i;
-            ApplianceBlock block = new ApplianceBlock(desk, fields, APPLIANCES + "/" + i, () -> remove(index));
-            shown.put(i, block);
-            blocks.appendChild(block.element());
+        while (slots.size() < all.size()) {
+            Slot slot = new Slot(slots.size());
+            slots.add(slot);
+            blocks.appendChild(slot.holder);
+        }
+        Dom.setClass(blocks, "many", all.size() > FEW);
+        for (int i = 0; i < slots.size(); i++) {
+            if (slots.size() <= FEW || i >= firstInSight && i <= lastInSight) {
+                slots.get(i).block();
+            }
         }
         Dom.show(none, all.isEmpty());
         fields.show(write || fresh);
-        shown.values().forEach(ApplianceBlock::show);
+        slots.forEach(Slot::show);
+    }
+
+    /** The browser tells which blocks are in sight. */
+    void inSight(int first, int last) {
+        firstInSight = Math.max(0, first);
+        lastInSight = Math.min(last, firstInSight + MOST_IN_SIGHT);
+        for (int i = firstInSight; i <= lastInSight && i < slots.size(); i++) {
+            block(i);
+        }
+    }
+
+    /** The block of an appliance, with its fields. */
+    private ApplianceBlock block(int index) {
+        int before = fields.count();
+        ApplianceBlock block = slots.get(index).block();
+        if (fields.count() > before) {
+            fields.showFrom(before);
+            block.show();
+        }
+        return block;
     }
 
     @Override
     public void focus(String pointer) {
-        if (shown.isEmpty()) {
+        if (slots.isEmpty()) {
             FieldList.focus(kind);
-        } else {
-            fields.focus(pointer);
+            return;
         }
+        String[] at = pointer.split("/");
+        if (at.length > 2 && at[2].matches("[0-9]{1,6}") && Integer.parseInt(at[2]) < slots.size()) {
+            block(Integer.parseInt(at[2]));
+        }
+        fields.focus(pointer);
     }
 
     @Override
@@ -127,7 +219,18 @@ final class AppliancesPlace implements Place {
         return fields;
     }
 
+    /** The blocks; each asked for has its fields. */
     List<ApplianceBlock> blocks() {
-        return List.copyOf(shown.values());
+        return new AbstractList<>() {
+            @Override
+            public ApplianceBlock get(int index) {
+                return block(index);
+            }
+
+            @Override
+            public int size() {
+                return slots.size();
+            }
+        };
     }
 }

@@ -61,9 +61,7 @@ public final class ChoiceField implements Field {
         boolean newList = !now.equals(shown);
         if (newList) {
             shown = now;
-            select.removeAllChildren();
-            now.forEach((value, words) ->
-                    select.appendChild(Dom.text("option", "", words).setAttribute("value", value)));
+            select.setProperty("innerHTML", Dom.options(now));
         }
         pending.show(stored, newList);
         Optional<String> error = desk.session().error(pointer);

@@ -3,6 +3,7 @@ package longrun.ui.house;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,8 +78,18 @@ final class ConnectionsPlace implements Place {
             holder.removeAllChildren();
             holder.appendChild(bench.element());
         }
-        all.forEach(this::tell);
-        sheet.show(all);
+        Map<String, List<Finding>> found = new HashMap<>();
+        for (Finding f : desk.session().findings()) {
+            if (PlaceKind.CONNECTIONS.holds(f.field())) {
+                found.computeIfAbsent(owner(f.field()), k -> new ArrayList<>()).add(f);
+            }
+        }
+        List<String> wrong = desk.session().errors().keySet().stream()
+                .filter(PlaceKind.CONNECTIONS::holds)
+                .map(ConnectionsPlace::owner)
+                .toList();
+        all.forEach((pointer, name) -> tell(pointer, name, found.getOrDefault(pointer, List.of()), wrong));
+        sheet.show(all, found);
         if (bench != null) {
             bench.show(write || fresh);
         }
@@ -106,22 +117,19 @@ final class ConnectionsPlace implements Place {
         show(true);
     }
 
-    private void tell(String pointer, String name) {
+    /** What may be taken in hand that holds an entry: the appliance, the regulator, or the main shutoff. */
+    private static String owner(String pointer) {
+        String[] at = pointer.split("/");
+        return at.length > 2 ? "/" + at[1] + "/" + at[2] : pointer;
+    }
+
+    private void tell(String pointer, String name, List<Finding> own, List<String> wrongIn) {
         Tab tab = shown.get(pointer);
         if (tab == null) {
             return;
         }
         Dom.retext(tab.button().getChild(0), name);
-        List<Finding> own = new ArrayList<>();
-        for (Finding f : desk.session().findings()) {
-            if (PlaceKind.CONNECTIONS.holds(f.field())
-                    && (f.field().equals(pointer) || f.field().startsWith(pointer + "/"))) {
-                own.add(f);
-            }
-        }
-        long wrong = desk.session().errors().keySet().stream()
-                .filter(p -> PlaceKind.CONNECTIONS.holds(p) && p.startsWith(pointer + "/"))
-                .count();
+        long wrong = wrongIn.stream().filter(pointer::equals).count();
         String none = desk.session().review().isPresent() ? "nothing lacking" : "not known";
         Lack counted = Lack.counted(own, (int) wrong, begun(pointer) ? none : "");
         Lack lack = begun(pointer) ? counted : Lack.unbegun(counted);

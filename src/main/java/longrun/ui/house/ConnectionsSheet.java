@@ -54,8 +54,11 @@ final class ConnectionsSheet {
         return element;
     }
 
-    /** @param all each thing's name, by its pointer */
-    void show(Map<String, String> all) {
+    /**
+     * @param all each thing's name, by its pointer
+     * @param found what was found of each, by its pointer
+     */
+    void show(Map<String, String> all, Map<String, List<Finding>> found) {
         if (!List.copyOf(printed.keySet()).equals(List.copyOf(all.keySet()))) {
             printed.clear();
             all.keySet().forEach(p -> printed.put(p, new Printed()));
@@ -63,7 +66,7 @@ final class ConnectionsSheet {
             printed.values().forEach(p -> element.appendChild(p.element));
         }
         printed.forEach((pointer, p) -> {
-            List<Finding> own = own(pointer);
+            List<Finding> own = found.getOrDefault(pointer, List.of());
             String name = all.getOrDefault(pointer, "");
             String now = name + desk.session().at(pointer) + own;
             if (!now.equals(p.shown)) {
@@ -71,13 +74,6 @@ final class ConnectionsSheet {
                 Dom.fill(p.element, content(pointer, name, own).toArray(Element[]::new));
             }
         });
-    }
-
-    private List<Finding> own(String pointer) {
-        return desk.session().findings().stream()
-                .filter(f -> PlaceKind.CONNECTIONS.holds(f.field()))
-                .filter(f -> f.field().equals(pointer) || f.field().startsWith(pointer + "/"))
-                .toList();
     }
 
     private List<Element> content(String pointer, String name, List<Finding> own) {

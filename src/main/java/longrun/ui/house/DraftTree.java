@@ -3,7 +3,6 @@ package longrun.ui.house;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -88,16 +87,6 @@ public final class DraftTree {
             slash = pointer.indexOf('/', slash + 1);
         }
         return true;
-    }
-
-    /** The item of a list that has an id; a missing node where none has. */
-    static JsonNode item(ObjectNode draft, String list, String id) {
-        for (JsonNode each : draft.path(list)) {
-            if (each.path("id").asText().equals(id)) {
-                return each;
-            }
-        }
-        return MissingNode.getInstance();
     }
 
     /**

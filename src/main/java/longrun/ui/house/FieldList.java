@@ -30,6 +30,16 @@ public final class FieldList {
         fields.forEach(f -> f.show(write));
     }
 
+    /** How many there are. */
+    int count() {
+        return fields.size();
+    }
+
+    /** Shows those from an index on, which are new. */
+    void showFrom(int index) {
+        fields.subList(index, fields.size()).forEach(f -> f.show(true));
+    }
+
     /** The field of an entry, else the first below it, else the nearest that holds it. */
     public Optional<Field> find(String pointer) {
         return fields.stream()
@@ -49,8 +59,8 @@ public final class FieldList {
     }
 
     public static void focus(Element target) {
-        target.executeJs(
-                "setTimeout(() => { this.closest('details')?.setAttribute('open', ''); this.focus(); this.scrollIntoView({block: 'center'}); })");
+        target.executeJs("setTimeout(() => { this.closest('details')?.setAttribute('open', ''); this.focus();"
+                + " this.scrollIntoView({block: 'center'}); })");
     }
 
     public Map<String, String> heard() {

@@ -253,13 +253,12 @@ final class HouseAnswer {
 
     private void showSizes(Optional<Review> review, HouseState now) {
         List<List<String>> cells = new ArrayList<>();
+        int hand = review.map(this::inHand).orElse(OptionalInt.empty()).orElse(-1);
         for (int i = 0; i < review.map(r -> r.piping().sectionCount()).orElse(0); i++) {
             Review r = review.get();
-            Optional<String> size = r.sizing().section(i).size();
-            cells.add(List.of(r.piping().section(i).id(), size.orElse("\u2013") + SoFar.word(r, i)));
-            if (i == inHand(r).orElse(-1)) {
-                cells.set(i, List.of(cells.get(i).get(0), cells.get(i).get(1), "on"));
-            }
+            String id = r.piping().section(i).id();
+            String size = r.sizing().section(i).size().orElse("\u2013") + SoFar.word(r, i);
+            cells.add(i == hand ? List.of(id, size, "on") : List.of(id, size));
         }
         long sized = review.map(SoFar::sized).orElse(0L);
         List<String> unfed = review.map(HouseAnswer::unfed).orElse(List.of());

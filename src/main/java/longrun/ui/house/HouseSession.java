@@ -5,10 +5,13 @@ import com.fasterxml.jackson.databind.node.BooleanNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -134,9 +137,20 @@ public final class HouseSession {
         return !last.isCurrent() && last.leavesOut();
     }
 
-    /** Whether a line of the route stands as it did when the review was made; then its figures still are its own. */
-    public boolean isLineAsReviewed(String id) {
-        return DraftTree.item(draft, "sections", id).equals(DraftTree.item(last.reviewed(), "sections", id));
+    /** The lines of the route that stand as they did when the review was made: their figures still are their own. */
+    public Set<String> linesAsReviewed() {
+        Map<String, JsonNode> reviewed = new HashMap<>();
+        last.reviewed()
+                .path("sections")
+                .forEach(s -> reviewed.putIfAbsent(s.path("id").asText(), s));
+        Set<String> same = new HashSet<>();
+        for (JsonNode s : draft.path("sections")) {
+            String id = s.path("id").asText();
+            if (s.equals(reviewed.get(id))) {
+                same.add(id);
+            }
+        }
+        return same;
     }
 
     /** The open findings of the last review; what has been answered is left out. */

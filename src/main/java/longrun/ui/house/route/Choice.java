@@ -27,7 +27,7 @@ final class Choice {
         select.addEventListener("spelled", e -> spelled(e.getEventData().getString("event.detail")))
                 .addEventData("event.detail");
         select.addAttachListener(e -> {
-            if (reworded) {
+            if (reworded) { // put on a page again, it is made of the words as they stand
                 reworded = false;
                 fill(shown);
             }
@@ -82,10 +82,6 @@ final class Choice {
 
     /** Every line has its lists, so each is written at once rather than a node for each option. */
     private void fill(Map<String, String> options) {
-        Dom.fill(
-                select,
-                options.entrySet().stream()
-                        .map(o -> Dom.text("option", "", o.getValue()).setAttribute("value", o.getKey()))
-                        .toArray(Element[]::new));
+        select.setProperty("innerHTML", Dom.options(options));
     }
 }

@@ -131,13 +131,20 @@ final class RouteLines {
     Map<String, String> mayFeed(int index) {
         List<String> out = at(index).map(RouteLine::branches).orElse(List.of());
         Map<String, String> may = new LinkedHashMap<>();
-        may.put(
-                "",
-                out.isEmpty()
-                        ? "branches, or not said"
-                        : out.size() > 3 ? out.size() + " sections" : "branch: " + RouteDraft.together(out));
+        may.put("", branching(out));
         may.putAll(ends);
         return may;
+    }
+
+    /** What a line feeds, in words; where it branches, into what. */
+    String feedsInWords(RouteLine line) {
+        return line.feeds().isEmpty() ? branching(line.branches()) : ends.getOrDefault(line.feeds(), line.feeds());
+    }
+
+    private static String branching(List<String> out) {
+        return out.isEmpty()
+                ? "branches, or not said"
+                : out.size() > 3 ? out.size() + " sections" : "branch: " + RouteDraft.together(out);
     }
 
     /** Where the next line most likely leaves: what the last feeds, the last itself, or what the last leaves. */

@@ -38,7 +38,7 @@ final class RouteRow {
     }
 
     private final int index;
-    private final Element body = Dom.el("tbody", "");
+    private final Element body;
     private final Element id = Dom.text("th", "id", "").setAttribute("scope", "row");
     private final Choice from;
     private final Choice feeds;
@@ -57,8 +57,9 @@ final class RouteRow {
     private boolean spare;
     private boolean on;
 
-    RouteRow(int index, Hand hand) {
+    RouteRow(int index, Hand hand, Element body) {
         this.index = index;
+        this.body = body;
         from = new Choice("from-" + index, "Section leaves", v -> hand.put(index, "from", v));
         feeds = new Choice("feeds-" + index, "Section feeds", v -> hand.feeds(index, v));
         legs = new Entry("legs-" + index, "Section legs", "in", typed -> hand.legs(index, typed));
@@ -70,9 +71,6 @@ final class RouteRow {
                 .setAttribute("placeholder", index == 0 ? "up 4, north 6, east 10" : " ");
         tools = new RouteTools(index, hand);
         legsCell = Dom.el("td", "ent legs tl", legs.getElement());
-        body.addEventListener("focusin", e -> hand.inHand(index)).setFilter("!element.classList.contains('on')");
-        body.addEventListener("click", e -> hand.inHand(index))
-                .setFilter("!element.classList.contains('on') && !event.target.closest('.in')");
         body.appendChild(
                 Dom.el(
                         "tr",
@@ -163,7 +161,8 @@ final class RouteRow {
         showWrong(session, line, sum, units);
     }
 
-    private static String flags(Optional<RouteLine> line) {
+    /** What is said of a line beside what it feeds: paced only, and where it is not indoors. */
+    static String flags(Optional<RouteLine> line) {
         if (line.isEmpty()) {
             return "";
         }
@@ -205,6 +204,12 @@ final class RouteRow {
                             : "As you would pace it: up 4, north 6, east 10. North is any wall you choose.");
         }
         Dom.setClass(body, "wrong", legs.isWrong() || wrong.getChildCount() > 0);
+    }
+
+    /** Leaves its place to what stands there next. */
+    void leave() {
+        List.of("spare", "next", "on", "wrong").forEach(c -> Dom.setClass(body, c, false));
+        body.removeAllChildren();
     }
 
     private static boolean isHanging(HouseSession session, String pointer, RouteLine line) {

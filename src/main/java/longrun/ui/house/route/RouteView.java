@@ -75,6 +75,15 @@ public final class RouteView implements Place, RouteRow.Hand {
                 tubing.element(),
                 findings.element());
         element.appendChild(fittings.element(), lines, drawing.element(), row.element(), pressure.element());
+        table.element()
+                .addEventListener("in-sight", e -> {
+                    int first = (int) e.getEventData().getNumber("event.detail.first");
+                    if (table.inSight(first, (int) e.getEventData().getNumber("event.detail.last"))) {
+                        showTable(new RouteLines(desk.session().draft()), false);
+                    }
+                })
+                .addEventData("event.detail.first")
+                .addEventData("event.detail.last");
         element.addEventListener("still", e -> {
             desk.session().rest();
             show(false);
@@ -97,7 +106,7 @@ public final class RouteView implements Place, RouteRow.Hand {
         Optional<RouteAnswer> answer = id.or(
                         () -> lines.at(Math.max(0, lines.count() - 1)).map(RouteLine::id))
                 .flatMap(i -> RouteAnswer.of(review, i));
-        table.show(desk.session(), lines, inHand, write, units);
+        showTable(lines, write);
         fittings.show(desk.session().text("/fittingAllowance"), answer, units);
         findings.show();
         row.show(answer, units);
@@ -119,6 +128,10 @@ public final class RouteView implements Place, RouteRow.Hand {
                         ? "An entry is not understood and left out; what rests on it is not known."
                         : "An entry waits to be mended; sizes and drawing are those before it.");
         Dom.show(stale, !desk.session().isCurrent() && review.isPresent());
+    }
+
+    private void showTable(RouteLines lines, boolean write) {
+        table.show(desk.session(), lines, inHand, write, desk.units());
     }
 
     /** Sections that are no list, or one that is none, have no line of their own to say so. */
