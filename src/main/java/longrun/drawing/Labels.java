@@ -58,28 +58,37 @@ final class Labels {
 
     /** What a place costs; looked at no further once it is more than the best so far. */
     private double cost(Label label, double least) {
-        double sum = label.along().map(this::turned).orElseGet(() -> upright(label.box()));
+        double sum = label.along().map(s -> turned(s, least)).orElseGet(() -> upright(label.box(), least));
         for (int k = 1; k < label.leader().size() && sum < least; k++) {
             sum += leader(new Stroke(label.leader().get(k - 1), label.leader().get(k)), k == 1);
         }
         return sum;
     }
 
-    private double upright(Box box) {
+    private double upright(Box box, double least) {
         double sum = 0;
-        for (Thing t : ground.near(box.grown(6))) {
+        Box clear = box.grown(2);
+        Box off = box.grown(3);
+        Box near = box.grown(6);
+        for (Thing t : ground.near(near)) {
+            if (sum >= least) {
+                return sum;
+            }
             if (t.stroke().isEmpty()) {
-                sum += t.box().overlaps(box.grown(2)) ? 12 : 0;
+                sum += t.box().overlaps(clear) ? 12 : 0;
             } else {
-                sum += t.stroke().get().meets(box.grown(t.run() == -2 ? 6 : 3)) ? 5 : 0;
+                sum += t.stroke().get().meets(t.run() == -2 ? near : off) ? 5 : 0;
             }
         }
         return sum;
     }
 
-    private double turned(Stroke along) {
+    private double turned(Stroke along, double least) {
         double sum = 0;
         for (Thing t : ground.near(along.box().grown(TURNED_HALF))) {
+            if (sum >= least) {
+                return sum;
+            }
             if (t.stroke().isEmpty()) {
                 sum += along.meets(t.box().grown(6)) ? 12 : 0;
             } else {

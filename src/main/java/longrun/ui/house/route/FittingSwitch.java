@@ -1,7 +1,9 @@
 package longrun.ui.house.route;
 
 import com.vaadin.flow.dom.Element;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import longrun.capacity.CapacityTables;
@@ -14,6 +16,7 @@ import longrun.sizing.StageSize;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Scale;
 import longrun.ui.frame.UnitSystem;
+import org.jspecify.annotations.Nullable;
 
 /** The one switch for fittings, each choice with what it adds to the longest run in feet and the row it leads to. */
 final class FittingSwitch {
@@ -50,6 +53,8 @@ final class FittingSwitch {
     private final Element measured = Dom.text("span", "q light", "");
     private final Scale<Way> scale;
     private final Element element;
+    private final Map<Way, Sizing> sized = new EnumMap<>(Way.class);
+    private @Nullable Review sizedOf;
 
     FittingSwitch(Consumer<Way> chosen) {
         scale = new Scale<>(
@@ -93,8 +98,17 @@ final class FittingSwitch {
         }
     }
 
-    private static String effect(Review review, int stage, int section, Way way, UnitSystem units) {
-        Sizing other = Sizing.of(review.piping(), CapacityTables.standard(), allowance(way));
+    /** The house sized another way; once for each review, since a large one takes its time. */
+    private Sizing sized(Review review, Way way) {
+        if (review != sizedOf) {
+            sizedOf = review;
+            sized.clear();
+        }
+        return sized.computeIfAbsent(way, w -> Sizing.of(review.piping(), CapacityTables.standard(), allowance(w)));
+    }
+
+    private String effect(Review review, int stage, int section, Way way, UnitSystem units) {
+        Sizing other = sized(review, way);
         StageSize size = other.stage(stage);
         if (size.longestRunFt().isEmpty()) {
             return "";

@@ -91,11 +91,11 @@ final class RouteTable {
         return slots.size() > FEW;
     }
 
-    /** A short route has fields throughout; of a long one the lines in sight, around the one in hand, and at the end. */
+    /** A short route has fields throughout; of a long one the lines in sight, around the one in hand, and the last. */
     private boolean hasFields(int index, int count, int inHand) {
         return count <= FEW
                 || Math.abs(index - inHand) <= NEAR
-                || index >= count - NEAR
+                || index == count - 1
                 || index >= firstInSight && index <= lastInSight;
     }
 

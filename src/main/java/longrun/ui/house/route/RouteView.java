@@ -38,6 +38,7 @@ public final class RouteView implements Place, RouteRow.Hand {
     private final Element stale = Dom.text("p", "lede start-note", "");
     private final Element element = Dom.el("div", "route-place");
     private boolean typing;
+    private boolean still;
     private int inHand;
     private boolean opened;
     private final PressurePart pressure;
@@ -86,7 +87,9 @@ public final class RouteView implements Place, RouteRow.Hand {
                 .addEventData("event.detail.last");
         element.addEventListener("still", e -> {
             desk.session().rest();
+            still = true;
             show(false);
+            still = false;
         });
     }
 
@@ -110,7 +113,8 @@ public final class RouteView implements Place, RouteRow.Hand {
         fittings.show(desk.session().text("/fittingAllowance"), answer, units);
         findings.show();
         row.show(answer, units);
-        if (typing) {
+        boolean large = lines.count() > RouteTable.FEW && !still;
+        if (typing || large) {
             element.executeJs(WHEN_STILL);
         } else {
             drawing.show(review, id, units);
