@@ -4,7 +4,7 @@ import java.util.List;
 import longrun.plan.PartKind;
 
 /** The parts between the end of the pipe and the appliance, drawn in flow order. */
-final class Hookup {
+public final class Hookup {
 
     private static final double BARE = 22;
 

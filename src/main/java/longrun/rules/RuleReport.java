@@ -2,6 +2,7 @@ package longrun.rules;
 
 import java.util.List;
 import longrun.finding.Finding;
+import longrun.rules.shape.RuleState;
 
 /**
  * What all rules say of a house.

@@ -8,6 +8,29 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import longrun.finding.Finding;
+import longrun.rules.code.EnteredCode;
+import longrun.rules.connector.Connector;
+import longrun.rules.gas.GasType;
+import longrun.rules.limit.State;
+import longrun.rules.pipe.PlasticPipe;
+import longrun.rules.pipe.UncappedOutlet;
+import longrun.rules.regulator.ApplianceLinePressure;
+import longrun.rules.regulator.LineRegulator;
+import longrun.rules.regulator.PressureIndoors;
+import longrun.rules.regulator.RegulatorCapacity;
+import longrun.rules.regulator.RegulatorKinds;
+import longrun.rules.regulator.RegulatorMinInlet;
+import longrun.rules.regulator.RegulatorSetting;
+import longrun.rules.regulator.RegulatorVents;
+import longrun.rules.shape.House;
+import longrun.rules.shape.Precedence;
+import longrun.rules.shape.Rule;
+import longrun.rules.shape.RuleState;
+import longrun.rules.shape.Verdict;
+import longrun.rules.shutoff.ServingShutoff;
+import longrun.rules.shutoff.Shutoff;
+import longrun.rules.tank.TankDistance;
+import longrun.rules.trap.SedimentTrap;
 
 /** Every rule there is, and the one way to ask them all. */
 public final class Rules {
@@ -44,7 +67,8 @@ public final class Rules {
     }
 
     /** What all rules say of a house, with the answers given so far. */
-    public static RuleReport check(House house) {
+    public static RuleReport check(House entered) {
+        House house = entered.with(ServingShutoff.chosen(entered));
         List<Told> told = new ArrayList<>();
         List<RuleState> states = new ArrayList<>();
         for (Rule rule : ALL) {

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import longrun.finding.Finding;
+import longrun.rules.limit.State;
+import longrun.rules.shape.RuleState;
 
 /**
  * What another code or a local amendment changes: every rule whose state at a place, or whose requirement there, is not

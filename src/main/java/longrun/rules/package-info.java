@@ -1,5 +1,5 @@
 /**
- * The rules of the trade, one file a topic. A rule sees one {@link longrun.rules.House} and says at each place whether it
+ * The rules of the trade, one package a topic. A rule sees one {@link longrun.rules.shape.House} and says at each place whether it
  * holds, is broken, asks, or is not for this plan. Thresholds are data, by code.
  */
 @NullMarked

@@ -11,8 +11,8 @@ import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.piping.Piping;
-import longrun.rules.House;
 import longrun.rules.Rules;
+import longrun.rules.shape.House;
 import longrun.sizing.Sizing;
 import org.junit.jupiter.api.Test;
 

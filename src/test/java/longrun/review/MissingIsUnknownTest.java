@@ -12,7 +12,7 @@ import longrun.Samples;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.review.json.ReviewJson;
-import longrun.rules.State;
+import longrun.rules.limit.State;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

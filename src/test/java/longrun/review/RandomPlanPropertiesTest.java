@@ -29,7 +29,7 @@ import longrun.plan.PartKind;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
 import longrun.pressure.InletStatus;
-import longrun.rules.State;
+import longrun.rules.limit.State;
 import longrun.sizing.RandomPlans;
 import longrun.sizing.SectionStatus;
 import longrun.sizing.Sizing;

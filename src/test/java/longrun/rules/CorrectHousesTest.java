@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import longrun.Samples;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
+import longrun.rules.shape.House;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 

@@ -10,6 +10,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import longrun.rules.limit.RuleFact;
+import longrun.rules.limit.RuleFacts;
+import longrun.rules.limit.Thresholds;
+import longrun.rules.shape.Rule;
 import org.junit.jupiter.api.Test;
 
 /** Every row of the rule facts is checked, or shown as information, or names the entry a plan does not hold. */

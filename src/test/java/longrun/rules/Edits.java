@@ -7,18 +7,19 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import longrun.Samples;
+import longrun.rules.shape.House;
 
 /**
  * Small changes to a plan's text: {@code /tank/toBuilding = "9.9 ft"}, {@code /tank/toBuilding gone},
  * {@code /appliances/0/connection/1 gone}, {@code /appliances/0/connection/0 insert {...}}; several parted by " & ".
  */
-final class Edits {
+public final class Edits {
 
     private static final JsonMapper MAPPER = new JsonMapper();
 
     private Edits() {}
 
-    static House house(String file, String edits) {
+    public static House house(String file, String edits) {
         return House.of(Samples.plan(text(file, edits)));
     }
 

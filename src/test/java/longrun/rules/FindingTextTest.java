@@ -11,6 +11,8 @@ import longrun.Samples;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
+import longrun.rules.limit.Threshold;
+import longrun.rules.shape.House;
 import org.junit.jupiter.api.Test;
 
 /** A finding names the value entered, the value required with its unit, the reference and where it is mended. */

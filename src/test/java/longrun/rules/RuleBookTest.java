@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import longrun.rules.explanation.Explanation;
+import longrun.rules.explanation.Explanations;
 import org.junit.jupiter.api.Test;
 
 /** All rules with their explanations as one text, written from the same source the screens show. */

@@ -7,6 +7,7 @@ import java.util.List;
 import longrun.Samples;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
+import longrun.rules.shape.House;
 import org.junit.jupiter.api.Test;
 
 /** Several tanks on one site: NFPA 58 (2020) table 6.4.1.1, its note on totals and 6.4.1.3. */

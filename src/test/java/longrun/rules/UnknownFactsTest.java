@@ -13,6 +13,9 @@ import longrun.Samples;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.plan.json.PlanReader;
+import longrun.rules.limit.State;
+import longrun.rules.shape.House;
+import longrun.rules.shape.RuleState;
 import org.junit.jupiter.api.Test;
 
 /** Unknown is a third state: nothing missing is a pass. */

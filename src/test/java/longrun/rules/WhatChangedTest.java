@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import longrun.Samples;
+import longrun.rules.limit.State;
+import longrun.rules.shape.House;
 import org.junit.jupiter.api.Test;
 
 /** Another code or a local amendment: what it changes in one house, and why. */

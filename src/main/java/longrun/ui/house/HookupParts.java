@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import longrun.plan.Appliance.Part;
 import longrun.plan.PartKind;
-import longrun.rules.RightOrder;
+import longrun.rules.shape.RightOrder;
 import longrun.words.IsolatedName;
 
 /** One appliance's parts in the draft, in flow order: begun, added, moved, taken away, put right. Each is one step. */

@@ -12,12 +12,12 @@ import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.plan.Plan;
 import longrun.review.Review;
-import longrun.rules.Explanation;
-import longrun.rules.Explanations;
-import longrun.rules.RuleState;
 import longrun.rules.Rules;
-import longrun.rules.State;
 import longrun.rules.WhatChanged;
+import longrun.rules.explanation.Explanation;
+import longrun.rules.explanation.Explanations;
+import longrun.rules.limit.State;
+import longrun.rules.shape.RuleState;
 import longrun.ui.frame.Dom;
 import longrun.words.Names;
 

@@ -2,8 +2,8 @@ package longrun.ui.house;
 
 import com.vaadin.flow.dom.Element;
 import java.util.List;
-import longrun.rules.Explanation;
-import longrun.rules.Explanation.Section;
+import longrun.rules.explanation.Explanation;
+import longrun.rules.explanation.Explanation.Section;
 import longrun.ui.frame.Dom;
 import longrun.words.CodeNames;
 import longrun.words.Names;

@@ -14,8 +14,8 @@ import longrun.drawing.LineRegulatorDrawing;
 import longrun.drawing.VentDrawing;
 import longrun.plan.Appliance.Part;
 import longrun.plan.json.PlanReader;
-import longrun.rules.Explanation;
-import longrun.rules.Explanations;
+import longrun.rules.explanation.Explanation;
+import longrun.rules.explanation.Explanations;
 import longrun.ui.frame.Dom;
 import longrun.words.Sentence;
 

@@ -1,0 +1,52 @@
+package longrun.rules.connector;
+
+import java.util.ArrayList;
+import java.util.List;
+import longrun.plan.PartKind;
+import longrun.rules.limit.Threshold;
+import longrun.rules.shape.Hookup;
+import longrun.rules.shape.House;
+import longrun.rules.shape.Judge;
+import longrun.rules.shape.Precedence;
+import longrun.rules.shape.Rule;
+import longrun.rules.shape.Verdict;
+
+/** One connector an appliance, none joined in series. */
+final class SingleConnector implements Rule {
+
+    @Override
+    public String name() {
+        return "connector-single";
+    }
+
+    @Override
+    public Precedence precedence() {
+        return Precedence.MISSING;
+    }
+
+    @Override
+    public List<Verdict> judge(House house) {
+        Threshold own = house.limits().get(name(), "");
+        List<Verdict> verdicts = new ArrayList<>();
+        for (Hookup hookup : Hookup.listIn(house)) {
+            verdicts.add(judge(own, hookup));
+        }
+        return verdicts;
+    }
+
+    private static Verdict judge(Threshold own, Hookup hookup) {
+        List<Hookup.Fitted> connectors = hookup.listOf(PartKind.FLEXIBLE_CONNECTOR);
+        if (connectors.size() > 1) {
+            return Judge.broken(
+                    own,
+                    hookup.place(),
+                    connectors.size() + " connectors are joined in series at {who}",
+                    "Fit one connector at {who}; bring pipe closer where it does not reach.",
+                    connectors.get(1).place().pointer());
+        }
+        return hookup.findUnseen("the number of connectors")
+                .flatMap(c -> c.findSettled(own))
+                .orElseGet(() ->
+                        connectors.isEmpty() ? Judge.notFor(own, hookup.place()) : Judge.holds(own, hookup.place()));
+    }
+}

@@ -1,0 +1,63 @@
+package longrun.rules.gas;
+
+import java.util.ArrayList;
+import java.util.List;
+import longrun.plan.Gas;
+import longrun.rules.limit.Threshold;
+import longrun.rules.shape.Hookup;
+import longrun.rules.shape.House;
+import longrun.rules.shape.Judge;
+import longrun.rules.shape.Precedence;
+import longrun.rules.shape.Question;
+import longrun.rules.shape.Rule;
+import longrun.rules.shape.Verdict;
+
+/** Topic gas: each appliance is made or converted for propane. */
+public final class GasType implements Rule {
+
+    public static List<Rule> rules() {
+        return List.of(new GasType());
+    }
+
+    @Override
+    public String name() {
+        return "gas-type";
+    }
+
+    @Override
+    public Precedence precedence() {
+        return Precedence.MISSING;
+    }
+
+    @Override
+    public List<Verdict> judge(House house) {
+        Threshold own = house.limits().get(name(), "");
+        List<Verdict> verdicts = new ArrayList<>();
+        for (Hookup hookup : Hookup.listIn(house)) {
+            verdicts.add(judge(own, hookup));
+        }
+        return verdicts;
+    }
+
+    private static Verdict judge(Threshold own, Hookup hookup) {
+        String field = hookup.place().pointer() + "/gas";
+        if (hookup.appliance().gas().is(Gas.NATURAL)) {
+            return Judge.broken(
+                    own,
+                    hookup.place(),
+                    "{who} is set up for natural gas (gas: natural); on propane its burner takes about 1.6 times its"
+                            + " rating at the same burner pressure, 2.7 times at 10 in w.c.",
+                    "Fit the maker's propane conversion kit and its label, or another appliance, before gas is let in.",
+                    field);
+        }
+        if (hookup.appliance().gas().isKnown()) {
+            return Judge.holds(own, hookup.place());
+        }
+        return Judge.asks(
+                own,
+                hookup.place(),
+                "the gas {who} is made for is not entered",
+                Question.plate("Which gas stands on the rating plate of {who}, and is there a conversion label?"),
+                field);
+    }
+}

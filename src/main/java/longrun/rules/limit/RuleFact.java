@@ -1,0 +1,36 @@
+package longrun.rules.limit;
+
+import java.util.List;
+import longrun.origin.Confidence;
+import longrun.plan.Named;
+
+/**
+ * One fact the rules rest on, in our own words, and what becomes of it.
+ *
+ * @param rules the rules that check it or show it
+ * @param why where it is not checked: what is shown, or the entry a plan does not hold
+ */
+public record RuleFact(
+        String id,
+        String topic,
+        String statement,
+        String numbers,
+        String where,
+        Confidence confidence,
+        Use use,
+        List<String> rules,
+        String why) {
+
+    /** What becomes of a fact. */
+    public enum Use implements Named {
+        CHECKED,
+        /** Told beside a rule, for a person to know. */
+        SHOWN,
+        /** A plan holds no entry that would show it. */
+        NOT_HELD
+    }
+
+    public RuleFact {
+        rules = List.copyOf(rules);
+    }
+}

@@ -1,0 +1,11 @@
+package longrun.rules.limit;
+
+import longrun.plan.Named;
+
+/** What a rule says at one place. A missing fact is never a pass: it asks. */
+public enum State implements Named {
+    HOLDS,
+    BROKEN,
+    ASKS,
+    NOT_FOR_THIS_PLAN
+}

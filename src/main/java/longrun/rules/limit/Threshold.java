@@ -1,0 +1,95 @@
+package longrun.rules.limit;
+
+import java.util.Optional;
+import longrun.finding.Severity;
+import longrun.origin.Confidence;
+import longrun.plan.CodeProfile;
+import longrun.plan.Distance;
+import longrun.quantity.Length;
+
+/**
+ * What one rule requires under one code.
+ *
+ * @param variant which case of the rule, empty for its main case
+ * @param code the profile; empty where one text holds for all
+ * @param limit the length, where the bound is one
+ * @param limitText the limit as printed, with its unit
+ * @param requirement in words, with {@code {limit}} where the limit goes
+ * @param reference publication and section
+ * @param edition of that publication; empty where it is not known
+ * @param fact id of the rule fact it rests on
+ */
+public record Threshold(
+        String rule,
+        String variant,
+        Optional<CodeProfile> code,
+        Severity severity,
+        Bound bound,
+        Optional<Length> limit,
+        String limitText,
+        String requirement,
+        String reference,
+        String edition,
+        Confidence confidence,
+        String fact) {
+
+    /** Added to what rests on memory; the severity stays. */
+    public static final String FROM_MEMORY = "held from memory: treat as binding until the authority says otherwise";
+
+    /** What must be, as a person reads it. */
+    public String required() {
+        String words = requirement.replace("{limit}", limitText);
+        return confidence == Confidence.MEMORY ? words + " (" + FROM_MEMORY + ")" : words;
+    }
+
+    /** How a person names the source. */
+    public String source() {
+        return edition.isEmpty() ? reference : reference + ", " + edition;
+    }
+
+    /** Whether it asks anything. */
+    public boolean asks() {
+        return bound != Bound.NONE;
+    }
+
+    /** The state of a rule whose measured distance is this. */
+    public State test(Distance distance) {
+        double measured = distance.length().rounded().feet();
+        double bounded = limit.map(l -> l.rounded().feet()).orElse(0.0);
+        return switch (bound) {
+            case LEAST -> measured >= bounded ? State.HOLDS : distance.orMore() ? State.ASKS : State.BROKEN;
+            case MOST ->
+                measured > bounded || (distance.orMore() && measured >= bounded)
+                        ? State.BROKEN
+                        : distance.orMore() ? State.ASKS : State.HOLDS;
+            case ANY -> measured > 0 || distance.orMore() ? State.HOLDS : State.BROKEN;
+            case YES, NONE -> State.HOLDS;
+        };
+    }
+
+    /** The same requirement with a local limit in its place. */
+    public Threshold amended(Length local, String text, String source) {
+        Bound binding = bound == Bound.ANY ? Bound.LEAST : bound;
+        String words = bound == Bound.ANY ? "at least {limit}" : requirement;
+        return new Threshold(
+                rule,
+                variant,
+                code,
+                severity,
+                binding,
+                Optional.of(local),
+                text,
+                words,
+                source + " (local amendment) in place of " + source(),
+                "",
+                Confidence.OWN,
+                fact);
+    }
+
+    /** Whether this limit lets through what the other does not. */
+    public boolean isLooserThan(Threshold other) {
+        double mine = limit.map(Length::feet).orElse(0.0);
+        double theirs = other.limit.map(Length::feet).orElse(0.0);
+        return bound == Bound.MOST ? mine > theirs : mine < theirs;
+    }
+}

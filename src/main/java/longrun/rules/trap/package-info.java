@@ -1,0 +1,7 @@
+/**
+ * Sediment traps.
+ */
+@NullMarked
+package longrun.rules.trap;
+
+import org.jspecify.annotations.NullMarked;
