@@ -17,9 +17,7 @@ import longrun.paper.PaperSize;
 import longrun.paper.Papers;
 import longrun.paper.Printing;
 import longrun.plan.Plan;
-import longrun.plan.json.Reading;
 import longrun.review.Parts;
-import longrun.review.PlanDoor;
 import longrun.review.Reviewer;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ContentDisposition;
@@ -39,14 +37,12 @@ class PapersController {
 
     private final Reviewer reviewer;
     private final Clock clock;
-    private final Desk desk;
-    private final ServiceLimits limits;
+    private final PlanDesk desk;
 
-    PapersController(Reviewer reviewer, Clock clock, Desk desk, ServiceLimits limits) {
+    PapersController(Reviewer reviewer, Clock clock, PlanDesk desk) {
         this.reviewer = reviewer;
         this.clock = clock;
         this.desk = desk;
-        this.limits = limits;
     }
 
     /**
@@ -62,16 +58,11 @@ class PapersController {
             @RequestParam(required = false) Optional<String> sheet,
             @RequestParam(defaultValue = "letter") String paper,
             @RequestParam(required = false) Optional<String> date) {
-        return desk.answer(() -> papers(body, sheet, paper, date));
+        return desk.answer(body, (reading, text) -> papers(reading.plan().orElseThrow(), text, sheet, paper, date));
     }
 
     private ResponseEntity<?> papers(
-            byte @Nullable [] body, Optional<String> sheet, String paper, Optional<String> date) {
-        String text = JsonText.decode(body);
-        Reading reading = PlanDoor.read(text, limits.plan());
-        if (reading.plan().isEmpty()) {
-            return Problems.unreadable(reading.errors());
-        }
+            Plan plan, String text, Optional<String> sheet, String paper, Optional<String> date) {
         if (sheet.isPresent() && !Papers.listSlugs().contains(sheet.get())) {
             return Problems.notFound(
                     "There is no such sheet; there are " + String.join(", ", Papers.listSlugs()) + ".");
@@ -80,7 +71,6 @@ class PapersController {
         if (size.isEmpty()) {
             return Problems.wrongQuestion("paper is " + names() + ".");
         }
-        Plan plan = reading.plan().get();
         LocalDate day;
         try {
             day = date.map(LocalDate::parse)
@@ -97,19 +87,12 @@ class PapersController {
     /** The isometric drawing of a plan's route. */
     @PostMapping(path = "/api/drawing.svg", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<?> drawing(@RequestBody(required = false) byte @Nullable [] body) {
-        return desk.answer(() -> drawn(body));
+        return desk.answer(body, (reading, text) -> drawn(reading.plan().orElseThrow()));
     }
 
-    private ResponseEntity<?> drawn(byte @Nullable [] body) {
-        Reading reading = PlanDoor.read(JsonText.decode(body), limits.plan());
-        if (reading.plan().isEmpty()) {
-            return Problems.unreadable(reading.errors());
-        }
+    private ResponseEntity<?> drawn(Plan plan) {
         String svg = Schematic.svg(
-                reviewer.review(reading.plan().get(), Parts.PIPING),
-                Optional.empty(),
-                DrawingUnits.CUSTOMARY,
-                Palette.PAPER);
+                reviewer.review(plan, Parts.PIPING), Optional.empty(), DrawingUnits.CUSTOMARY, Palette.PAPER);
         return file(svg.getBytes(StandardCharsets.UTF_8), SVG, "longrun-drawing.svg");
     }
 

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import longrun.plan.json.Reading;
 import longrun.review.Parts;
-import longrun.review.PlanDoor;
 import longrun.review.Reviewer;
 import longrun.review.json.ReviewJson;
 import org.jspecify.annotations.Nullable;
@@ -21,11 +20,11 @@ import org.springframework.web.bind.annotation.RestController;
 class ReviewController {
 
     private final Reviewer reviewer;
-    private final Desk desk;
+    private final PlanDesk desk;
     private final ServiceLimits limits;
     private final ObjectMapper json;
 
-    ReviewController(Reviewer reviewer, Desk desk, ServiceLimits limits, ObjectMapper json) {
+    ReviewController(Reviewer reviewer, PlanDesk desk, ServiceLimits limits, ObjectMapper json) {
         this.reviewer = reviewer;
         this.desk = desk;
         this.limits = limits;
@@ -44,14 +43,10 @@ class ReviewController {
             @RequestParam(defaultValue = "all") String parts,
             @RequestParam(defaultValue = "false") String origin) {
         Parts wanted = parts.equals("piping") ? Parts.PIPING : Parts.ALL;
-        return desk.answer(() -> answer(body, wanted, origin.equals("true")));
+        return desk.answer(body, (reading, text) -> answer(reading, wanted, origin.equals("true")));
     }
 
-    private ResponseEntity<?> answer(byte @Nullable [] body, Parts wanted, boolean withOrigin) throws IOException {
-        Reading reading = PlanDoor.read(JsonText.decode(body), limits.plan());
-        if (reading.plan().isEmpty()) {
-            return Problems.unreadable(reading.errors());
-        }
+    private ResponseEntity<?> answer(Reading reading, Parts wanted, boolean withOrigin) throws IOException {
         ObjectNode review = ReviewJson.write(reviewer.review(reading, wanted), reading.unread(), withOrigin);
         TooLargeAnswer.Bounded out = new TooLargeAnswer.Bounded(limits.answer().toBytes());
         json.writeValue(out, review);

@@ -26,6 +26,11 @@ final class DrawingSheet implements Sheet {
     }
 
     @Override
+    public boolean opensWithFacts() {
+        return false;
+    }
+
+    @Override
     public List<Element> body(Printing printing) {
         String svg = Schematic.svg(printing.review(), Optional.empty(), DrawingUnits.CUSTOMARY, Palette.PAPER);
         double width = printing.size().widthPt() - 86;

@@ -31,7 +31,6 @@ final class FitterSheet implements Sheet {
     public List<Element> body(Printing printing) {
         Review review = printing.review();
         List<Element> out = new ArrayList<>();
-        out.add(HouseFacts.of(printing));
         out.add(Html.heading("Route", "directions true, lengths not to scale"));
         out.add(Html.picture(
                 Schematic.svg(review, Optional.empty(), DrawingUnits.CUSTOMARY, Palette.PAPER),

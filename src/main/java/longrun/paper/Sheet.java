@@ -15,6 +15,11 @@ interface Sheet {
     /** Whom it is for, and what it is not. */
     String under();
 
-    /** What stands under the head, in order; never empty. */
+    /** Whether the facts of the house stand under the head: by which code it was sized, by which method. */
+    default boolean opensWithFacts() {
+        return true;
+    }
+
+    /** What stands under the head and the facts, in order; never empty. */
     List<Element> body(Printing printing);
 }

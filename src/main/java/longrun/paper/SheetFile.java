@@ -33,6 +33,9 @@ final class SheetFile {
             Element section = Html.el("section", "sheet");
             section.appendChild(foot(printing, sheet));
             section.appendChild(head(printing, sheet));
+            if (sheet.opensWithFacts()) {
+                section.appendChild(HouseFacts.of(printing));
+            }
             sheet.body(printing).forEach(section::appendChild);
             document.body().appendChild(section);
         }

@@ -27,7 +27,6 @@ final class SupplierSheet implements Sheet {
     public List<Element> body(Printing printing) {
         Review review = printing.review();
         List<Element> out = new ArrayList<>();
-        out.add(HouseFacts.of(printing));
         out.add(SupplierQuestions.of(review));
         out.addAll(LoadTables.elements(review));
         out.addAll(RegulatorTable.forSupplier(review));
