@@ -1,6 +1,8 @@
 package longrun.fuel;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.function.IntToDoubleFunction;
 import longrun.origin.Months;
 
 /** Days of a year of 365; the 29th of February is reckoned as the 28th. */
@@ -25,5 +27,21 @@ final class Calendar {
             rest -= Months.days(m++);
         }
         return m;
+    }
+
+    /** Sum of something over the days from one date up to the day before another. */
+    static double sum(LocalDate from, LocalDate to, IntToDoubleFunction day) {
+        long count = ChronoUnit.DAYS.between(from, to);
+        double year = 0;
+        for (int d = 0; d < 365; d++) {
+            year += day.applyAsDouble(d);
+        }
+        long years = count / 365; // tickets centuries apart are summed by the year
+        double sum = years * year;
+        LocalDate rest = from.plusDays(years * 365);
+        for (long i = 0; i < count - years * 365; i++) {
+            sum += day.applyAsDouble(day(rest.plusDays(i)));
+        }
+        return sum;
     }
 }

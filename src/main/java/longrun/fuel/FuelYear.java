@@ -38,14 +38,16 @@ public final class FuelYear {
     private final FuelSide side;
     private final double[] days;
     private final TankLevel level;
+    private final OtherYear other;
 
-    private FuelYear(Plan plan, TankReport tank, Optional<HotWaterUse> hotWater) {
+    private FuelYear(Plan plan, TankReport tank, Optional<HotWaterUse> hotWater, OtherYear other) {
         this.plan = plan;
         this.tank = tank;
+        this.other = other;
         this.heatingValue = DesignDay.heatingValue(plan);
         this.means = ColdWater.airMeans(plan);
         this.air = means.map(AirYear::new);
-        this.use = YearUse.of(plan, heatingValue.number(), air, hotWater);
+        this.use = other.scaled(YearUse.of(plan, heatingValue.number(), air, hotWater));
         this.side = new FuelSide(plan, tank, heatingValue, air, use, hotWater);
         this.days = use.days();
         this.level = new TankLevel(plan, tank, air, use.total(), days);
@@ -58,12 +60,32 @@ public final class FuelYear {
 
     /** The same where the tank has been studied already. */
     public static FuelReport of(Plan plan, TankReport tank) {
-        return of(plan, tank, plan.use().flatMap(Use::hotWater).map(h -> HotWaterUse.of(plan, h)));
+        return of(plan, tank, hotWater(plan));
     }
 
     /** The same where hot water has been studied more closely than by a balance over the day. */
     public static FuelReport of(Plan plan, TankReport tank, Optional<HotWaterUse> hotWater) {
-        return new FuelYear(plan, tank, hotWater).report();
+        return new FuelYear(plan, tank, hotWater, OtherYear.PLAIN).report();
+    }
+
+    /** The year with its uses so many times as great as reckoned; its air stays the plan's. */
+    public static FuelReport of(Plan plan, TankReport tank, OtherYear other) {
+        return new FuelYear(plan, tank, hotWater(plan), other).report();
+    }
+
+    /** Gallons of each day in another year than the one reckoned; empty where the year is not known. */
+    public static Optional<YearGallons> gallons(Plan plan, OtherYear other) {
+        Optional<List<Double>> means = ColdWater.airMeans(plan)
+                .map(all -> all.stream().map(t -> t + other.warmerF()).toList());
+        YearUse use = other.scaled(YearUse.of(
+                plan, DesignDay.heatingValue(plan).number(), means, means.map(AirYear::new), hotWater(plan)));
+        return use.total().isKnown()
+                ? Optional.of(new YearGallons(use.total().values(), use.days()))
+                : Optional.empty();
+    }
+
+    private static Optional<HotWaterUse> hotWater(Plan plan) {
+        return plan.use().flatMap(Use::hotWater).map(h -> HotWaterUse.of(plan, h));
     }
 
     private FuelReport report() {
@@ -204,7 +226,8 @@ public final class FuelYear {
         }
         double heating = 0;
         for (SpaceHeating h : SpaceHeating.of(plan)) {
-            heating += 24
+            heating += other.factor(YearUse.HEATING)
+                    * 24
                     * h.gasPerDegF().number()
                     * Math.max(0, h.balanceF().number() - design.number())
                     / heatingValue.number();

@@ -41,6 +41,16 @@ record YearUse(Map<String, Months> monthly, Map<String, double[]> daily, Months 
      * @param hotWater gas for hot water, where the plan has any
      */
     static YearUse of(Plan plan, double btuPerGal, Optional<AirYear> air, Optional<HotWaterUse> hotWater) {
+        return of(plan, btuPerGal, ColdWater.airMeans(plan), air, hotWater);
+    }
+
+    /** The same with other monthly means than the plan's. */
+    static YearUse of(
+            Plan plan,
+            double btuPerGal,
+            Optional<List<Double>> means,
+            Optional<AirYear> air,
+            Optional<HotWaterUse> hotWater) {
         Builder b = new Builder();
         List<SpaceHeating> heaters = SpaceHeating.of(plan);
         Months taken = hotWater.map(HotWaterUse::roomHeatBtu)
@@ -55,7 +65,7 @@ record YearUse(Map<String, Months> monthly, Map<String, double[]> daily, Months 
                 .mapToDouble(h -> h.lossPerDegF().value().orElse(0))
                 .sum();
         for (SpaceHeating h : heaters) {
-            heating(b, plan, h, btuPerGal, air, taken, loss);
+            heating(b, h, btuPerGal, means, air, taken, loss);
         }
         hotWater.ifPresent(h -> {
             Months btu = h.chosenBtu();
@@ -74,10 +84,15 @@ record YearUse(Map<String, Months> monthly, Map<String, double[]> daily, Months 
      * @param loss of the whole house, Btu/h for each degF: the appliance makes up its share of what is taken
      */
     private static void heating(
-            Builder b, Plan plan, SpaceHeating h, double btuPerGal, Optional<AirYear> air, Months taken, double loss) {
+            Builder b,
+            SpaceHeating h,
+            double btuPerGal,
+            Optional<List<Double>> means,
+            Optional<AirYear> air,
+            Months taken,
+            double loss) {
         List<Missing> missing = new ArrayList<>(h.gasPerDegF().missing());
         missing.addAll(taken.missing());
-        Optional<List<Double>> means = ColdWater.airMeans(plan);
         if (means.isEmpty() || air.isEmpty()) {
             missing.add(new Missing("/site/monthlyMeanTemp", "mean air temperature of the twelve months"));
         }

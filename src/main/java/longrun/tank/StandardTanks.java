@@ -30,7 +30,8 @@ public final class StandardTanks {
             OptionalDouble propaneLb,
             Confidence confidence) {
 
-        boolean holds(double gallons) {
+        /** Whether it is sold under that capacity. */
+        public boolean holds(double gallons) {
             return Math.abs(gallons - waterGal) <= 0.01 * waterGal
                     || alsoGal.isPresent() && Math.abs(gallons - alsoGal.getAsDouble()) <= 0.01 * gallons;
         }
