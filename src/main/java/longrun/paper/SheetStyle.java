@@ -11,9 +11,13 @@ final class SheetStyle {
     private SheetStyle() {}
 
     static String read() {
-        try (InputStream in = SheetStyle.class.getResourceAsStream("/longrun/paper/sheet.css")) {
+        return read("sheet.css") + read("lists.css");
+    }
+
+    private static String read(String file) {
+        try (InputStream in = SheetStyle.class.getResourceAsStream("/longrun/paper/" + file)) {
             if (in == null) {
-                throw new IllegalStateException("longrun/paper/sheet.css is not there");
+                throw new IllegalStateException("longrun/paper/" + file + " is not there");
             }
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {

@@ -1,6 +1,7 @@
 package longrun.review.json;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +49,15 @@ public final class ReviewJson {
             json.origins.forEach((pointer, origin) -> all.set(pointer, OriginJson.write(origin.get())));
         }
         return root.node();
+    }
+
+    /** Where each number of a review comes from, by the number's JSON pointer, in the order the document has them. */
+    public static Map<String, Origin> origins(Review review) {
+        ReviewJson json = new ReviewJson(review);
+        json.document(List.of());
+        Map<String, Origin> all = new LinkedHashMap<>();
+        json.origins.forEach((pointer, origin) -> all.put(pointer, origin.get()));
+        return Collections.unmodifiableMap(all);
     }
 
     private Out document(List<String> unread) {

@@ -1,0 +1,93 @@
+package longrun.paper;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import longrun.fuel.FuelReport;
+import longrun.hotwater.ColdWater;
+import longrun.origin.Months;
+import longrun.quantity.Show;
+import longrun.review.Review;
+import longrun.tank.TankReport;
+import longrun.words.Names;
+import org.jsoup.nodes.Element;
+
+/** The figures that come by month or by temperature, each list with where it is from over it. */
+final class MonthTable {
+
+    private static final List<String> MONTHS =
+            List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
+
+    private MonthTable() {}
+
+    /** What belongs under a part of the calculation. */
+    static List<Element> of(Review review, CalculationPart part) {
+        List<Element> out = new ArrayList<>();
+        if (part.holds("/fuel/")) {
+            review.fuel().ifPresent(f -> out.addAll(year(review, f)));
+        }
+        if (part.holds("/tank/curve/")) {
+            review.tank().ifPresent(t -> out.addAll(curve(t)));
+        }
+        return out;
+    }
+
+    private static List<Element> year(Review review, FuelReport fuel) {
+        Map<String, Months> columns = new LinkedHashMap<>();
+        columns.put("Degree days, base 65", fuel.degreeDays65());
+        columns.put("Cold water, degF", ColdWater.of(review.plan()));
+        fuel.monthlyByUse().forEach((use, months) -> columns.put(gallons(review, use), months));
+        columns.put("All uses, gal", fuel.monthlyGal());
+        columns.values().removeIf(m -> !m.isKnown());
+        if (columns.isEmpty()) {
+            return List.of();
+        }
+        List<String> headings = new ArrayList<>(List.of("Month"));
+        headings.addAll(columns.keySet());
+        List<String> classes = new ArrayList<>(List.of("z s"));
+        columns.forEach((n, m) -> classes.add("r"));
+        List<List<String>> rows = new ArrayList<>();
+        for (int month = 0; month < MONTHS.size(); month++) {
+            List<String> row = new ArrayList<>(List.of(MONTHS.get(month)));
+            for (Months m : columns.values()) {
+                row.add(Show.decimals(m.get(month), 1));
+            }
+            rows.add(row);
+        }
+        List<Element> out = new ArrayList<>();
+        out.add(Html.table("The year by month", headings, classes, rows));
+        columns.forEach((name, m) -> out.add(Html.text(
+                "p",
+                "src",
+                name + ": " + m.how()
+                        + m.confidence().map(c -> "; held as " + c.written()).orElse("") + ".")));
+        return out;
+    }
+
+    private static String gallons(Review review, String use) {
+        return Names.capital(
+                        use.equals("heating") || use.equals("hot-water")
+                                ? use.replace('-', ' ')
+                                : Names.of(review.plan(), use))
+                + ", gal";
+    }
+
+    private static List<Element> curve(TankReport tank) {
+        List<List<String>> rows = new ArrayList<>();
+        tank.curve()
+                .forEach(p -> rows.add(List.of(
+                        Show.plain(p.airF()), SheetWords.whole(p.capacityBtuh()), SheetWords.whole(p.plannedBtuh()))));
+        Element table = Html.table(
+                "Vapour by the temperature of the air",
+                List.of("Air, degF", "Most for a short time, Btu/h", "While it keeps the pressure planned with, Btu/h"),
+                List.of("r", "r", "r"),
+                rows);
+        return List.of(
+                table.addClass("narrow"),
+                Html.text(
+                        "p",
+                        "src",
+                        "By the same rules as the two figures of vapour above, at each temperature of the air."));
+    }
+}
