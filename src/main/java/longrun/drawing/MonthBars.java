@@ -1,70 +1,45 @@
 package longrun.drawing;
 
-import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.List;
-import java.util.Locale;
 
-/** Twelve amounts as bars with their figures, January first; the greatest is filled. */
+/** Twelve amounts as bars, January first, to stand over the row of their figures; the greatest is filled. */
 public final class MonthBars {
 
-    private static final double STEP = 46;
-    private static final double TALL = 90;
-    private static final double TOP = 22;
+    private static final double TOP = 2;
 
     private MonthBars() {}
 
     /**
-     * The bars as SVG, black on white.
+     * The bars as SVG, black on white, each in the middle of its twelfth of the width.
      *
      * @param amounts twelve, none negative
+     * @param width of all twelve, pixels
+     * @param tall of the greatest, pixels
      * @param description for those who do not see it
      */
-    public static String svg(List<Double> amounts, String description) {
+    public static String svg(List<Double> amounts, double width, double tall, String description) {
         if (amounts.size() != 12) {
             throw new IllegalArgumentException("a year has twelve months, not " + amounts.size());
         }
+        double step = width / 12;
         double most = amounts.stream().mapToDouble(a -> a).max().orElse(0);
-        SvgText out = new SvgText();
-        out.open(
-                "svg",
-                "xmlns",
-                "http://www.w3.org/2000/svg",
-                "class",
-                "schematic",
-                "role",
-                "img",
-                "width",
-                SvgText.n(12 * STEP),
-                "height",
-                SvgText.n(TOP + TALL + 22),
-                "viewBox",
-                "0 0 " + SvgText.n(12 * STEP) + " " + SvgText.n(TOP + TALL + 22));
-        out.open("title").raw(SvgText.escaped(description)).close("title");
-        out.raw("<style>").raw(Pens.css(Palette.PAPER)).raw("</style>");
+        double foot = TOP + tall;
+        SvgText out = Plate.open(width, foot + 2, description);
         for (int m = 0; m < 12; m++) {
-            double tall = most > 0 ? TALL * amounts.get(m) / most : 0;
-            double x = m * STEP + 8;
-            double y = TOP + TALL - tall;
-            String pen = most > 0 && amounts.get(m) == most ? "pf" : "pn";
+            double height = most > 0 ? tall * amounts.get(m) / most : 0;
+            double left = m * step + step * 0.27;
+            double right = (m + 1) * step - step * 0.27;
+            String pen = most > 0 && amounts.get(m) == most ? "pf" : "pt";
             out.path(
                     pen,
                     SvgText.line(
-                                    new Point(x, TOP + TALL),
-                                    new Point(x, y),
-                                    new Point(x + STEP - 16, y),
-                                    new Point(x + STEP - 16, TOP + TALL))
+                                    new Point(left, foot),
+                                    new Point(left, foot - height),
+                                    new Point(right, foot - height),
+                                    new Point(right, foot))
                             + "Z");
-            double middle = x + (STEP - 16) / 2;
-            out.words("", new Point(middle, y - 5), "middle", 0, String.format(Locale.ROOT, "%,.0f", amounts.get(m)));
-            out.words(
-                    "tq",
-                    new Point(middle, TOP + TALL + 17),
-                    "middle",
-                    0,
-                    Month.of(m + 1).getDisplayName(TextStyle.SHORT, Locale.ENGLISH));
         }
-        out.path("pn", SvgText.line(new Point(0, TOP + TALL), new Point(12 * STEP, TOP + TALL)));
+        out.path("pn", SvgText.line(new Point(0, foot), new Point(width, foot)));
         return out + "</svg>";
     }
 }

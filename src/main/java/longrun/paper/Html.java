@@ -89,7 +89,15 @@ final class Html {
             words.before(words.clone().attr("style", "fill:#fff;stroke:#fff;stroke-width:5px;stroke-linejoin:round"));
         }
         drawn.select("text").forEach(t -> t.attr("style", t.attr("style") + ";font-family:Sheet"));
+        drawn.select("text.ts,text.tb,text.tm,text.big,tspan.ts,tspan.tb")
+                .forEach(t -> t.attr("style", t.attr("style") + ";font-family:SheetBold;font-weight:400"));
         return el("div", "picture", drawn);
+    }
+
+    /** What a picture of this program's own making says of itself in words. */
+    static String titleOf(String svg) {
+        Element title = Jsoup.parse(svg, "", Parser.xmlParser()).selectFirst("title");
+        return title == null ? "" : title.text();
     }
 
     /** Text without what no page can show: control characters and marks of direction are left out. */

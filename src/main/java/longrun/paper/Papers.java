@@ -16,12 +16,12 @@ public final class Papers {
         return SHEETS.stream().map(Sheet::slug).toList();
     }
 
-    /** One sheet as a PDF; empty where none has that name. */
+    /** One sheet, with what belongs to it, as a PDF; empty where none has that name. */
     public static Optional<byte[]> findPdf(String slug, Printing printing) {
         return SHEETS.stream()
                 .filter(s -> s.slug().equals(slug))
                 .findFirst()
-                .map(s -> SheetFile.pdf(printing, List.of(s)));
+                .map(s -> SheetFile.pdf(printing, s.printedWith()));
     }
 
     /** All sheets in one PDF. */

@@ -50,42 +50,64 @@ final class RegulatorTable {
                         rows));
     }
 
-    /** As the supplier orders and sets them. */
-    static List<Element> forSupplier(Review review) {
+    /**
+     * As the supplier orders and sets them.
+     *
+     * @param most rows; those that feed the house come last and are never left out before one between
+     */
+    static List<Element> forSupplier(Review review, int most) {
         List<RegulatorPressure> all = review.pressures().regulators();
-        if (all.isEmpty()) {
-            return List.of();
-        }
+        List<RegulatorPressure> shown = all.size() > most ? all.subList(0, most - 1) : all;
         List<List<String>> rows = new ArrayList<>();
-        for (RegulatorPressure p : all) {
-            OptionalDouble spare = p.spareBtuh();
+        for (RegulatorPressure p : shown) {
             rows.add(List.of(
-                    SheetWords.regulator(p.regulator()),
-                    p.regulator().setting().findValue().map(s -> s.written()).orElse(SheetWords.BLANK),
-                    SheetWords.pressure(p.settingInWc()),
+                    SheetWords.shortened(SheetWords.regulator(p.regulator()), 26),
+                    stands(p),
+                    SheetWords.set(p.settingInWc()),
                     p.regulator().fedBy().is("tank") ? "tank" : SheetWords.pressure(p.inletInWc()),
                     SheetWords.pressure(firing(p)),
                     SheetWords.pressure(p.lockUpInWc()),
                     p.load().complete() ? Show.whole(p.load().knownBtuh()) : SheetWords.BLANK,
                     SheetWords.whole(p.capacityBtuh()),
-                    spare.isPresent() ? Show.whole(spare.getAsDouble()) : SheetWords.BLANK));
+                    used(p)));
+        }
+        if (rows.isEmpty()) {
+            rows.add(List.of("none entered yet", "", SheetWords.BLANK, "", "", "", SheetWords.BLANK, "", ""));
         }
         return List.of(
-                Html.heading("Regulators", "as set and as they will be asked"),
+                Html.heading(
+                        "Regulators",
+                        shown.size() < all.size()
+                                ? "the first of " + all.size() + "; the rest on the sizing sheet"
+                                : "as set and as they will be asked, heat in Btu/h"),
                 Html.table(
-                        "The regulators with their settings and loads",
-                        List.of(
-                                "Regulator",
-                                "Stands",
-                                "Set to",
-                                "Inlet, all firing",
-                                "Outlet, all firing",
-                                "No flow, at most",
-                                "Must pass, Btu/h",
-                                "Rated, Btu/h",
-                                "To spare, Btu/h"),
-                        List.of("z s", "", "rz", "r", "r", "r", "r", "r", "r"),
-                        rows));
+                                "The regulators with their settings and loads",
+                                List.of(
+                                        "Regulator",
+                                        "Stands",
+                                        "Set to",
+                                        "Inlet, all firing",
+                                        "Outlet, all firing",
+                                        "All shut, at most",
+                                        "Must pass",
+                                        "Rated",
+                                        "Used, %"),
+                                List.of("s", "", "r i", "r", "r", "r", "r", "r", "r"),
+                                rows)
+                        .addClass("regs"));
+    }
+
+    private static String stands(RegulatorPressure p) {
+        String where = p.regulator().setting().findValue().map(s -> s.written()).orElse(SheetWords.BLANK);
+        return p.regulator().underEaves().is(true) ? where + ", under eaves" : where;
+    }
+
+    private static String used(RegulatorPressure p) {
+        return p.load().complete()
+                        && p.capacityBtuh().isPresent()
+                        && p.capacityBtuh().getAsDouble() > 0
+                ? Show.whole(100 * p.load().knownBtuh() / p.capacityBtuh().getAsDouble())
+                : SheetWords.BLANK;
     }
 
     /** At its outlet with everything firing. */

@@ -20,6 +20,16 @@ interface Sheet {
         return true;
     }
 
+    /** The sheets that come when this one alone is asked for, in order. */
+    default List<Sheet> printedWith() {
+        return List.of(this);
+    }
+
+    /** Whether it lies broadside. */
+    default boolean isBroad(Printing printing) {
+        return false;
+    }
+
     /** What stands under the head and the facts, in order; never empty. */
     List<Element> body(Printing printing);
 }

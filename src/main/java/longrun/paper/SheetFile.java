@@ -22,7 +22,8 @@ final class SheetFile {
 
     static Document html(Printing printing, List<Sheet> sheets) {
         Document document = Document.createShell("");
-        String title = sheets.size() == 1 ? sheets.get(0).title() : "Propane papers";
+        boolean one = sheets.size() == sheets.get(0).printedWith().size();
+        String title = one ? sheets.get(0).title() : "Propane papers";
         document.select("html").attr("lang", "en");
         document.title(title + ": " + Html.printable(printing.house()));
         document.head().appendElement("meta").attr("name", "subject").attr("content", title);
@@ -30,7 +31,7 @@ final class SheetFile {
                 .appendElement("style")
                 .append(STYLE.replace("PAPER", printing.size().css()));
         for (Sheet sheet : sheets) {
-            Element section = Html.el("section", "sheet");
+            Element section = Html.el("section", sheet.isBroad(printing) ? "sheet broad" : "sheet");
             section.appendChild(foot(printing, sheet));
             section.appendChild(head(printing, sheet));
             if (sheet.opensWithFacts()) {
@@ -64,7 +65,7 @@ final class SheetFile {
                 Html.el(
                         "div",
                         "line",
-                        Html.text("span", "house", printing.house()),
+                        Html.text("span", "house", SheetWords.shortened(printing.house(), 36)),
                         Html.text("span", "", sheet.title() + ", " + day(printing.date()) + ", Longrun"),
                         Html.el("span", "page")));
     }

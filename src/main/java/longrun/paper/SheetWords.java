@@ -16,6 +16,7 @@ import longrun.quantity.Show;
 import longrun.review.Review;
 import longrun.sizing.SectionSize;
 import longrun.sizing.SectionStatus;
+import longrun.words.IsolatedName;
 import longrun.words.Names;
 
 /** How the sheets say things; what is not known is a blank to fill in, never a zero. */
@@ -46,6 +47,52 @@ final class SheetWords {
         }
         Pressure p = Pressure.ofInWc(inWc.getAsDouble());
         return p.psi() < 1.5 ? Show.decimals(p.inWc(), 2) + " in. w.c." : Show.decimals(p.psi(), 2) + " psi";
+    }
+
+    /** What a regulator is set to, as it was entered: "11 in. w.c.", "10 psi"; a blank where not known. */
+    static String set(OptionalDouble inWc) {
+        return inWc.isPresent() ? Show.pressure(Pressure.ofInWc(inWc.getAsDouble())) : BLANK;
+    }
+
+    /** A pressure in inches of water, without its unit; a blank where not known. */
+    static String inWc(OptionalDouble inWc) {
+        return inWc.isPresent() ? Show.decimals(inWc.getAsDouble(), 2) : BLANK;
+    }
+
+    /** "10.25 to 11.67 in. w.c.": two pressures with their unit once, where it is one. */
+    static String span(OptionalDouble lowInWc, OptionalDouble highInWc) {
+        String low = pressure(lowInWc);
+        String high = pressure(highInWc);
+        String unit = high.substring(high.indexOf(' ') + 1);
+        return (low.endsWith(" " + unit) ? low.substring(0, low.length() - unit.length() - 1) : low) + " to " + high;
+    }
+
+    /** "8 degF" as a thermometer says it. */
+    static String degrees(String typed) {
+        return typed.replace("degF", "\u00B0F").replace("degC", "\u00B0C");
+    }
+
+    /** A text cut to the room of a number of letters of common width, with an ellipsis where it is cut. */
+    static String shortened(String text, int most) {
+        String plain = IsolatedName.withoutMarks(text).strip().replaceAll("\\s+", " ");
+        if (plain.codePoints().mapToDouble(SheetWords::width).sum() <= most) {
+            return plain;
+        }
+        StringBuilder out = new StringBuilder();
+        double room = most - 1;
+        for (int letter : plain.codePoints().toArray()) {
+            room -= width(letter);
+            if (room < 0) {
+                break;
+            }
+            out.appendCodePoint(letter);
+        }
+        return out.toString().stripTrailing() + "\u2026";
+    }
+
+    /** A letter's width beside that of a common one. */
+    private static double width(int letter) {
+        return letter >= 0x2E80 ? 2 : "WMmw@%".indexOf(letter) >= 0 || Character.isUpperCase(letter) ? 1.6 : 1;
     }
 
     /** "R1, first stage". */

@@ -3,8 +3,8 @@ package longrun.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.origin.Figure;
+import longrun.piping.Outlet;
 import longrun.plan.Plan;
 import longrun.plan.Site;
 import longrun.plan.Tank;
@@ -13,48 +13,60 @@ import longrun.pressure.SettingWindow;
 import longrun.quantity.Show;
 import longrun.review.Review;
 import longrun.tank.Demand;
-import longrun.tank.TankReport;
 import org.jsoup.nodes.Element;
 
-/** Five questions to the supplier, numbered, each with blanks for the answer. */
+/** Five questions to the supplier, numbered, each with blanks for the answer; each in two lines at most. */
 final class SupplierQuestions {
+
+    /** Regulators before appliances that are asked for by name; the rest stands in the schedule. */
+    private static final int NAMED = 1;
 
     private SupplierQuestions() {}
 
     static Element of(Review review) {
         List<Element> rows = new ArrayList<>();
-        rows.add(
-                row(1, "Setting of the last regulator before the house.", setting(review), "set to", "inlet it needs"));
-        rows.add(row(2, "Vapour on a cold morning.", vapour(review), "Btu/h you count on", "for how many hours"));
-        rows.add(row(3, "Tank and its place.", tank(review), "tank, gal", "place, if another"));
-        rows.add(row(4, "Delivery.", delivery(review.plan()), "lead, days", "weeks closed"));
-        rows.add(row(5, "Leak check before the tank valve is opened.", "Who makes it, and when?", "who", "when"));
+        rows.add(row(1, "Setting.", setting(review), "set to", "inlet it needs", "then passes"));
+        rows.add(row(2, "Vapour you count on", vapour(review), "Btu/h", "hours held", "refill at, %"));
+        rows.add(row(3, "Tank and place.", tank(review), "tank, gal", "place, if another", "ignition at, ft"));
+        rows.add(row(4, "Delivery.", delivery(review.plan()), "lead, days", "weeks closed", "price a gallon"));
+        rows.add(row(5, "Leak check", "before the tank valve is opened.", "who", "when", "found"));
         return Html.el("table", "asks", rows.toArray(Element[]::new));
     }
 
     private static Element row(int number, String lead, String words, String... blanks) {
         Element tr = Html.el(
-                "tr", "", Html.text("td", "n", String.valueOf(number)), Html.el("td", "", Html.led(lead, words)));
+                "tr", "", Html.text("td", "n", String.valueOf(number)), Html.el("td", "w", Html.led(lead, words)));
         for (String b : blanks) {
             tr.appendChild(Html.el("td", "b", Html.text("p", "", b)));
         }
         return tr;
     }
 
-    private static String setting(Review review) {
-        List<String> said = new ArrayList<>();
+    /** The regulators that feed appliances, in the plan's order. */
+    static List<RegulatorPressure> lastRegulators(Review review) {
+        List<RegulatorPressure> out = new ArrayList<>();
         for (int r = 0; r < review.pressures().regulators().size(); r++) {
-            RegulatorPressure p = review.pressures().regulator(r);
-            boolean last = review.piping().stages().get(r).outlets().stream()
-                    .anyMatch(o -> o.kind() == longrun.piping.Outlet.Kind.APPLIANCE);
-            if (!last) {
-                continue;
+            if (review.piping().stages().get(r).outlets().stream().anyMatch(o -> o.kind() == Outlet.Kind.APPLIANCE)) {
+                out.add(review.pressures().regulator(r));
             }
-            SettingWindow window = review.pressures().window(r);
-            said.add(SheetWords.regulator(p.regulator()) + ": " + window(window) + "; reckoned with "
-                    + SheetWords.pressure(p.settingInWc()));
         }
-        return said.isEmpty() ? "No regulator feeds an appliance yet." : String.join("; ", said);
+        return out;
+    }
+
+    private static String setting(Review review) {
+        List<RegulatorPressure> last = lastRegulators(review);
+        if (last.isEmpty()) {
+            return "No regulator feeds an appliance yet.";
+        }
+        List<String> said = new ArrayList<>();
+        for (RegulatorPressure p : last.subList(0, Math.min(NAMED, last.size()))) {
+            SettingWindow window =
+                    review.pressures().window(review.pressures().regulators().indexOf(p));
+            said.add(SheetWords.shortened(SheetWords.regulator(p.regulator()), 24) + ": " + window(window)
+                    + "; reckoned with " + SheetWords.set(p.settingInWc()));
+        }
+        int more = last.size() - said.size();
+        return String.join("; ", said) + (more > 0 ? "; " + more + " more below" : "");
     }
 
     private static String window(SettingWindow w) {
@@ -62,58 +74,60 @@ final class SupplierQuestions {
             return "what the rating plates ask for is not all known";
         }
         if (w.isEmpty()) {
-            return "no setting serves " + w.lowestFor().orElse("one") + " and "
-                    + w.highestFor().orElse("another") + " alike";
+            String one = SheetWords.shortened(w.lowestFor().orElse("one"), 12);
+            String other = SheetWords.shortened(w.highestFor().orElse("another"), 12);
+            return one.equals(other)
+                    ? "no setting serves " + one
+                    : "no setting serves " + one + " and " + other + " alike";
         }
-        return "from " + at(w.lowestInWc()) + " to " + at(w.highestInWc()) + " serves every plate read"
-                + (w.complete() ? "" : "; not all are read");
-    }
-
-    private static String at(OptionalDouble inWc) {
-        return SheetWords.pressure(inWc);
+        return "from " + SheetWords.span(w.lowestInWc(), w.highestInWc())
+                + (w.complete() ? " serves all" : " serves the plates read");
     }
 
     private static String vapour(Review review) {
-        Optional<TankReport> tank = review.tank();
-        String asked = tank.flatMap(t -> t.demands().stream().findFirst())
+        String asked = review.tank()
+                .flatMap(t -> t.demands().stream().findFirst())
                 .map(Demand::btuh)
                 .filter(Figure::isKnown)
                 .map(Figure::text)
                 .orElse(SheetWords.BLANK + " Btu/h");
-        String air = review.plan()
-                .site()
+        return "from this tank at " + air(review.plan()).orElse("the coldest morning") + " and "
+                + refill(review.plan()).map(g -> "the refill gauge, " + g).orElse("the refill gauge")
+                + ". Asked, all firing: " + asked + ".";
+    }
+
+    /** The winter design temperature, as on a thermometer. */
+    static Optional<String> air(Plan plan) {
+        return plan.site()
                 .flatMap(s -> s.winterDesignTemp().findText())
-                .map(t -> t.replace("degF", "\u00B0F").replace("degC", "\u00B0C"))
-                .orElse("the winter design temperature, which is not entered");
-        String gauge = review.plan().allTanks().stream()
+                .map(SheetWords::degrees)
+                .map(t -> SheetWords.shortened(t, 12));
+    }
+
+    /** The gauge at which the truck is to come. */
+    static Optional<String> refill(Plan plan) {
+        return plan.allTanks().stream()
                 .flatMap(t -> t.refillAt().findText().stream())
                 .findFirst()
-                .orElse("the refill gauge, which is not entered");
-        return "What does this tank give at " + air + " and " + gauge + "? Asked, all firing: " + asked + ".";
+                .map(t -> SheetWords.shortened(t, 12));
     }
 
     private static String tank(Review review) {
         List<Tank> tanks = review.plan().allTanks();
         String have = tanks.isEmpty()
                 ? "No tank is planned yet"
-                : tanks.get(0).waterCapacity().findText().orElse("size not entered")
-                        + tanks.get(0)
-                                .placement()
-                                .findValue()
-                                .map(p -> ", " + p.written().replace('-', ' '))
-                                .orElse("")
+                : TankLines.size(review.plan()) + ", " + TankLines.placement(tanks.get(0))
                         + tanks.get(0)
                                 .toBuilding()
                                 .findText()
-                                .map(d -> ", " + d + " from the house")
+                                .map(d -> ", " + SheetWords.shortened(d, 14) + " from the house")
                                 .orElse("");
         String would = review.tank().stream()
                 .flatMap(t -> t.smallest().stream())
                 .filter(c -> !c.underground())
                 .findFirst()
-                .flatMap(c -> c.size()
-                        .map(s -> " By our reckoning " + Show.whole(s.waterGal())
-                                + " gal above ground carries everything firing while it keeps its pressure."))
+                .flatMap(c -> c.size())
+                .map(s -> " " + Show.whole(s.waterGal()) + " gal would carry all firing.")
                 .orElse("");
         return have + ": do you set it there?" + would;
     }

@@ -1,0 +1,38 @@
+package longrun.drawing;
+
+/** A small picture for a sheet of paper, black on white: how it begins, and its two sizes of letters. */
+final class Plate {
+
+    private Plate() {}
+
+    /**
+     * The opening of a picture.
+     *
+     * @param description for those who do not see it
+     */
+    static SvgText open(double width, double height, String description) {
+        SvgText out = new SvgText();
+        out.open(
+                "svg",
+                "xmlns",
+                "http://www.w3.org/2000/svg",
+                "class",
+                "schematic",
+                "role",
+                "img",
+                "width",
+                SvgText.n(width),
+                "height",
+                SvgText.n(height),
+                "viewBox",
+                "0 0 " + SvgText.n(width) + " " + SvgText.n(height));
+        out.open("title").raw(SvgText.escaped(description)).close("title");
+        // 11 px at three quarters of a point a pixel is 8.25 pt, the smallest a sheet may bear
+        out.raw("<style>")
+                .raw(Pens.css(Palette.PAPER))
+                .raw(".schematic .k{font-size:11px;fill:#333}.schematic .v{font-size:12px}")
+                .raw(".schematic .big{font-size:16px;font-weight:700}.schematic .bar{fill:#000}")
+                .raw("</style>");
+        return out;
+    }
+}
