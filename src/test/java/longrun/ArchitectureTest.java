@@ -21,6 +21,7 @@ class ArchitectureTest {
     private static final List<String> ROOMS = List.of(
             "longrun.ui",
             "longrun.http",
+            "longrun.draft",
             "longrun.store",
             "longrun.paper",
             "longrun.drawing",
@@ -70,7 +71,8 @@ class ArchitectureTest {
     void theDomainIsPlainJava() {
         noClasses()
                 .that()
-                .resideOutsideOfPackages("longrun", "longrun.ui..", "longrun.http..", "longrun.store..")
+                .resideOutsideOfPackages(
+                        "longrun", "longrun.ui..", "longrun.http..", "longrun.draft..", "longrun.store..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("org.springframework..", "com.vaadin..", "jakarta..", "java.sql..", "org.slf4j..")
@@ -82,7 +84,8 @@ class ArchitectureTest {
     void theDomainHasNoClockNoChanceAndNoCountry() {
         noClasses()
                 .that()
-                .resideOutsideOfPackages("longrun", "longrun.ui..", "longrun.http..", "longrun.store..")
+                .resideOutsideOfPackages(
+                        "longrun", "longrun.ui..", "longrun.http..", "longrun.draft..", "longrun.store..")
                 .should()
                 .dependOnClassesThat()
                 .haveFullyQualifiedName("java.util.Random")
@@ -111,7 +114,12 @@ class ArchitectureTest {
         noClasses()
                 .that()
                 .resideOutsideOfPackages(
-                        "longrun.plan.json..", "longrun.review..", "longrun.ui..", "longrun.http..", "longrun.store..")
+                        "longrun.plan.json..",
+                        "longrun.review..",
+                        "longrun.ui..",
+                        "longrun.http..",
+                        "longrun.draft..",
+                        "longrun.store..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("com.fasterxml..")
@@ -121,7 +129,19 @@ class ArchitectureTest {
 
     @Test
     void roomsDoNotGoInCircles() {
-        slices().matching("longrun.(*)..").should().beFreeOfCycles().check(PROGRAM);
+        slices().matching("longrun.(**)").should().beFreeOfCycles().check(PROGRAM);
+    }
+
+    @Test
+    void whatAPersonTypesNeedsNoScreen() {
+        noClasses()
+                .that()
+                .resideInAPackage("longrun.draft..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("com.vaadin..")
+                .because("how a house is entered is tried without a page")
+                .check(PROGRAM);
     }
 
     @Test

@@ -38,7 +38,7 @@ public final class PressureOrigins {
         if (way > SECTIONS_NAMED) {
             double lost = pressures.regulator(outlet.regulator()).settingInWc().orElse(Double.NaN)
                     - outlet.pressureInWc().orElse(Double.NaN);
-            inputs.add(SeeThere.inWc(
+            inputs.add(FiguredElsewhere.inWc(
                     "drop of the " + way + " sections on the way",
                     Double.isNaN(lost) ? OptionalDouble.empty() : OptionalDouble.of(lost)));
         } else {
@@ -58,7 +58,7 @@ public final class PressureOrigins {
         for (int s = last; s >= 0; s = piping.parent(s)) {
             inputs.add(
                     first,
-                    SeeThere.inWc(
+                    FiguredElsewhere.inWc(
                             "drop of section " + piping.section(s).id(),
                             pressures.section(s).dropInWc()));
         }
@@ -68,7 +68,7 @@ public final class PressureOrigins {
     public Origin pressureDrooped(int appliance) {
         OutletPressure outlet = pressures.outlet(appliance);
         List<Origin> inputs =
-                new ArrayList<>(List.of(SeeThere.inWc("pressure at the pipe's end", outlet.pressureInWc())));
+                new ArrayList<>(List.of(FiguredElsewhere.inWc("pressure at the pipe's end", outlet.pressureInWc())));
         if (outlet.regulator() >= 0) {
             inputs.add(regulators.droop(outlet.regulator()));
         }
@@ -89,7 +89,7 @@ public final class PressureOrigins {
                 "drooped pressure at the pipe's end less the connector",
                 Confidence.COMPUTED,
                 List.of(
-                        SeeThere.inWc("drooped pressure at the pipe's end", outlet.pressureDroopedInWc()),
+                        FiguredElsewhere.inWc("drooped pressure at the pipe's end", outlet.pressureDroopedInWc()),
                         connector(appliance)));
     }
 

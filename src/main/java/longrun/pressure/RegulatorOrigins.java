@@ -62,7 +62,7 @@ public final class RegulatorOrigins {
                         // in both units, so that the sum can be followed
                         Origin.entered("setting of " + ahead.regulator().id(), Words.inWc(ahead.settingInWc())),
                         droop(before),
-                        SeeThere.inWc("lost in the pipe between them", pipe)));
+                        FiguredElsewhere.inWc("lost in the pipe between them", pipe)));
     }
 
     /** Its outlet at no flow. */
@@ -169,9 +169,10 @@ public final class RegulatorOrigins {
         SettingWindow window = pressures.window(regulator);
         String bounds = InletPressureLow.bounds(window);
         List<Origin> inputs = new ArrayList<>();
-        window.lowestFor().ifPresent(who -> inputs.add(SeeThere.inWc("lowest, asked by " + who, window.lowestInWc())));
+        window.lowestFor()
+                .ifPresent(who -> inputs.add(FiguredElsewhere.inWc("lowest, asked by " + who, window.lowestInWc())));
         window.highestFor()
-                .ifPresent(who -> inputs.add(SeeThere.inWc("highest, asked by " + who, window.highestInWc())));
+                .ifPresent(who -> inputs.add(FiguredElsewhere.inWc("highest, asked by " + who, window.highestInWc())));
         return Origin.derived(
                 "setting window of "
                         + pressures.regulator(regulator).regulator().id(),

@@ -132,7 +132,7 @@ public final class SectionOrigins {
                 Confidence.COMPUTED,
                 List.of(
                         load(section),
-                        SeeThere.inWc(
+                        FiguredElsewhere.inWc(
                                 "pressure at its end",
                                 pressures.section(section).endInWc())));
     }

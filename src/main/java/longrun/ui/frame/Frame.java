@@ -8,6 +8,7 @@ import elemental.json.JsonObject;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import longrun.words.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -9,6 +9,7 @@ import elemental.json.JsonObject;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import longrun.words.UnitSystem;
 
 /** Keeps the draft in the browser until a store of houses does, opens plan files and saves them. */
 @Tag("draft-keeper")

@@ -3,6 +3,8 @@ package longrun.ui.house;
 import com.vaadin.flow.dom.Element;
 import java.time.Instant;
 import java.util.function.LongConsumer;
+import longrun.draft.HouseSession;
+import longrun.draft.SaveState;
 import longrun.ui.frame.Dom;
 
 /** What is said, and may be chosen, where a house does not stand with the store as it should, or can't be worked out. */
@@ -12,7 +14,7 @@ final class HouseNotice {
     private final LongConsumer toHouse;
     private final Runnable forgetTyped;
     private final Element notice = Dom.el("div", "notice").setAttribute("role", "alert");
-    private Standing shown = new Standing.Kept(Instant.EPOCH);
+    private SaveState shown = new SaveState.Kept(Instant.EPOCH);
     private boolean failedShown;
 
     HouseNotice(HouseSession session, LongConsumer toHouse, Runnable forgetTyped) {
@@ -31,7 +33,7 @@ final class HouseNotice {
     }
 
     void show() {
-        Standing now = session.standing();
+        SaveState now = session.standing();
         boolean failed = session.isFailed();
         if (now.equals(shown) && failed == failedShown) {
             return;
@@ -39,7 +41,7 @@ final class HouseNotice {
         shown = now;
         failedShown = failed;
         notice.removeAllChildren();
-        Dom.show(notice, failed || !(now instanceof Standing.Kept));
+        Dom.show(notice, failed || !(now instanceof SaveState.Kept));
         if (failed) {
             say(
                     "This house can\u2019t be worked out at the moment; the fault is the program\u2019s, not yours."
@@ -47,7 +49,7 @@ final class HouseNotice {
                             + " of its sizes until then.",
                     button("Take back the last change", session::undo));
         }
-        if (now instanceof Standing.ChangedElsewhere) {
+        if (now instanceof SaveState.ChangedElsewhere) {
             say(
                     "Another tab changed this house. Here it stands as you left it, and nothing was overwritten. Which"
                             + " shall it be?",
@@ -57,12 +59,12 @@ final class HouseNotice {
                     }),
                     button("Keep what is here as the newer", session::keepMine),
                     copy());
-        } else if (now instanceof Standing.Deleted) {
+        } else if (now instanceof SaveState.Deleted) {
             say(
                     "This house was deleted in another tab. What you typed is still here.",
                     button("Bring the house back", session::bringBack),
                     copy());
-        } else if (now instanceof Standing.NotKept not) {
+        } else if (now instanceof SaveState.NotKept not) {
             say(
                     "Not saved: " + not.why() + ". What you typed is still here and is tried again at the next key.",
                     button("Try again now", session::tryAgain),

@@ -16,15 +16,23 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.EntryAddress;
+import longrun.draft.HouseSession;
+import longrun.draft.HouseState;
+import longrun.draft.PlaceKind;
+import longrun.draft.SaveState;
 import longrun.plan.json.PlanReader;
 import longrun.review.Reviewer;
 import longrun.store.DraftStore;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Frame;
 import longrun.ui.frame.Keeper;
-import longrun.ui.frame.UnitSystem;
+import longrun.ui.house.answer.HouseAnswer;
+import longrun.ui.place.HousePage;
+import longrun.ui.place.Place;
 import longrun.words.CodeNames;
 import longrun.words.IsolatedName;
+import longrun.words.UnitSystem;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataAccessException;
 import org.springframework.transaction.TransactionException;
@@ -36,7 +44,7 @@ import org.springframework.transaction.TransactionException;
 @StyleSheet("context://frontend/route.css")
 @JsModule("context://frontend/lines.js")
 @StyleSheet("context://frontend/connections.css")
-public final class HouseView extends Frame implements BeforeEnterObserver, HasDynamicTitle, HouseDesk, Keeper.Hears {
+public final class HouseView extends Frame implements BeforeEnterObserver, HasDynamicTitle, HousePage, Keeper.Hears {
 
     private static final String NAMELESS = "House without a name";
 
@@ -228,7 +236,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     }
 
     private Place place() {
-        return made.computeIfAbsent(here, k -> k.make(this));
+        return made.computeIfAbsent(here, k -> PlaceMaker.make(k, this));
     }
 
     /** The place now gone to, for tests. */
@@ -270,11 +278,11 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         if (!begun || keeper == null) {
             return;
         }
-        if (s.standing() instanceof Standing.Kept) {
+        if (s.standing() instanceof SaveState.Kept) {
             keeper.keep(String.valueOf(s.version()), place().heard());
         } else {
             keeper.notSaved();
-            if (s.standing() instanceof Standing.ChangedElsewhere) {
+            if (s.standing() instanceof SaveState.ChangedElsewhere) {
                 keeper.aside(s.draft().toString());
             }
         }

@@ -3,6 +3,9 @@ package longrun.ui.house;
 import com.vaadin.flow.dom.Element;
 import java.util.EnumMap;
 import java.util.Map;
+import longrun.draft.HouseSession;
+import longrun.draft.OpenInPlace;
+import longrun.draft.PlaceKind;
 import longrun.ui.frame.Dom;
 
 /** The quiet numbered thread at the left: the places in any order, each with what it still lacks. */
@@ -38,7 +41,7 @@ final class PlaceThread {
 
     void show(HouseSession session, PlaceKind here) {
         knots.forEach((place, knot) -> {
-            Lack lack = Lack.of(session, place);
+            OpenInPlace lack = OpenInPlace.of(session, place);
             Dom.retext(knot.lack(), lack.words());
             Dom.setClass(knot.lack(), "must", lack.must());
             Dom.setClass(knot.item(), "on", place == here);

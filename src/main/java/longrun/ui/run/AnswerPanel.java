@@ -4,13 +4,18 @@ import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import longrun.draft.run.Line;
+import longrun.draft.run.Pipe;
+import longrun.draft.run.PipeEnd;
+import longrun.draft.run.RunAnswer;
+import longrun.draft.run.RunDraft;
 import longrun.finding.Finding;
 import longrun.ui.frame.BigSize;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
-import longrun.ui.frame.UnitSystem;
 import longrun.ui.frame.WhereFrom;
 import longrun.words.IsolatedName;
+import longrun.words.UnitSystem;
 
 /** Beside the lines, always in view: the size of the line in hand, what it rests on, and what is open. */
 final class AnswerPanel {

@@ -5,9 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import longrun.draft.run.Allowance;
+import longrun.draft.run.Line;
+import longrun.draft.run.RunAnswer;
+import longrun.draft.run.RunDraft;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Scale;
-import longrun.ui.frame.UnitSystem;
+import longrun.words.UnitSystem;
 
 /** The one switch for fittings: what each position adds in feet, which row that takes, and which sizes hang on it. */
 final class FittingSwitch {

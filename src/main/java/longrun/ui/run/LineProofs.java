@@ -7,8 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import longrun.draft.run.Line;
+import longrun.draft.run.Pipe;
+import longrun.draft.run.RunAnswer;
+import longrun.draft.run.RunDraft;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.UnitSystem;
+import longrun.words.UnitSystem;
 
 /**
  * On paper: how each line is proved. Its stage and that stage's longest run, the table, the row and the size read

@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import longrun.draft.run.Line;
+import longrun.draft.run.RunAnswer;
+import longrun.draft.run.RunNames;
+import longrun.draft.run.Start;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Measure;
@@ -12,8 +16,8 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.ui.frame.QuantityText;
 import longrun.ui.frame.SizeCell;
-import longrun.ui.frame.UnitSystem;
 import longrun.ui.frame.UsedCell;
+import longrun.words.UnitSystem;
 
 /** One line as it is typed: what it feeds, feet, Btu/h; and under the line in hand what was understood. */
 final class LineRow {

@@ -7,8 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import longrun.draft.run.BranchDrawing;
+import longrun.draft.run.Line;
+import longrun.draft.run.RunAnswer;
+import longrun.draft.run.RunDraft;
+import longrun.draft.run.Start;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.UnitSystem;
+import longrun.words.UnitSystem;
 
 /** The lines of the run, and one more that is not begun. */
 final class LinesTable {

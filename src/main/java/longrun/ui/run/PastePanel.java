@@ -3,12 +3,15 @@ package longrun.ui.run;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.function.Consumer;
+import longrun.draft.run.PasteReader;
+import longrun.draft.run.PastedLine;
+import longrun.draft.run.RunNames;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.UnitSystem;
+import longrun.words.UnitSystem;
 
 /** What a paste was understood as, shown before it is taken. */
 final class PastePanel {

@@ -3,9 +3,11 @@ package longrun.ui.run;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
+import longrun.draft.run.Line;
+import longrun.draft.run.RunAnswer;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.RowTable;
-import longrun.ui.frame.UnitSystem;
+import longrun.words.UnitSystem;
 
 /** The row of the table the line in hand was read in, between its neighbours, and what is printed over that table. */
 final class RowUsed {

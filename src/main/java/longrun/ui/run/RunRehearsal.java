@@ -2,6 +2,10 @@ package longrun.ui.run;
 
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.run.Line;
+import longrun.draft.run.Pipe;
+import longrun.draft.run.RunDraft;
+import longrun.draft.run.Sizer;
 import longrun.ui.frame.Rehearsal;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.annotation.Order;

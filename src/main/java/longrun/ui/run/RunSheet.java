@@ -2,6 +2,9 @@ package longrun.ui.run;
 
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.dom.Element;
+import longrun.draft.run.BecomesHouse;
+import longrun.draft.run.RunDraft;
+import longrun.draft.run.RunFile;
 import longrun.store.NotStored;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Keeper;

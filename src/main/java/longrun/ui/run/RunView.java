@@ -9,12 +9,26 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.History;
+import longrun.draft.run.Allowance;
+import longrun.draft.run.BecomesHouse;
+import longrun.draft.run.Line;
+import longrun.draft.run.PasteReader;
+import longrun.draft.run.PastedLine;
+import longrun.draft.run.Pipe;
+import longrun.draft.run.RunAnswer;
+import longrun.draft.run.RunDraft;
+import longrun.draft.run.RunFile;
+import longrun.draft.run.RunState;
+import longrun.draft.run.Sizer;
+import longrun.draft.run.Spoken;
+import longrun.draft.run.Start;
+import longrun.draft.run.StartPictures;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Frame;
-import longrun.ui.frame.History;
 import longrun.ui.frame.Keeper;
 import longrun.ui.frame.Scale;
-import longrun.ui.frame.UnitSystem;
+import longrun.words.UnitSystem;
 
 /** Size a run: where the pressure starts, material, lines, fittings, the row used, and the size of the line in hand. */
 @Route("run")

@@ -5,6 +5,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import longrun.draft.run.Line;
+import longrun.draft.run.RunDraft;
+import longrun.draft.run.Sizer;
 import longrun.ui.frame.Entry;
 
 /** Puts what is wrong beside its field. */

@@ -7,15 +7,16 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import longrun.draft.DemoHouse;
+import longrun.draft.PlanFiles;
+import longrun.draft.RunToHouse;
+import longrun.draft.run.BecomesHouse;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
 import longrun.store.Draft;
 import longrun.store.DraftStore;
 import longrun.store.ListedHouse;
 import longrun.store.Outcome;
-import longrun.ui.house.DemoHouse;
-import longrun.ui.house.RunToHouse;
-import longrun.ui.run.BecomesHouse;
 import org.springframework.stereotype.Component;
 
 /** The houses as a list: begun, opened from a file, copied, renamed, deleted and brought back. */
@@ -39,7 +40,7 @@ public class HouseShelf implements BecomesHouse {
         }
     }
 
-    List<ListedHouse> list() {
+    public List<ListedHouse> list() {
         return store.list();
     }
 
@@ -49,7 +50,7 @@ public class HouseShelf implements BecomesHouse {
     }
 
     /** Begins an empty house. */
-    long begin() {
+    public long begin() {
         ObjectNode plan = JsonNodeFactory.instance.objectNode().put("format", Plan.FORMAT);
         plan.put("fittingAllowance", "counted");
         return store.create("", plan.toString()).id();
@@ -83,10 +84,10 @@ public class HouseShelf implements BecomesHouse {
     }
 
     /** What came of a zip of plan files: how many were opened, and what is said of the others. */
-    record Opened(int houses, List<String> refused) {}
+    public record Opened(int houses, List<String> refused) {}
 
     /** Opens every plan file in a zip, the ones that are none told by name. */
-    Opened openZip(byte[] zip) throws NotAPlan {
+    public Opened openZip(byte[] zip) throws NotAPlan {
         List<PlanFiles.PlanFile> files;
         try {
             files = PlanFiles.unzip(zip);
@@ -108,17 +109,17 @@ public class HouseShelf implements BecomesHouse {
     }
 
     /** A house's plan file, character for character as it is stored; empty where it is gone. */
-    Optional<PlanFiles.PlanFile> planFile(long id) {
+    public Optional<PlanFiles.PlanFile> planFile(long id) {
         return store.find(id).map(d -> new PlanFiles.PlanFile(PlanFiles.fileName(d.name()), d.json()));
     }
 
     /** The plan files of all houses in the list. */
-    List<PlanFiles.PlanFile> planFiles() {
+    public List<PlanFiles.PlanFile> planFiles() {
         return store.list().stream().flatMap(h -> planFile(h.id()).stream()).toList();
     }
 
     /** The demo house, an invented one with some facts unknown. */
-    long demo() {
+    public long demo() {
         try {
             return open(DemoHouse.json());
         } catch (NotAPlan e) {
@@ -140,7 +141,7 @@ public class HouseShelf implements BecomesHouse {
     }
 
     /** Names a house; false where another tab changed it at the same moment, or it is gone. */
-    boolean rename(long id, String name) {
+    public boolean rename(long id, String name) {
         Draft draft = store.find(id).orElse(null);
         if (draft == null) {
             return false;
@@ -157,7 +158,7 @@ public class HouseShelf implements BecomesHouse {
         return false;
     }
 
-    boolean delete(long id) {
+    public boolean delete(long id) {
         return store.delete(id);
     }
 

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.PlanFiles;
 import longrun.store.ListedHouse;
 import longrun.store.NotStored;
 import longrun.store.StoreKeeping;
@@ -25,8 +26,8 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.ui.frame.Frame;
 import longrun.ui.frame.Keeper;
-import longrun.ui.frame.UnitSystem;
 import longrun.words.IsolatedName;
+import longrun.words.UnitSystem;
 import org.springframework.dao.DataAccessException;
 import org.springframework.transaction.TransactionException;
 

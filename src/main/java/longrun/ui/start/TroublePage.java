@@ -18,6 +18,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.regex.Pattern;
+import longrun.draft.PlanFiles;
 import longrun.http.OwnNames;
 import longrun.store.StoreFolder;
 import longrun.store.StoreRescue;

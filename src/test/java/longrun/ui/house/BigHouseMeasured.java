@@ -7,6 +7,7 @@ import java.lang.management.ManagementFactory;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.PlaceKind;
 import longrun.plan.json.PlanReader;
 import longrun.review.Parts;
 import longrun.review.PlanDoor;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.vaadin.flow.dom.Element;
 import java.util.Set;
 import longrun.ui.Shown;
+import longrun.ui.house.appliances.AppliancesPlace;
 import longrun.ui.house.route.RouteView;
 import org.junit.jupiter.api.Test;
 

@@ -6,6 +6,11 @@ import java.time.DateTimeException;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import longrun.draft.DemoHouse;
+import longrun.draft.HouseSession;
+import longrun.draft.HouseState;
+import longrun.draft.PlaceKind;
+import longrun.draft.SaveState;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
 import longrun.review.Parts;
@@ -87,7 +92,7 @@ class FailedReviewTest extends OpenHouse {
     void theEntryThatBroughtItAboutIsStoredAndCanBeTakenBackOrTypedOver() throws Exception {
         HouseView page = demoNamed("Orchard");
         page.session().set("/name", "Beyond");
-        assertThat(page.session().standing()).isInstanceOf(Standing.Kept.class);
+        assertThat(page.session().standing()).isInstanceOf(SaveState.Kept.class);
         assertThat(store.find(id).orElseThrow().json()).contains("Beyond");
         page.session().undo();
         assertThat(page.noticeShown()).isEmpty();

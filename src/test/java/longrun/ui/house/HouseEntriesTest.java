@@ -4,9 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.DemoHouse;
+import longrun.draft.DraftTree;
+import longrun.draft.PlaceKind;
 import longrun.finding.Severity;
 import longrun.ui.Shown;
 import longrun.ui.frame.Entry;
+import longrun.ui.house.answer.SupplyAnswer;
+import longrun.ui.house.findings.FindingsPlace;
+import longrun.ui.house.home.HousePlace;
 import org.junit.jupiter.api.Test;
 
 /** What a person enters and what the house makes of it, without a browser. */

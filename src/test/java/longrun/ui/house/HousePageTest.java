@@ -5,11 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.vaadin.flow.component.UI;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.DemoHouse;
+import longrun.draft.DraftTree;
+import longrun.draft.HouseSession;
+import longrun.draft.PlaceKind;
+import longrun.draft.PressureCut;
 import longrun.plan.json.PlanReader;
 import longrun.ui.Shown;
+import longrun.ui.field.ChoiceField;
 import longrun.ui.frame.Caution;
 import longrun.ui.frame.Entry;
-import longrun.ui.frame.UnitSystem;
+import longrun.ui.house.findings.FindingsPlace;
+import longrun.ui.house.home.HousePlace;
+import longrun.ui.house.home.OpeningList;
+import longrun.words.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** The page of a whole house, without a browser. */

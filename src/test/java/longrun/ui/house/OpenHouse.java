@@ -5,15 +5,18 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.plan.json.PlanReader;
 import longrun.store.DraftStore;
+import longrun.ui.field.Field;
+import longrun.ui.field.FieldList;
 import longrun.ui.frame.Entry;
+import longrun.ui.house.appliances.AppliancesPlace;
 import org.junit.jupiter.api.BeforeEach;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /** One house, begun empty, open in a page without a browser. */
-abstract class OpenHouse extends OpenHouses {
+public abstract class OpenHouse extends OpenHouses {
 
     @Autowired
-    DraftStore store;
+    public DraftStore store;
 
     protected long id;
 

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.util.Arrays;
 import java.util.List;
 import longrun.browser.BrowserTest;
+import longrun.draft.run.RunNames;
 import longrun.ui.frame.Caution;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;

@@ -7,13 +7,13 @@ import longrun.origin.Missing;
 import longrun.origin.Origin;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.WhereFrom;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.OriginSteps;
+import longrun.ui.place.HousePage;
+import longrun.words.FigureText;
 
 /** A figure under its name, with what it lacks, each lack leading to its entry, and the answer to where from. */
 public final class FigureSlot {
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final Element figure = Dom.el("dd", "f").setAttribute("data-fig", "");
     private final Element note = Dom.text("span", "", "");
     private final Element lacks = Dom.el("span", "lacks");
@@ -22,7 +22,7 @@ public final class FigureSlot {
     private List<Missing> missingShown = List.of();
     private String shown = "";
 
-    public FigureSlot(HouseDesk desk, String id, String name) {
+    public FigureSlot(HousePage desk, String id, String name) {
         this.desk = desk;
         from = new WhereFrom("from-" + id);
         Element more = Dom.el("dd", "w", note, lacks, from.ask(), from.list());

@@ -3,10 +3,11 @@ package longrun.ui.house.fuel;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
+import longrun.draft.Climate;
 import longrun.fuel.DailyTemperatures;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.TextFile;
-import longrun.ui.house.HouseDesk;
+import longrun.ui.place.HousePage;
 
 /** The climate: twelve means typed, begun with, or made from a file of daily highs and lows. */
 final class ClimateFields {
@@ -14,7 +15,7 @@ final class ClimateFields {
     private static final int SHOWN_ERRORS = 40;
     private static final int LONGEST = 2_000_000;
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final MonthCells months;
     private final Element days = Dom.el("textarea", "in csv")
             .setAttribute("id", "climate-days")
@@ -25,7 +26,7 @@ final class ClimateFields {
     private final Element said = Dom.text("p", "said", "").setAttribute("role", "status");
     private final Element element;
 
-    ClimateFields(HouseDesk desk) {
+    ClimateFields(HousePage desk) {
         this.desk = desk;
         months = new MonthCells(desk);
         Element begin = Dom.button("act", "Begin with a cold inland climate");

@@ -1,14 +1,14 @@
 package longrun.ui.house.fuel;
 
 import com.vaadin.flow.dom.Element;
+import longrun.ui.field.BlockList;
+import longrun.ui.field.DateField;
+import longrun.ui.field.FieldList;
+import longrun.ui.field.NumberField;
+import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.BlockList;
-import longrun.ui.house.DateField;
-import longrun.ui.house.FieldList;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.NumberField;
-import longrun.ui.house.QuantityField;
-import longrun.ui.house.Shown;
+import longrun.ui.place.HousePage;
+import longrun.words.Shown;
 
 /** The supplier: price, days ahead, weeks no truck can come, and the tickets of past deliveries. */
 final class DeliveryFields {
@@ -16,12 +16,12 @@ final class DeliveryFields {
     private static final String TICKETS = "/deliveries";
     private static final String CLOSED = "/site/unreachable";
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final FieldList fields;
     private final BlockList tickets;
     private final BlockList closed;
 
-    DeliveryFields(HouseDesk desk, FieldList fields) {
+    DeliveryFields(HousePage desk, FieldList fields) {
         this.desk = desk;
         this.fields = fields;
         tickets = new BlockList(desk, fields, TICKETS, "Add a delivery ticket", "Remove this ticket", this::ticket);

@@ -21,16 +21,16 @@ import longrun.quantity.Temperature;
 import longrun.tank.TankReport;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
-import longrun.ui.house.HouseDesk;
 import longrun.ui.house.figure.Drawing;
 import longrun.ui.house.figure.FigureSlot;
-import longrun.ui.house.figure.FigureText;
+import longrun.ui.place.HousePage;
+import longrun.words.FigureText;
 import longrun.words.Names;
 
 /** What follows for the year: how long a fill lasts, when to call, what it costs; and the level through the year. */
 final class FuelAnswers {
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final Drawing plot = new Drawing("Level of the tank through the year");
     private final Map<String, FigureSlot> slots = new LinkedHashMap<>();
     private final Element when = Dom.el("dl", "slots");
@@ -46,7 +46,7 @@ final class FuelAnswers {
     private String generatorsShown = "";
     private boolean spellKnown;
 
-    FuelAnswers(HouseDesk desk) {
+    FuelAnswers(HousePage desk) {
         this.desk = desk;
         slot(when, "call", "Call the supplier by");
         slot(when, "next", "The refill gauge is reached");

@@ -4,22 +4,22 @@ import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.PlaceKind;
 import longrun.fuel.FuelReport;
 import longrun.plan.Plan;
 import longrun.review.Review;
+import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.FieldList;
-import longrun.ui.house.FindingLines;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.Place;
-import longrun.ui.house.PlaceKind;
-import longrun.ui.house.figure.Afterwards;
-import longrun.ui.house.figure.Parts;
+import longrun.ui.house.figure.AfterAnswer;
+import longrun.ui.house.figure.PlacePart;
+import longrun.ui.house.findings.FindingLines;
+import longrun.ui.place.HousePage;
+import longrun.ui.place.Place;
 
 /** The place of the year's fuel. Its figures are worked out a moment after a key, which only stores the entry. */
 public final class FuelView implements Place {
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final FieldList fields = new FieldList();
     private final ClimateFields climate;
     private final UseFields uses;
@@ -34,9 +34,9 @@ public final class FuelView implements Place {
     private final Element level;
     private final Element year;
     private final Element element;
-    private final Afterwards afterwards;
+    private final AfterAnswer afterwards;
 
-    public FuelView(HouseDesk desk) {
+    public FuelView(HousePage desk) {
         this.desk = desk;
         climate = new ClimateFields(desk);
         uses = new UseFields(desk, fields);
@@ -46,44 +46,44 @@ public final class FuelView implements Place {
         gallons = new GallonsTable(desk);
         tickets = new TicketsTable(desk);
         findings = new FindingLines(desk, f -> PlaceKind.FUEL.holds(f.field()));
-        spell = Parts.of("spell", "A cold spell and a power cut", "", answers.spell());
-        doubts = Parts.of("doubts", "Doubts", "", answers.doubts());
-        level = Parts.of(
+        spell = PlacePart.of("spell", "A cold spell and a power cut", "", answers.spell());
+        doubts = PlacePart.of("doubts", "Doubts", "", answers.doubts());
+        level = PlacePart.of(
                 "level",
                 "Level through the year",
                 "From the gauge\u2019s reading on, filled again at the refill gauge.",
                 answers.level(),
                 answers.when(),
                 findings.element());
-        year = Parts.of("year", "The year", "", answers.year(), gallons.element());
+        year = PlacePart.of("year", "The year", "", answers.year(), gallons.element());
         element = Dom.el(
                 "div",
                 "place-body",
-                Parts.of(
+                PlacePart.of(
                         "climate",
                         "Climate",
                         "Mean temperature of each month; the weather office has them.",
                         climate.element()),
-                Parts.of("heating", "Heating", "", uses.heating()),
-                Parts.of(
+                PlacePart.of("heating", "Heating", "", uses.heating()),
+                PlacePart.of(
                         "water",
                         "Hot water",
                         "By volume, and balanced over the day.",
                         uses.hotWater(),
                         storage.element()),
-                Parts.of(
+                PlacePart.of(
                         "others",
                         "Other uses",
                         "Range, dryer, fireplace, grill, pool, generator: gallons a year, or hours a day.",
                         uses.others()),
-                Parts.of("truck", "Supplier", "", deliveries.supplier()),
-                Parts.of("tickets", "Delivery tickets", "", deliveries.tickets(), tickets.element()),
+                PlacePart.of("truck", "Supplier", "", deliveries.supplier()),
+                PlacePart.of("tickets", "Delivery tickets", "", deliveries.tickets(), tickets.element()),
                 level,
                 year,
                 spell,
                 doubts);
         showParts();
-        afterwards = new Afterwards(element, this::work);
+        afterwards = new AfterAnswer(element, this::work);
     }
 
     @Override

@@ -3,28 +3,29 @@ package longrun.ui.house.fuel;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
+import longrun.draft.Climate;
 import longrun.fuel.FuelReport;
 import longrun.origin.Months;
 import longrun.plan.Plan;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.UnitSystem;
 import longrun.ui.frame.WhereFrom;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.OriginSteps;
-import longrun.ui.house.figure.FigureText;
+import longrun.ui.house.figure.OriginSteps;
+import longrun.ui.place.HousePage;
+import longrun.words.FigureText;
 import longrun.words.Names;
+import longrun.words.UnitSystem;
 
 /** Gallons by month and use; a use that is not known is said so, never a zero. */
 final class GallonsTable {
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final Element head = Dom.el("thead", "");
     private final Element body = Dom.el("tbody", "");
     private final WhereFrom from = new WhereFrom("from-gallons");
     private final Element element;
     private String shown = "";
 
-    GallonsTable(HouseDesk desk) {
+    GallonsTable(HousePage desk) {
         this.desk = desk;
         Element box = Dom.el("div", "row-box", Dom.el("table", "plain gallons", head, body))
                 .setAttribute("tabindex", "0")

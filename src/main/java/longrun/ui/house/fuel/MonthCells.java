@@ -10,14 +10,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.Climate;
+import longrun.draft.DraftTree;
+import longrun.draft.EntryAddress;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
-import longrun.ui.house.DraftTree;
-import longrun.ui.house.EntryAddress;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.Shown;
+import longrun.ui.place.HousePage;
+import longrun.words.Shown;
 
 /**
  * Mean temperature of the twelve months, a line to write on each. A plan holds all twelve or none: while some are missing
@@ -29,12 +30,12 @@ final class MonthCells {
     /** Where unfinished means wait; the plan's reader passes it by. */
     static final String BEGUN = "/site/monthlyMeanTempBegun";
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final List<Entry> entries = new ArrayList<>();
     private final Element said = Dom.text("p", "said", "").setAttribute("role", "status");
     private final Element element;
 
-    MonthCells(HouseDesk desk) {
+    MonthCells(HousePage desk) {
         this.desk = desk;
         Element cells = Dom.el("div", "months");
         for (int m = 0; m < 12; m++) {

@@ -4,24 +4,24 @@ import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import longrun.quantity.Quantity;
+import longrun.ui.field.AnswerField;
+import longrun.ui.field.FieldList;
+import longrun.ui.field.NumberField;
+import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.AnswerField;
-import longrun.ui.house.FieldList;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.NumberField;
-import longrun.ui.house.QuantityField;
-import longrun.ui.house.Shown;
+import longrun.ui.place.HousePage;
+import longrun.words.Shown;
 
 /** The storage heater beside the on-demand one: what it gives over a day is what the gas need not. */
 final class StorageFields {
 
     private static final String AT = "/use/hotWater/storage";
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final FieldList fields;
     private final Element element;
 
-    StorageFields(HouseDesk desk, FieldList fields) {
+    StorageFields(HousePage desk, FieldList fields) {
         this.desk = desk;
         this.fields = fields;
         Map<String, String> rooms = new LinkedHashMap<>();

@@ -8,20 +8,20 @@ import java.util.Optional;
 import longrun.drawing.LevelPlot;
 import longrun.fuel.Calibration;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.figure.FigureText;
+import longrun.ui.place.HousePage;
+import longrun.words.FigureText;
 
 /** Past deliveries held against the model, and the house's K-factor. */
 final class TicketsTable {
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final Element body = Dom.el("tbody", "");
     private final Element box;
     private final Element said = Dom.text("p", "lede", "");
     private final Element element;
     private String shown = "";
 
-    TicketsTable(HouseDesk desk) {
+    TicketsTable(HousePage desk) {
         this.desk = desk;
         Element head = Dom.el("tr", "");
         for (String title : List.of("between", "on the ticket", "the model", "degree days", "K")) {

@@ -9,31 +9,32 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import longrun.draft.Climate;
+import longrun.draft.WrittenPlaces;
 import longrun.plan.ApplianceKind;
+import longrun.ui.field.AnswerField;
+import longrun.ui.field.ChoiceField;
+import longrun.ui.field.Field;
+import longrun.ui.field.FieldList;
+import longrun.ui.field.NumberField;
+import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.AnswerField;
-import longrun.ui.house.ChoiceField;
-import longrun.ui.house.Field;
-import longrun.ui.house.FieldList;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.NumberField;
-import longrun.ui.house.QuantityField;
-import longrun.ui.house.Shown;
-import longrun.ui.house.figure.Bases;
+import longrun.ui.place.HousePage;
+import longrun.words.Shown;
 
 /** What burns gas and how much of it: heating, hot water, and the rest. */
 final class UseFields {
 
     private static final String OTHERS = "/use/others";
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final FieldList fields;
     private final Element heating = Dom.el("div", "blocks");
     private final Element others = Dom.el("div", "blocks");
     private List<String> heatingShown = List.of();
     private int othersShown = -1;
 
-    UseFields(HouseDesk desk, FieldList fields) {
+    UseFields(HousePage desk, FieldList fields) {
         this.desk = desk;
         this.fields = fields;
     }
@@ -139,7 +140,7 @@ final class UseFields {
     }
 
     private boolean drawHeating() {
-        List<String> bases = Bases.of(desk.session(), "/use/heating");
+        List<String> bases = WrittenPlaces.of(desk.session(), "/use/heating");
         if (bases.equals(heatingShown)) {
             return false;
         }

@@ -8,8 +8,8 @@ import longrun.drawing.Palette;
 import longrun.drawing.Schematic;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.UnitSystem;
 import longrun.ui.house.figure.Slides;
+import longrun.words.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /** The drawing, which keeps its letters' size and slides sideways where it is wider than its place. */

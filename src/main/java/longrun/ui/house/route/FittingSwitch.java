@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import longrun.capacity.CapacityTables;
+import longrun.draft.sections.RouteAnswer;
 import longrun.plan.FittingAllowance;
 import longrun.quantity.Length;
 import longrun.quantity.Ratio;
@@ -15,7 +16,7 @@ import longrun.sizing.Sizing;
 import longrun.sizing.StageSize;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Scale;
-import longrun.ui.frame.UnitSystem;
+import longrun.words.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /** The one switch for fittings, each choice with what it adds to the longest run in feet and the row it leads to. */

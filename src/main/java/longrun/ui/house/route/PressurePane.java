@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import longrun.draft.sections.InletWords;
+import longrun.draft.sections.PressureWords;
+import longrun.draft.sections.RouteAnswer;
 import longrun.drawing.PressurePlot;
 import longrun.origin.Origin;
 import longrun.piping.Outlet;
@@ -16,9 +19,9 @@ import longrun.pressure.RegulatorPressure;
 import longrun.pressure.SettingWindow;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.HouseDesk;
 import longrun.ui.house.figure.Drawing;
 import longrun.ui.house.figure.FigureSlot;
+import longrun.ui.place.HousePage;
 import longrun.words.Names;
 
 /**
@@ -27,7 +30,7 @@ import longrun.words.Names;
  */
 final class PressurePane {
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final Element heading = Dom.text("h3", "", "The pressure that reaches the burner");
     private final Drawing plot = new Drawing("Pressure along the longest run");
     private final TightSection tight = new TightSection();
@@ -36,7 +39,7 @@ final class PressurePane {
     private String keys = "";
     private List<FigureSlot> figures = List.of();
 
-    PressurePane(HouseDesk desk) {
+    PressurePane(HousePage desk) {
         this.desk = desk;
         element = Dom.el("section", "part pressure", heading, plot.element(), tight.element(), slots);
     }

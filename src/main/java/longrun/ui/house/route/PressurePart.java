@@ -3,19 +3,20 @@ package longrun.ui.house.route;
 import com.vaadin.flow.dom.Element;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.sections.RouteAnswer;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.HouseDesk;
+import longrun.ui.place.HousePage;
 
 /** Pressure on the page of the route: at the burners, at the regulators, and on the gauge. */
 final class PressurePart {
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final PressurePane pane;
     private final RegulatorSchedule regulators;
     private final ReadingsPane readings;
     private final Element element;
 
-    PressurePart(HouseDesk desk) {
+    PressurePart(HousePage desk) {
         this.desk = desk;
         pane = new PressurePane(desk);
         regulators = new RegulatorSchedule(desk);

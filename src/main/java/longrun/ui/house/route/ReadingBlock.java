@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.sections.PressureWords;
 import longrun.origin.Origin;
 import longrun.plan.Plan;
 import longrun.plan.ReadingKind;
@@ -15,15 +16,15 @@ import longrun.pressure.Pressures;
 import longrun.pressure.RegulatorOrigins;
 import longrun.pressure.RegulatorPressure;
 import longrun.review.Review;
+import longrun.ui.field.ChoiceField;
+import longrun.ui.field.DateField;
+import longrun.ui.field.FieldList;
+import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.WhereFrom;
-import longrun.ui.house.ChoiceField;
-import longrun.ui.house.DateField;
-import longrun.ui.house.FieldList;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.OriginSteps;
-import longrun.ui.house.QuantityField;
-import longrun.ui.house.Shown;
+import longrun.ui.house.figure.OriginSteps;
+import longrun.ui.place.HousePage;
+import longrun.words.Shown;
 
 /** One reading: where, in which state, what the gauge showed, when; and what was predicted. */
 final class ReadingBlock {
@@ -39,13 +40,13 @@ final class ReadingBlock {
         KINDS.put(ReadingKind.LEAK_CHECK.written(), "the leak check");
     }
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final int index;
     private final Element verdict = Dom.text("span", "", "");
     private final WhereFrom from;
     private final Element element;
 
-    ReadingBlock(HouseDesk desk, FieldList fields, int index, Runnable removed) {
+    ReadingBlock(HousePage desk, FieldList fields, int index, Runnable removed) {
         this.desk = desk;
         this.index = index;
         String at = ReadingsPane.READINGS + "/" + index;

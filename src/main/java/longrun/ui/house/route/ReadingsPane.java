@@ -8,23 +8,23 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.pressure.GaugeCheck;
 import longrun.review.Review;
+import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.FieldList;
-import longrun.ui.house.HouseDesk;
+import longrun.ui.place.HousePage;
 
 /** What a gauge has read, each reading beside what was predicted. */
 final class ReadingsPane {
 
     static final String READINGS = "/readings";
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final FieldList fields = new FieldList();
     private final Element blocks = Dom.el("div", "blocks");
     private final Element add = Dom.button("act", "Add a reading");
     private final Element element;
     private List<ReadingBlock> shown = List.of();
 
-    ReadingsPane(HouseDesk desk) {
+    ReadingsPane(HousePage desk) {
         this.desk = desk;
         add.addEventListener("click", e -> add());
         element = Dom.el(

@@ -6,23 +6,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import longrun.draft.sections.PressureWords;
 import longrun.origin.Origin;
 import longrun.pressure.RegulatorOrigins;
 import longrun.pressure.RegulatorPressure;
 import longrun.quantity.HeatRate;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.UnitSystem;
 import longrun.ui.frame.WhereFrom;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.OriginSteps;
+import longrun.ui.house.figure.OriginSteps;
+import longrun.ui.place.HousePage;
+import longrun.words.UnitSystem;
 
 /** Every regulator of the house: the inlet it will see, what it is set to and falls to, its rating there, what it spares. */
 final class RegulatorSchedule {
 
     private static final int COLUMNS = 8;
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final Element heads = Dom.el("tr", "");
     private final Element body = Dom.el("tbody", "");
     private final Element words = Dom.el("dl", "from-regulators");
@@ -31,7 +32,7 @@ final class RegulatorSchedule {
 
     private record Line(String id, List<Element> cells, Element words, WhereFrom from) {}
 
-    RegulatorSchedule(HouseDesk desk) {
+    RegulatorSchedule(HousePage desk) {
         this.desk = desk;
         for (int c = 0; c < COLUMNS; c++) {
             heads.appendChild(Dom.text("th", "", "").setAttribute("scope", "col"));

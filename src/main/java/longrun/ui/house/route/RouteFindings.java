@@ -5,20 +5,20 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import longrun.draft.HouseSession;
 import longrun.finding.Finding;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.HouseSession;
+import longrun.ui.place.HousePage;
 
 /** What was found of the route, under its lines. */
 final class RouteFindings {
 
     private final Element box = Dom.el("div", "finds").setAttribute("aria-label", "Found in the route");
-    private final HouseDesk desk;
+    private final HousePage desk;
     private List<Finding> shown = List.of();
 
-    RouteFindings(HouseDesk desk) {
+    RouteFindings(HousePage desk) {
         this.desk = desk;
     }
 

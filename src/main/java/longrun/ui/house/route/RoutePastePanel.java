@@ -3,6 +3,8 @@ package longrun.ui.house.route;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.function.Consumer;
+import longrun.draft.sections.PastedRoute;
+import longrun.draft.sections.RoutePasteReader;
 import longrun.ui.frame.Dom;
 
 /** What a paste was understood as, shown before it is taken. */

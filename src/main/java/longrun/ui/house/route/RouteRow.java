@@ -7,14 +7,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import longrun.draft.HouseSession;
+import longrun.draft.sections.LegsText;
+import longrun.draft.sections.RouteAnswer;
+import longrun.draft.sections.RouteLine;
+import longrun.draft.sections.RouteLines;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.ui.frame.SizeCell;
-import longrun.ui.frame.UnitSystem;
 import longrun.ui.frame.UsedCell;
-import longrun.ui.house.HouseSession;
+import longrun.words.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /** One line of the route: where it leaves, what it feeds, its legs; and what came of it. */

@@ -10,9 +10,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import longrun.draft.HouseSession;
+import longrun.draft.sections.RouteAnswer;
+import longrun.draft.sections.RouteLine;
+import longrun.draft.sections.RouteLines;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.UnitSystem;
-import longrun.ui.house.HouseSession;
+import longrun.words.UnitSystem;
 
 /**
  * The lines of the route, one more that is not begun, and a few after it that the page brings out by itself, so that a

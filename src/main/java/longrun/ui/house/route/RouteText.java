@@ -5,12 +5,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import longrun.draft.sections.LegsText;
+import longrun.draft.sections.RouteAnswer;
+import longrun.draft.sections.RouteLine;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.SizeCell;
-import longrun.ui.frame.UnitSystem;
 import longrun.ui.frame.UsedCell;
+import longrun.words.UnitSystem;
 
 /**
  * A line of the route as text: what stands in it and what came of it, without fields. It stands for a line out of sight;

@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.HouseSession;
+import longrun.draft.sections.RouteDraft;
+import longrun.draft.sections.RouteLine;
+import longrun.draft.sections.TubingDraft;
 import longrun.plan.Material;
 import longrun.plan.Setting;
 import longrun.plan.SizeNames;
@@ -15,7 +19,6 @@ import longrun.quantity.NotAQuantity;
 import longrun.quantity.Typed;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
-import longrun.ui.house.HouseSession;
 
 /** What else is entered of the line in hand: material, place, rough, sizes, the reserve of a capped end. */
 final class RouteTools {

@@ -8,15 +8,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import longrun.draft.LineInHand;
+import longrun.draft.NamedBy;
+import longrun.draft.WrongEntry;
+import longrun.draft.sections.LegsText;
+import longrun.draft.sections.PastedRoute;
+import longrun.draft.sections.RouteAnswer;
+import longrun.draft.sections.RouteDraft;
+import longrun.draft.sections.RouteLine;
+import longrun.draft.sections.RouteLines;
+import longrun.draft.sections.RoutePasteReader;
+import longrun.draft.sections.TubingDraft;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.UnitSystem;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.LineInHand;
-import longrun.ui.house.NamedBy;
-import longrun.ui.house.Place;
-import longrun.ui.house.RemovalAsk;
-import longrun.ui.house.WrongEntry;
+import longrun.ui.house.findings.WrongEntryLine;
+import longrun.ui.place.HousePage;
+import longrun.ui.place.Place;
+import longrun.ui.place.RemovalAsk;
+import longrun.words.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /** The pipe route: fittings, lines, what was found, the drawing, the row used. */
@@ -26,7 +35,7 @@ public final class RouteView implements Place, RouteRow.Hand {
     private static final String WHEN_STILL = "clearTimeout(this.still); this.still = setTimeout(() =>"
             + " this.dispatchEvent(new CustomEvent('still')), 250)";
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final FittingSwitch fittings;
     private final RouteTable table;
     private final RoutePastePanel paste = new RoutePastePanel(this::takePasted);
@@ -51,7 +60,7 @@ public final class RouteView implements Place, RouteRow.Hand {
     private ObjectNode beforeFed = JsonNodeFactory.instance.objectNode();
     private ObjectNode fed = beforeFed;
 
-    public RouteView(HouseDesk desk) {
+    public RouteView(HousePage desk) {
         this.desk = desk;
         fittings = new FittingSwitch(w -> desk.session().choose("/fittingAllowance", w.written()));
         table = new RouteTable(this, this::pasted);
@@ -142,7 +151,7 @@ public final class RouteView implements Place, RouteRow.Hand {
     private void showUnreadable() {
         List<Element> wrong = WrongEntry.listIn(desk.session()).stream()
                 .filter(w -> w.pointer().matches("/sections(/[0-9]+)?"))
-                .map(w -> w.line(desk))
+                .map(w -> WrongEntryLine.of(w, desk))
                 .toList();
         unreadable.removeAllChildren();
         wrong.forEach(unreadable::appendChild);

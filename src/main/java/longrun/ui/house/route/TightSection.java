@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import longrun.capacity.CapacityTable;
+import longrun.draft.sections.PressureWords;
 import longrun.origin.Confidence;
 import longrun.origin.Origin;
 import longrun.piping.Outlet;
@@ -14,9 +15,9 @@ import longrun.quantity.Length;
 import longrun.review.Review;
 import longrun.sizing.SectionSize;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.UnitSystem;
 import longrun.ui.frame.WhereFrom;
-import longrun.ui.house.OriginSteps;
+import longrun.ui.house.figure.OriginSteps;
+import longrun.words.UnitSystem;
 
 /**
  * Under the plot of the longest run: how much farther it may go, and why the section called tightest is tight, what it

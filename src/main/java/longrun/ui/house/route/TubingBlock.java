@@ -3,22 +3,25 @@ package longrun.ui.house.route;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
+import longrun.draft.sections.RouteDraft;
+import longrun.draft.sections.TubingDraft;
+import longrun.draft.sections.TubingSheet;
 import longrun.review.Review;
+import longrun.ui.field.Field;
+import longrun.ui.field.FieldList;
+import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.ui.frame.TextFile;
-import longrun.ui.house.Field;
-import longrun.ui.house.FieldList;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.QuantityField;
-import longrun.ui.house.Shown;
+import longrun.ui.place.HousePage;
+import longrun.words.Shown;
 
 /** One maker's table: its name, its pressures, its cells from a file or pasted, and what it was read as. */
 final class TubingBlock {
 
     private static final int SHOWN_FAULTS = 40;
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final int index;
     private final Entry name;
     private final Element cells = Dom.el("textarea", "in csv").setAttribute("rows", "6");
@@ -30,7 +33,7 @@ final class TubingBlock {
     private final Element element;
     private String lastName = "";
 
-    TubingBlock(HouseDesk desk, FieldList fields, int index, Runnable removed) {
+    TubingBlock(HousePage desk, FieldList fields, int index, Runnable removed) {
         this.desk = desk;
         this.index = index;
         String at = TubingDraft.at(index);

@@ -6,15 +6,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import longrun.draft.sections.RouteDraft;
+import longrun.draft.sections.TubingDraft;
 import longrun.plan.Material;
+import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.FieldList;
-import longrun.ui.house.HouseDesk;
+import longrun.ui.place.HousePage;
 
 /** The makers' tables of this house, folded up until one is asked for. */
 final class TubingPanel {
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final FieldList fields = new FieldList();
     private final List<TubingBlock> tables = new ArrayList<>();
     private final Element summary = Dom.text("summary", "", "");
@@ -23,7 +25,7 @@ final class TubingPanel {
     private final Element add = Dom.button("act", "Add a maker\u2019s table");
     private final Element element;
 
-    TubingPanel(HouseDesk desk) {
+    TubingPanel(HousePage desk) {
         this.desk = desk;
         add.addEventListener("click", e -> add());
         element = Dom.el(

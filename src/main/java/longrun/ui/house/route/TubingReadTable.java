@@ -6,7 +6,7 @@ import longrun.capacity.CapacityTable;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.UnitSystem;
+import longrun.words.UnitSystem;
 
 /** A maker's table as the program read it, to be held against the sheet it came from. */
 final class TubingReadTable {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longrun.capacity.CapacityTable;
+import longrun.draft.sections.RouteAnswer;
 import longrun.plan.Material;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
@@ -12,9 +13,9 @@ import longrun.review.json.SizingOrigins;
 import longrun.sizing.SectionSize;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.RowTable;
-import longrun.ui.frame.UnitSystem;
 import longrun.ui.frame.WhereFrom;
-import longrun.ui.house.OriginSteps;
+import longrun.ui.house.figure.OriginSteps;
+import longrun.words.UnitSystem;
 
 /** The row of the table used for the line in hand, with its neighbours, its cell framed, and where it is from. */
 final class UsedRow {

@@ -14,17 +14,17 @@ import longrun.tank.StandardTanks;
 import longrun.tank.TankReport;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.WhereFrom;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.OriginSteps;
 import longrun.ui.house.figure.FigureSlot;
-import longrun.ui.house.figure.FigureText;
+import longrun.ui.house.figure.OriginSteps;
+import longrun.ui.place.HousePage;
+import longrun.words.FigureText;
 import longrun.words.IsolatedName;
 import longrun.words.Names;
 
 /** What follows for the tank: what is asked of it, what it holds, the smallest that would do. */
 final class TankAnswers {
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final Element demandRows = Dom.el("tbody", "");
     private final Element demands;
     private final Element sizes = Dom.el("div", "");
@@ -37,7 +37,7 @@ final class TankAnswers {
     private String demandsShown = "";
     private String sizesShown = "";
 
-    TankAnswers(HouseDesk desk) {
+    TankAnswers(HousePage desk) {
         this.desk = desk;
         Element head = Dom.el("tr", "");
         head.appendChild(

@@ -8,20 +8,20 @@ import longrun.plan.Orientation;
 import longrun.plan.TankKind;
 import longrun.quantity.Show;
 import longrun.tank.StandardTanks;
+import longrun.ui.field.AnswerField;
+import longrun.ui.field.DateField;
+import longrun.ui.field.Field;
+import longrun.ui.field.FieldList;
+import longrun.ui.field.NumberField;
+import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.AnswerField;
-import longrun.ui.house.DateField;
-import longrun.ui.house.Field;
-import longrun.ui.house.FieldList;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.NumberField;
-import longrun.ui.house.QuantityField;
-import longrun.ui.house.Shown;
+import longrun.ui.place.HousePage;
+import longrun.words.Shown;
 
 /** What is asked of one tank entry: what it is, what its gauge says, and the few things only a supplier knows. */
 final class TankFields {
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final FieldList fields;
     private final String at;
     private final Element sizes = Dom.el("div", "ans sizes-offered").setAttribute("role", "group");
@@ -30,7 +30,7 @@ final class TankFields {
     private final Element element;
     private String offered = "";
 
-    TankFields(HouseDesk desk, FieldList fields, String at) {
+    TankFields(HousePage desk, FieldList fields, String at) {
         this.desk = desk;
         this.fields = fields;
         this.at = at;

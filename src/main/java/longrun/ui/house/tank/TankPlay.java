@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import com.vaadin.flow.dom.Element;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import longrun.draft.DraftTree;
 import longrun.drawing.VapourPlot;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
@@ -13,12 +14,11 @@ import longrun.tank.TankMoment;
 import longrun.tank.TankReport;
 import longrun.tank.TankStudy;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.DraftTree;
-import longrun.ui.house.HouseDesk;
 import longrun.ui.house.figure.Drawing;
 import longrun.ui.house.figure.FigureSlot;
-import longrun.ui.house.figure.FigureText;
 import longrun.ui.house.figure.Slider;
+import longrun.ui.place.HousePage;
+import longrun.words.FigureText;
 
 /** The vapour plot with two sliders to play with. What is entered stays until a reading is kept. */
 final class TankPlay {
@@ -28,7 +28,7 @@ final class TankPlay {
     /** One hour in a hundred of 8,760. */
     private static final String COLDER = " Some 88 hours a year are colder than the winter design temperature.";
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final Drawing plot = new Drawing("Vapour against the temperature of the air");
     private final Slider gauge;
     private final Slider air;
@@ -43,7 +43,7 @@ final class TankPlay {
     private String base = "/tank";
     private boolean played;
 
-    TankPlay(HouseDesk desk) {
+    TankPlay(HousePage desk) {
         this.desk = desk;
         gauge = new Slider("play-gauge", "Gauge", 0, 95, v -> Math.round(v) + " %", v -> play());
         air = new Slider("play-air", "Air", -50, 60, v -> signed(v) + " \u00b0F", v -> play());

@@ -7,30 +7,30 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.PlaceKind;
+import longrun.draft.WrittenPlaces;
 import longrun.drawing.TankYard;
 import longrun.finding.Finding;
 import longrun.plan.Plan;
 import longrun.plan.Tank;
 import longrun.review.Review;
 import longrun.tank.TankReport;
+import longrun.ui.field.Field;
+import longrun.ui.field.FieldList;
+import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.Field;
-import longrun.ui.house.FieldList;
-import longrun.ui.house.FindingLines;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.Place;
-import longrun.ui.house.PlaceKind;
-import longrun.ui.house.QuantityField;
-import longrun.ui.house.Shown;
-import longrun.ui.house.figure.Afterwards;
-import longrun.ui.house.figure.Bases;
+import longrun.ui.house.figure.AfterAnswer;
 import longrun.ui.house.figure.Drawing;
-import longrun.ui.house.figure.Parts;
+import longrun.ui.house.figure.PlacePart;
+import longrun.ui.house.findings.FindingLines;
+import longrun.ui.place.HousePage;
+import longrun.ui.place.Place;
+import longrun.words.Shown;
 
 /** The place of the tank. Its figures are worked out a moment after a key, which only stores the entry. */
 public final class TankView implements Place {
 
-    private final HouseDesk desk;
+    private final HousePage desk;
     private final FieldList fields = new FieldList();
     private final TankPlay play;
     private final TankAnswers answers;
@@ -40,12 +40,12 @@ public final class TankView implements Place {
     private final FindingLines findings;
     private final List<Element> figures;
     private final Element element;
-    private final Afterwards afterwards;
+    private final AfterAnswer afterwards;
     private final List<TankFields> shownTanks = new ArrayList<>();
     private final List<Drawing> yards = new ArrayList<>();
     private List<String> bases = List.of();
 
-    public TankView(HouseDesk desk) {
+    public TankView(HousePage desk) {
         this.desk = desk;
         play = new TankPlay(desk);
         findings = new FindingLines(desk, f -> PlaceKind.TANK.holds(f.field()) || f.at().equals("tank"));
@@ -71,19 +71,19 @@ public final class TankView implements Place {
                         Shown.TEMPERATURE,
                         true,
                         "")));
-        Element vapour = Parts.of(
+        Element vapour = PlacePart.of(
                 "vapour",
                 "Vapour against the air\u2019s temperature",
                 "Play with the gauge and the air; what is entered stays until you keep a reading.",
                 play.element(),
                 findings.element());
-        Element asked = Parts.of(
+        Element asked = PlacePart.of(
                 "asked",
                 "What is asked of it",
                 "At the winter design temperature; for how long, from the refill gauge on.",
                 answers.demands());
-        Element holds = Parts.of("holds", "What it holds", "", answers.volumes());
-        Element smallest = Parts.of(
+        Element holds = PlacePart.of("holds", "What it holds", "", answers.volumes());
+        Element smallest = PlacePart.of(
                 "smallest",
                 "The smallest standard tank that would do",
                 "For everything firing at once, its pressure kept, even where the gauge stands 5 % too high.",
@@ -92,14 +92,14 @@ public final class TankView implements Place {
         element = Dom.el(
                 "div",
                 "place-body",
-                Parts.of("stands", "What stands there", "", tanks, Dom.el("p", "acts", another), cold),
+                PlacePart.of("stands", "What stands there", "", tanks, Dom.el("p", "acts", another), cold),
                 vapour,
                 asked,
                 holds,
                 smallest,
-                Parts.of("off", "How far it stands off", "Shell to the thing, level with the ground.", yard),
-                Parts.of("supplier", "What the supplier knows", "", supplier));
-        afterwards = new Afterwards(element, this::work);
+                PlacePart.of("off", "How far it stands off", "Shell to the thing, level with the ground.", yard),
+                PlacePart.of("supplier", "What the supplier knows", "", supplier));
+        afterwards = new AfterAnswer(element, this::work);
     }
 
     private Element field(Field field) {
@@ -125,7 +125,7 @@ public final class TankView implements Place {
 
     /** Draws the entries anew where their number changed; true where it did. */
     private boolean drawTanks() {
-        List<String> now = Bases.of(desk.session(), "/tank", "/tanks");
+        List<String> now = WrittenPlaces.of(desk.session(), "/tank", "/tanks");
         if (now.equals(bases)) {
             return false;
         }

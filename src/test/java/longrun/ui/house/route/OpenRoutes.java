@@ -1,12 +1,12 @@
 package longrun.ui.house.route;
 
 import java.util.Optional;
+import longrun.draft.HouseSession;
 import longrun.review.Reviewer;
 import longrun.store.DraftStore;
-import longrun.ui.frame.UnitSystem;
-import longrun.ui.house.HouseDesk;
-import longrun.ui.house.HouseSession;
 import longrun.ui.house.OpenHouses;
+import longrun.ui.place.HousePage;
+import longrun.words.UnitSystem;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /** The pipe route over a stored house, without a browser. */
@@ -18,7 +18,7 @@ abstract class OpenRoutes extends OpenHouses {
     Desk desk;
     RouteView view;
 
-    final class Desk implements HouseDesk {
+    final class Desk implements HousePage {
         final HouseSession session;
         UnitSystem units = UnitSystem.CUSTOMARY;
         Optional<String> inHand = Optional.empty();

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import longrun.Samples;
 import longrun.finding.Severity;
 import longrun.ui.Shown;
-import longrun.ui.frame.UnitSystem;
+import longrun.words.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** The pipe route over a stored house, without a browser. The sizes are those of the drawn example: 59.5 ft, row 60. */

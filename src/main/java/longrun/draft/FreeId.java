@@ -1,0 +1,28 @@
+package longrun.draft;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Names for new entries that nothing in the house has yet. */
+public final class FreeId {
+
+    private FreeId() {}
+
+    /** The word itself, else with the first number that is free: range, range-2. */
+    public static String of(ObjectNode draft, String word) {
+        Set<String> taken = new HashSet<>(Set.of("tank", "site", "plan", "hot-water"));
+        for (String list : List.of("regulators", "sections", "rooms", "appliances")) {
+            draft.path(list).forEach(n -> taken.add(n.path("id").asText()));
+        }
+        if (!taken.contains(word)) {
+            return word;
+        }
+        int number = 2;
+        while (taken.contains(word + "-" + number)) {
+            number++;
+        }
+        return word + "-" + number;
+    }
+}

@@ -1,0 +1,143 @@
+package longrun.draft;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import longrun.plan.Appliance.Part;
+import longrun.plan.PartKind;
+import longrun.rules.shape.RightOrder;
+import longrun.words.IsolatedName;
+
+/** One appliance's parts in the draft, in flow order: begun, added, moved, taken away, put right. Each is one step. */
+public final class HookupParts {
+
+    private final HouseSession session;
+    private final String appliance;
+    private final String at;
+
+    /**
+     * The parts of an appliance.
+     *
+     * @param appliance pointer to it
+     */
+    public HookupParts(HouseSession session, String appliance) {
+        this.session = session;
+        this.appliance = appliance;
+        this.at = appliance + "/connection";
+    }
+
+    /** Pointer to their list. */
+    public String pointer() {
+        return at;
+    }
+
+    /** The entry as it stands: a list, a word, or missing. */
+    public JsonNode entry() {
+        return session.at(at);
+    }
+
+    public List<Part> list() {
+        return DrawnParts.of(entry());
+    }
+
+    /** The kinds in flow order; empty where one is not understood. */
+    List<Optional<PartKind>> kinds() {
+        return list().stream().map(p -> p.part().findValue()).toList();
+    }
+
+    /** What the part at an index is called. */
+    public String nameOf(int index) {
+        return entry().path(index).path("part").asText("part").replace('-', ' ');
+    }
+
+    /** What the appliance is called. */
+    public String name() {
+        JsonNode a = session.at(appliance);
+        return IsolatedName.of(
+                a.path("name").asText(a.path("kind").asText("appliance").replace('-', ' ')));
+    }
+
+    /** What makes the list another list: kinds and places. */
+    public String structure() {
+        StringBuilder key = new StringBuilder();
+        entry().forEach(p -> key.append(p.path("part").asText())
+                .append(p.path("place").asText())
+                .append(';'));
+        return key.toString();
+    }
+
+    public void begin(List<String> kinds) {
+        session.change(d -> {
+            ArrayNode list = JsonNodeFactory.instance.arrayNode();
+            kinds.forEach(k -> list.addObject().put("part", k));
+            DraftTree.put(d, at, list);
+        });
+    }
+
+    /** Adds a part where one of its kind belongs, and gives its index. */
+    public int add(String kind) {
+        PartKind named = Arrays.stream(PartKind.values())
+                .filter(k -> k.written().equals(kind))
+                .findFirst()
+                .orElseThrow();
+        int place = RightOrder.placeFor(named, kinds());
+        session.change(d -> {
+            if (!d.at(at).isArray()) {
+                DraftTree.put(d, at, JsonNodeFactory.instance.arrayNode());
+            }
+            ((ArrayNode) d.at(at)).insertObject(place).put("part", kind);
+        });
+        return place;
+    }
+
+    /** Moves a part; false where there is no such place. */
+    public boolean move(int from, int to) {
+        int count = entry().size();
+        if (from < 0 || to < 0 || from >= count || to >= count) {
+            return false;
+        }
+        session.change(d -> {
+            ArrayNode list = (ArrayNode) d.at(at);
+            JsonNode part = list.remove(from);
+            list.insert(to, part);
+        });
+        return true;
+    }
+
+    public void remove(int index) {
+        session.change(d -> ((ArrayNode) d.at(at)).remove(index));
+        if (entry().isEmpty()) {
+            session.remove(at);
+        }
+    }
+
+    /** The indices in the order every code accepts. */
+    public List<Integer> right() {
+        return RightOrder.of(kinds());
+    }
+
+    /** Puts all parts in the order every code accepts. */
+    public void putRight() {
+        List<Integer> right = right();
+        session.change(d -> {
+            ArrayNode list = (ArrayNode) d.at(at);
+            ArrayNode sorted = JsonNodeFactory.instance.arrayNode();
+            right.forEach(i -> sorted.add(list.get(i)));
+            ((ObjectNode) d.at(appliance)).set("connection", sorted);
+        });
+    }
+
+    /** Looked, and nothing is fitted. */
+    public void none() {
+        session.choose(at, "none");
+    }
+
+    /** Not known. */
+    public void unknown() {
+        session.remove(at);
+    }
+}

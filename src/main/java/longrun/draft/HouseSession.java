@@ -1,0 +1,343 @@
+package longrun.draft;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.BooleanNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import longrun.finding.Finding;
+import longrun.plan.Plan;
+import longrun.review.Parts;
+import longrun.review.Review;
+import longrun.review.Reviewer;
+import longrun.store.Draft;
+import longrun.store.DraftStore;
+
+/**
+ * One stored house, open in one page. It holds the draft as typed, stores each change at once, and reviews it; while an
+ * entry is wrong the review before it stays. One thread at a time.
+ */
+public final class HouseSession {
+
+    /** What happened, as a page must know it. */
+    public enum Change {
+        /** A key in a field: fields are left as they are, since a person is typing in one. */
+        TYPED,
+        /** Anything else that changes the draft: fields may be written. */
+        CHANGED,
+        /** Only how the house stands with the store. */
+        STANDING
+    }
+
+    /** Hears of every change, after the store and the review have answered. */
+    public interface Listener {
+        void changed(Change change);
+    }
+
+    private final StoredHouse house;
+    private final LastReview last;
+    private final List<Listener> listeners = new ArrayList<>();
+    private ObjectNode draft;
+    private String lastPlace = "";
+
+    private HouseSession(DraftStore store, Function<Plan, Review> reviewing, Draft stored) {
+        house = new StoredHouse(store, stored);
+        last = new LastReview(reviewing);
+        draft = house.draft();
+        last.read(draft, false);
+    }
+
+    /** Opens a house; empty where there is none. */
+    public static Optional<HouseSession> open(DraftStore store, Reviewer reviewer, long id) {
+        return store.find(id).map(d -> of(store, reviewer, d));
+    }
+
+    /** Opens a house as it is stored. */
+    public static HouseSession of(DraftStore store, Reviewer reviewer, Draft stored) {
+        return of(store, plan -> reviewer.review(plan, Parts.ALL), stored);
+    }
+
+    /** Opens a house as it is stored, worked out in a way of its own. */
+    public static HouseSession of(DraftStore store, Function<Plan, Review> reviewing, Draft stored) {
+        return new HouseSession(store, reviewing, stored);
+    }
+
+    // What stands here.
+
+    public long id() {
+        return house.id();
+    }
+
+    /** The version stored last; another tab with a greater one has changed the house since. */
+    public long version() {
+        return house.version();
+    }
+
+    public SaveState standing() {
+        return house.standing();
+    }
+
+    /** The draft as it stands; to be read only. */
+    public ObjectNode draft() {
+        return draft;
+    }
+
+    /** An entry as it stands; a missing node where there is none. */
+    public JsonNode at(String pointer) {
+        return draft.at(pointer);
+    }
+
+    /** An entry's text; empty where there is none. */
+    public String text(String pointer) {
+        JsonNode node = draft.at(pointer);
+        return node.isValueNode() && !node.isNull() ? node.asText() : "";
+    }
+
+    /** Whether an entry has a place in the draft: the list items it stands in are there. */
+    public boolean holds(String pointer) {
+        return DraftTree.holds(draft, pointer);
+    }
+
+    /** What is wrong with entries, by pointer: what to write instead. */
+    public Map<String, String> errors() {
+        return Map.copyOf(last.errors());
+    }
+
+    public Optional<String> error(String pointer) {
+        return Optional.ofNullable(last.errors().get(pointer));
+    }
+
+    /** The last review that could be made; empty before the first. */
+    public Optional<Review> review() {
+        return last.review();
+    }
+
+    /** Whether the review is of the draft as it stands, rather than of the one before a wrong entry. */
+    public boolean isCurrent() {
+        return last.isCurrent();
+    }
+
+    /** Whether the house cannot be worked out, by a fault of the program: there is no review of it then. */
+    public boolean isFailed() {
+        return last.isFailed();
+    }
+
+    /** Whether what is not understood is left out of the review, so that all the rest is answered. */
+    public boolean leavesOut() {
+        return !last.isCurrent() && last.leavesOut();
+    }
+
+    /** The lines of the route that stand as they did when the review was made: their figures still are their own. */
+    public Set<String> linesAsReviewed() {
+        Map<String, JsonNode> reviewed = new HashMap<>();
+        last.reviewed()
+                .path("sections")
+                .forEach(s -> reviewed.putIfAbsent(s.path("id").asText(), s));
+        Set<String> same = new HashSet<>();
+        for (JsonNode s : draft.path("sections")) {
+            String id = s.path("id").asText();
+            if (s.equals(reviewed.get(id))) {
+                same.add(id);
+            }
+        }
+        return same;
+    }
+
+    /** The open findings of the last review; what has been answered is left out. */
+    public List<Finding> findings() {
+        return review().stream()
+                .flatMap(r -> r.findings().stream())
+                .filter(Finding::isOpen)
+                .toList();
+    }
+
+    public boolean canUndo() {
+        return house.canUndo();
+    }
+
+    public boolean canRedo() {
+        return house.canRedo();
+    }
+
+    // What a person does.
+
+    /** A key in an entry: its text as it stands now, blank takes it away. Further keys in it join its step. */
+    public void set(String pointer, String text) {
+        type(pointer, d -> {
+            if (text.isBlank()) {
+                DraftTree.remove(d, pointer);
+            } else {
+                DraftTree.put(d, pointer, TextNode.valueOf(text));
+            }
+        });
+    }
+
+    /** A key in a field that stands for several entries, or for a list; keys that follow in the same place join it. */
+    public void type(String place, Consumer<ObjectNode> change) {
+        take(place, change, Change.TYPED);
+    }
+
+    /** A choice: one step. */
+    public void choose(String pointer, String value) {
+        change(d -> DraftTree.put(d, pointer, TextNode.valueOf(value)));
+    }
+
+    /** A yes or no: one step. */
+    public void choose(String pointer, boolean value) {
+        change(d -> DraftTree.put(d, pointer, BooleanNode.valueOf(value)));
+    }
+
+    /** Takes an entry or a list's item away. */
+    public void remove(String pointer) {
+        change(d -> DraftTree.remove(d, pointer));
+    }
+
+    /** Adds to a list, and gives the index. */
+    public int add(String list, ObjectNode item) {
+        int index = draft.at(list).size();
+        change(d -> DraftTree.put(d, list + "/" + index, item));
+        return index;
+    }
+
+    /** Changes several entries as one step. */
+    public void change(Consumer<ObjectNode> change) {
+        take("", change, Change.CHANGED);
+    }
+
+    /** The next key makes a step of its own, even in the same entry. */
+    public void endStep() {
+        lastPlace = "";
+    }
+
+    /** The keys rest: what cannot be read now is no entry on its way. */
+    public void rest() {
+        last.fallBack();
+    }
+
+    private void take(String place, Consumer<ObjectNode> change, Change what) {
+        boolean sameStep = !place.isEmpty() && place.equals(lastPlace);
+        ObjectNode next = draft.deepCopy();
+        change.accept(next);
+        lastPlace = place;
+        if (!sameStep) {
+            last.settle();
+        }
+        if (next.equals(draft) && house.isKept()) {
+            return;
+        }
+        draft = next;
+        house.save(draft, sameStep);
+        last.read(draft, place.endsWith("/legs"));
+        tell(what);
+        house.finish();
+    }
+
+    public void undo() {
+        walk(house::undo);
+    }
+
+    public void redo() {
+        walk(house::redo);
+    }
+
+    private void walk(BooleanSupplier step) {
+        endStep();
+        house.saveIfNotKept(draft);
+        if (!house.isKept()) {
+            tell(Change.STANDING);
+            return;
+        }
+        if (step.getAsBoolean()) {
+            takeStored();
+        }
+        tell(Change.CHANGED);
+    }
+
+    private void takeStored() {
+        draft = house.draft();
+        endStep();
+        last.read(draft, false);
+    }
+
+    // Two tabs.
+
+    /** Looks whether another tab has changed or deleted the house. */
+    public void lookAgain() {
+        if (house.lookAgain(draft)) {
+            tell(Change.STANDING);
+        }
+    }
+
+    /** Takes what the other tab has stored; what was typed here is one undo away. */
+    public void takeTheirs() {
+        if (house.takeTheirs(draft)) {
+            takeStored();
+        }
+        tell(Change.CHANGED);
+    }
+
+    /** Takes up a draft that was not stored since another tab had changed the house: the choice is still to be made. */
+    public void standAside(ObjectNode typed) {
+        if (!typed.equals(draft)) {
+            draft = typed;
+            endStep();
+            house.standsAside();
+            last.read(draft, false);
+            tell(Change.CHANGED);
+        }
+    }
+
+    /** Stores what is here as the newer; what the other tab stored is one undo away. */
+    public void keepMine() {
+        if (house.saveOverTheirs(draft)) {
+            tell(Change.CHANGED);
+        }
+    }
+
+    /** Stores what is here as a house of its own and gives its id; empty where it could not be stored. */
+    public OptionalLong keepCopy() {
+        ObjectNode copy = draft.deepCopy();
+        String name = text("/name").isBlank() ? "Copy" : text("/name") + " (copy)";
+        copy.put("name", name);
+        OptionalLong id = house.saveCopy(copy, name);
+        if (id.isEmpty()) {
+            tell(Change.STANDING);
+        }
+        return id;
+    }
+
+    /** Brings a deleted house back as it stands here. */
+    public void bringBack() {
+        if (house.bringBack(draft)) {
+            tell(Change.CHANGED);
+        }
+    }
+
+    /** Tries again to store what could not be stored. */
+    public void tryAgain() {
+        house.save(draft, false);
+        tell(Change.STANDING);
+    }
+
+    // Who hears of it.
+
+    /** Listens until the runnable it gives is run. */
+    public Runnable listen(Listener listener) {
+        listeners.add(listener);
+        return () -> listeners.remove(listener);
+    }
+
+    private void tell(Change change) {
+        List.copyOf(listeners).forEach(l -> l.changed(change));
+    }
+}

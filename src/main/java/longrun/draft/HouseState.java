@@ -1,0 +1,149 @@
+package longrun.draft;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.plan.FittingAllowance;
+import longrun.plan.Plan;
+import longrun.review.Review;
+import longrun.sizing.SectionStatus;
+
+/**
+ * How far the house has come, in words. It never looks finished: at best it is sized, not approved.
+ *
+ * @param words the state
+ * @param because what it rests on, or what is open
+ * @param unsized the word in place of a size that cannot be told yet
+ */
+public record HouseState(String words, String because, String unsized, int mustFix, int questions) {
+
+    public static final String SIZED = "Sized, not approved";
+    public static final String FAILED = "Can\u2019t be worked out at the moment";
+    private static final String NOTHING = "Nothing to size yet";
+
+    /** Whether nothing is entered that could be wrong. */
+    public boolean isNothing() {
+        return words.equals(NOTHING);
+    }
+
+    public static HouseState of(HouseSession session) {
+        List<Finding> findings = session.findings();
+        int mustFix = (int) OpenInPlace.count(findings, Severity.MUST_FIX);
+        int questions = (int) OpenInPlace.count(findings, Severity.NOTE);
+        if (session.isFailed()) {
+            return new HouseState(
+                    FAILED,
+                    "The fault is the program\u2019s. Every entry is kept, and nothing is known of it until then.",
+                    "not known",
+                    0,
+                    0);
+        }
+        if (!session.isCurrent()) {
+            int wrong = session.errors().size();
+            return new HouseState(
+                    "Waiting for an entry",
+                    (wrong == 1 ? "One entry is" : wrong + " entries are")
+                            + (session.leavesOut()
+                                    ? " not understood and left out: what rests on it is not known."
+                                    : session.review().isPresent()
+                                            ? " not understood. What is shown is the answer before it."
+                                            : " not understood, so nothing is known yet."),
+                    "waiting",
+                    mustFix,
+                    questions);
+        }
+        Optional<Review> review = session.review();
+        Plan plan = review.map(Review::plan).orElseThrow();
+        if (plan.sections().isEmpty() && plan.appliances().isEmpty()) {
+            return new HouseState(
+                    NOTHING,
+                    "Begin with how the pressure is cut down, or with the appliances; any order will do.",
+                    "none yet",
+                    mustFix,
+                    questions);
+        }
+        boolean unknown = plan.sections().isEmpty() || anyOf(review.get(), SectionStatus.UNKNOWN);
+        if (unknown) {
+            return new HouseState(
+                    questions == 1 ? "1 question open" : questions + " questions open",
+                    "Nothing missing is taken as zero, so the sizes that rest on it wait.",
+                    "not yet",
+                    mustFix,
+                    questions);
+        }
+        if (anyOf(review.get(), SectionStatus.NO_SIZE)) {
+            return new HouseState(
+                    "No size in the table",
+                    "A run is longer than its table, or a load is more than the table\u2019s largest size carries.",
+                    "no size",
+                    mustFix,
+                    questions);
+        }
+        if (anyOf(review.get(), SectionStatus.UNDERSIZED)) {
+            return new HouseState(
+                    "A section is too small",
+                    "The size in place or chosen carries less than its load.",
+                    "too small",
+                    mustFix,
+                    questions);
+        }
+        String mend = mustFix == 0 ? "" : mustFix + " must fix. ";
+        if (!review.get().connectedLoadComplete()) {
+            return new HouseState(
+                    "Sized so far",
+                    mend
+                            + (review.get().piping().hangsLoose()
+                                    ? "Something hangs on no section or regulator yet; its load can make any size"
+                                            + " larger."
+                                    : "Not every appliance has an input and a section, so the loads will grow."),
+                    "sized",
+                    mustFix,
+                    questions);
+        }
+        return new HouseState(SIZED, mend + assumed(review.get(), questions), "sized", mustFix, questions);
+    }
+
+    private static boolean anyOf(Review review, SectionStatus status) {
+        for (int i = 0; i < review.piping().sectionCount(); i++) {
+            if (review.sizing().section(i).status() == status) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String assumed(Review review, int questions) {
+        List<String> said = new ArrayList<>();
+        String rough = review.plan().sections().stream()
+                .filter(s -> s.rough().is(true))
+                .map(s -> s.id())
+                .collect(Collectors.joining(", "));
+        if (!rough.isEmpty()) {
+            said.add("Rough, not yet measured: " + rough + ".");
+        }
+        FittingAllowance allowance = review.sizing().allowance();
+        if (allowance instanceof FittingAllowance.None) {
+            said.add("Fittings are left out: the run is longer than it is measured.");
+        } else if (allowance instanceof FittingAllowance.Share) {
+            said.add("A share is added for fittings, whatever they come to.");
+        }
+        long parts = IntStream.range(0, review.piping().sectionCount())
+                .filter(i -> !review.sizing().assumedParts(i).isEmpty())
+                .count();
+        if (parts > 0) {
+            said.add((parts == 1 ? "At one appliance" : "At " + parts + " appliances")
+                    + " the parts are not entered; those the rules ask for are counted.");
+        }
+        if (questions > 0) {
+            said.add(questions == 1 ? "One question is open." : questions + " questions are open.");
+        }
+        if (said.isEmpty()) {
+            said.add("Whoever decides has yet to see it.");
+        }
+        return String.join(" ", said);
+    }
+}

@@ -1,0 +1,177 @@
+package longrun.draft;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.function.Function;
+import longrun.plan.Plan;
+import longrun.plan.json.PlanError;
+import longrun.plan.json.Reading;
+import longrun.review.PlanDoor;
+import longrun.review.Review;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What came of the last draft that could be read, and what is wrong with the one as it stands. While an entry is being
+ * typed and cannot be read, the review before its step stands; once the person goes on, it is left out of the review, as
+ * an entry that is not known, so that all the rest is answered. Where working it out fails altogether, by a fault of the
+ * program, there is no review at all: nothing that was known before is taken as known of what stands there now.
+ */
+final class LastReview {
+
+    private static final System.Logger LOG = System.getLogger(LastReview.class.getName());
+
+    private final Function<Plan, Review> reviewing;
+    private final Map<String, String> errors = new LinkedHashMap<>();
+    private @Nullable Review review;
+    private @Nullable Review settled;
+    private ObjectNode reviewed = JsonNodeFactory.instance.objectNode();
+    private ObjectNode settledOn = reviewed;
+    private ObjectNode asked = reviewed;
+    private Set<String> standing = Set.of();
+    private boolean current;
+    private boolean answered;
+    private boolean leavesOut;
+    private boolean settledLeavesOut;
+    private boolean failed;
+
+    /**
+     * Reviews drafts.
+     *
+     * @param reviewing works a plan out
+     */
+    LastReview(Function<Plan, Review> reviewing) {
+        this.reviewing = reviewing;
+    }
+
+    /** A new step begins: what cannot be read so far is no half-typed number, and is left out. */
+    void settle() {
+        if (!answered && !failed) {
+            fallBack();
+            answered = trying(() -> leaveOut(asked, errors.keySet()));
+        }
+        settled = review;
+        settledOn = reviewed;
+        settledLeavesOut = leavesOut;
+        standing = Set.copyOf(errors.keySet());
+    }
+
+    /** Goes back from what was made of a half-typed entry to the review before the step; not where the rest is answered. */
+    void fallBack() {
+        if (!answered && settled != null) {
+            review = settled;
+            reviewed = settledOn;
+            leavesOut = settledLeavesOut;
+        }
+    }
+
+    /**
+     * Reads a draft; where it cannot be read, what was wrong before the step is left out, and the review before the step
+     * stands for what is wrong in it.
+     *
+     * @param onItsWay whether the entry is often unreadable between two keys: then the last that could be read stays for
+     *     now, so that figures do not jump to and fro
+     */
+    void read(ObjectNode draft, boolean onItsWay) {
+        failed = false;
+        errors.clear();
+        answered = trying(() -> answer(draft, onItsWay));
+    }
+
+    /** Whether the draft, or all of it that can be read, has an answer. */
+    private boolean answer(ObjectNode draft, boolean onItsWay) {
+        Reading reading = PlanDoor.read(draft);
+        asked = draft;
+        for (PlanError e : reading.errors()) {
+            errors.putIfAbsent(e.pointer(), e.message());
+        }
+        current = reading.plan().isPresent();
+        if (current) {
+            review = review(reading);
+            reviewed = draft;
+            leavesOut = false;
+            return true;
+        }
+        boolean rest = leaveOut(draft, review == null ? errors.keySet() : standing);
+        if (!rest && !onItsWay) {
+            answered = false;
+            fallBack();
+        }
+        return rest;
+    }
+
+    /** Whatever fails in working it out leaves the house open, and nothing known of it. */
+    private boolean trying(BooleanSupplier working) {
+        try {
+            return working.getAsBoolean();
+        } catch (RuntimeException | StackOverflowError e) {
+            LOG.log(System.Logger.Level.ERROR, "A house could not be worked out; its entries are kept.", e);
+            failed = true;
+            current = false;
+            leavesOut = false;
+            review = null;
+            settled = null;
+            reviewed = JsonNodeFactory.instance.objectNode();
+            return false;
+        }
+    }
+
+    /** Its findings point at the entries as the draft has them. */
+    private Review review(Reading reading) {
+        return reviewing.apply(reading.plan().orElseThrow()).withFields(reading.written()::pointer);
+    }
+
+    /** Reviews a draft without the entries at some pointers; false where it cannot be read all the same. */
+    private boolean leaveOut(ObjectNode draft, Set<String> wrong) {
+        if (wrong.isEmpty()) {
+            return false;
+        }
+        ObjectNode without = draft.deepCopy();
+        for (String pointer : wrong) {
+            Optional<String> entry = DraftTree.entry(without, pointer);
+            if (entry.isEmpty()) {
+                return false;
+            }
+            DraftTree.remove(without, entry.get());
+        }
+        Reading reading = PlanDoor.read(without);
+        if (reading.plan().isPresent()) {
+            review = review(reading);
+            reviewed = without;
+            leavesOut = true;
+        }
+        return reading.plan().isPresent();
+    }
+
+    /** Whether the review is of the draft as it stands without the entries that are not understood. */
+    boolean leavesOut() {
+        return leavesOut;
+    }
+
+    /** What is wrong, by pointer: what to write instead. */
+    Map<String, String> errors() {
+        return errors;
+    }
+
+    Optional<Review> review() {
+        return Optional.ofNullable(review);
+    }
+
+    /** The draft the review is of. */
+    ObjectNode reviewed() {
+        return reviewed;
+    }
+
+    boolean isCurrent() {
+        return current;
+    }
+
+    /** Whether working the draft out failed, by a fault of the program: there is no review then. */
+    boolean isFailed() {
+        return failed;
+    }
+}

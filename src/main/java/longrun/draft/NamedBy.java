@@ -1,0 +1,241 @@
+package longrun.draft;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.Set;
+import longrun.words.IsolatedName;
+
+/** What else in a draft names a thing that is to be taken away, and how it goes with it or lets go of its name. */
+public final class NamedBy {
+
+    /** Where a plan names an appliance; a star is an item of a list, or the one that stands without a list. */
+    private static final List<String> APPLIANCES = List.of(
+            "use/heating/*/appliance",
+            "use/hotWater/onDemand/appliance",
+            "use/others/*/appliance",
+            "use/occasions/*/firing/*");
+
+    /** Where it names anything at all. */
+    private static final List<String> ANYTHING = List.of("readings/*/at", "answers/*/at");
+
+    private NamedBy() {}
+
+    /**
+     * An entry that names it.
+     *
+     * @param pointer where the name stands; a section, where it is one that feeds nothing else
+     * @param words what it is, in words
+     * @param goesAlong whether it usually goes with it
+     */
+    public record Mention(String pointer, String words, boolean goesAlong) {
+
+        private boolean isPipe() {
+            return pointer.startsWith("/sections/");
+        }
+    }
+
+    /** What names the appliance at a pointer, the pipe that feeds nothing else last; empty where its id is another's too. */
+    public static List<Mention> appliance(ObjectNode draft, String pointer) {
+        String id = draft.at(pointer + "/id").asText("");
+        if (id.isEmpty() || isTwice(draft.path("appliances"), id)) {
+            return List.of();
+        }
+        List<Mention> out = new ArrayList<>();
+        for (String each : APPLIANCES) {
+            for (String at : naming(draft, each, id)) {
+                out.add(new Mention(at, words(draft, at), true));
+            }
+        }
+        out.addAll(anything(draft, id));
+        List<Integer> drop = drop(draft, pointer);
+        if (!drop.isEmpty()) {
+            out.add(pipe(draft, drop));
+        }
+        return out;
+    }
+
+    /** What was read or answered at a thing. */
+    public static List<Mention> anything(ObjectNode draft, String id) {
+        List<Mention> out = new ArrayList<>();
+        for (String each : ANYTHING) {
+            for (String at : naming(draft, each, id)) {
+                out.add(new Mention(at, words(draft, at), true));
+            }
+        }
+        return out;
+    }
+
+    /**
+     * Takes along what names a thing, or lets go of its name where it is to stay.
+     *
+     * @param staying the pointers of those that stay, with the name open
+     */
+    public static void take(ObjectNode draft, List<Mention> mentions, Set<String> staying) {
+        List<Mention> lastFirst = new ArrayList<>(mentions);
+        Collections.reverse(lastFirst);
+        for (Mention m : lastFirst) {
+            if (m.isPipe()) {
+                continue;
+            }
+            if (m.pointer().contains("/firing")) {
+                takeFiring(draft, m.pointer());
+            } else {
+                DraftTree.remove(
+                        draft,
+                        staying.contains(m.pointer())
+                                ? m.pointer()
+                                : m.pointer().substring(0, m.pointer().lastIndexOf('/')));
+            }
+        }
+        // Last, since what was read at the pipe goes with it.
+        mentions.stream()
+                .filter(m -> m.isPipe() && !staying.contains(m.pointer()))
+                .forEach(m -> takePipe(draft, m.pointer()));
+    }
+
+    // Where it is named.
+
+    private static List<String> naming(ObjectNode draft, String pattern, String id) {
+        List<String> out = new ArrayList<>();
+        walk(draft, "", List.of(pattern.split("/")), id, out);
+        return out;
+    }
+
+    private static void walk(JsonNode at, String pointer, List<String> way, String id, Collection<String> out) {
+        if (way.isEmpty()) {
+            if (at.isTextual() && at.asText().equals(id)) {
+                out.add(pointer);
+            }
+            return;
+        }
+        List<String> rest = way.subList(1, way.size());
+        if (!way.get(0).equals("*")) {
+            walk(at.path(way.get(0)), pointer + "/" + way.get(0), rest, id, out);
+        } else if (at.isArray()) {
+            for (int i = 0; i < at.size(); i++) {
+                walk(at.get(i), pointer + "/" + i, rest, id, out);
+            }
+        } else {
+            walk(at, pointer, rest, id, out);
+        }
+    }
+
+    private static boolean isTwice(JsonNode list, String id) {
+        int count = 0;
+        for (JsonNode each : list) {
+            count += each.path("id").asText("").equals(id) ? 1 : 0;
+        }
+        return count > 1;
+    }
+
+    private static String words(ObjectNode draft, String at) {
+        if (at.startsWith("/use/heating")) {
+            return "The heating, under Fuel";
+        }
+        if (at.startsWith("/use/hotWater")) {
+            return "The on-demand heater of the hot water, under Fuel";
+        }
+        if (at.startsWith("/use/others")) {
+            String gas = owner(draft, at).path("volumePerYear").asText("");
+            return "A use of gas" + (gas.isEmpty() ? "" : " of " + gas + " a year") + ", under Fuel";
+        }
+        if (at.contains("/firing")) {
+            String name = draft.at(at.substring(0, at.indexOf("/firing")))
+                    .path("name")
+                    .asText("");
+            return "What fires together" + (name.isEmpty() ? "" : ": " + IsolatedName.of(name));
+        }
+        if (at.startsWith("/readings")) {
+            String read = owner(draft, at).path("pressure").asText("");
+            return "A gauge reading" + (read.isEmpty() ? "" : " of " + read) + ", under Pipe route";
+        }
+        return "An answer to what was found of it";
+    }
+
+    private static JsonNode owner(ObjectNode draft, String at) {
+        return draft.at(at.substring(0, at.lastIndexOf('/')));
+    }
+
+    // The pipe to it.
+
+    /** The sections that feed the appliance and nothing else, the one that ends at it first. */
+    private static List<Integer> drop(ObjectNode draft, String pointer) {
+        List<Integer> out = new ArrayList<>();
+        String end = draft.at(pointer + "/fedBy").asText("");
+        int hanging = 1; // the appliance itself, then the section before
+        while (!end.isEmpty()) {
+            int index = section(draft, end);
+            if (index < 0 || out.contains(index) || hangingOn(draft, end) != hanging) {
+                break;
+            }
+            out.add(index);
+            end = draft.path("sections").get(index).path("from").asText("");
+        }
+        return out;
+    }
+
+    private static int section(ObjectNode draft, String id) {
+        JsonNode sections = draft.path("sections");
+        for (int i = 0; sections.isArray() && i < sections.size(); i++) {
+            if (sections.get(i).path("id").asText("").equals(id)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private static int hangingOn(ObjectNode draft, String id) {
+        int count = 0;
+        for (JsonNode s : draft.path("sections")) {
+            count += s.path("from").asText("").equals(id) ? 1 : 0;
+        }
+        for (String list : List.of("appliances", "regulators")) {
+            for (JsonNode each : draft.path(list)) {
+                count += each.path("fedBy").asText("").equals(id) ? 1 : 0;
+            }
+        }
+        return count;
+    }
+
+    /** It goes along by itself only where another branch stays: else no pipe would be left after the regulator. */
+    private static Mention pipe(ObjectNode draft, List<Integer> drop) {
+        JsonNode sections = draft.path("sections");
+        List<String> names = new ArrayList<>();
+        StringBuilder pointer = new StringBuilder("/sections");
+        drop.stream().sorted().forEach(i -> {
+            names.add(sections.get(i).path("id").asText());
+            pointer.append('/').append(i);
+        });
+        String from = sections.get(drop.get(drop.size() - 1)).path("from").asText("");
+        boolean branches = section(draft, from) >= 0;
+        String which = names.size() == 1
+                ? "Section " + names.get(0) + ", which feeds"
+                : "Sections " + String.join(", ", names) + ", which feed";
+        return new Mention(pointer.toString(), which + " nothing else", branches);
+    }
+
+    // How it goes.
+
+    private static void takePipe(ObjectNode draft, String pointer) {
+        String[] indexes = pointer.substring("/sections/".length()).split("/");
+        for (int i = indexes.length - 1; i >= 0; i--) {
+            String at = "/sections/" + indexes[i];
+            String id = draft.at(at + "/id").asText("");
+            DraftTree.remove(draft, at);
+            take(draft, anything(draft, id), Set.of());
+        }
+    }
+
+    /** It fires with the others no more; an occasion at which nothing is left to fire is none. */
+    private static void takeFiring(ObjectNode draft, String pointer) {
+        DraftTree.remove(draft, pointer);
+        String occasion = pointer.substring(0, pointer.indexOf("/firing"));
+        if (draft.at(occasion + "/firing").isEmpty()) {
+            DraftTree.remove(draft, occasion);
+        }
+    }
+}

@@ -1,0 +1,87 @@
+package longrun.draft;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+
+/**
+ * What a place still lacks, in words.
+ *
+ * @param must whether something in it must be mended
+ */
+public record OpenInPlace(String words, boolean must) {
+
+    public static OpenInPlace of(HouseSession session, PlaceKind place) {
+        if (place == PlaceKind.FINDINGS) {
+            return counted(session.findings(), session.errors().size(), "none yet");
+        }
+        List<Finding> own =
+                session.findings().stream().filter(f -> place.holds(f.field())).toList();
+        long wrong = session.errors().keySet().stream().filter(place::holds).count();
+        return begun(session, place)
+                ? counted(own, (int) wrong, session.review().isPresent() ? "nothing lacking" : "not known")
+                : unbegun(counted(own, (int) wrong, ""));
+    }
+
+    /** Of a place in which nothing stands yet it is never said that nothing is lacking. */
+    public static OpenInPlace unbegun(OpenInPlace lack) {
+        return new OpenInPlace(lack.words().isEmpty() ? "not begun" : "not begun, " + lack.words(), lack.must());
+    }
+
+    private static boolean begun(HouseSession session, PlaceKind place) {
+        return switch (place) {
+            case HOUSE -> anyIn(session.draft(), "", p -> place.holds(p) && !p.equals("/format"));
+            case APPLIANCES -> !session.at("/appliances").isEmpty();
+            case ROUTE -> !session.at("/sections").isEmpty();
+            default -> anyIn(session.draft(), "", place::holds);
+        };
+    }
+
+    /** Whether a pointer that is looked for has anything in it. */
+    private static boolean anyIn(JsonNode node, String pointer, Predicate<String> wanted) {
+        if (node.isValueNode()) {
+            return !node.isNull() && wanted.test(pointer);
+        }
+        if (node.isArray()) {
+            for (int i = 0; i < node.size(); i++) {
+                if (anyIn(node.get(i), pointer + "/" + i, wanted)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+        for (Map.Entry<String, JsonNode> e : node.properties()) {
+            if (anyIn(e.getValue(), pointer + "/" + e.getKey(), wanted)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What findings come to in words; those answered are left out. */
+    public static OpenInPlace counted(List<Finding> findings, int wrong, String none) {
+        long must = count(findings, Severity.MUST_FIX);
+        String words = java.util.stream.Stream.of(
+                        wrong == 0 ? "" : wrong == 1 ? "1 entry not understood" : wrong + " entries not understood",
+                        must == 0 ? "" : must + " must fix",
+                        several(count(findings, Severity.CAUTION), "caution"),
+                        several(count(findings, Severity.NOTE), "question"))
+                .filter(s -> !s.isEmpty())
+                .collect(Collectors.joining(", "));
+        return new OpenInPlace(words.isEmpty() ? none : words, must > 0);
+    }
+
+    static long count(List<Finding> findings, Severity severity) {
+        return findings.stream()
+                .filter(f -> f.severity() == severity && f.isOpen())
+                .count();
+    }
+
+    static String several(long count, String what) {
+        return count == 0 ? "" : count == 1 ? "1 " + what : count + " " + what + "s";
+    }
+}

@@ -1,0 +1,143 @@
+package longrun.draft;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** The places of a house in the order of the thread. */
+public enum PlaceKind {
+    HOUSE("house", "House", "What the house is, where it stands, and how the pressure is cut down. Any order will do."),
+    APPLIANCES("appliances", "Appliances", "Everything that burns gas, each from its own rating plate."),
+    ROUTE(
+            "route",
+            "Pipe route",
+            "From the regulator outward, as you would pace it. Enter for the next section; a list from elsewhere can"
+                    + " be pasted."),
+    CONNECTIONS(
+            "connections",
+            "Connections",
+            "Each appliance\u2019s last parts, in the order the gas meets them, from the end of the pipe to the"
+                    + " burner."),
+    TANK(
+            "tank",
+            "Tank",
+            "Liquid turns to gas by the warmth of the air on the wetted steel: the colder and the emptier, the less."),
+    FUEL("fuel", "Fuel", "What the house burns through the year, how long a fill lasts, and when to call."),
+    FINDINGS("findings", "Findings", "What is wrong or doubtful, and the questions to take along, by who can answer.");
+
+    /** An entry or a part of the plan, and the place it stands in; {@code *} is one item of a list. */
+    private record Entries(String path, PlaceKind place) {
+
+        /** How many steps of a pointer this names; none where it is of something else. */
+        int stepsIn(String[] steps) {
+            String[] own = path.split("/", -1);
+            if (own.length > steps.length) {
+                return 0;
+            }
+            for (int i = 1; i < own.length; i++) {
+                if (!own[i].equals(steps[i]) && !(own[i].equals("*") && isIndex(steps[i]))) {
+                    return 0;
+                }
+            }
+            return own.length;
+        }
+
+        private static boolean isIndex(String step) {
+            return !step.isEmpty() && step.chars().allMatch(c -> c >= '0' && c <= '9');
+        }
+    }
+
+    /** Which place asks for which entries; of several rows that name an entry the longest counts. */
+    private static final List<Entries> TABLE = List.of(
+            new Entries("/name", HOUSE),
+            new Entries("/format", HOUSE),
+            new Entries("/code", HOUSE),
+            new Entries("/rooms", HOUSE),
+            new Entries("/site", HOUSE),
+            new Entries("/site/mainShutoff", CONNECTIONS),
+            new Entries("/site/groundTemp", TANK),
+            new Entries("/site/monthlyMeanTemp", FUEL),
+            new Entries("/site/leadDays", FUEL),
+            new Entries("/site/unreachable", FUEL),
+            new Entries("/site/coldWater", FUEL),
+            new Entries("/regulators", HOUSE),
+            new Entries("/regulators/*/setting", CONNECTIONS),
+            new Entries("/regulators/*/ventToOpening", CONNECTIONS),
+            new Entries("/regulators/*/ventToIntake", CONNECTIONS),
+            new Entries("/regulators/*/ventToIgnition", CONNECTIONS),
+            new Entries("/regulators/*/ventToVentTerminal", CONNECTIONS),
+            new Entries("/regulators/*/underEaves", CONNECTIONS),
+            new Entries("/regulators/*/shutoffBefore", CONNECTIONS),
+            new Entries("/regulators/*/teeBefore", CONNECTIONS),
+            new Entries("/regulators/*/teeAfter", CONNECTIONS),
+            new Entries("/regulators/*/unionWithin", CONNECTIONS),
+            new Entries("/regulators/*/vent", CONNECTIONS),
+            new Entries("/regulators/*/access", CONNECTIONS),
+            new Entries("/appliances", APPLIANCES),
+            new Entries("/appliances/*/fedBy", ROUTE),
+            new Entries("/appliances/*/connection", CONNECTIONS),
+            new Entries("/sections", ROUTE),
+            new Entries("/fittingAllowance", ROUTE),
+            new Entries("/availableSizes", ROUTE),
+            new Entries("/tubingTables", ROUTE),
+            new Entries("/useMemoryTables", ROUTE),
+            new Entries("/readings", ROUTE),
+            new Entries("/tank", TANK),
+            new Entries("/tanks", TANK),
+            new Entries("/use", FUEL),
+            new Entries("/deliveries", FUEL));
+
+    private final String slug;
+    private final String title;
+    private final String lede;
+
+    PlaceKind(String slug, String title, String lede) {
+        this.slug = slug;
+        this.title = title;
+        this.lede = lede;
+    }
+
+    /** Its part of the address. */
+    public String slug() {
+        return slug;
+    }
+
+    public String title() {
+        return title;
+    }
+
+    /** What it is for, in a sentence. */
+    public String lede() {
+        return lede;
+    }
+
+    /** Whether an entry stands in this place. */
+    public boolean holds(String pointer) {
+        return find(pointer).filter(p -> p == this).isPresent();
+    }
+
+    /** The place an entry stands in, by its JSON pointer; empty where no page asks for it. */
+    public static Optional<PlaceKind> find(String pointer) {
+        String[] steps = pointer.split("/", -1);
+        Entries best = null;
+        int most = 0;
+        for (Entries row : TABLE) {
+            int length = row.stepsIn(steps);
+            if (length > most) {
+                most = length;
+                best = row;
+            }
+        }
+        return Optional.ofNullable(best).map(Entries::place);
+    }
+
+    /** The place an entry stands in; the first where no page asks for it. */
+    public static PlaceKind of(String pointer) {
+        return find(pointer).orElse(HOUSE);
+    }
+
+    /** The place at a part of the address; empty where there is none. */
+    public static Optional<PlaceKind> findSlug(String slug) {
+        return Arrays.stream(values()).filter(p -> p.slug.equals(slug)).findFirst();
+    }
+}

@@ -1,0 +1,302 @@
+package longrun.draft;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Supplier;
+import longrun.plan.json.PlanReader;
+import longrun.store.Draft;
+import longrun.store.DraftStore;
+import longrun.store.NotStored;
+import longrun.store.Outcome;
+import org.jspecify.annotations.Nullable;
+import org.springframework.dao.DataAccessException;
+import org.springframework.transaction.TransactionException;
+
+/**
+ * A house in the store as one page knows it: the version stored last, and how the page stands with it. A key is stored
+ * while the page works out its answer; whatever asks how the house stands waits until it is.
+ */
+final class StoredHouse {
+
+    private static final ExecutorService STORING = Executors.newCachedThreadPool(task -> {
+        Thread thread = new Thread(task, "storing");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    private static final List<String> LISTS = List.of(
+            "regulators", "sections", "rooms", "appliances", "readings", "answers", "deliveries", "tubingTables");
+    private static final int MOST_UNSURE = 50;
+
+    private final DraftStore store;
+    private Draft stored;
+    private SaveState standing;
+    private @Nullable Future<Outcome> underWay;
+
+    /** Texts whose storing failed: the store may have one of them all the same. */
+    private final Set<String> unsure = new LinkedHashSet<>();
+
+    StoredHouse(DraftStore store, Draft stored) {
+        this.store = store;
+        this.stored = stored;
+        this.standing = new SaveState.Kept(stored.changed());
+    }
+
+    /** A plan may hold one of a list without a list; the places work with lists. */
+    private static void asList(ObjectNode draft, String list) {
+        if (draft.path(list) instanceof ObjectNode alone) {
+            draft.putArray(list).add(alone);
+        }
+    }
+
+    private static ObjectNode parsed(Draft draft) {
+        try {
+            if (PlanReader.tree(draft.json()) instanceof ObjectNode object) {
+                LISTS.forEach(list -> asList(object, list));
+                return object;
+            }
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a stored draft is JSON", e);
+        }
+        throw new IllegalStateException("a stored draft is one object");
+    }
+
+    long id() {
+        return stored.id();
+    }
+
+    long version() {
+        finish();
+        return stored.version();
+    }
+
+    SaveState standing() {
+        finish();
+        return standing;
+    }
+
+    boolean isKept() {
+        return standing() instanceof SaveState.Kept;
+    }
+
+    /** What is stored, to be changed by whoever asked. */
+    ObjectNode draft() {
+        finish();
+        return parsed(stored);
+    }
+
+    boolean canUndo() {
+        return isKept() && stored.undos() > 0;
+    }
+
+    boolean canRedo() {
+        return isKept() && stored.redos() > 0;
+    }
+
+    /** Begins to store a draft, unless the person has yet to choose between two: what is typed meanwhile waits. */
+    void save(ObjectNode draft, boolean sameStep) {
+        SaveState now = standing();
+        if (now instanceof SaveState.ChangedElsewhere || now instanceof SaveState.Deleted) {
+            return;
+        }
+        String text = draft.toString();
+        long version = stored.version();
+        Set<String> failed = Set.copyOf(unsure);
+        keepUnsure(text);
+        underWay = STORING.submit(() -> {
+            long from = failed.isEmpty() ? version : versionOfOwn(failed, version);
+            return sameStep ? store.saveOn(id(), text, from) : store.save(id(), text, from);
+        });
+    }
+
+    private void keepUnsure(String text) {
+        if (unsure.size() == MOST_UNSURE) {
+            unsure.remove(unsure.iterator().next());
+        }
+        unsure.add(text);
+    }
+
+    /** What was told as not stored may be: then it is nobody else's change. */
+    private long versionOfOwn(Set<String> failed, long version) {
+        return store.find(id())
+                .filter(d -> failed.contains(d.json()))
+                .map(Draft::version)
+                .orElse(version);
+    }
+
+    /** Waits for what is being stored, and takes up how it ended. */
+    void finish() {
+        Future<Outcome> ending = underWay;
+        if (ending == null) {
+            return;
+        }
+        underWay = null;
+        ask(() -> {
+            try {
+                return ending.get();
+            } catch (ExecutionException e) {
+                if (e.getCause() instanceof RuntimeException why) {
+                    throw why;
+                }
+                throw new IllegalStateException(e.getCause());
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new IllegalStateException("the page was closed while storing", e);
+            }
+        });
+    }
+
+    /** Whether a step back was stored. */
+    boolean undo() {
+        return isKept() && ask(() -> store.undo(id(), version()));
+    }
+
+    /** Whether a step forward was stored. */
+    boolean redo() {
+        return isKept() && ask(() -> store.redo(id(), version()));
+    }
+
+    /** Tries again to store what could not be stored. */
+    void saveIfNotKept(ObjectNode draft) {
+        if (standing() instanceof SaveState.NotKept) {
+            save(draft, false);
+        }
+    }
+
+    /** Looks whether another tab has changed or deleted the house; whether there is something to tell. */
+    boolean lookAgain(ObjectNode draft) {
+        if (!isKept()) {
+            return false;
+        }
+        Optional<Draft> now;
+        try {
+            now = store.find(id());
+        } catch (DataAccessException | TransactionException e) {
+            return false;
+        }
+        if (now.isEmpty()) {
+            standing = new SaveState.Deleted();
+        } else if (parsed(now.get()).equals(draft)) {
+            stored = now.get();
+        } else if (now.get().version() != version()) {
+            standing = new SaveState.ChangedElsewhere(
+                    now.get().version(), now.get().changed());
+        } else {
+            return false;
+        }
+        return true;
+    }
+
+    /**
+     * Takes what another tab has stored; what stood here becomes the step before it, so that undo brings it. False where
+     * the house is gone, or was changed once more meanwhile.
+     */
+    boolean takeTheirs(ObjectNode mine) {
+        finish();
+        Optional<Draft> found;
+        try {
+            found = store.find(id());
+        } catch (DataAccessException | TransactionException e) {
+            notKept(e);
+            return false;
+        }
+        if (found.isEmpty()) {
+            standing = new SaveState.Deleted();
+            return false;
+        }
+        Draft theirs = found.get();
+        if (!parsed(theirs).equals(mine)
+                && ask(() -> store.save(id(), mine.toString(), theirs.version()))
+                && ask(() -> store.save(id(), theirs.json(), stored.version()))) {
+            return true;
+        }
+        if (standing instanceof SaveState.NotKept) {
+            return false; // what stands here is nowhere else
+        }
+        if (standing instanceof SaveState.ChangedElsewhere now && now.version() != theirs.version()) {
+            return false;
+        }
+        stored = theirs;
+        standing = new SaveState.Kept(stored.changed());
+        return true;
+    }
+
+    /** What is here was typed before the page was loaded again, and another tab has stored something else since. */
+    void standsAside() {
+        finish();
+        standing = new SaveState.ChangedElsewhere(stored.version(), stored.changed());
+    }
+
+    /** Stores a draft over what another tab stored; false where none did. */
+    boolean saveOverTheirs(ObjectNode draft) {
+        if (!(standing() instanceof SaveState.ChangedElsewhere other)) {
+            return false;
+        }
+        ask(() -> store.save(id(), draft.toString(), other.version()));
+        return true;
+    }
+
+    /** Stores a draft as a house of its own; empty where it could not be stored. */
+    OptionalLong saveCopy(ObjectNode draft, String name) {
+        try {
+            return OptionalLong.of(store.create(name, draft.toString()).id());
+        } catch (DataAccessException | TransactionException | IllegalArgumentException e) {
+            notKept(e);
+            return OptionalLong.empty();
+        }
+    }
+
+    /** Brings a deleted house back as a draft has it; false where it was not deleted. */
+    boolean bringBack(ObjectNode draft) {
+        try {
+            if (!(standing() instanceof SaveState.Deleted) || !store.undelete(id())) {
+                return false;
+            }
+            store.find(id()).ifPresent(d -> ask(() -> store.save(id(), draft.toString(), d.version())));
+        } catch (DataAccessException | TransactionException e) {
+            notKept(e);
+        }
+        return true;
+    }
+
+    /** Whether the store has stored it. */
+    private boolean ask(Supplier<Outcome> call) {
+        try {
+            Outcome outcome = call.get();
+            if (outcome instanceof Outcome.Saved saved) {
+                stored = saved.draft();
+                standing = new SaveState.Kept(stored.changed());
+                unsure.clear();
+                nameAsInDraft();
+                return true;
+            }
+            standing = outcome instanceof Outcome.Conflict c
+                    ? new SaveState.ChangedElsewhere(c.version(), c.when())
+                    : new SaveState.Deleted();
+        } catch (DataAccessException | TransactionException | IllegalArgumentException e) {
+            notKept(e);
+        }
+        return false;
+    }
+
+    private void notKept(RuntimeException e) {
+        standing = new SaveState.NotKept(
+                e instanceof IllegalArgumentException ? String.valueOf(e.getMessage()) : NotStored.why(e));
+    }
+
+    private void nameAsInDraft() {
+        String name = parsed(stored).path("name").asText("");
+        if (!name.equals(stored.name())) {
+            store.rename(id(), name);
+        }
+    }
+}

@@ -1,0 +1,113 @@
+package longrun.draft.run;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How the lines branch, drawn beside them with the page's pen: each thing that feeds lines has its own upright, and each
+ * line leaves it at its own row.
+ */
+public final class BranchDrawing {
+
+    private static final int MIDDLE = 22; // of a row of 44 px
+    private static final String OVER_THE_RULE = "-2"; // so that the hairline between two rows does not cut the pipe
+    private static final int FIRST_LANE = 28;
+    private static final int STEP = 14;
+    private static final int MOST_LANES = 6;
+
+    private final List<Line> lines;
+    private final Map<String, Integer> lane = new LinkedHashMap<>();
+    private final Map<String, Integer> begins = new LinkedHashMap<>();
+    private final Map<String, Integer> ends = new LinkedHashMap<>();
+
+    public BranchDrawing(List<Line> lines) {
+        this.lines = lines;
+        for (int i = 0; i < lines.size(); i++) {
+            ends.put(lines.get(i).from(), i);
+            begins.putIfAbsent(lines.get(i).from(), i);
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            for (String fed : lines.get(i).feeds()) {
+                String source = fed.startsWith("R") && begins.containsKey(fed)
+                        ? fed
+                        : lines.get(i).id();
+                begins.put(source, Math.min(i, begins.getOrDefault(source, i)));
+            }
+        }
+        for (String source : begins.keySet()) {
+            lane.put(source, Math.min(depth(source, 0), MOST_LANES));
+        }
+    }
+
+    private int depth(String source, int tried) {
+        for (Line line : lines) {
+            if (tried < lines.size()
+                    && (line.id().equals(source) || line.feeds().contains(source) && source.startsWith("R"))) {
+                return 1 + depth(line.from(), tried + 1);
+            }
+        }
+        return 0;
+    }
+
+    private int x(String source) {
+        int l = lane.getOrDefault(source, 0);
+        return l == 0 ? 8 : FIRST_LANE + (l - 1) * STEP;
+    }
+
+    public int width() {
+        int deepest = lane.values().stream().mapToInt(Integer::intValue).max().orElse(0);
+        return Math.max(28, FIRST_LANE + (deepest - 1) * STEP + 18);
+    }
+
+    /** The part of the drawing that stands beside one line. */
+    public String beside(int row, boolean inHand) {
+        Line line = lines.get(row);
+        List<String> parts = new ArrayList<>();
+        for (String source : begins.keySet()) {
+            if (!ends.containsKey(source)) {
+                continue;
+            }
+            boolean starts = row == begins.getOrDefault(source, row);
+            boolean over = row > begins.getOrDefault(source, row) && row < ends.getOrDefault(source, row);
+            boolean stops = row == ends.getOrDefault(source, row) && !starts;
+            if (starts && ends.getOrDefault(source, row) > row) {
+                parts.add(upright(x(source), MIDDLE + "", "100%"));
+            } else if (over) {
+                parts.add(upright(x(source), OVER_THE_RULE, "100%"));
+            } else if (stops) {
+                parts.add(upright(x(source), OVER_THE_RULE, String.valueOf(MIDDLE)));
+            }
+        }
+        String own =
+                line.feeds().stream().filter(f -> f.startsWith("R")).findFirst().orElse(line.id());
+        int left = x(line.from());
+        int right = line.branches() && lane.containsKey(own) ? x(own) : width() - 2;
+        String pen = inHand ? "p sel" : "p";
+        parts.add("<line class='" + pen + "' x1='" + left + "' x2='" + (right + (line.branches() ? 1.25 : 0)) + "' y1='"
+                + MIDDLE + "' y2='" + MIDDLE + "'/>");
+        if (line.from().startsWith("R")
+                && begins.getOrDefault(line.from(), row) == row
+                && line.from().equals(Start.FIRST)) {
+            parts.add(regulator(left));
+        }
+        boolean between = begins.getOrDefault(line.from(), row) < row && row < ends.getOrDefault(line.from(), row);
+        if (between) {
+            parts.add("<circle class='pf' cx='" + left + "' cy='" + MIDDLE + "' r='3.5'/>");
+        }
+        if (!own.equals(line.id())) {
+            parts.add(regulator(right));
+        }
+        return "<svg aria-hidden='true'>" + String.join("", parts) + "</svg>";
+    }
+
+    private static String upright(int x, String y1, String y2) {
+        return "<line class='p' x1='" + x + "' x2='" + x + "' y1='" + y1 + "' y2='" + y2 + "'/>";
+    }
+
+    private static String regulator(int x) {
+        return "<circle class='pt' cx='" + x + "' cy='" + MIDDLE + "' r='6'/><path class='pn' d='M" + x + " "
+                + (MIDDLE - 6) + "v-6m-6 0h12'/>";
+    }
+}

@@ -1,0 +1,273 @@
+package longrun.draft.run;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * The run as typed: a plan document with one regulator (two with a line regulator) and a few lines. Never changed once
+ * made: each change is a new draft. Entries that are no quantity are held as typed.
+ */
+public final class RunDraft {
+
+    private static final String NAME = "name";
+    private static final String FROM = "from";
+    private static final String SECTIONS = "sections";
+    private static final String APPLIANCES = "appliances";
+    private static final String FED_BY = "fedBy";
+
+    private final ObjectNode plan;
+    private final List<Line> lines;
+
+    private RunDraft(ObjectNode plan) {
+        this.plan = plan;
+        lines = RunLines.of(plan);
+    }
+
+    /** A plan that {@link RunFile} has found to be a run. */
+    static RunDraft of(ObjectNode plan) {
+        return new RunDraft(plan.deepCopy()).changed(p -> {});
+    }
+
+    public static RunDraft empty() {
+        ObjectNode p = JsonNodeFactory.instance.objectNode();
+        p.put("format", longrun.plan.Plan.FORMAT);
+        p.put("fittingAllowance", Allowance.COUNTED.written());
+        p.set("regulators", Start.WALL.regulators());
+        p.putArray(SECTIONS);
+        p.putArray(APPLIANCES);
+        p.put("pipe", Pipe.STEEL.written());
+        return new RunDraft(p);
+    }
+
+    /** The demo run: a branch, an on-demand water heater and a range. */
+    public static RunDraft demo() {
+        return empty().typed(0, Line.Column.NAME, "from the regulator to the branch")
+                .typed(0, Line.Column.LENGTH, "22 ft")
+                .typed(1, Line.Column.NAME, "to the on-demand water heater")
+                .typed(1, Line.Column.LENGTH, "12 ft")
+                .typed(1, Line.Column.INPUT, "199,000 Btu/h")
+                .typed(2, Line.Column.NAME, "to the range")
+                .typed(2, Line.Column.LENGTH, "18 ft")
+                .typed(2, Line.Column.INPUT, "65,000 Btu/h");
+    }
+
+    /** What a regulator of the run is called on its page. */
+    public String named(String regulator) {
+        return start() != Start.TWO_PSI
+                ? "the regulator"
+                : regulator.equals(Start.LINE_REGULATOR) ? "the line regulator" : "the 2 psi regulator";
+    }
+
+    /** The plan to be reviewed, saved or stored: a copy. */
+    public ObjectNode plan() {
+        ObjectNode p = plan.deepCopy();
+        p.remove("pipe");
+        return p;
+    }
+
+    /** The text kept in the browser: the plan, and the material chosen before there is a line. */
+    public String kept() {
+        return plan.toString();
+    }
+
+    public Start start() {
+        return Start.of(plan.path("regulators")).orElse(Start.WALL);
+    }
+
+    public Allowance allowance() {
+        return Allowance.of(plan.path("fittingAllowance").asText());
+    }
+
+    public Pipe pipe() {
+        String written = plan.path(SECTIONS)
+                .path(0)
+                .path("material")
+                .asText(plan.path("pipe").asText());
+        return Pipe.of(written).orElse(Pipe.STEEL);
+    }
+
+    public List<Line> lines() {
+        return lines;
+    }
+
+    /** Whether another draft asks for the same material from the same start: then its sizes may stand under these. */
+    public boolean isAskedLike(RunDraft other) {
+        return pipe() == other.pipe() && start() == other.start();
+    }
+
+    /** The place in the lines that a pointer of a finding or an error means. */
+    public Optional<Integer> lineAt(String pointer) {
+        String[] steps = pointer.split("/", -1);
+        if (steps.length < 3 || !steps[2].matches("\\d{1,4}")) {
+            return Optional.empty();
+        }
+        int at = Integer.parseInt(steps[2]);
+        if (steps[1].equals(SECTIONS)) {
+            return Optional.of(at);
+        }
+        return steps[1].equals(APPLIANCES)
+                ? Optional.of(indexOf(
+                                plan.path(APPLIANCES).path(at).path(FED_BY).asText()))
+                        .filter(i -> i >= 0)
+                : Optional.empty();
+    }
+
+    /** Which line an id in a review means: its own, that of its appliance, or of the line regulator at its end. */
+    Optional<Integer> lineOf(String id) {
+        int own = indexOf(id);
+        if (own >= 0) {
+            return Optional.of(own);
+        }
+        for (String group : List.of(APPLIANCES, "regulators")) {
+            for (JsonNode each : plan.path(group)) {
+                if (each.path("id").asText().equals(id)) {
+                    return Optional.of(indexOf(each.path(FED_BY).asText())).filter(i -> i >= 0);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private int indexOf(String id) {
+        ArrayNode sections = plan.withArray(SECTIONS);
+        for (int i = 0; i < sections.size(); i++) {
+            if (sections.get(i).path("id").asText().equals(id)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** An entry as typed; in the line after the last it begins a new line. */
+    public RunDraft typed(int index, Line.Column column, String text) {
+        return changed(p -> {
+            ArrayNode sections = p.withArray(SECTIONS);
+            if (index >= sections.size()) {
+                if (text.isBlank()) {
+                    return;
+                }
+                RunLines.add(p);
+            }
+            ObjectNode section = (ObjectNode) sections.get(Math.min(index, sections.size() - 1));
+            switch (column) {
+                case NAME -> section.put(NAME, text);
+                case LENGTH -> {
+                    if (text.isBlank()) {
+                        section.remove("legs");
+                    } else {
+                        section.putArray("legs").add(text);
+                    }
+                }
+                case INPUT -> RunLines.setInput(p, section.path("id").asText(), text);
+            }
+            RunLines.dropBlankEnd(p);
+        });
+    }
+
+    public RunDraft from(int index, String id) {
+        return changed(p -> ((ObjectNode) p.withArray(SECTIONS).get(index)).put(FROM, id));
+    }
+
+    /** Without that line; what left it now leaves what it left, and the lines are named anew. */
+    public RunDraft without(int index) {
+        return changed(p -> {
+            ArrayNode sections = p.withArray(SECTIONS);
+            JsonNode gone = sections.remove(index);
+            String id = gone.path("id").asText();
+            for (JsonNode s : sections) {
+                if (s.path(FROM).asText().equals(id)) {
+                    ((ObjectNode) s).put(FROM, gone.path(FROM).asText());
+                }
+            }
+            RunLines.removeAppliance(p, id);
+            RunNames.rename(p);
+        });
+    }
+
+    public RunDraft plus(List<PastedLine> pasted) {
+        RunDraft d = this;
+        for (PastedLine each : pasted) {
+            int at = d.lines().size();
+            String name = each.name().isBlank() ? "as pasted" : each.name();
+            d = d.typed(at, Line.Column.NAME, name)
+                    .typed(at, Line.Column.LENGTH, each.length())
+                    .typed(at, Line.Column.INPUT, each.input());
+            if (each.from().isPresent()) {
+                d = d.from(at, each.from().get());
+            }
+        }
+        return d;
+    }
+
+    public RunDraft with(Allowance allowance) {
+        return changed(p -> p.put("fittingAllowance", allowance.written()));
+    }
+
+    public RunDraft with(Pipe pipe) {
+        return changed(p -> {
+            p.put("pipe", pipe.written());
+            p.withArray(SECTIONS).forEach(s -> ((ObjectNode) s).put("material", pipe.written()));
+        });
+    }
+
+    /** Another start. For 2 psi the first line ends at the line regulator and the lines that left it leave that. */
+    public RunDraft with(Start start) {
+        if (start == start()) {
+            return this;
+        }
+        return changed(p -> {
+            if (start() == Start.TWO_PSI) {
+                String fed = p.path("regulators").path(1).path(FED_BY).asText(Start.FIRST);
+                RunNames.refer(p, Start.LINE_REGULATOR, fed);
+            }
+            p.set("regulators", start.regulators());
+            if (start == Start.TWO_PSI) {
+                RunNames.placeLineRegulator(p);
+            }
+        });
+    }
+
+    /** A copy with a change made; every end of the run then has an appliance, in the order of the lines. */
+    private RunDraft changed(Consumer<ObjectNode> change) {
+        ObjectNode p = plan.deepCopy();
+        change.accept(p);
+        List<JsonNode> inOrder = new ArrayList<>();
+        Start start = Start.of(p.path("regulators")).orElse(Start.WALL);
+        Map<String, JsonNode> sections = new HashMap<>();
+        p.path(SECTIONS).forEach(s -> sections.put(s.path("id").asText(), s));
+        for (Line line : RunLines.of(p)) {
+            if (sections.get(line.id()) instanceof ObjectNode section) {
+                Pipe.of(section.path("material").asText())
+                        .ifPresent(pipe -> section.put("setting", pipe.setting(start, line.branches())));
+            }
+            if (line.branches() && line.input().isBlank()) {
+                RunLines.removeAppliance(p, line.id());
+                continue;
+            }
+            ObjectNode end = null;
+            for (JsonNode a : p.path(APPLIANCES)) {
+                if (a.path(FED_BY).asText().equals(line.id())) {
+                    end = (ObjectNode) a;
+                }
+            }
+            if (end == null) {
+                end = RunLines.appliance(p, line.id());
+            }
+            if (!line.name().isBlank()) {
+                end.put(NAME, line.name());
+            }
+            inOrder.add(end);
+        }
+        ArrayNode appliances = p.putArray(APPLIANCES);
+        inOrder.forEach(appliances::add);
+        return new RunDraft(p);
+    }
+}

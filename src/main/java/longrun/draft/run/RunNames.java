@@ -1,0 +1,106 @@
+package longrun.draft.run;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The tool names the lines: A, B, C and on, in their order. */
+public final class RunNames {
+
+    private RunNames() {}
+
+    /** The letter of the line at a place, from zero: A to Z, then AA. */
+    public static String letter(int place) {
+        String last = String.valueOf((char) ('A' + place % 26));
+        return place < 26 ? last : letter(place / 26 - 1) + last;
+    }
+
+    /** A letter no line has yet. */
+    static String next(ArrayNode sections) {
+        for (int i = sections.size(); ; i++) {
+            String wanted = letter(i);
+            boolean free = true;
+            for (JsonNode s : sections) {
+                free &= !s.path("id").asText().equals(wanted);
+            }
+            if (free) {
+                return wanted;
+            }
+        }
+    }
+
+    /** Names every line by its place. */
+    static void rename(ObjectNode p) {
+        Map<String, String> names = new LinkedHashMap<>();
+        ArrayNode sections = p.withArray("sections");
+        for (int i = 0; i < sections.size(); i++) {
+            names.put(sections.get(i).path("id").asText(), letter(i));
+        }
+        for (JsonNode s : sections) {
+            put(s, "id", names);
+            put(s, "from", names);
+        }
+        for (JsonNode a : p.path("appliances")) {
+            put(a, "fedBy", names);
+            if (a.path("id").asText().startsWith("at-")) {
+                ((ObjectNode) a).put("id", "at-" + a.path("fedBy").asText());
+            }
+        }
+        for (JsonNode r : p.path("regulators")) {
+            if (r.has("fedBy")) {
+                put(r, "fedBy", names);
+            }
+        }
+    }
+
+    private static void put(JsonNode node, String field, Map<String, String> names) {
+        String old = node.path(field).asText();
+        ((ObjectNode) node).put(field, names.getOrDefault(old, old));
+    }
+
+    /** Lines that left one thing leave another. */
+    static void refer(ObjectNode p, String old, String other) {
+        for (JsonNode s : p.path("sections")) {
+            if (s.path("from").asText().equals(old)) {
+                ((ObjectNode) s).put("from", other);
+            }
+        }
+    }
+
+    /**
+     * Puts the line regulator at the end of the first line. A first line that already feeds an appliance is not touched:
+     * a line to the regulator is set before it.
+     */
+    static void placeLineRegulator(ObjectNode p) {
+        ArrayNode sections = p.withArray("sections");
+        if (sections.isEmpty() || p.path("regulators").path(1).has("fedBy")) {
+            return;
+        }
+        String first = sections.get(0).path("id").asText();
+        boolean feedsAppliance = false;
+        for (JsonNode a : p.path("appliances")) {
+            feedsAppliance |= a.path("fedBy").asText().equals(first)
+                    && !a.path("input").asText("").isBlank();
+        }
+        ObjectNode regulator = (ObjectNode) p.path("regulators").path(1);
+        if (!feedsAppliance) {
+            refer(p, first, Start.LINE_REGULATOR);
+            regulator.put("fedBy", first);
+            refer(p, Start.FIRST, Start.LINE_REGULATOR);
+            ((ObjectNode) sections.get(0)).put("from", Start.FIRST);
+            return;
+        }
+        ObjectNode before = JsonNodeFactory.instance.objectNode();
+        String id = next(sections);
+        before.put("id", id).put("name", "to the line regulator").put("from", Start.FIRST);
+        before.set("material", sections.get(0).path("material"));
+        before.set("setting", sections.get(0).path("setting"));
+        refer(p, Start.FIRST, Start.LINE_REGULATOR);
+        sections.insert(0, before);
+        regulator.put("fedBy", id);
+        rename(p);
+    }
+}

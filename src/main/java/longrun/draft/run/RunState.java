@@ -1,0 +1,178 @@
+package longrun.draft.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.function.Predicate;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+
+/**
+ * How far the run has come, in words: empty, half typed, unknown, a wrong entry, or sized. It never looks finished.
+ *
+ * @param words the state
+ * @param because what it rests on, or what is missing
+ * @param unsized the word in place of a size that cannot be told yet
+ */
+public record RunState(String words, String because, String unsized, int mustFix, int questions) {
+
+    public static final String SIZED = "Sized, not approved";
+
+    public static RunState of(RunDraft draft, RunAnswer answer, List<String> wrong, int inHand) {
+        List<Line> lines = draft.lines();
+        int mustFix = count(answer, Severity.MUST_FIX);
+        List<String> open = open(lines, i -> true);
+        int questions = open.size() + count(answer, Severity.NOTE);
+        if (lines.isEmpty()) {
+            return new RunState(
+                    "Nothing to size yet",
+                    "Type the first line: what it feeds, its feet, its Btu/h.",
+                    "none yet",
+                    0,
+                    0);
+        }
+        if (!wrong.isEmpty()) {
+            return new RunState(
+                    "Waiting for an entry",
+                    "Not understood: " + String.join("; ", wrong) + ". "
+                            + (answer.lines().isEmpty()
+                                    ? "Nothing is sized until it is mended."
+                                    : "What is shown is the answer before it."),
+                    "waiting",
+                    mustFix,
+                    questions);
+        }
+        if (!open(lines, i -> i != inHand && i != lines.size() - 1).isEmpty()) {
+            return new RunState(
+                    "Unknown",
+                    sentence(open) + " Nothing missing is taken as zero, so what rests on it waits.",
+                    "unknown",
+                    mustFix,
+                    questions);
+        }
+        if (!open.isEmpty()) {
+            String count = open.size() == 1 ? "1 question open" : open.size() + " questions open";
+            return new RunState(count, sentence(open), "not yet", mustFix, questions);
+        }
+        if (answer.lines().values().stream().anyMatch(l -> l.status() == RunAnswer.Status.UNKNOWN)) {
+            return new RunState(
+                    "Unknown",
+                    "Something the size rests on is not known; see the questions below.",
+                    "unknown",
+                    mustFix,
+                    questions);
+        }
+        if (answer.lines().values().stream().anyMatch(RunAnswer.LineAnswer::soFar)) {
+            return new RunState(
+                    "Sized so far",
+                    "Something that may still come upon these lines is not known; it can make any of them larger.",
+                    "sized",
+                    mustFix,
+                    questions);
+        }
+        if (answer.lines().values().stream().anyMatch(l -> l.status() == RunAnswer.Status.NO_SIZE)) {
+            return new RunState(
+                    "No size in the table",
+                    "The run is longer than the table, or a load is more than its largest size carries.",
+                    "no size",
+                    mustFix,
+                    questions);
+        }
+        if (mustFix > 0) {
+            return new RunState(
+                    mustFix + " must fix",
+                    first(answer, f -> f.severity() == Severity.MUST_FIX)
+                            + " A size in the table makes it no run that may be laid.",
+                    "sized",
+                    mustFix,
+                    questions);
+        }
+        long doubted =
+                answer.findings().stream().filter(RunState::mayChangeASize).count();
+        if (doubted > 0) {
+            return new RunState(
+                    doubted == 1 ? "1 question open" : doubted + " questions open",
+                    first(answer, RunState::mayChangeASize) + " The answer may change a size.",
+                    "not yet",
+                    mustFix,
+                    questions);
+        }
+        return new RunState(
+                SIZED, assumed(draft.allowance(), draft.pipe()) + together(lines), "sized", mustFix, questions);
+    }
+
+    /** Pipe that two lines share carries both; it must be a line of its own, or it is sized too small. */
+    private static String together(List<Line> lines) {
+        for (String regulator : List.of(Start.FIRST, Start.LINE_REGULATOR)) {
+            List<String> leave = lines.stream()
+                    .filter(l -> l.from().equals(regulator))
+                    .map(Line::id)
+                    .toList();
+            if (leave.size() > 1) {
+                return " Lines " + String.join(", ", leave.subList(0, leave.size() - 1)) + " and "
+                        + leave.get(leave.size() - 1)
+                        + " each leave the regulator. If they share any pipe, enter the shared piece as a line before"
+                        + " them.";
+            }
+        }
+        return "";
+    }
+
+    private static String assumed(Allowance allowance, Pipe pipe) {
+        return switch (allowance) {
+            case NONE -> "Fittings are left out: the run is longer than it is measured.";
+            case FIFTH -> "A fifth is added for fittings, whatever they come to.";
+            case COUNTED ->
+                pipe == Pipe.CSST
+                        ? "Tees, and at each end a shutoff and a sediment trap, are counted; for turns, not described"
+                                + " here, a fifth is added. Take the maker\u2019s table where the brand is known."
+                        : "Tees, and at each end a shutoff and a sediment trap, are counted; for turns, not described"
+                                + " here, a fifth is added.";
+        };
+    }
+
+    /** What is still to be typed. */
+    private static List<String> open(List<Line> lines, IntPredicate which) {
+        List<String> open = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            Line l = lines.get(i);
+            if (!which.test(i)) {
+                continue;
+            }
+            if (l.length().isBlank()) {
+                open.add("the length of line " + l.id());
+            }
+            if (l.input().isBlank() && !l.branches()) {
+                open.add("the Btu/h of line " + l.id() + ", or the lines it branches to");
+            }
+        }
+        return open;
+    }
+
+    private static String sentence(List<String> open) {
+        String first = String.join("; ", open.subList(0, Math.min(3, open.size())));
+        String rest = open.size() > 3 ? "; and " + (open.size() - 3) + " more" : "";
+        return "Not typed yet: " + first + rest + ".";
+    }
+
+    /** An entry that is asked about again, or a size that the maker decides; turns not described a fifth stands for. */
+    private static boolean mayChangeASize(Finding f) {
+        return f.severity() == Severity.NOTE && !f.rule().startsWith("section-");
+    }
+
+    private static String first(RunAnswer answer, Predicate<Finding> which) {
+        return answer.findings().stream()
+                .filter(which)
+                .map(f -> (f.at().matches("at-.*|plan") ? "" : "Line " + f.at() + ": ") + f.found())
+                .findFirst()
+                .map(s -> s.endsWith(".") ? s : s + ".")
+                .orElse("");
+    }
+
+    private static int count(RunAnswer answer, Severity severity) {
+        return (int) answer.findings().stream()
+                .map(Finding::severity)
+                .filter(severity::equals)
+                .count();
+    }
+}

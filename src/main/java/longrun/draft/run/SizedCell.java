@@ -1,0 +1,150 @@
+package longrun.draft.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import longrun.capacity.CapacityTable;
+import longrun.capacity.CapacityTables;
+import longrun.origin.Confidence;
+import longrun.piping.Outlet;
+import longrun.piping.Piping;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
+import longrun.quantity.Show;
+import longrun.sizing.AllowanceItem;
+import longrun.sizing.SectionSize;
+import longrun.sizing.Sizing;
+import longrun.sizing.StageSize;
+
+/** The cell a size was read in: the row used with its neighbours, and the answer to where from. */
+public final class SizedCell {
+
+    private final Sizing sizing;
+    private final int section;
+    private final SectionSize size;
+    private final CapacityTable table;
+    private final int row;
+    private final int column;
+
+    private SizedCell(Sizing sizing, int section) {
+        this.sizing = sizing;
+        this.section = section;
+        this.size = sizing.section(section);
+        this.table = size.table().orElseThrow();
+        this.row = size.row().orElseThrow();
+        this.column = size.used().orElseThrow();
+    }
+
+    public static RunAnswer.Sized of(Sizing sizing, int section) {
+        return new SizedCell(sizing, section).sized();
+    }
+
+    private RunAnswer.Sized sized() {
+        OptionalDouble bore = size.boreIn();
+        return new RunAnswer.Sized(
+                size.size().orElseThrow(),
+                size.sizeOd(),
+                HeatRate.ofBtuh(size.capacityBtuh().orElseThrow()),
+                size.shareUsed().orElseThrow() * 100,
+                tableRow(),
+                why(),
+                bore.isPresent() ? Optional.of(new RunAnswer.Bore(bore.getAsDouble())) : Optional.empty());
+    }
+
+    private RunAnswer.TableRow tableRow() {
+        List<RunAnswer.Cells> rows = new ArrayList<>();
+        for (int r = Math.max(0, row - 1); r <= Math.min(table.rowCount() - 1, row + 1); r++) {
+            List<Optional<HeatRate>> cells = new ArrayList<>();
+            for (int c = 0; c < table.sizes().size(); c++) {
+                double btuh = table.capacityBtuh(r, c);
+                cells.add(Double.isNaN(btuh) ? Optional.empty() : Optional.of(HeatRate.ofBtuh(btuh)));
+            }
+            rows.add(new RunAnswer.Cells(Length.ofFeet(table.rowFt(r)), r == row, List.copyOf(cells)));
+        }
+        List<Optional<String>> ods = new ArrayList<>();
+        for (int c = 0; c < table.sizes().size(); c++) {
+            ods.add(table.outsideDiameter(c).map(od -> od + " OD"));
+        }
+        return new RunAnswer.TableRow(named(""), table.sizes(), ods, rows, column, source(), held());
+    }
+
+    /** The table with its pressures. */
+    private String named(String bore) {
+        return table.title() + ". " + source() + " Start " + Show.pressure(table.inlet()) + ", drop "
+                + ended(Show.pressure(table.drop()) + bore);
+    }
+
+    private String source() {
+        return table.source() + (table.source().contains(table.edition()) ? "" : ", " + table.edition()) + ".";
+    }
+
+    private String held() {
+        String held = held(size.confidence().orElse(Confidence.MEMORY));
+        return CapacityTables.standard().asPrinted(table).isPresent() && table.rowFt(row) > 60
+                ? held + " The printed table leaves out two length labels; each value is shown here at its true length."
+                : held;
+    }
+
+    private static String held(Confidence confidence) {
+        return switch (confidence) {
+            case PRINT -> "The cell is held as printed.";
+            case COMPUTED -> "The cell is computed by the code\u2019s equation.";
+            case SECONDARY -> "The cell is held from a page that repeats the code.";
+            case MEMORY -> "The cell is held from memory: check it against the print before pipe is cut.";
+            case OWN -> "The cell is from a table of your own.";
+        };
+    }
+
+    private List<RunAnswer.WhyStep> why() {
+        StageSize stage = sizing.stage(sizing.piping().stageIndex(section));
+        String feet = Show.decimals(stage.longestRunFt().orElse(0), 1);
+        String rowFt = Show.plain(table.rowFt(row));
+        String bore = size.boreIn().isPresent() ? ", bore " + bore() + " in." : "";
+        List<RunAnswer.WhyStep> why = new ArrayList<>();
+        why.add(new RunAnswer.WhyStep(
+                "Row " + rowFt + " ft, size " + size.size().orElse(""), named(bore) + " " + held(), List.of()));
+        why.add(new RunAnswer.WhyStep(
+                "Why row " + rowFt,
+                "The longest run is " + feet + " ft. The row is the same or the next longer, never between two.",
+                List.of()));
+        why.add(new RunAnswer.WhyStep(
+                "Why " + feet + " ft", "", sum(sizing, sizing.piping().stageIndex(section))));
+        stage.longestRunTo()
+                .ifPresent(to -> why.add(new RunAnswer.WhyStep(
+                        "Why the run to the end of line "
+                                + sizing.piping().section(to.section()).id(),
+                        "It is the longest, and every line of it takes that one length, near ones too.",
+                        List.of())));
+        return List.copyOf(why);
+    }
+
+    private static String ended(String words) {
+        return words.endsWith(".") ? words : words + ".";
+    }
+
+    private String bore() {
+        return String.format(Locale.ROOT, "%.3f", size.boreIn().orElseThrow());
+    }
+
+    /** The longest run of a stage, one length after another. */
+    public static List<RunAnswer.Term> sum(Sizing sizing, int index) {
+        Piping piping = sizing.piping();
+        StageSize stage = sizing.stage(index);
+        List<RunAnswer.Term> terms = new ArrayList<>();
+        for (int s = stage.longestRunTo().map(Outlet::section).orElse(-1); s >= 0; s = piping.parent(s)) {
+            terms.add(
+                    0,
+                    new RunAnswer.Term(
+                            "line " + piping.section(s).id() + ", measured",
+                            Length.ofFeet(piping.measuredFt(s).orElse(0))));
+        }
+        for (AllowanceItem item : sizing.allowanceItems(index)) {
+            terms.add(new RunAnswer.Term(item.what(), Length.ofFeet(item.feet())));
+        }
+        terms.add(new RunAnswer.Term(
+                "longest run", Length.ofFeet(stage.longestRunFt().orElse(0))));
+        return List.copyOf(terms);
+    }
+}

@@ -1,0 +1,24 @@
+package longrun.draft.run;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
+
+/** Sizes a run as typed. */
+public interface Sizer {
+
+    /** A plan that cannot be read, entry by entry. */
+    record EntryError(String pointer, String message) {}
+
+    /**
+     * Either an answer or the entries that keep one from being made.
+     *
+     * @param others what the other positions of the fitting switch would give
+     * @param errors empty where there is an answer
+     */
+    record Result(RunAnswer answer, Map<Allowance, RunAnswer> others, List<EntryError> errors) {
+        public static final Result NONE = new Result(RunAnswer.NOTHING, Map.of(), List.of());
+    }
+
+    Result size(ObjectNode plan);
+}

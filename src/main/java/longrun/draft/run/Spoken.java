@@ -1,0 +1,35 @@
+package longrun.draft.run;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is spoken of the answer; the browser speaks only what has changed. */
+public final class Spoken {
+
+    private Spoken() {}
+
+    public static Map<String, String> of(RunDraft draft, RunAnswer answer, RunState state) {
+        Map<String, String> facts = new LinkedHashMap<>();
+        List<Line> lines = draft.lines();
+        for (Line line : lines) {
+            Optional<RunAnswer.Sized> cell =
+                    Optional.ofNullable(answer.lines().get(line.id())).flatMap(RunAnswer.LineAnswer::cell);
+            cell.ifPresent(c -> facts.put(
+                    "line " + line.id(),
+                    "line " + line.id() + " " + c.size() + (draft.pipe() == Pipe.CSST ? " EHD" : " inch") + ", "
+                            + Math.round(c.sharePercent()) + " percent used"));
+        }
+        facts.put(
+                "state",
+                state.words().equals(RunState.SIZED)
+                        ? "sized, not approved"
+                        : state.words() + ", " + trimmed(state.because()));
+        return facts;
+    }
+
+    private static String trimmed(String sentence) {
+        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+    }
+}

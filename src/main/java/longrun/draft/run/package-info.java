@@ -1,0 +1,7 @@
+/**
+ * Size a run as typed: its lines, pipe, start and allowance, what is pasted or opened from a file, and its answer.
+ */
+@NullMarked
+package longrun.draft.run;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,130 @@
+package longrun.draft.sections;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import longrun.plan.Appliance;
+import longrun.plan.Fact;
+import longrun.pressure.Droop;
+import longrun.pressure.OutletPressure;
+import longrun.pressure.RegulatorPressure;
+import longrun.quantity.Pressure;
+import longrun.review.Review;
+import longrun.words.UnitSystem;
+
+/** What is told beside the pressure at an appliance's inlet: what took of it, what the label asks, what may be added. */
+public final class InletWords {
+
+    private static final double SHOWN_FROM_IN_WC = 0.005; // two decimals
+
+    private final Review review;
+    private final int appliance;
+    private final OutletPressure outlet;
+    private final UnitSystem units;
+
+    public InletWords(Review review, int appliance, UnitSystem units) {
+        this.review = review;
+        this.appliance = appliance;
+        this.outlet = review.pressures().outlet(appliance);
+        this.units = units;
+    }
+
+    private String pressure(double inWc) {
+        return PressureWords.pressure(OptionalDouble.of(inWc), units);
+    }
+
+    /** The sum from the setting down to the inlet. */
+    public String taken() {
+        RegulatorPressure line = review.pressures().regulator(outlet.regulator());
+        OptionalDouble fallen = PressureWords.drooped(line);
+        if (fallen.isEmpty() || outlet.pressureDroopedInWc().isEmpty()) {
+            return "With everything firing.";
+        }
+        double set = line.settingInWc().orElseThrow();
+        double pipe = fallen.getAsDouble() - outlet.pressureDroopedInWc().getAsDouble();
+        String connector = pressure(outlet.connector().inWc())
+                + (outlet.connector().assumed() ? " (assumed, its capacity is not entered)" : "");
+        return "With everything firing: of the " + pressure(set) + " set, the regulator\u2019s fall takes "
+                + pressure(set - fallen.getAsDouble()) + ", the pipe " + pressure(pipe) + ", the connector "
+                + (connector.endsWith(".") ? connector : connector + ".");
+    }
+
+    public String againstLabel() {
+        Appliance a = review.plan().appliances().get(appliance);
+        String least = label(a.minInlet());
+        String greatest = label(a.maxInlet());
+        return switch (outlet.status()) {
+            case ENOUGH -> "The label asks for " + least + " to " + greatest + ": enough" + ifSo() + ".";
+            case LOW ->
+                least.isEmpty()
+                        ? "Too low: a regulator before it does not get what it needs."
+                        : "Too low: the label asks for " + least + " or more.";
+            case HIGH ->
+                "Too high with nothing firing: "
+                        + PressureWords.pressure(outlet.pressureIdleInWc(), units) + ", and the label allows "
+                        + greatest
+                        + " at most.";
+            case UNKNOWN -> unknown(least, greatest);
+        };
+    }
+
+    /** What the verdict rests on, where that is no entry. */
+    private String ifSo() {
+        boolean fall = review.pressures()
+                .regulator(outlet.regulator())
+                .droop()
+                .filter(d -> d.source() == Droop.Source.DEFAULT)
+                .isPresent();
+        String id = review.pressures().regulator(outlet.regulator()).regulator().id();
+        String falls = fall ? id + " falls no more than the default held from memory" : "";
+        String takes = outlet.connector().assumed() ? "the connector takes no more than assumed" : "";
+        String both = falls + (falls.isEmpty() || takes.isEmpty() ? "" : " and ") + takes;
+        return both.isEmpty() ? "" : ", if " + both;
+    }
+
+    private static String unknown(String least, String greatest) {
+        if (least.isEmpty() && greatest.isEmpty()) {
+            return "Whether that is enough is not known: neither its label\u2019s least nor its greatest is entered.";
+        }
+        if (greatest.isEmpty()) {
+            return "Its label\u2019s least is " + least + "; the greatest is not entered.";
+        }
+        return least.isEmpty()
+                ? "Its label allows up to " + greatest
+                        + "; whether this is enough is not known, the least is not entered."
+                : "Whether that is enough is not known: what a regulator before it needs is not entered.";
+    }
+
+    private String label(Fact<Pressure> entered) {
+        return entered.findValue().map(p -> pressure(p.inWc())).orElse("");
+    }
+
+    /** What the next appliance may draw here. */
+    public String room() {
+        OptionalDouble more = review.headroom().outletBtuh(appliance);
+        Optional<String> grows = review.headroom().growsFirst(appliance);
+        if (more.isEmpty()) {
+            return "What may be added here is not known: an entry on the way is missing.";
+        }
+        if (more.getAsDouble() == 0) {
+            return "Nothing may be added here"
+                    + grows.map(s -> ": section " + s + " carries no more").orElse("") + ".";
+        }
+        String pipe = "Up to " + PressureWords.heat(more, units) + " more may be drawn here with no pipe changed"
+                + grows.map(s -> "; past that section " + s + " grows").orElse("") + ".";
+        OptionalDouble regulator = review.headroom().regulatorBtuh(outlet.regulator());
+        return regulator.isPresent() && regulator.getAsDouble() < more.getAsDouble()
+                ? pipe + " The regulator itself has only " + PressureWords.heat(regulator, units) + " to spare."
+                : pipe;
+    }
+
+    /** Propane is heavier than air: what rising costs stands apart. */
+    public String rise() {
+        double lost = outlet.staticInWc().orElse(0);
+        if (Math.abs(lost) < SHOWN_FROM_IN_WC) {
+            return "";
+        }
+        return lost > 0
+                ? " Propane is heavier than air: rising costs another " + pressure(lost) + ", not counted above."
+                : " Propane is heavier than air: running down gives " + pressure(-lost) + " back, not counted above.";
+    }
+}

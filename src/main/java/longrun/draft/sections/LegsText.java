@@ -1,0 +1,86 @@
+package longrun.draft.sections;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import longrun.plan.Direction;
+import longrun.quantity.Measure;
+import longrun.quantity.NotAQuantity;
+import longrun.words.UnitSystem;
+
+/**
+ * Legs as a fitter writes them in one field: "up 4, north 6, east 10". A comma parts them, except right before
+ * a digit, where it belongs to the number and a decimal comma is then refused; a bare number has the unit of the column; a direction may be its first letter.
+ */
+public final class LegsText {
+
+    private static final Pattern LEG = Pattern.compile("(?i)\\s*([a-z]+)?\\.?\\s*(.*?)\\s*");
+    private static final Pattern BARE = Pattern.compile("-?[0-9.][0-9.,/\\- ]*");
+    private static final Pattern PARTED = Pattern.compile("\\s*(?:;|,(?!\\d))\\s*");
+    private static final Map<String, String> SHORT = java.util.Arrays.stream(Direction.values())
+            .collect(Collectors.toMap(
+                    d -> d.written().substring(0, 1), Direction::written, (a, b) -> a, java.util.TreeMap::new));
+
+    private LegsText() {}
+
+    /** The legs as the draft holds them. */
+    public static List<String> stored(String typed, UnitSystem units) {
+        if (typed.isBlank()) {
+            return List.of();
+        }
+        List<String> legs = new ArrayList<>();
+        for (String piece : PARTED.split(typed.strip())) {
+            if (!piece.isBlank()) {
+                legs.add(leg(piece, units));
+            }
+        }
+        return legs;
+    }
+
+    private static String leg(String piece, UnitSystem units) {
+        Matcher m = LEG.matcher(piece);
+        if (!m.matches()) {
+            return piece;
+        }
+        String word = Optional.ofNullable(m.group(1)).orElse("").toLowerCase(Locale.ROOT);
+        String length = Optional.ofNullable(m.group(2)).orElse("");
+        String way = SHORT.getOrDefault(word, word);
+        String withUnit = BARE.matcher(length).matches()
+                ? length + " " + units.lengthUnit().name()
+                : length;
+        return way.isEmpty() ? withUnit : (way + " " + withUnit).strip();
+    }
+
+    /** What stands in the field for what the draft holds. */
+    public static String inField(List<String> stored, UnitSystem units) {
+        String end = " " + units.lengthUnit().name();
+        return stored.stream()
+                .map(s -> s.endsWith(end) ? s.substring(0, s.length() - end.length()) : s)
+                .collect(Collectors.joining(", "));
+    }
+
+    /** Their sum in feet; empty where one is not understood or there are none. */
+    public static OptionalDouble feet(List<String> stored) {
+        double sum = 0;
+        for (String leg : stored) {
+            String length = leg;
+            for (Direction d : Direction.values()) {
+                if (leg.toLowerCase(Locale.ROOT).startsWith(d.written())) {
+                    length = leg.substring(d.written().length());
+                }
+            }
+            try {
+                sum += Measure.LENGTH.read(length).feet();
+            } catch (NotAQuantity e) {
+                return OptionalDouble.empty();
+            }
+        }
+        return stored.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(sum);
+    }
+}

@@ -1,0 +1,120 @@
+package longrun.draft.sections;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+import longrun.plan.Appliance;
+import longrun.plan.Regulator;
+import longrun.plan.RegulatorKind;
+import longrun.pressure.Droop;
+import longrun.pressure.RegulatorPressure;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Pressure;
+import longrun.words.Names;
+import longrun.words.Shown;
+import longrun.words.UnitSystem;
+
+/** Pressures, and what falls and stands at a regulator, in the words of the page. */
+public final class PressureWords {
+
+    private PressureWords() {}
+
+    /** In. w.c., psi from 1.5 psi; kPa in metric. */
+    public static String pressure(OptionalDouble inWc, UnitSystem units) {
+        if (inWc.isEmpty()) {
+            return "not known";
+        }
+        Pressure p = Pressure.ofInWc(inWc.getAsDouble());
+        return (p.psi() < 1.5 ? Shown.APPLIANCE_PRESSURE : Shown.LINE_PRESSURE).words(units, p);
+    }
+
+    public static String heat(OptionalDouble btuh, UnitSystem units) {
+        return btuh.isEmpty()
+                ? "not known"
+                : units.heat(HeatRate.ofBtuh(btuh.getAsDouble())) + " "
+                        + units.heatUnit().name();
+    }
+
+    public static OptionalDouble drooped(RegulatorPressure line) {
+        OptionalDouble falls = line.droop().map(Droop::atLoadInWc).orElse(OptionalDouble.empty());
+        return falls.isPresent() && line.settingInWc().isPresent()
+                ? OptionalDouble.of(Math.max(0, line.settingInWc().getAsDouble() - falls.getAsDouble()))
+                : OptionalDouble.empty();
+    }
+
+    /** How far it falls, and who says so. */
+    public static String fall(RegulatorPressure line, UnitSystem units) {
+        if (line.droop().isEmpty() || line.droop().get().atLoadInWc().isEmpty()) {
+            return "How far it falls at its load is not known.";
+        }
+        Droop d = line.droop().get();
+        boolean high = Pressure.ofInWc(line.settingInWc().orElse(0)).psi() >= 1.5;
+        String falls = "With everything firing its outlet falls by "
+                + (high ? Shown.LINE_PRESSURE : Shown.APPLIANCE_PRESSURE)
+                        .words(units, Pressure.ofInWc(d.atLoadInWc().getAsDouble()));
+        return switch (d.source()) {
+            case ENTERED -> falls + ", by its maker\u2019s figure.";
+            case MEASURED -> falls + ", as the gauge read; that stands in place of the default.";
+            case DEFAULT ->
+                falls + ", a default held from memory: enter its maker\u2019s figure, or a gauge reading at it.";
+        };
+    }
+
+    /** Whether its rating holds at the inlet it will see. */
+    public static String rating(RegulatorPressure line, UnitSystem units) {
+        Regulator r = line.regulator();
+        if (line.capacityBtuh().isEmpty()) {
+            return "Its capacity is not entered.";
+        }
+        if (line.inletInWc().isEmpty()) {
+            return r.fedBy().is("tank") ? "It sees the tank\u2019s own pressure, which goes with the weather." : "";
+        }
+        String sees = pressure(line.inletInWc(), units);
+        if (line.ratingHolds().isEmpty()) {
+            return "It will see " + sees + "; at which inlet its capacity is rated is not entered.";
+        }
+        String rated = pressure(
+                OptionalDouble.of(
+                        r.capacityAtInlet().findValue().map(Pressure::inWc).orElseThrow()),
+                units);
+        return line.ratingHolds().get()
+                ? "Rated at an inlet of " + rated + " and will see " + sees + ": the rating holds."
+                : "Rated at an inlet of " + rated + " and will see only " + sees
+                        + ": ask what it passes there, the rating does not hold.";
+    }
+
+    /** The condition of the 2 psi tables, where it stands on 2 psi. */
+    public static String loss(RegulatorPressure line, UnitSystem units) {
+        Regulator r = line.regulator();
+        if (!r.kind().is(RegulatorKind.LINE)) {
+            return "";
+        }
+        String rule =
+                "The 2 psi tables hold only while a line regulator itself loses no more than 1/2 psi at its load; ";
+        if (!r.lossAtLoad().isKnown()) {
+            return rule + "what it loses is not entered: ask its maker.";
+        }
+        Pressure loss = r.lossAtLoad().findValue().orElseThrow();
+        return rule + "it loses " + Shown.LINE_PRESSURE.words(units, loss)
+                + (loss.psi() <= 0.5 + 1e-9 ? ": they hold." : ": they do not hold, it needs a larger one.");
+    }
+
+    /** Regulators and appliances by id, as a person calls them. */
+    public static Map<String, String> points(JsonNode draft) {
+        Map<String, String> out = new LinkedHashMap<>();
+        draft.path("regulators").forEach(r -> {
+            String name = r.path("name").asText("");
+            String id = r.path("id").asText("");
+            out.put(id, "regulator " + id + (name.isBlank() ? "" : ", " + name));
+        });
+        draft.path("appliances").forEach(a -> out.put(a.path("id").asText(""), RouteDraft.applianceName(a)));
+        out.remove("");
+        return out;
+    }
+
+    public static String name(Appliance a) {
+        String name = Names.of(a);
+        return name.isEmpty() ? a.id() : name;
+    }
+}

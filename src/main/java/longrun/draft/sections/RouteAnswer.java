@@ -1,0 +1,96 @@
+package longrun.draft.sections;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import longrun.plan.Material;
+import longrun.plan.SizeNames;
+import longrun.review.Review;
+import longrun.sizing.SectionSize;
+import longrun.sizing.SectionStatus;
+
+/** What the last review says of one line. */
+public final class RouteAnswer {
+
+    private final Review review;
+    private final int section;
+
+    private RouteAnswer(Review review, int section) {
+        this.review = review;
+        this.section = section;
+    }
+
+    public static Optional<RouteAnswer> of(Optional<Review> review, String id) {
+        if (review.isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalInt found = review.get().piping().findSection(id);
+        return found.isPresent() ? Optional.of(new RouteAnswer(review.get(), found.getAsInt())) : Optional.empty();
+    }
+
+    public Review review() {
+        return review;
+    }
+
+    public int section() {
+        return section;
+    }
+
+    public SectionSize size() {
+        return review.sizing().section(section);
+    }
+
+    public OptionalDouble loadBtuh() {
+        return review.piping().load(section).btuh();
+    }
+
+    /** The size as the column shows it; a word where there is none. */
+    public String sizeWords() {
+        SectionSize s = size();
+        if (s.status() == SectionStatus.NO_SIZE) {
+            return "no size";
+        }
+        return s.size()
+                .map(n -> material() == Material.CSST ? SizeNames.shown(Material.CSST, n) : n)
+                .orElse("open");
+    }
+
+    Material material() {
+        return size().table().map(t -> t.material()).orElse(Material.STEEL);
+    }
+
+    /** The second line of the size: that it is a size so far; outside diameter, or that it was raised or does not carry. */
+    public String sizeNote() {
+        String note = ownNote();
+        if (size().size().isEmpty() || !review.piping().isProvisional(section)) {
+            return note;
+        }
+        return note.isEmpty() ? "so far" : "so far, " + note;
+    }
+
+    private String ownNote() {
+        SectionSize s = size();
+        if (s.status() == SectionStatus.UNDERSIZED) {
+            return "too small";
+        }
+        Optional<String> needed = s.neededSize().filter(n -> !Optional.of(n).equals(s.size()));
+        if (needed.isPresent()) {
+            return "needs " + needed.get();
+        }
+        return s.sizeOd().map(od -> "(" + od + " OD)").orElse("");
+    }
+
+    /** The share used in whole percent. */
+    public OptionalInt share() {
+        OptionalDouble used = size().shareUsed();
+        return used.isPresent() ? OptionalInt.of((int) Math.round(used.getAsDouble() * 100)) : OptionalInt.empty();
+    }
+
+    /** Index of its stage, where its longest run is known. */
+    public OptionalInt stage() {
+        int stage = review.piping().stageIndex(section);
+        return stage >= 0 && review.sizing().stage(stage).longestRunFt().isPresent()
+                ? OptionalInt.of(stage)
+                : OptionalInt.empty();
+    }
+}

@@ -1,0 +1,144 @@
+package longrun.draft.sections;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import longrun.plan.ApplianceKind;
+
+/** The sections of a draft, changed line by line; {@link RouteLines} reads them. */
+public final class RouteDraft {
+
+    public static final String CAP = "cap";
+
+    private RouteDraft() {}
+
+    static String applianceName(JsonNode a) {
+        String name = a.path("name").asText("");
+        if (!name.isBlank()) {
+            return name;
+        }
+        String kind = a.path("kind").asText("");
+        for (ApplianceKind k : ApplianceKind.values()) {
+            if (k.written().equals(kind) && k != ApplianceKind.OTHER) {
+                return k.label();
+            }
+        }
+        return a.path("id").asText();
+    }
+
+    public static String together(List<String> names) {
+        return names.size() < 2
+                ? String.join("", names)
+                : String.join(", ", names.subList(0, names.size() - 1)) + " and " + names.get(names.size() - 1);
+    }
+
+    /** The section at an index, begun with what the line above suggests where it is not there yet. */
+    public static ObjectNode section(ObjectNode draft, int index) {
+        if (!draft.path("sections").isArray()) {
+            draft.putArray("sections"); // what stands there is no list; undo brings it back
+        }
+        ArrayNode sections = draft.withArray("sections");
+        if (index < sections.size() && sections.get(index) instanceof ObjectNode there) {
+            return there;
+        }
+        RouteLine next = new RouteLines(draft).next();
+        ObjectNode made = sections.addObject();
+        made.put("id", next.id());
+        putIfSaid(made, "from", next.from());
+        putIfSaid(made, "material", next.material());
+        putIfSaid(made, "table", next.table());
+        putIfSaid(made, "setting", next.setting());
+        return made;
+    }
+
+    private static void putIfSaid(ObjectNode section, String entry, String value) {
+        if (!value.isEmpty()) {
+            section.put(entry, value);
+        }
+    }
+
+    public static void legs(ObjectNode draft, int index, List<String> legs) {
+        ObjectNode s = section(draft, index);
+        if (legs.isEmpty()) {
+            s.remove("legs");
+        } else {
+            ArrayNode list = s.putArray("legs");
+            legs.forEach(list::add);
+        }
+    }
+
+    /** Writes one entry of a line; blank takes it away. */
+    public static void put(ObjectNode draft, int index, String entry, String value) {
+        ObjectNode s = section(draft, index);
+        if (value.isBlank()) {
+            s.remove(entry);
+        } else if (entry.equals("ends")) {
+            s.putArray(entry).add(value).add(value); // one choice says it of both
+        } else {
+            s.put(entry, value);
+        }
+        if (entry.equals("material") || entry.equals("setting")) {
+            spread(draft, s.path("id").asText(), entry, value);
+        }
+        if (entry.equals("material") && !TubingDraft.isTubing(value)) {
+            s.remove("table"); // a maker's table is for corrugated tubing
+        }
+    }
+
+    /** The lines beyond that say nothing of their own take the same; what is entered already stays. */
+    private static void spread(ObjectNode draft, String id, String entry, String value) {
+        for (JsonNode beyond : draft.path("sections")) {
+            if (beyond.path("from").asText("").equals(id)
+                    && beyond.path(entry).asText("").isBlank()
+                    && !value.isBlank()) {
+                ((ObjectNode) beyond).put(entry, value);
+                spread(draft, beyond.path("id").asText(), entry, value);
+            }
+        }
+    }
+
+    /** Hangs something on a line's end, taking it from where it hung before and freeing what hung there. */
+    public static void feed(ObjectNode draft, int index, String feeds) {
+        ObjectNode s = section(draft, index);
+        String id = s.path("id").asText();
+        for (String list : List.of("appliances", "regulators")) {
+            draft.path(list).forEach(n -> {
+                if (n.path("fedBy").asText("").equals(id)) {
+                    ((ObjectNode) n).remove("fedBy");
+                }
+                String key = (list.equals("appliances") ? "app:" : "reg:")
+                        + n.path("id").asText();
+                if (key.equals(feeds)) {
+                    ((ObjectNode) n).put("fedBy", id);
+                }
+            });
+        }
+        if (feeds.equals(CAP)) {
+            s.put("capped", true);
+        } else {
+            s.remove("capped");
+            s.remove("reserve");
+        }
+    }
+
+    /** Takes a line away; what left it leaves what it left, and what hung on it hangs on nothing. */
+    public static void remove(ObjectNode draft, int index) {
+        if (!(draft.path("sections") instanceof ArrayNode sections) || index >= sections.size()) {
+            return;
+        }
+        String id = sections.get(index).path("id").asText("");
+        String from = sections.get(index).path("from").asText("");
+        feed(draft, index, "");
+        sections.remove(index);
+        sections.forEach(n -> {
+            if (n.path("from").asText("").equals(id) && n instanceof ObjectNode o) {
+                if (from.isEmpty()) {
+                    o.remove("from");
+                } else {
+                    o.put("from", from);
+                }
+            }
+        });
+    }
+}

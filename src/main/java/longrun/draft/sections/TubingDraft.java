@@ -1,0 +1,144 @@
+package longrun.draft.sections;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longrun.draft.DraftTree;
+import longrun.plan.Material;
+
+/** The tubing tables of a draft, and which lines are sized by them. */
+public final class TubingDraft {
+
+    public static final String TABLES = "/tubingTables";
+
+    private static final int NAME_LENGTH = 60;
+
+    private TubingDraft() {}
+
+    public static String at(int index) {
+        return TABLES + "/" + index;
+    }
+
+    public static String name(ObjectNode draft, int index) {
+        return draft.at(at(index) + "/name").asText("").strip();
+    }
+
+    /** Names of the lines that name a table, in the order of the route. */
+    public static List<String> users(ObjectNode draft, String name) {
+        List<String> out = new ArrayList<>();
+        draft.path("sections").forEach(s -> {
+            if (!name.isEmpty() && s.path("table").asText("").equals(name)) {
+                out.add(s.path("id").asText(""));
+            }
+        });
+        return out;
+    }
+
+    /** Gives a table a name; the lines that used it follow. A name wiped away leaves them with the one they had. */
+    public static void rename(ObjectNode draft, int index, String was, String typed) {
+        String now = typed.strip();
+        if (now.isEmpty()) {
+            DraftTree.remove(draft, at(index) + "/name");
+            return;
+        }
+        ((ObjectNode) draft.at(at(index))).put("name", now);
+        if (!was.isEmpty() && !was.equals(now)) {
+            draft.path("sections").forEach(s -> {
+                if (s instanceof ObjectNode section
+                        && s.path("table").asText("").equals(was)) {
+                    section.put("table", now);
+                }
+            });
+        }
+    }
+
+    /** Takes a table away; its lines go back to the code's table. */
+    public static void remove(ObjectNode draft, int index) {
+        String name = name(draft, index);
+        DraftTree.remove(draft, at(index));
+        boolean another = names(draft).containsKey(name);
+        draft.path("sections").forEach(s -> {
+            if (!another
+                    && s instanceof ObjectNode section
+                    && !name.isEmpty()
+                    && s.path("table").asText("").equals(name)) {
+                section.remove("table");
+            }
+        });
+        if (draft.path("tubingTables").isEmpty()) {
+            draft.remove("tubingTables");
+        }
+    }
+
+    /** Takes a file's text, and its name where the table has none. */
+    public static void file(ObjectNode draft, int index, String fileName, String text) {
+        ObjectNode table = (ObjectNode) draft.at(at(index));
+        if (name(draft, index).isEmpty()) {
+            table.put("name", freeName(draft, fileName));
+        }
+        table.put("csv", csv(text));
+    }
+
+    private static String freeName(ObjectNode draft, String fileName) {
+        String bare = fileName.replaceFirst("\\.[A-Za-z]{1,4}$", "").strip();
+        bare = bare.isEmpty() ? "table" : bare.substring(0, Math.min(NAME_LENGTH, bare.length()));
+        String free = bare;
+        for (int n = 2; names(draft).containsKey(free); n++) {
+            free = bare + " " + n;
+        }
+        return free;
+    }
+
+    /** A sheet copied from a spreadsheet comes with tabs between its cells. */
+    public static String csv(String text) {
+        return text.indexOf('\t') >= 0 && text.indexOf(',') < 0 ? text.replace('\t', ',') : text;
+    }
+
+    /** What a line may be sized by: the code's table, or a maker's, by name. */
+    public static Map<String, String> names(ObjectNode draft) {
+        Map<String, String> out = new LinkedHashMap<>();
+        draft.path("tubingTables").forEach(t -> {
+            String name = t.path("name").asText("").strip();
+            if (!name.isEmpty()) {
+                out.put(name, name + pressures(t));
+            }
+        });
+        return out;
+    }
+
+    private static String pressures(JsonNode table) {
+        String inlet = table.path("inlet").asText("");
+        String drop = table.path("drop").asText("");
+        return inlet.isEmpty() || drop.isEmpty() ? "" : ", " + inlet + ", drop " + drop;
+    }
+
+    /** The sizes of a table, as its first line names them. */
+    public static List<String> sizes(ObjectNode draft, String name) {
+        Optional<JsonNode> found = Optional.empty();
+        for (JsonNode t : draft.path("tubingTables")) {
+            if (found.isEmpty()
+                    && !name.isEmpty()
+                    && t.path("name").asText("").strip().equals(name)) {
+                found = Optional.of(t);
+            }
+        }
+        List<String> out = new ArrayList<>();
+        found.ifPresent(t -> {
+            String[] heads = t.path("csv").asText("").split("\\R", 2)[0].split(",");
+            for (int i = 1; i < heads.length; i++) {
+                out.add(heads[i].strip());
+            }
+        });
+        out.removeIf(String::isEmpty);
+        return out;
+    }
+
+    /** Whether lines of a material can be sized by a maker's table. */
+    static boolean isTubing(String material) {
+        return Material.CSST.written().equals(material);
+    }
+}

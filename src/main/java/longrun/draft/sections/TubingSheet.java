@@ -1,0 +1,65 @@
+package longrun.draft.sections;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longrun.capacity.CapacityTable;
+import longrun.capacity.OwnTable;
+import longrun.capacity.OwnTableFaults;
+import longrun.plan.Material;
+import longrun.quantity.Measure;
+import longrun.quantity.NotAQuantity;
+import longrun.quantity.Pressure;
+
+/**
+ * A maker's table as it stands in a draft, read as the program reads it.
+ *
+ * @param table the table, where its cells can be read
+ * @param faults each wrong cell as "file:row:column: what, write what"
+ * @param lacks what is still to be entered before it can size a line
+ */
+public record TubingSheet(Optional<CapacityTable> table, List<String> faults, List<String> lacks) {
+
+    public static TubingSheet of(ObjectNode draft, int index) {
+        String at = TubingDraft.at(index);
+        String name = TubingDraft.name(draft, index);
+        String csv = draft.at(at + "/csv").asText("");
+        Optional<Pressure> inlet = pressure(draft, at + "/inlet");
+        Optional<Pressure> drop = pressure(draft, at + "/drop");
+        List<String> lacks = new ArrayList<>();
+        if (name.isEmpty()) {
+            lacks.add("its name");
+        }
+        if (inlet.isEmpty()) {
+            lacks.add("the inlet pressure");
+        }
+        if (drop.isEmpty()) {
+            lacks.add("the drop it allows");
+        }
+        if (csv.isBlank()) {
+            lacks.add("its cells");
+            return new TubingSheet(Optional.empty(), List.of(), lacks);
+        }
+        try {
+            boolean both = inlet.isPresent() && drop.isPresent();
+            CapacityTable table = OwnTable.ownTable(
+                    name.isEmpty() ? "table" : name,
+                    Material.CSST,
+                    both ? inlet.get() : Pressure.ofInWc(11),
+                    both ? drop.get() : Pressure.ofInWc(0.5),
+                    csv);
+            return new TubingSheet(Optional.of(table), List.of(), lacks);
+        } catch (OwnTableFaults e) {
+            return new TubingSheet(Optional.empty(), e.faults(), lacks);
+        }
+    }
+
+    private static Optional<Pressure> pressure(ObjectNode draft, String pointer) {
+        try {
+            return Optional.of(Measure.PRESSURE.read(draft.at(pointer).asText("")));
+        } catch (NotAQuantity e) {
+            return Optional.empty(); // said at its own field
+        }
+    }
+}

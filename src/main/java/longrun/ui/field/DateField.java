@@ -1,0 +1,51 @@
+package longrun.ui.field;
+
+import longrun.draft.EntryAddress;
+import longrun.quantity.NotAQuantity;
+import longrun.quantity.Typed;
+import longrun.ui.place.HousePage;
+
+/** A date, written year first, in numbers, or with the month's name; beside it the day it was understood as. */
+public final class DateField extends LineField {
+
+    private final boolean everyYear;
+
+    private DateField(HousePage desk, EntryAddress address, String label, String help) {
+        super(desk, address, label, help);
+        everyYear = address.unit().equals(EntryAddress.DAY_OF_YEAR);
+    }
+
+    public DateField(HousePage desk, String pointer, String label, String help) {
+        this(desk, new EntryAddress(pointer, EntryAddress.DATE), label, help);
+    }
+
+    /** A day of every year, such as Jan 10. */
+    public static DateField everyYear(HousePage desk, String pointer, String label, String help) {
+        return new DateField(desk, new EntryAddress(pointer, EntryAddress.DAY_OF_YEAR), label, help);
+    }
+
+    @Override
+    String understood(String stored) {
+        if (everyYear) {
+            return Typed.dayOfYearWords(stored);
+        }
+        try {
+            return Typed.words(Typed.readDate(stored));
+        } catch (NotAQuantity e) {
+            return ""; // none, or whatever else a plan may hold here
+        }
+    }
+
+    @Override
+    String wrong(String stored, String error) {
+        if (everyYear) {
+            return "\u201c" + stored + "\u201d is no day of the year: write Jan 10, or 01-10 with the month first";
+        }
+        try {
+            Typed.readDate(stored);
+            return error;
+        } catch (NotAQuantity e) {
+            return e.advice();
+        }
+    }
+}

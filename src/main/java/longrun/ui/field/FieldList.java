@@ -1,0 +1,73 @@
+package longrun.ui.field;
+
+import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The fields of one place. */
+public final class FieldList {
+
+    private final List<Field> fields = new ArrayList<>();
+
+    public <F extends Field> F add(F field) {
+        fields.add(field);
+        return field;
+    }
+
+    public void clear() {
+        fields.clear();
+    }
+
+    /** Lets go of the fields below a pointer, whose block is drawn anew. */
+    public void removeBelow(String pointer) {
+        fields.removeIf(f -> f.pointer().startsWith(pointer + "/"));
+    }
+
+    public void show(boolean write) {
+        fields.forEach(f -> f.show(write));
+    }
+
+    /** How many there are. */
+    public int count() {
+        return fields.size();
+    }
+
+    /** Shows those from an index on, which are new. */
+    public void showFrom(int index) {
+        fields.subList(index, fields.size()).forEach(f -> f.show(true));
+    }
+
+    /** The field of an entry, else the first below it, else the nearest that holds it. */
+    public Optional<Field> find(String pointer) {
+        return fields.stream()
+                .filter(f -> f.pointer().equals(pointer))
+                .findFirst()
+                .or(() -> fields.stream()
+                        .filter(f -> f.pointer().startsWith(pointer + "/"))
+                        .findFirst())
+                .or(() -> {
+                    String above = pointer.substring(0, Math.max(0, pointer.lastIndexOf('/')));
+                    return above.isEmpty() ? Optional.empty() : find(above);
+                });
+    }
+
+    public void focus(String pointer) {
+        find(pointer).map(Field::target).ifPresent(FieldList::focus);
+    }
+
+    public static void focus(Element target) {
+        target.executeJs("setTimeout(() => { this.closest('details')?.setAttribute('open', ''); this.focus();"
+                + " this.scrollIntoView({block: 'center'}); })");
+    }
+
+    public Map<String, String> heard() {
+        Map<String, String> heard = new LinkedHashMap<>();
+        for (Field f : fields) {
+            f.entry().ifPresent(e -> heard.put(e.getElement().getAttribute("data-at"), e.text()));
+        }
+        return heard;
+    }
+}

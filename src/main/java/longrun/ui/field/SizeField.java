@@ -1,0 +1,23 @@
+package longrun.ui.field;
+
+import longrun.draft.EntryAddress;
+import longrun.plan.NominalSize;
+import longrun.quantity.NotAQuantity;
+import longrun.ui.place.HousePage;
+
+/** The nominal size of a valve or a connector; beside it the size it was understood as. */
+public final class SizeField extends LineField {
+
+    public SizeField(HousePage desk, String pointer, String label, String help) {
+        super(desk, new EntryAddress(pointer, EntryAddress.SIZE), label, help);
+    }
+
+    @Override
+    String understood(String stored) {
+        try {
+            return NominalSize.read(stored).isPresent() ? NominalSize.typed(stored) + " in." : stored;
+        } catch (NotAQuantity e) {
+            return stored;
+        }
+    }
+}

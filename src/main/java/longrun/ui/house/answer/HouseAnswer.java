@@ -1,0 +1,322 @@
+package longrun.ui.house.answer;
+
+import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import longrun.draft.HouseState;
+import longrun.draft.LineInHand;
+import longrun.draft.PlaceKind;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.piping.Stage;
+import longrun.plan.Material;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
+import longrun.review.Review;
+import longrun.review.json.SizingOrigins;
+import longrun.sizing.SectionSize;
+import longrun.sizing.StageSize;
+import longrun.ui.frame.BigSize;
+import longrun.ui.frame.Dom;
+import longrun.ui.house.figure.AnswerSlot;
+import longrun.ui.place.HousePage;
+import longrun.words.IsolatedName;
+import longrun.words.Names;
+import longrun.words.QuestionsByWhom;
+import longrun.words.Sentence;
+import longrun.words.SoFar;
+import longrun.words.UnitSystem;
+
+/** The answer so far, beside every place: the size in hand, and fixed slots that do not jump. */
+public final class HouseAnswer {
+
+    private final HousePage desk;
+    private final Element whose = Dom.text("p", "whose", "");
+    private final Element hand = Dom.el("div", "hand").setAttribute("data-fig", "");
+    private final Element state = Dom.text("p", "state", "");
+    private final Element because = Dom.text("p", "q s because", "");
+    private final AnswerSlot load = new AnswerSlot("load", "Connected load");
+    private final AnswerSlot run = new AnswerSlot("run", "Longest run");
+    private final AnswerSlot sizes = new AnswerSlot("sizes", "Sizes");
+    private final AnswerSlot mustFix = new AnswerSlot("must", "Must fix");
+    private final AnswerSlot open = new AnswerSlot("open", "Open questions");
+    private final SupplyAnswer supply = new SupplyAnswer();
+    private final Element sizeList = Dom.el("ul", "sizes").setAttribute("data-fig", "");
+    private final Element mustList = Dom.el("span", "");
+    private final Map<String, String> spoken = new TreeMap<>();
+    private String sizesShown = "";
+    private String handShown = "";
+    private List<Finding> mustShown = List.of();
+
+    public HouseAnswer(HousePage desk, Element panel) {
+        this.desk = desk;
+        sizes.below(sizeList);
+        mustFix.below(mustList);
+        Element findings = Dom.el("span", "", Dom.words(" "));
+        Element link = Dom.text("a", "s", "Questions to take along").setAttribute("router-link", true);
+        link.setAttribute("href", "house/" + desk.session().id() + "/" + PlaceKind.FINDINGS.slug());
+        open.below(findings.appendChild(link));
+        Element slots = Dom.el(
+                "dl", "slots", load.element(), run.element(), sizes.element(), mustFix.element(), open.element());
+        supply.elements().forEach(slots::appendChild);
+        panel.appendChild(whose, hand, state, because, slots);
+    }
+
+    public AnswerSlot loadSlot() {
+        return load;
+    }
+
+    public AnswerSlot runSlot() {
+        return run;
+    }
+
+    public AnswerSlot openSlot() {
+        return open;
+    }
+
+    public SupplyAnswer supply() {
+        return supply;
+    }
+
+    public String stateShown() {
+        return state.getText() + ": " + because.getText();
+    }
+
+    /** What may be spoken of it, by what it is about. */
+    public Map<String, String> spoken() {
+        return spoken;
+    }
+
+    /** The size in hand for the foot strip. */
+    public String sizeInShort(HouseState now) {
+        Optional<Review> review = desk.session().review();
+        OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
+        return index.isPresent()
+                ? review.get().sizing().section(index.getAsInt()).size().orElse(now.unsized())
+                        + SoFar.word(review.get(), index.getAsInt())
+                : now.unsized();
+    }
+
+    /** What the foot strip calls it. */
+    public String handInShort() {
+        Optional<Review> review = desk.session().review();
+        OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
+        return index.isPresent()
+                ? "Section " + review.get().piping().section(index.getAsInt()).id()
+                : "Size";
+    }
+
+    public void show(HouseState now) {
+        UnitSystem units = desk.units();
+        Optional<Review> review = desk.session().review();
+        Dom.retext(state, now.words());
+        Dom.retext(because, now.because());
+        spoken.clear();
+        spoken.put("state", now.words());
+        showHand(review, now);
+        showLoad(review, units);
+        showRun(review, units);
+        showSizes(review, now);
+        supply.show(review, units, spoken);
+        List<Finding> findings = desk.session().findings();
+        boolean any = review.isPresent() && !now.isNothing();
+        mustFix.show(
+                any ? Optional.of(String.valueOf(now.mustFix())) : Optional.empty(),
+                "",
+                review.isPresent() ? "not yet" : "not known");
+        mustFix.mark("has-must", now.mustFix() > 0);
+        showMust(findings.stream()
+                .filter(f -> f.severity() == Severity.MUST_FIX && f.isOpen())
+                .toList());
+        open.show(
+                review.isPresent() ? Optional.of(String.valueOf(now.questions())) : Optional.empty(), "", "not known");
+        open.note(QuestionsByWhom.counts(findings));
+        spoken.put("must", now.mustFix() == 0 ? "" : now.mustFix() + " must fix");
+        spoken.put("open", now.questions() == 1 ? "one question open" : now.questions() + " questions open");
+    }
+
+    private void showHand(Optional<Review> review, HouseState now) {
+        OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
+        if (review.isEmpty() || index.isEmpty()) {
+            Dom.retext(whose, "No section yet");
+            word(now.unsized());
+            return;
+        }
+        Review r = review.get();
+        var section = r.piping().section(index.getAsInt());
+        SectionSize size = r.sizing().section(index.getAsInt());
+        Dom.retext(
+                whose,
+                "Section " + IsolatedName.of(section.id())
+                        + section.name()
+                                .findText()
+                                .map(n -> ", " + IsolatedName.of(n))
+                                .orElse(""));
+        Optional<String> name = size.size();
+        if (name.isEmpty()) {
+            word(now.unsized());
+            return;
+        }
+        String soFar = SoFar.word(r, index.getAsInt());
+        String beside = besides(size, section.material().findValue().orElse(Material.STEEL))
+                + (soFar.isEmpty() ? "" : "\nso far");
+        String used = size.shareUsed().isPresent()
+                ? Math.round(size.shareUsed().getAsDouble() * 100) + " % used\n"
+                        + desk.units().heat(HeatRate.ofBtuh(size.loadBtuh().orElse(0))) + " of\n"
+                        + desk.units().heat(HeatRate.ofBtuh(size.capacityBtuh().orElse(0))) + " "
+                        + desk.units().heatUnit().name()
+                : "";
+        String shown = name.get() + beside + used;
+        if (!shown.equals(handShown)) {
+            handShown = shown;
+            Element share = Dom.el("span", "s q share").setAttribute("data-fig", "");
+            for (String line : used.split("\n", -1)) {
+                share.appendChild(Dom.text("span", "", line));
+            }
+            Dom.fill(hand, BigSize.of(name.get(), beside), share);
+        }
+        spoken.put("hand", "section " + section.id() + " " + name.get() + soFar);
+    }
+
+    private static String besides(SectionSize size, Material material) {
+        return switch (material) {
+            case STEEL -> "in. steel,\nSchedule 40";
+            case COPPER ->
+                "in. copper" + size.sizeOd().map(od -> "\n(" + od + " OD)").orElse("");
+            case CSST -> "EHD\nCSST";
+            case PE_PIPE -> "in. PE pipe";
+            case PE_TUBING -> "in. PE tubing";
+        };
+    }
+
+    private void word(String word) {
+        if (!word.equals(handShown)) {
+            handShown = word;
+            Dom.fill(hand, BigSize.word(word));
+        }
+    }
+
+    private OptionalInt inHand(Review review) {
+        Optional<OptionalInt> chosen = desk.lineInHand().map(review.piping()::findSection);
+        if (chosen.isPresent() && chosen.get().isPresent()) {
+            return chosen.get();
+        }
+        return LineInHand.usual(review);
+    }
+
+    private void showLoad(Optional<Review> review, UnitSystem units) {
+        boolean any = review.map(r -> r.connectedLoadBtuh() > 0).orElse(false);
+        if (!any) {
+            load.show(Optional.empty(), "", review.isPresent() ? "not yet" : "not known");
+            load.note("");
+            load.origin(Optional.empty());
+            return;
+        }
+        Review r = review.get();
+        String figure = units.heat(HeatRate.ofBtuh(r.connectedLoadBtuh()));
+        load.show(Optional.of(figure), units.heatUnit().name(), "");
+        load.note(r.connectedLoadComplete() ? "" : "so far; not every appliance has an input and a section");
+        load.origin(Optional.of(new SizingOrigins(r).connectedLoad()));
+        spoken.put("load", "connected load " + figure + " " + units.heatUnit().name());
+    }
+
+    /** The longest run of the last stage, which is the one inside the house. */
+    private void showRun(Optional<Review> review, UnitSystem units) {
+        OptionalInt stage = review.map(HouseAnswer::lastStage).orElse(OptionalInt.empty());
+        if (stage.isEmpty()) {
+            run.show(Optional.empty(), "", review.isPresent() ? "not yet" : "not known");
+            run.note("");
+            run.origin(Optional.empty());
+            return;
+        }
+        Review r = review.get();
+        StageSize size = r.sizing().stage(stage.getAsInt());
+        String unit = units.lengthUnit().name();
+        String feet = units.length(Length.ofFeet(size.longestRunFt().orElse(0)));
+        String to = size.longestRunTo().map(o -> Names.of(r.plan(), o.id())).orElse("its end");
+        run.show(Optional.of(feet), unit, "");
+        run.note(
+                "to " + to + ": " + units.length(Length.ofFeet(size.measuredFt().orElse(0))) + " measured, "
+                        + units.length(Length.ofFeet(size.allowanceFt().orElse(0))) + " for fittings"
+                        + SoFar.withoutAssumed(r, stage.getAsInt(), units));
+        run.origin(Optional.of(new SizingOrigins(r).longestRun(stage.getAsInt())));
+        spoken.put("run", "longest run " + feet + " " + unit + ", to " + to);
+    }
+
+    private static OptionalInt lastStage(Review r) {
+        List<Stage> stages = r.piping().stages();
+        for (int i = stages.size() - 1; i >= 0; i--) {
+            if (r.sizing().stage(i).longestRunFt().isPresent()) {
+                return OptionalInt.of(i);
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    private void showSizes(Optional<Review> review, HouseState now) {
+        List<List<String>> cells = new ArrayList<>();
+        int hand = review.map(this::inHand).orElse(OptionalInt.empty()).orElse(-1);
+        for (int i = 0; i < review.map(r -> r.piping().sectionCount()).orElse(0); i++) {
+            Review r = review.get();
+            String id = r.piping().section(i).id();
+            String size = r.sizing().section(i).size().orElse("\u2013") + SoFar.word(r, i);
+            cells.add(i == hand ? List.of(id, size, "on") : List.of(id, size));
+        }
+        long sized = review.map(SoFar::sized).orElse(0L);
+        List<String> unfed = review.map(HouseAnswer::unfed).orElse(List.of());
+        boolean soFar = !unfed.isEmpty() || review.filter(SoFar::any).isPresent();
+        sizes.show(
+                cells.isEmpty() ? Optional.empty() : Optional.of(sized + " of " + cells.size()),
+                cells.isEmpty() ? "" : soFar ? "sections so far" : "sections",
+                now.unsized());
+        sizes.note(
+                unfed.isEmpty()
+                        ? ""
+                        : "No section feeds "
+                                + String.join(", ", unfed.subList(0, Math.min(3, unfed.size())))
+                                + (unfed.size() > 3 ? " and " + (unfed.size() - 3) + " more" : "") + " yet.");
+        if (cells.toString().equals(sizesShown)) {
+            return;
+        }
+        sizesShown = cells.toString();
+        Dom.fill(
+                sizeList,
+                cells.stream()
+                        .map(cell -> Dom.el(
+                                "li",
+                                cell.size() > 2 ? "on" : "",
+                                Dom.text("span", "", cell.get(0)),
+                                Dom.text("b", "", cell.get(1))))
+                        .toArray(Element[]::new));
+    }
+
+    /** Appliances that no section feeds: their pipe is not there yet, and their load is in no size. */
+    private static List<String> unfed(Review r) {
+        return r.plan().appliances().stream()
+                .filter(a -> !a.fedBy().isKnown())
+                .map(a -> a.called())
+                .toList();
+    }
+
+    private void showMust(List<Finding> must) {
+        if (must.equals(mustShown)) {
+            return;
+        }
+        mustShown = must;
+        mustList.removeAllChildren();
+        for (Finding f : must.subList(0, Math.min(3, must.size()))) {
+            String words = Sentence.of(f.found());
+            if (PlaceKind.find(f.field()).isPresent()) {
+                Element go = Dom.button("ask", words);
+                go.addEventListener("click", e -> desk.goTo(f.field()));
+                mustList.appendChild(go);
+            } else {
+                mustList.appendChild(Dom.text("span", "line", words));
+            }
+        }
+    }
+}

@@ -1,0 +1,256 @@
+package longrun.ui.house.appliances;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.vaadin.flow.dom.Element;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import longrun.draft.DraftTree;
+import longrun.draft.HouseSession;
+import longrun.draft.NamedBy;
+import longrun.draft.PlaceKind;
+import longrun.plan.ApplianceKind;
+import longrun.ui.field.AnswerField;
+import longrun.ui.field.ChoiceField;
+import longrun.ui.field.FieldList;
+import longrun.ui.field.QuantityField;
+import longrun.ui.field.WordsField;
+import longrun.ui.frame.Dom;
+import longrun.ui.house.findings.FindingLines;
+import longrun.ui.place.HousePage;
+import longrun.ui.place.RemovalAsk;
+import longrun.words.IsolatedName;
+import longrun.words.Names;
+import longrun.words.Shown;
+import org.jspecify.annotations.Nullable;
+
+/** One appliance: what it is, its rating plate, the room it stands in, and what is still asked about it. */
+public final class ApplianceBlock {
+
+    private static final Map<String, String> GASES = new LinkedHashMap<>();
+    private static final Map<String, String> VENTS = new LinkedHashMap<>();
+    private static final Map<String, String> CONDENSATES = new LinkedHashMap<>();
+
+    static {
+        GASES.put("propane", "propane");
+        GASES.put("converted", "converted to propane");
+        GASES.put("natural", "natural gas");
+        VENTS.put("direct", "sealed, air from outdoors");
+        VENTS.put("fan", "by a fan");
+        VENTS.put("draft", "by a chimney\u2019s draft");
+        VENTS.put("none", "there is none");
+        CONDENSATES.put("drained", "drained");
+        CONDENSATES.put("neutralised", "neutralised, then drained");
+        CONDENSATES.put("none", "none; it makes none");
+    }
+
+    private final HousePage desk;
+    private final String at;
+    private final Element title = Dom.text("h3", "", "");
+    private final FindingLines findings;
+    private final Element asking = Dom.el("div", "");
+    private final Runnable goes;
+    private @Nullable RemovalAsk ask;
+    private String asked = "";
+    private final Element element;
+
+    ApplianceBlock(HousePage desk, FieldList fields, String at, Runnable remove) {
+        this.desk = desk;
+        this.at = at;
+        goes = remove;
+        findings = new FindingLines(desk, f -> f.field().startsWith(at + "/") && PlaceKind.APPLIANCES.holds(f.field()));
+        Map<String, String> kinds = new LinkedHashMap<>();
+        for (ApplianceKind each : ApplianceKind.values()) {
+            kinds.put(each.written(), Names.capital(each.label()));
+        }
+        Element gone = Dom.button("ask", "Remove this appliance");
+        gone.addEventListener("click", e -> remove());
+        Element plate = Dom.el(
+                "div",
+                "plate",
+                Dom.text("p", "plate-head", "Rating plate").setAttribute("aria-hidden", "true"),
+                fields.add(new QuantityField<>(
+                                desk,
+                                at + "/input",
+                                "INPUT, propane line",
+                                "Not the output. Where two gases stand, the propane line.",
+                                Shown.HEAT,
+                                true,
+                                ""))
+                        .element(),
+                fields.add(new QuantityField<>(
+                                desk,
+                                at + "/minInlet",
+                                "Least inlet pressure",
+                                "May stand as: inlet pressure, min.",
+                                Shown.APPLIANCE_PRESSURE,
+                                true,
+                                "there is none on the plate"))
+                        .element(),
+                fields.add(new QuantityField<>(
+                                desk,
+                                at + "/maxInlet",
+                                "Greatest inlet pressure",
+                                "May stand as: inlet pressure, max.",
+                                Shown.APPLIANCE_PRESSURE,
+                                true,
+                                "there is none on the plate"))
+                        .element(),
+                fields.add(new QuantityField<>(
+                                desk,
+                                at + "/altitudeLabel",
+                                "Altitude it is made for",
+                                "Up to which height its label or its altitude kit goes.",
+                                Shown.ELEVATION,
+                                true,
+                                "there is none on the plate"))
+                        .element());
+        Element about = Dom.el(
+                "div",
+                "grid",
+                fields.add(new ChoiceField(desk, at + "/kind", "It is a", "I don\u2019t know", () -> kinds))
+                        .element(),
+                fields.add(new WordsField(desk, at + "/name", "Name", "Where there are two of a kind: which one."))
+                        .element(),
+                fields.add(new ChoiceField(desk, at + "/fedBy", "Fed by section", "not entered yet", this::lines))
+                        .element(),
+                fields.add(new ChoiceField(desk, at + "/room", "Room", "not entered yet", this::rooms))
+                        .element());
+        element = Dom.el(
+                "section",
+                "appliance",
+                title,
+                Dom.el(
+                        "div",
+                        "two",
+                        Dom.el(
+                                "div",
+                                "",
+                                about,
+                                fields.add(AnswerField.of(desk, at + "/gas", "Set up for", GASES))
+                                        .element(),
+                                fields.add(AnswerField.of(desk, at + "/vent", "What it burns leaves", VENTS))
+                                        .element()),
+                        plate),
+                more(fields),
+                findings.element(),
+                gone,
+                asking);
+    }
+
+    /** What is asked once the appliance has its place. */
+    private Element more(FieldList fields) {
+        return Dom.el(
+                "details",
+                "more",
+                Dom.text("summary", "", "More about where it stands"),
+                Dom.el(
+                        "div",
+                        "grid",
+                        distance(fields, "terminalAboveGrade", "End of its vent above the ground", "no end outdoors"),
+                        distance(
+                                fields,
+                                "terminalToRegulator",
+                                "End of its vent to a regulator\u2019s vent",
+                                "there is none"),
+                        distance(fields, "ignitionAboveFloor", "Its spark or flame above the floor", "there is none"),
+                        fields.add(AnswerField.of(desk, at + "/condensate", "Its condensate is", CONDENSATES))
+                                .element(),
+                        fields.add(AnswerField.yesNo(
+                                        desk, at + "/freezePower", "Its freeze protection works in an outage"))
+                                .element()));
+    }
+
+    private Element distance(FieldList fields, String name, String label, String none) {
+        return fields.add(new QuantityField<>(
+                        desk,
+                        at + "/" + name,
+                        label,
+                        "As measured; > 25 ft where it is far.",
+                        Shown.LENGTH,
+                        true,
+                        none))
+                .element();
+    }
+
+    Element element() {
+        return element;
+    }
+
+    /** Takes the appliance away; where it is named elsewhere, asks first what goes along. */
+    public void remove() {
+        HouseSession session = desk.session();
+        List<NamedBy.Mention> mentions = NamedBy.appliance(session.draft(), at);
+        if (mentions.isEmpty()) {
+            goes.run();
+            return;
+        }
+        asked = session.text(at + "/id");
+        RemovalAsk now = new RemovalAsk(name("the ", UnaryOperator.identity()), mentions, this::removeWith, this::keep);
+        asking.removeAllChildren();
+        asking.appendChild(now.element());
+        now.focus();
+        ask = now;
+    }
+
+    private void removeWith(Set<String> staying) {
+        // All in one step, so that one undo brings all of it back.
+        desk.session().change(d -> {
+            List<NamedBy.Mention> mentions = NamedBy.appliance(d, at);
+            NamedBy.take(d, mentions, staying);
+            DraftTree.remove(d, at);
+        });
+    }
+
+    private void keep() {
+        ask = null;
+        asking.removeAllChildren();
+    }
+
+    @Nullable
+    public RemovalAsk ask() {
+        return ask;
+    }
+
+    /** Its name as typed, else its kind. */
+    private String name(String article, UnaryOperator<String> letters) {
+        JsonNode appliance = desk.session().at(at);
+        String kind = appliance.path("kind").asText("appliance").replace('-', ' ');
+        return IsolatedName.of(appliance.path("name").asText(letters.apply(article + kind)));
+    }
+
+    /** What is asked about it, below its fields. */
+    void show() {
+        Dom.retext(title, name("", Names::capital));
+        if (ask != null && !asked.equals(desk.session().text(at + "/id"))) {
+            keep();
+        }
+        findings.show();
+    }
+
+    private Map<String, String> lines() {
+        Map<String, String> out = new LinkedHashMap<>();
+        for (JsonNode s : desk.session().at("/sections")) {
+            String id = s.path("id").asText("");
+            String name = s.path("name").asText("");
+            if (!id.isEmpty()) {
+                out.put(id, name.isEmpty() ? id : IsolatedName.of(id) + ", " + IsolatedName.of(name));
+            }
+        }
+        return out;
+    }
+
+    private Map<String, String> rooms() {
+        Map<String, String> out = new LinkedHashMap<>();
+        for (JsonNode r : desk.session().at("/rooms")) {
+            String id = r.path("id").asText("");
+            String name = r.path("name").asText("");
+            if (!id.isEmpty()) {
+                out.put(id, name.isBlank() ? id : name);
+            }
+        }
+        return out;
+    }
+}

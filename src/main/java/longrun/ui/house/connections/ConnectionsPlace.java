@@ -1,0 +1,177 @@
+package longrun.ui.house.connections;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import longrun.draft.OpenInPlace;
+import longrun.draft.PlaceKind;
+import longrun.finding.Finding;
+import longrun.ui.frame.Dom;
+import longrun.ui.place.HousePage;
+import longrun.ui.place.Place;
+import longrun.words.Names;
+import org.jspecify.annotations.Nullable;
+
+/** Each appliance's last parts, the regulators and the main shutoff: one of them in hand at a time. */
+public final class ConnectionsPlace implements Place {
+
+    private final HousePage desk;
+    private final Element tabs =
+            Dom.el("div", "tabs").setAttribute("role", "group").setAttribute("aria-label", "What is in hand");
+    private final Element holder = Dom.el("div", "");
+    private final Element none = Dom.text(
+            "p", "lede", "No appliance is entered yet. Enter them under Appliances; their connections are drawn here.");
+    private final ConnectionsSheet sheet;
+    private final Element element = Dom.el("div", "place-body", none, tabs, holder);
+    private final Map<String, Tab> shown = new LinkedHashMap<>();
+    private @Nullable PartsEditor bench;
+    private String inHand = "";
+
+    private record Tab(Element button, Element lack) {}
+
+    public ConnectionsPlace(HousePage desk) {
+        this.desk = desk;
+        sheet = new ConnectionsSheet(desk);
+        element.appendChild(sheet.element());
+    }
+
+    @Override
+    public Element element() {
+        return element;
+    }
+
+    /** Everything that can be taken in hand, by its pointer. */
+    private Map<String, String> all() {
+        Map<String, String> all = new LinkedHashMap<>();
+        JsonNode appliances = desk.session().at("/appliances");
+        for (int i = 0; i < appliances.size(); i++) {
+            JsonNode a = appliances.get(i);
+            String kind = a.path("kind").asText("appliance").replace('-', ' ');
+            all.put("/appliances/" + i, a.path("name").asText(Names.capital(kind)));
+        }
+        JsonNode regulators = desk.session().at("/regulators");
+        for (int i = 0; i < regulators.size(); i++) {
+            String name = regulators.get(i).path("kind").asText("").replace('-', ' ');
+            all.put(
+                    "/regulators/" + i,
+                    "Regulator " + regulators.get(i).path("id").asText("") + (name.isEmpty() ? "" : ", " + name));
+        }
+        all.put(MainShutoffEditor.AT, "Main shutoff");
+        return all;
+    }
+
+    @Override
+    public void show(boolean write) {
+        Map<String, String> all = all();
+        Dom.show(none, desk.session().at("/appliances").isEmpty());
+        if (!List.copyOf(all.keySet()).equals(List.copyOf(shown.keySet()))) {
+            tabs.removeAllChildren();
+            shown.clear();
+            all.keySet().forEach(this::tab);
+        }
+        if (!all.containsKey(inHand)) {
+            inHand = all.keySet().iterator().next();
+        }
+        boolean fresh = bench == null || !bench.pointer().equals(inHand);
+        if (fresh) {
+            bench = make(inHand);
+            holder.removeAllChildren();
+            holder.appendChild(bench.element());
+        }
+        Map<String, List<Finding>> found = new HashMap<>();
+        for (Finding f : desk.session().findings()) {
+            if (PlaceKind.CONNECTIONS.holds(f.field())) {
+                found.computeIfAbsent(owner(f.field()), k -> new ArrayList<>()).add(f);
+            }
+        }
+        List<String> wrong = desk.session().errors().keySet().stream()
+                .filter(PlaceKind.CONNECTIONS::holds)
+                .map(ConnectionsPlace::owner)
+                .toList();
+        all.forEach((pointer, name) -> tell(pointer, name, found.getOrDefault(pointer, List.of()), wrong));
+        sheet.show(all, found);
+        if (bench != null) {
+            bench.show(write || fresh);
+        }
+    }
+
+    private PartsEditor make(String pointer) {
+        if (pointer.startsWith("/appliances/")) {
+            return new HookupEditor(desk, pointer);
+        }
+        return pointer.startsWith("/regulators/") ? new RegulatorEditor(desk, pointer) : new MainShutoffEditor(desk);
+    }
+
+    private void tab(String pointer) {
+        Element lack = Dom.text("small", "", "");
+        Element button = Dom.el("button", "", Dom.text("span", "", ""), lack).setAttribute("type", "button");
+        button.addEventListener("click", e -> take(pointer));
+        tabs.appendChild(button);
+        shown.put(pointer, new Tab(button, lack));
+    }
+
+    /** Takes an appliance, a regulator or the main shutoff in hand. */
+    void take(String pointer) {
+        inHand = pointer;
+        desk.session().endStep();
+        show(true);
+    }
+
+    /** What may be taken in hand that holds an entry: the appliance, the regulator, or the main shutoff. */
+    private static String owner(String pointer) {
+        String[] at = pointer.split("/");
+        return at.length > 2 ? "/" + at[1] + "/" + at[2] : pointer;
+    }
+
+    private void tell(String pointer, String name, List<Finding> own, List<String> wrongIn) {
+        Tab tab = shown.get(pointer);
+        if (tab == null) {
+            return;
+        }
+        Dom.retext(tab.button().getChild(0), name);
+        long wrong = wrongIn.stream().filter(pointer::equals).count();
+        String none = desk.session().review().isPresent() ? "nothing lacking" : "not known";
+        OpenInPlace counted = OpenInPlace.counted(own, (int) wrong, begun(pointer) ? none : "");
+        OpenInPlace lack = begun(pointer) ? counted : OpenInPlace.unbegun(counted);
+        Dom.retext(tab.lack(), lack.words());
+        Dom.setClass(tab.lack(), "must", lack.must());
+        boolean on = pointer.equals(inHand);
+        Dom.setClass(tab.button(), "on", on);
+        tab.button().setAttribute("aria-pressed", String.valueOf(on));
+    }
+
+    private boolean begun(String pointer) {
+        return pointer.startsWith("/appliances/")
+                ? !desk.session().at(pointer + "/connection").isEmpty()
+                : !desk.session().at(pointer).isEmpty();
+    }
+
+    @Override
+    public void focus(String pointer) {
+        all().keySet().stream()
+                .filter(p -> pointer.equals(p) || pointer.startsWith(p + "/"))
+                .findFirst()
+                .ifPresent(this::take);
+        if (bench == null) {
+            return;
+        }
+        boolean wholePart = bench instanceof HookupEditor hookup && hookup.focusPart(pointer);
+        if (!wholePart) {
+            bench.fields().focus(pointer);
+        }
+    }
+
+    @Override
+    public Map<String, String> heard() {
+        return bench == null ? Map.of() : bench.fields().heard();
+    }
+
+    @Nullable
+    PartsEditor bench() {
+        return bench;
+    }
+}

@@ -1,0 +1,137 @@
+package longrun.ui.house.connections;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import longrun.draft.DrawnParts;
+import longrun.draft.EntryWords;
+import longrun.draft.HookupParts;
+import longrun.drawing.HookupDrawing;
+import longrun.drawing.LineRegulatorDrawing;
+import longrun.drawing.VentDrawing;
+import longrun.finding.Finding;
+import longrun.plan.Appliance.Part;
+import longrun.ui.frame.Dom;
+import longrun.ui.house.findings.HouseFinding;
+import longrun.ui.place.HousePage;
+import longrun.words.Sentence;
+
+/**
+ * On paper only: every appliance's connection, every regulator and the main shutoff one below the other, each drawn, with
+ * the facts entered and what is found or asked, whichever is in hand on the screen.
+ */
+final class ConnectionsSheet {
+
+    private static final Set<String> REGULATOR_FACTS = Set.of(
+            "setting",
+            "shutoffBefore",
+            "teeBefore",
+            "teeAfter",
+            "unionWithin",
+            "vent",
+            "access",
+            "underEaves",
+            "ventToOpening",
+            "ventToIgnition",
+            "ventToIntake",
+            "ventToVentTerminal");
+
+    private final HousePage desk;
+    private final Element element = Dom.el("div", "paper-only all-connections");
+    private final Map<String, Printed> printed = new LinkedHashMap<>();
+
+    /** What is printed of one thing; drawn anew only where it changed. */
+    private static final class Printed {
+        private final Element element = Dom.el("section", "part");
+        private String shown = "";
+    }
+
+    ConnectionsSheet(HousePage desk) {
+        this.desk = desk;
+    }
+
+    Element element() {
+        return element;
+    }
+
+    /**
+     * @param all each thing's name, by its pointer
+     * @param found what was found of each, by its pointer
+     */
+    void show(Map<String, String> all, Map<String, List<Finding>> found) {
+        if (!List.copyOf(printed.keySet()).equals(List.copyOf(all.keySet()))) {
+            printed.clear();
+            all.keySet().forEach(p -> printed.put(p, new Printed()));
+            element.removeAllChildren();
+            printed.values().forEach(p -> element.appendChild(p.element));
+        }
+        printed.forEach((pointer, p) -> {
+            List<Finding> own = found.getOrDefault(pointer, List.of());
+            String name = all.getOrDefault(pointer, "");
+            String now = name + desk.session().at(pointer) + own;
+            if (!now.equals(p.shown)) {
+                p.shown = now;
+                Dom.fill(p.element, content(pointer, name, own).toArray(Element[]::new));
+            }
+        });
+    }
+
+    private List<Element> content(String pointer, String name, List<Finding> own) {
+        List<Element> all = new ArrayList<>();
+        all.add(Dom.text("h3", "", name));
+        if (pointer.startsWith("/appliances/")) {
+            hookup(pointer, all);
+        } else if (pointer.startsWith("/regulators/")) {
+            regulator(desk.session().at(pointer), all);
+        } else {
+            facts(desk.session().at(pointer), Set.of("outdoors", "reachable"), all);
+        }
+        own.forEach(f -> all.add(HouseFinding.onPaper(f, desk)));
+        return all;
+    }
+
+    private void hookup(String pointer, List<Element> all) {
+        HookupParts parts = new HookupParts(desk.session(), pointer);
+        HookupFindings found = new HookupFindings(desk, parts, () -> {});
+        found.read();
+        List<Part> list = parts.list();
+        if (!list.isEmpty()) {
+            all.add(Dom.drawing(HookupDrawing.of(parts.name(), list, found.outOfOrder(list.size()), parts.right())));
+        }
+        JsonNode entry = parts.entry();
+        if (!entry.isArray()) {
+            all.add(Dom.text("p", "lede", entry.isTextual() ? "Looked; nothing is fitted." : "Not known yet."));
+            return;
+        }
+        Element told = Dom.el("ol", "part-list");
+        entry.forEach(part -> told.appendChild(Dom.text("li", "", words(part))));
+        all.add(told);
+    }
+
+    private static void regulator(JsonNode r, List<Element> all) {
+        boolean line = r.path("kind").asText("").equals("line");
+        DrawnParts.regulator(r)
+                .map(known -> line ? LineRegulatorDrawing.of(known) : VentDrawing.of(known))
+                .ifPresent(svg -> all.add(Dom.drawing(svg)));
+        facts(r, REGULATOR_FACTS, all);
+    }
+
+    private static void facts(JsonNode thing, Set<String> names, List<Element> all) {
+        String words = thing.properties().stream()
+                .filter(e -> names.contains(e.getKey()))
+                .flatMap(e -> EntryWords.listIn(e.getKey(), e.getValue()).stream())
+                .map(EntryWords::spoken)
+                .collect(Collectors.joining("; "));
+        all.add(Dom.text("p", "", words.isEmpty() ? "Nothing is entered yet." : Sentence.of(words)));
+    }
+
+    private static String words(JsonNode part) {
+        return Sentence.of(
+                EntryWords.listIn("", part).stream().map(EntryWords::spoken).collect(Collectors.joining("; ")));
+    }
+}

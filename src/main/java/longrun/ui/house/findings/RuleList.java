@@ -1,0 +1,128 @@
+package longrun.ui.house.findings;
+
+import com.vaadin.flow.dom.Element;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.plan.Plan;
+import longrun.review.Review;
+import longrun.rules.Rules;
+import longrun.rules.WhatChanged;
+import longrun.rules.explanation.Explanation;
+import longrun.rules.explanation.Explanations;
+import longrun.rules.limit.State;
+import longrun.rules.shape.RuleState;
+import longrun.ui.frame.Dom;
+import longrun.ui.place.HousePage;
+import longrun.words.Names;
+
+/** Every rule with its state in this house, by topic, each explained, and its source told, on demand. */
+final class RuleList {
+
+    private final HousePage desk;
+    private final Element element = Dom.el("section", "part", Dom.text("h3", "", "All rules"));
+    private List<RuleState> shown = List.of();
+    private List<Finding> found = List.of();
+    private boolean known;
+
+    RuleList(HousePage desk) {
+        this.desk = desk;
+    }
+
+    Element element() {
+        return element;
+    }
+
+    void show() {
+        Optional<Review> review = desk.session().review();
+        List<RuleState> now = review.map(r -> r.rules().states()).orElse(List.of());
+        List<Finding> findings = review.map(Review::findings).orElse(List.of());
+        if (now.equals(shown) && findings.equals(found) && review.isPresent() == known && element.getChildCount() > 1) {
+            return;
+        }
+        shown = now;
+        found = findings;
+        known = review.isPresent();
+        element.removeAllChildren();
+        element.appendChild(Dom.text("h3", "", "All rules"));
+        String topic = "";
+        Element list = Dom.el("ul", "rule-list");
+        for (Explanation e : Explanations.all()) {
+            if (!e.topic().equals(topic)) {
+                topic = e.topic();
+                list = Dom.el("ul", "rule-list");
+                element.appendChild(Dom.text("h4", "", topic), list);
+            }
+            list.appendChild(rule(e, review));
+        }
+    }
+
+    private Element rule(Explanation e, Optional<Review> review) {
+        Element states = Dom.el("span", "st");
+        standing(e.rule(), review)
+                .forEach((words, there) -> states.appendChild(Dom.el(
+                        "span",
+                        "",
+                        Dom.text("b", words.bad() ? "must" : "", words.says()),
+                        Dom.words(there.isEmpty() ? " " : " " + String.join(", ", there) + " "))));
+        Element title = Dom.el("span", "", Dom.words(e.title() + " "));
+        Element item = Dom.el("li", "", title, states);
+        RuleSource.Ask from = RuleSource.ask(e);
+        title.appendChild(from.ask());
+        item.appendChild(from.told());
+        RuleWhy.of(e.rule()).ifPresent(why -> {
+            why.ask().setAttribute("aria-label", "what can happen? " + e.title());
+            title.appendChild(Dom.words(" "), why.ask());
+            item.appendChild(why.told());
+        });
+        return item;
+    }
+
+    /** How a rule stands, in words, and where. */
+    private Map<Words, Set<String>> standing(String rule, Optional<Review> review) {
+        if (review.isEmpty()) {
+            return Map.of(new Words("not known", false), Set.of());
+        }
+        Plan plan = review.get().plan();
+        Map<Words, Set<String>> all = new LinkedHashMap<>();
+        boolean judged = shown.stream().anyMatch(s -> s.rule().equals(rule));
+        for (State state : List.of(State.BROKEN, State.ASKS, State.HOLDS)) {
+            shown.stream()
+                    .filter(s -> s.rule().equals(rule) && s.state() == state)
+                    .forEach(s -> all.computeIfAbsent(
+                                    new Words(WhatChanged.words(state), state == State.BROKEN),
+                                    k -> new LinkedHashSet<>())
+                            .add(Names.of(plan, s.at())));
+        }
+        if (!judged) {
+            found.stream()
+                    .filter(f -> f.rule().equals(rule))
+                    .sorted(Comparator.comparing(Finding::severity))
+                    .forEach(f -> all.computeIfAbsent(told(f.severity()), k -> new LinkedHashSet<>())
+                            .add(Names.of(plan, f.at())));
+        }
+        if (all.isEmpty()) {
+            boolean placed = Rules.all().stream().anyMatch(r -> r.name().equals(rule));
+            String nothing = placed ? WhatChanged.words(State.NOT_FOR_THIS_PLAN) : "nothing found";
+            all.put(new Words(nothing, false), Set.of());
+        }
+        return all;
+    }
+
+    /** Sizes, pressures and the tank tell only what they find. */
+    private static Words told(Severity severity) {
+        return switch (severity) {
+            case MUST_FIX -> new Words(WhatChanged.words(State.BROKEN), true);
+            case CAUTION -> new Words("caution", false);
+            case NOTE -> new Words(WhatChanged.words(State.ASKS), false);
+        };
+    }
+
+    private record Words(String says, boolean bad) {}
+}

@@ -1,0 +1,128 @@
+package longrun.ui.house.home;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.vaadin.flow.dom.Element;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import longrun.draft.DraftTree;
+import longrun.draft.FreeId;
+import longrun.ui.field.AnswerField;
+import longrun.ui.field.BlockList;
+import longrun.ui.field.FieldList;
+import longrun.ui.field.QuantityField;
+import longrun.ui.field.WordsField;
+import longrun.ui.frame.Dom;
+import longrun.ui.place.HousePage;
+import longrun.words.Shown;
+
+/** The rooms that hold appliances, a block each. */
+public final class RoomList {
+
+    private static final String ROOMS = "/rooms";
+    private static final Map<String, String> KINDS = new LinkedHashMap<>();
+
+    static {
+        KINDS.put("garage", "garage");
+        KINDS.put("bedroom", "bedroom");
+        KINDS.put("bath", "bath");
+        KINDS.put("other", "another room");
+    }
+
+    private final HousePage desk;
+    private final FieldList fields;
+    private final BlockList list;
+    private final Map<String, OpeningList> openings = new LinkedHashMap<>();
+    private final Element element;
+
+    RoomList(HousePage desk, FieldList fields) {
+        this.desk = desk;
+        this.fields = fields;
+        list = new BlockList(
+                desk,
+                fields,
+                ROOMS,
+                "Add a room",
+                "Remove this room",
+                this::block,
+                item -> item.put("id", FreeId.of(desk.session().draft(), "room")),
+                RoomList::takeAway);
+        element = Dom.el("div", "", list.blocks(), list.adds());
+    }
+
+    Element element() {
+        return element;
+    }
+
+    public void add() {
+        list.add();
+    }
+
+    public void remove(int index) {
+        list.remove(index);
+    }
+
+    /** Draws the blocks anew where their number changed; true where it did. */
+    boolean draw() {
+        boolean fresh = list.draw();
+        openings.keySet().removeIf(at -> desk.session().at(at).isMissingNode());
+        for (OpeningList each : openings.values()) {
+            fresh |= each.draw();
+        }
+        return fresh;
+    }
+
+    public OpeningList openings(String room) {
+        return java.util.Objects.requireNonNull(openings.get(room));
+    }
+
+    private Element[] block(String at) {
+        OpeningList air = new OpeningList(desk, fields, at);
+        openings.put(at, air);
+        return new Element[] {
+            fields.add(new WordsField(desk, at + "/name", "Room", "Such as: utility room."))
+                    .element(),
+            fields.add(AnswerField.of(desk, at + "/kind", "It is a", KINDS)).element(),
+            fields.add(new QuantityField<>(
+                            desk,
+                            at + "/volume",
+                            "Volume",
+                            "Length times width times height; a burner needs air.",
+                            Shown.ROOM_VOLUME,
+                            true,
+                            ""))
+                    .element(),
+            fields.add(new QuantityField<>(
+                            desk,
+                            at + "/infiltration",
+                            "Air that leaks in",
+                            "From a blower test; few houses have one.",
+                            Shown.AIR_CHANGE,
+                            true,
+                            ""))
+                    .element(),
+            fields.add(AnswerField.yesNo(desk, at + "/belowGrade", "Its floor is below the ground outside"))
+                    .element(),
+            air.element()
+        };
+    }
+
+    private static void takeAway(ObjectNode draft, String at) {
+        String id = draft.at(at + "/id").asText();
+        DraftTree.remove(draft, at);
+        // An appliance in a room that is gone stands in no room yet.
+        draft.path("appliances").forEach(a -> {
+            if (a instanceof ObjectNode appliance
+                    && appliance.path("room").asText().equals(id)) {
+                appliance.remove("room");
+            }
+        });
+        // Where an opening led that led into it is not known now.
+        draft.path("rooms")
+                .forEach(r -> r.path("openings").forEach(o -> {
+                    if (o instanceof ObjectNode opening
+                            && opening.path("to").asText().equals(id)) {
+                        opening.remove("to");
+                    }
+                }));
+    }
+}

@@ -1,0 +1,172 @@
+package longrun.ui.house.appliances;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Set;
+import longrun.draft.DemoHouse;
+import longrun.draft.DraftTree;
+import longrun.draft.HouseSession;
+import longrun.draft.NamedBy;
+import longrun.sizing.SectionStatus;
+import longrun.store.Outcome;
+import longrun.ui.Shown;
+import longrun.ui.house.HouseView;
+import longrun.ui.house.OpenHouse;
+import longrun.ui.house.home.HousePlace;
+import longrun.ui.place.RemovalAsk;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** A thing taken away that other entries name: said, taken along, brought back. */
+class RemovalTest extends OpenHouse {
+
+    private static final int FURNACE = 2;
+
+    @BeforeEach
+    void demo() {
+        id = store.create("Orchard house", DemoHouse.json()).id();
+    }
+
+    private static List<String> words(List<NamedBy.Mention> mentions) {
+        return mentions.stream().map(NamedBy.Mention::words).toList();
+    }
+
+    @Test
+    void theFurnaceIsNamedByTheHeatingByWhatFiresTogetherAndByItsPipe() {
+        HouseView page = open("appliances");
+        appliances(page).blocks().get(FURNACE).remove();
+        assertThat(appliances(page).blocks()).as("nothing goes unasked").hasSize(3);
+        assertThat(Shown.inSight(page.getElement()))
+                .contains(
+                        "Furnace is named elsewhere too",
+                        "The heating, under Fuel",
+                        "What fires together: winter evening",
+                        "Section E, which feeds nothing else");
+    }
+
+    @Test
+    void withTheFurnaceGoneEverySizeAnswersAlsoAfterAReload() {
+        HouseView page = open("appliances");
+        appliances(page).blocks().get(FURNACE).remove();
+        appliances(page).blocks().get(FURNACE).ask().remove();
+        for (int reload = 0; reload < 2; reload++) {
+            HouseSession session = page.session();
+            assertThat(session.errors()).isEmpty();
+            assertThat(session.at("/use/heating").isMissingNode()).isTrue();
+            assertThat(session.at("/use/occasions/0/firing").toString()).isEqualTo("[\"heater\",\"range\"]");
+            var review = session.review().orElseThrow();
+            assertThat(review.connectedLoadBtuh()).isEqualTo(264_000);
+            assertThat(review.piping().sectionCount()).isEqualTo(5);
+            for (int i = 0; i < 5; i++) {
+                assertThat(review.sizing().section(i).status()).isEqualTo(SectionStatus.SIZED);
+            }
+            page = open("fuel");
+        }
+    }
+
+    @Test
+    void oneUndoBringsTheFurnaceAndAllThatNamedItBack() {
+        HouseView page = open("appliances");
+        var before = page.session().draft().deepCopy();
+        appliances(page).blocks().get(FURNACE).remove();
+        appliances(page).blocks().get(FURNACE).ask().remove();
+        assertThat(appliances(page).blocks()).hasSize(2);
+        page.session().undo();
+        assertThat(page.session().draft()).isEqualTo(before);
+        assertThat(appliances(page).blocks()).hasSize(3);
+    }
+
+    @Test
+    void whatIsToStayStaysAndNamesNothing() {
+        HouseView page = open("appliances");
+        appliances(page).blocks().get(FURNACE).remove();
+        RemovalAsk ask = appliances(page).blocks().get(FURNACE).ask();
+        ask.stays("/use/heating/appliance", true);
+        ask.stays("/sections/5", true);
+        ask.remove();
+        assertThat(page.session().text("/use/heating/designLoad")).isEqualTo("38,000 Btu/h");
+        assertThat(page.session().at("/use/heating/appliance").isMissingNode()).isTrue();
+        assertThat(page.session().text("/sections/5/id")).isEqualTo("E");
+        assertThat(page.session().errors()).isEmpty();
+    }
+
+    @Test
+    void anApplianceNothingNamesGoesAtOnce() {
+        HouseView page = open("appliances");
+        appliances(page).add("dryer");
+        appliances(page).blocks().get(3).remove();
+        assertThat(appliances(page).blocks()).hasSize(3);
+    }
+
+    @Test
+    void listsWrittenWithoutAListAreLookedThroughToo() {
+        ObjectNode draft = (ObjectNode)
+                tree("{\"appliances\":[{\"id\":\"a\"}],\"use\":{\"others\":{\"appliance\":\"a\",\"volumePerYear\":\"35"
+                        + " gal\"},\"occasions\":{\"firing\":\"a\"},\"hotWater\":{\"useTemp\":\"105"
+                        + " degF\",\"onDemand\":{\"appliance\":\"a\"}}},\"readings\":[{\"at\":\"a\",\"pressure\":\"10 in"
+                        + " w.c.\"},{\"at\":\"a\"},{\"at\":\"b\"}]}");
+        List<NamedBy.Mention> mentions = NamedBy.appliance(draft, "/appliances/0");
+        assertThat(words(mentions))
+                .containsExactly(
+                        "The on-demand heater of the hot water, under Fuel",
+                        "A use of gas of 35 gal a year, under Fuel",
+                        "What fires together",
+                        "A gauge reading of 10 in w.c., under Pipe route",
+                        "A gauge reading, under Pipe route");
+        NamedBy.take(draft, mentions, Set.of());
+        assertThat(draft.toString())
+                .isEqualTo("{\"appliances\":[{\"id\":\"a\"}],\"use\":{\"hotWater\":{\"useTemp\":\"105 degF\"}},"
+                        + "\"readings\":[{\"at\":\"b\"}]}");
+    }
+
+    @Test
+    void whatWasReadAtThePipeGoesWithIt() {
+        ObjectNode draft =
+                (ObjectNode) tree("{\"sections\":[{\"id\":\"A\",\"from\":\"R1\"},{\"id\":\"B\",\"from\":\"A\"},"
+                        + "{\"id\":\"C\",\"from\":\"A\"},{\"id\":\"D\",\"from\":\"C\"}],"
+                        + "\"appliances\":[{\"id\":\"x\",\"fedBy\":\"B\"},{\"id\":\"y\",\"fedBy\":\"D\"}],"
+                        + "\"readings\":[{\"at\":\"D\"},{\"at\":\"y\"},{\"at\":\"A\"}]}");
+        List<NamedBy.Mention> mentions = NamedBy.appliance(draft, "/appliances/1");
+        assertThat(words(mentions)).contains("Sections C, D, which feed nothing else");
+        NamedBy.take(draft, mentions, Set.of());
+        assertThat(draft.path("sections").toString())
+                .isEqualTo("[{\"id\":\"A\",\"from\":\"R1\"},{\"id\":\"B\",\"from\":\"A\"}]");
+        assertThat(draft.path("readings").toString()).isEqualTo("[{\"at\":\"A\"}]");
+    }
+
+    @Test
+    void theOnlyPipeAfterARegulatorStaysUnlessItIsTicked() {
+        ObjectNode draft = (ObjectNode)
+                tree("{\"sections\":[{\"id\":\"A\",\"from\":\"R1\"}],\"appliances\":[{\"id\":\"x\",\"fedBy\":\"A\"}]}");
+        assertThat(NamedBy.appliance(draft, "/appliances/0"))
+                .containsExactly(new NamedBy.Mention("/sections/0", "Section A, which feeds nothing else", false));
+    }
+
+    @Test
+    void aRoomTakenAwayLeavesNoOpeningInIt() {
+        HouseView page = open("house");
+        page.session()
+                .change(d -> DraftTree.put(
+                        d,
+                        "/rooms/1",
+                        tree("{\"id\":\"hall\",\"openings\":[{\"to\":\"utility\",\"area\":\"100 in2\"}]}")));
+        ((HousePlace) page.placeShown()).rooms().remove(0);
+        assertThat(page.session().at("/rooms/0/openings").toString()).isEqualTo("[{\"area\":\"100 in2\"}]");
+    }
+
+    @Test
+    void aHouseWhoseListsAreWrittenWithoutAListOpensWithEachInItsPlace() {
+        id = store.create(
+                        "",
+                        "{\"format\":\"longrun-plan/1\",\"appliances\":{\"id\":\"range\",\"kind\":\"range\",\"input\":\"65,000"
+                                + " Btu/h\"}}")
+                .id();
+        HouseView page = open("appliances");
+        assertThat(appliances(page).blocks()).hasSize(1);
+        assertThat(store.save(
+                        id, page.session().draft().toString(), page.session().version()))
+                .isInstanceOf(Outcome.Saved.class);
+    }
+}
