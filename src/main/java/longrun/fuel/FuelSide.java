@@ -128,14 +128,6 @@ record FuelSide(
         if (tank.usableGaugeLowGal().isKnown()) {
             out.add(new FuelReport.Doubt("A float gauge may stand 5 % of capacity off.", tank.usableGaugeLowGal()));
         }
-        boolean series = water.flatMap(HotWaterUse::chosen)
-                .filter(a -> a == Arrangement.SERIES)
-                .isPresent();
-        if (series && annual.isKnown()) {
-            out.add(new FuelReport.Doubt(
-                    "Hot water in series is balanced over the day: long draws that empty the storage burn more.",
-                    use.monthlyOf(YearUse.HOT_WATER).sum("hot water")));
-        }
         return out;
     }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import longrun.hotwater.ColdWater;
+import longrun.hotwater.HotWaterStudy;
 import longrun.hotwater.HotWaterUse;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
@@ -63,7 +64,7 @@ public final class FuelYear {
         return of(plan, tank, hotWater(plan));
     }
 
-    /** The same where hot water has been studied more closely than by a balance over the day. */
+    /** The same where hot water has been studied already. */
     public static FuelReport of(Plan plan, TankReport tank, Optional<HotWaterUse> hotWater) {
         return new FuelYear(plan, tank, hotWater, OtherYear.PLAIN).report();
     }
@@ -85,7 +86,7 @@ public final class FuelYear {
     }
 
     private static Optional<HotWaterUse> hotWater(Plan plan) {
-        return plan.use().flatMap(Use::hotWater).map(h -> HotWaterUse.of(plan, h));
+        return HotWaterStudy.of(plan).map(HotWaterStudy::use);
     }
 
     private FuelReport report() {

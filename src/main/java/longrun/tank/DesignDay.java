@@ -2,7 +2,7 @@ package longrun.tank;
 
 import java.util.ArrayList;
 import java.util.List;
-import longrun.hotwater.HotWaterUse;
+import longrun.hotwater.DailyNeed;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
@@ -56,7 +56,7 @@ public final class DesignDay {
         double value = heatingValue(plan).number();
         List<Figure> parts = new ArrayList<>();
         SpaceHeating.of(plan).forEach(h -> parts.add(h.designDay(plan)));
-        plan.use().flatMap(Use::hotWater).ifPresent(h -> parts.add(hotWater(HotWaterUse.of(plan, h))));
+        plan.use().flatMap(Use::hotWater).ifPresent(h -> parts.add(hotWater(DailyNeed.withoutStorageBtu(plan, h))));
         OtherUse.of(plan, value).forEach(o -> parts.add(o.greatestMean(value)));
         if (parts.isEmpty()) {
             return Figure.unknown(
@@ -67,8 +67,7 @@ public final class DesignDay {
         return Figure.sum(name, "Btu/h", parts);
     }
 
-    private static Figure hotWater(HotWaterUse use) {
-        Months btu = use.withoutStorageBtu();
+    private static Figure hotWater(Months btu) {
         if (!btu.isKnown()) {
             return Figure.unknown("hot water on the design day", "Btu/h", btu.missing());
         }

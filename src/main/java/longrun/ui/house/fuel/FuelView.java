@@ -68,7 +68,7 @@ public final class FuelView implements Place {
                 PlacePart.of(
                         "water",
                         "Hot water",
-                        "By volume, and balanced over the day.",
+                        "By volume; minute by minute where water is drawn.",
                         uses.hotWater(),
                         storage.element()),
                 PlacePart.of(
