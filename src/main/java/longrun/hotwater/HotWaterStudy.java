@@ -66,7 +66,7 @@ public record HotWaterStudy(
     private record Kept(StudyKey key, HotWaterStudy study) {}
 
     /** Of a plan that has a hot water entry, worked out anew. */
-    static HotWaterStudy of(Plan plan, Use.HotWater entry) {
+    public static HotWaterStudy of(Plan plan, Use.HotWater entry) {
         DailyNeed need = DailyNeed.of(plan, entry);
         Optional<HotWaterHouse> house = HotWaterHouse.of(plan, entry, need);
         Map<Arrangement, ArrangementYear> years = new EnumMap<>(Arrangement.class);

@@ -4,6 +4,7 @@ import java.util.concurrent.TimeUnit;
 import longrun.Samples;
 import longrun.hotwater.HotWaterStudy;
 import longrun.plan.Plan;
+import longrun.plan.Use;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -30,16 +31,20 @@ public class HotWaterBench {
 
     @Benchmark
     public Object yearOfEveningShowers() {
-        return HotWaterStudy.of(showers);
+        return anew(showers);
     }
 
     @Benchmark
     public Object yearOfATestPattern() {
-        return HotWaterStudy.of(pattern);
+        return anew(pattern);
     }
 
     @Benchmark
     public Object yearWithMainsThatTurnWithTheMonths() {
-        return HotWaterStudy.of(mains);
+        return anew(mains);
+    }
+
+    private static HotWaterStudy anew(Plan plan) {
+        return HotWaterStudy.of(plan, plan.use().flatMap(Use::hotWater).orElseThrow());
     }
 }

@@ -221,6 +221,7 @@ class FuelViewTest extends OpenHouses {
         FuelView place = open(demo().replaceFirst("(?s)\"storage\": \\{[^}]*\\},\\s*", ""));
         assertThat(place.answers().slot("annual").shown()).isEqualTo("not known");
         Map.of(
+                        "volume", "80 gal",
                         "setTemp", "140 degF",
                         "heatPumpOutput", "5000 Btu/h",
                         "standbyLoss", "4 Btu/(h.degF)",
