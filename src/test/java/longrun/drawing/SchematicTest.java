@@ -3,11 +3,7 @@ package longrun.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.io.IOException;
 import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,9 +26,6 @@ import org.xml.sax.InputSource;
 /** The drawing of the pipe route: what stands in it, and that it stays as a person has looked at it. */
 class SchematicTest {
 
-    /** Overwrites the golden files when set; refused where CI is set, so that a drift is always looked at. */
-    private static final String OVERWRITE = "longrun.golden.overwrite";
-
     private static Review review(String json) {
         return Reviewer.standard().review(Samples.plan(json), Parts.PIPING);
     }
@@ -43,16 +36,9 @@ class SchematicTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"orchard-house", "manifold-house"})
-    void drawingStaysAsItWasLookedAt(String house) throws IOException {
+    void drawingStaysAsItWasLookedAt(String house) {
         String now = drawn(Samples.text("drawing/" + house + ".json"), house.startsWith("orchard") ? "B" : "");
-        Path golden = Path.of("src/test/resources/longrun/drawing", house + ".svg");
-        if (Boolean.getBoolean(OVERWRITE)) {
-            assertThat(System.getenv("CI"))
-                    .as("golden files are not overwritten where CI is set")
-                    .isNotEqualTo("true");
-            Files.writeString(golden, now);
-        }
-        assertThat(now).isEqualTo(Files.readString(golden, StandardCharsets.UTF_8));
+        Golden.same(house + ".svg", now);
     }
 
     @Test

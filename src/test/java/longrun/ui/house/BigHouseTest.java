@@ -3,7 +3,9 @@ package longrun.ui.house;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.flow.dom.Element;
+import java.util.List;
 import java.util.Set;
+import longrun.finding.Finding;
 import longrun.ui.Shown;
 import longrun.ui.house.appliances.AppliancesPlace;
 import longrun.ui.house.route.RouteView;
@@ -75,6 +77,24 @@ class BigHouseTest extends OpenHouse {
         assertThat(fields(place.element())).isEqualTo(three);
         page.goTo("/appliances/40/input");
         assertThat(entry(place.fields(), "/appliances/40/input").text()).isEqualTo("65,000");
+    }
+
+    @Test
+    void manyAnswersStandAsTextUntilOneIsInHand() {
+        HouseView page = big(50, 100, "findings");
+        List<Finding> open = page.session().findings();
+        page.session().change(d -> {
+            for (Finding f : open.subList(0, 60)) {
+                d.withArray("answers")
+                        .addObject()
+                        .put("rule", f.rule())
+                        .put("at", f.at())
+                        .put("says", "accepted")
+                        .put("who", "inspector");
+            }
+        });
+        assertThat(Shown.text(page.getElement())).contains("by inspector, no date");
+        assertThat(fields(page.getElement())).isLessThan(10);
     }
 
     @Test

@@ -12,6 +12,7 @@ import longrun.ui.field.FieldList;
 import longrun.ui.field.WordsField;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
+import longrun.words.IsolatedName;
 import longrun.words.Names;
 import longrun.words.Sentence;
 
@@ -20,6 +21,9 @@ public final class FindingReply {
 
     private static final String ANSWERS = "/answers";
     private static final String MISSING = "entry-missing";
+
+    /** So many answers have their fields at once; of more, the one in hand. */
+    static final int FEW = 12;
 
     private final HousePage desk;
     private final FieldList fields;
@@ -58,11 +62,45 @@ public final class FindingReply {
         String at = ANSWERS + "/" + index;
         String says = desk.session().text(at + "/says");
         element.appendChild(Dom.text("b", "", Names.capital(says.isEmpty() ? "answered" : says)));
-        element.appendChild(fields.add(new WordsField(desk, at + "/who", "by whom", "Such as: inspector."))
-                .element());
-        element.appendChild(fields.add(new DateField(desk, at + "/date", "on", "Such as Sep 1 2026, or 2026-09-01."))
-                .element());
+        Element whoAndWhen = Dom.el("div", "reply-given");
+        element.appendChild(whoAndWhen);
+        if (desk.session().at(ANSWERS).size() > FEW) {
+            asText(whoAndWhen, at);
+        } else {
+            asFields(whoAndWhen, at);
+        }
         element.appendChild(button("take the answer back", () -> desk.session().remove(at)));
+    }
+
+    /** A line of text that has its fields once it is in hand. */
+    private void asText(Element whoAndWhen, String at) {
+        String who = desk.session().text(at + "/who");
+        String date = desk.session().text(at + "/date");
+        Element text = Dom.text(
+                        "span",
+                        "given",
+                        (who.isEmpty() ? "by whom is not entered" : "by " + IsolatedName.of(who))
+                                + (date.isEmpty() ? ", no date" : ", " + date))
+                .setAttribute("tabindex", "0")
+                .setAttribute("role", "button");
+        whoAndWhen.appendChild(text);
+        Runnable inHand = () -> {
+            whoAndWhen.removeAllChildren();
+            int before = fields.count();
+            asFields(whoAndWhen, at);
+            fields.showFrom(before);
+            fields.focus(at + "/who");
+        };
+        text.addEventListener("focus", e -> inHand.run());
+        text.addEventListener("click", e -> inHand.run());
+    }
+
+    private void asFields(Element whoAndWhen, String at) {
+        whoAndWhen.appendChild(
+                fields.add(new WordsField(desk, at + "/who", "by whom", "Such as: inspector."))
+                        .element(),
+                fields.add(new DateField(desk, at + "/date", "on", "Such as Sep 1 2026, or 2026-09-01."))
+                        .element());
     }
 
     /**
