@@ -28,6 +28,7 @@ class ArchitectureTest {
             "longrun.words",
             "longrun.review",
             "longrun.rules",
+            "longrun.parts",
             "longrun.fuel",
             "longrun.tank",
             "longrun.hotwater",

@@ -13,9 +13,11 @@ import java.util.stream.Collectors;
 import longrun.drawing.DrawingUnits;
 import longrun.drawing.Palette;
 import longrun.drawing.Schematic;
+import longrun.paper.MaterialsCsv;
 import longrun.paper.PaperSize;
 import longrun.paper.Papers;
 import longrun.paper.Printing;
+import longrun.parts.TakeOff;
 import longrun.plan.Plan;
 import longrun.review.Parts;
 import longrun.review.Reviewer;
@@ -33,6 +35,7 @@ import org.springframework.web.bind.annotation.RestController;
 @RestController
 class PapersController {
 
+    private static final MediaType CSV = new MediaType("text", "csv", StandardCharsets.UTF_8);
     private static final MediaType SVG = MediaType.parseMediaType("image/svg+xml");
 
     private final Reviewer reviewer;
@@ -94,6 +97,17 @@ class PapersController {
         String svg = Schematic.svg(
                 reviewer.review(plan, Parts.PIPING), Optional.empty(), DrawingUnits.CUSTOMARY, Palette.PAPER);
         return file(svg.getBytes(StandardCharsets.UTF_8), SVG, "longrun-drawing.svg");
+    }
+
+    /** The parts list of a plan for a spreadsheet. */
+    @PostMapping(path = "/api/materials.csv", consumes = MediaType.APPLICATION_JSON_VALUE)
+    ResponseEntity<?> materials(@RequestBody(required = false) byte @Nullable [] body) {
+        return desk.answer(body, (reading, text) -> listed(reading.plan().orElseThrow()));
+    }
+
+    private ResponseEntity<?> listed(Plan plan) {
+        TakeOff parts = TakeOff.of(reviewer.review(plan, Parts.PIPING).sizing());
+        return file(MaterialsCsv.write(parts).getBytes(StandardCharsets.UTF_8), CSV, "longrun-materials.csv");
     }
 
     private static ResponseEntity<byte[]> file(byte[] content, MediaType type, String name) {

@@ -6,8 +6,8 @@ import java.util.Optional;
 /** The sheets there are, in the order they lie in when all are printed. */
 public final class Papers {
 
-    private static final List<Sheet> SHEETS =
-            List.of(new SupplierSheet(), new DrawingSheet(), new FitterSheet(), new CalculationSheet());
+    private static final List<Sheet> SHEETS = List.of(
+            new SupplierSheet(), new DrawingSheet(), new FitterSheet(), new CalculationSheet(), new PartsSheet());
 
     private Papers() {}
 

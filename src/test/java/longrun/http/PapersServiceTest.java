@@ -58,6 +58,21 @@ class PapersServiceTest {
     }
 
     @Test
+    void thePartsListComesForASpreadsheet() throws Exception {
+        HttpResponse<byte[]> answer = post("/api/materials.csv", Samples.text("sample-plan.json"));
+        assertThat(answer.statusCode()).isEqualTo(200);
+        assertThat(answer.headers().firstValue("Content-Type")).hasValue("text/csv;charset=UTF-8");
+        assertThat(answer.headers().firstValue("Content-Disposition").orElse(""))
+                .contains("longrun-materials.csv");
+        assertThat(new String(answer.body(), StandardCharsets.UTF_8))
+                .startsWith("group,item,size,count,unit,")
+                .contains("CSST end fitting");
+        assertThat(post("/api/materials.csv", "{\"format\":\"longrun-plan/1\"}").statusCode())
+                .isEqualTo(200);
+        assertThat(post("/api/materials.csv", "{}").statusCode()).isEqualTo(400);
+    }
+
+    @Test
     void anEmptyHouseMakesPapersToo() throws Exception {
         assertThat(post("/api/report.pdf", "{\"format\":\"longrun-plan/1\"}").statusCode())
                 .isEqualTo(200);
