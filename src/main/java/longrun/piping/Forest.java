@@ -157,6 +157,11 @@ final class Forest {
         return found == null ? OptionalInt.empty() : OptionalInt.of(found);
     }
 
+    OptionalInt findRegulator(String id) {
+        Integer found = regulatorIndex.get(id);
+        return found == null ? OptionalInt.empty() : OptionalInt.of(found);
+    }
+
     Optional<Outlet> findOutlet(int section) {
         if (applianceOn[section] >= 0) {
             int a = applianceOn[section];

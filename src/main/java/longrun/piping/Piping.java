@@ -114,6 +114,11 @@ public final class Piping {
         return forest.sectionFeeding(regulatorIndex);
     }
 
+    /** What serves what, by the ids of the plan. */
+    public Network network() {
+        return new Network(this, forest);
+    }
+
     /** Measured feet, or empty where the legs are not entered. */
     public OptionalDouble measuredFt(int section) {
         return Double.isNaN(measuredFt[section]) ? OptionalDouble.empty() : OptionalDouble.of(measuredFt[section]);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import longrun.piping.Served;
 import longrun.plan.RegulatorKind;
 import longrun.pressure.RegulatorPressure;
 import longrun.quantity.Same;
@@ -14,7 +15,6 @@ import longrun.rules.shape.Judge;
 import longrun.rules.shape.Precedence;
 import longrun.rules.shape.Question;
 import longrun.rules.shape.Rule;
-import longrun.rules.shape.Served;
 import longrun.rules.shape.Verdict;
 
 /**

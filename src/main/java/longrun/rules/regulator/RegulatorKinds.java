@@ -3,6 +3,7 @@ package longrun.rules.regulator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import longrun.piping.Served;
 import longrun.plan.Fact;
 import longrun.plan.Regulator;
 import longrun.plan.RegulatorKind;
@@ -14,7 +15,6 @@ import longrun.rules.shape.Judge;
 import longrun.rules.shape.Precedence;
 import longrun.rules.shape.Question;
 import longrun.rules.shape.Rule;
-import longrun.rules.shape.Served;
 import longrun.rules.shape.Verdict;
 
 /**

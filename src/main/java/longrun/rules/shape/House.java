@@ -2,6 +2,7 @@ package longrun.rules.shape;
 
 import java.util.List;
 import longrun.capacity.CapacityTables;
+import longrun.piping.Network;
 import longrun.piping.Piping;
 import longrun.plan.Code;
 import longrun.plan.CodeProfile;
@@ -22,7 +23,7 @@ public final class House {
     private House(Pressures pressures) {
         this.pressures = pressures;
         this.plan = pressures.sizing().piping().plan();
-        this.network = new Network(plan);
+        this.network = pressures.sizing().piping().network();
         this.limits = Limits.of(plan, profile());
         this.hookups = Hookup.listIn(plan);
     }

@@ -1,4 +1,4 @@
-package longrun.rules.shape;
+package longrun.piping;
 
 import java.util.Optional;
 
@@ -14,11 +14,16 @@ public record Served(double btuh, Optional<String> missing, int appliances, bool
 
     static final Served NOTHING = new Served(0, Optional.empty(), 0, true);
 
-    public static Served unknown(String pointer) {
+    static Served unknown(String pointer) {
         return new Served(0, Optional.of(pointer), 0, false);
     }
 
-    public Served plus(Served other) {
+    /** What may come upon a regulator, since it hangs on nothing yet. */
+    static Served loose(String pointer) {
+        return new Served(0, Optional.of(pointer), 0, true);
+    }
+
+    Served plus(Served other) {
         return new Served(
                 btuh + other.btuh,
                 missing.isPresent() ? missing : other.missing,

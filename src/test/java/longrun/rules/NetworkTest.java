@@ -1,16 +1,15 @@
-package longrun.rules.shape;
+package longrun.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import longrun.Samples;
+import longrun.piping.Network;
 import longrun.piping.Piping;
 import longrun.piping.Side;
 import longrun.plan.Regulator;
-import longrun.rules.Edits;
-import longrun.rules.RuleReport;
-import longrun.rules.Rules;
+import longrun.rules.shape.House;
 import org.junit.jupiter.api.Test;
 
 /** What hangs on what. The point of delivery is the outlet of the last regulator that is no line regulator. */
