@@ -6,12 +6,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import longrun.finding.Finding;
 import longrun.rules.code.EnteredCode;
 import longrun.rules.connector.Connector;
 import longrun.rules.gas.GasType;
 import longrun.rules.limit.State;
+import longrun.rules.limit.Threshold;
+import longrun.rules.limit.Thresholds;
 import longrun.rules.pipe.PlasticPipe;
 import longrun.rules.pipe.UncappedOutlet;
 import longrun.rules.regulator.ApplianceLinePressure;
@@ -60,6 +64,26 @@ public final class Rules {
             List.of("code", "site", "regulators", "sections", "rooms", "appliances", "tank", "tanks", "use");
 
     private Rules() {}
+
+    static {
+        refuseStrangers(Thresholds.builtIn());
+    }
+
+    /**
+     * A threshold under a name that no rule has would decide nothing, in silence.
+     *
+     * @throws IllegalStateException naming it
+     */
+    static void refuseStrangers(Thresholds thresholds) {
+        Set<String> names = ALL.stream().map(Rule::name).collect(Collectors.toUnmodifiableSet());
+        thresholds.listAll().stream()
+                .map(Threshold::rule)
+                .filter(name -> !names.contains(name))
+                .findFirst()
+                .ifPresent(name -> {
+                    throw new IllegalStateException("a threshold names the rule " + name + ", and there is none");
+                });
+    }
 
     /** Every rule, in the order its topics are told. */
     public static List<Rule> all() {
