@@ -35,6 +35,7 @@ public final class Typed {
 
     private static final String DIGITS = "((?:\\d{1,9}|\\d{1,3}(?:,\\d{3}){1,2})(?:\\.\\d{1,9})?|\\.\\d{1,9})";
     private static final Pattern NUMBER = Pattern.compile(DIGITS);
+    private static final Pattern DAYS = Pattern.compile("(?<=\\d)\\s*days?\\s*$", Pattern.CASE_INSENSITIVE);
     private static final Pattern PRICE = Pattern.compile(
             "\\$?\\s*" + DIGITS + "\\s*\\$?\\s*(?:(?:/|an?\\s|per\\s)\\s*gal(?:lon)?\\.?)?", Pattern.CASE_INSENSITIVE);
 
@@ -49,10 +50,11 @@ public final class Typed {
      * @param unit name of the unit a bare number has
      */
     public static String quantity(String typed, String unit) {
-        if (isBare(typed)) {
-            return typed.strip() + " " + unit;
+        String plain = TypedNumber.plain(typed);
+        if (isBare(plain)) {
+            return plain.strip() + " " + unit;
         }
-        return isHeatUnit(unit) ? heatRate(typed) : typed;
+        return isHeatUnit(unit) ? heatRate(plain) : TypedUnit.plain(plain);
     }
 
     /** What stands in the field for what a plan holds: its own unit is left out. */
@@ -85,9 +87,9 @@ public final class Typed {
 
     // Numbers and money.
 
-    /** A bare number, commas between thousands left out; empty where it is none. */
+    /** A bare number, with or without {@code days} behind it, commas between thousands left out; empty where it is none. */
     public static Optional<BigDecimal> number(String typed) {
-        return digits(NUMBER, typed);
+        return digits(NUMBER, DAYS.matcher(typed).replaceFirst(""));
     }
 
     /** A price in whatever money it is, with or without a dollar sign and "a gallon"; empty where it is none. */

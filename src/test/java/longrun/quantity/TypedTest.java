@@ -2,6 +2,7 @@ package longrun.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
@@ -134,5 +135,40 @@ class TypedTest {
         assertThat(Typed.number("3,7")).isEmpty();
         assertThat(Typed.number("$4")).isEmpty();
         assertThat(Typed.price("2,80")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "12 1/2; ft; 12-1/2 ft",
+                "12\u00bd; ft; 12-1/2 ft",
+                "\u00be; in; 3/4 in",
+                "12'6; ft; 12' 6\"",
+                "12' 6 1/2\"; ft; 12' 6-1/2\"",
+                "12\u20196\u201d; ft; 12' 6\"",
+                "8\" w.c.; in w.c.; 8 in w.c.",
+                "8.5 in. W.C.; in w.c.; 8.5 in w.c.",
+                "960 cu ft; ft3; 960 ft3",
+                "1,200 cubic feet; ft3; 1,200 ft3"
+            })
+    void aQuantityAsATapeOrAGaugeIsRead(String typed, String unit, String stored) {
+        assertThat(Typed.quantity(typed, unit)).isEqualTo(stored);
+    }
+
+    @Test
+    void daysMayStandBehindANumberOfThem() {
+        assertThat(Typed.number("10 days")).contains(new java.math.BigDecimal("10"));
+        assertThat(Typed.number("days")).isEmpty();
+    }
+
+    @Test
+    void whatATapeWritesIsReadAsAPlanReadsIt() {
+        assertThat(Measure.LENGTH.read(Typed.quantity("12'6", "ft")).feet()).isEqualTo(12.5);
+        assertThat(Measure.LENGTH.read(Typed.quantity("12 1/2", "ft")).feet()).isEqualTo(12.5);
+        assertThat(Measure.LENGTH.read(Typed.quantity("12' 6 1/2\"", "ft")).feet())
+                .isCloseTo(12.5 + 0.5 / 12, within(1e-9));
+        assertThat(Measure.PRESSURE.read(Typed.quantity("8\" w.c.", "in w.c.")).inWc())
+                .isEqualTo(8);
     }
 }

@@ -12,17 +12,25 @@ import java.util.stream.Collectors;
 import longrun.plan.Direction;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
+import longrun.quantity.Typed;
 import longrun.words.UnitSystem;
 
 /**
- * Legs as a fitter writes them in one field: "up 4, north 6, east 10". A comma parts them, except right before
- * a digit, where it belongs to the number and a decimal comma is then refused; a bare number has the unit of the column; a direction may be its first letter.
+ * Legs as a fitter writes them in one field: "up 4, north 6, east 10", or with blanks alone. A comma parts
+ * them, except right before a digit, where it belongs to the number and a decimal comma is then refused; a bare number
+ * has the unit of the column; a direction may be its first letter.
  */
 public final class LegsText {
 
     private static final Pattern LEG = Pattern.compile("(?i)\\s*([a-z]+)?\\.?\\s*(.*?)\\s*");
-    private static final Pattern BARE = Pattern.compile("-?[0-9.][0-9.,/\\- ]*");
-    private static final Pattern PARTED = Pattern.compile("\\s*(?:;|,(?!\\d))\\s*");
+    private static final String WAYS = java.util.Arrays.stream(Direction.values())
+            .map(d -> d.written() + "|" + d.written().charAt(0))
+            .collect(Collectors.joining("|"));
+
+    /** A semicolon, a comma that belongs to no number, or the next direction behind a length. */
+    private static final Pattern PARTED = Pattern.compile(
+            "(?i)\\s*(?:;|,(?!\\d))\\s*|(?<=[\\d'\"\u2019\u201d.tn])\\s+(?=(?:" + WAYS + ")\\.?\\s*\\d)");
+
     private static final Map<String, String> SHORT = java.util.Arrays.stream(Direction.values())
             .collect(Collectors.toMap(
                     d -> d.written().substring(0, 1), Direction::written, (a, b) -> a, java.util.TreeMap::new));
@@ -51,9 +59,7 @@ public final class LegsText {
         String word = Optional.ofNullable(m.group(1)).orElse("").toLowerCase(Locale.ROOT);
         String length = Optional.ofNullable(m.group(2)).orElse("");
         String way = SHORT.getOrDefault(word, word);
-        String withUnit = BARE.matcher(length).matches()
-                ? length + " " + units.lengthUnit().name()
-                : length;
+        String withUnit = Typed.quantity(length, units.lengthUnit().name());
         return way.isEmpty() ? withUnit : (way + " " + withUnit).strip();
     }
 

@@ -52,4 +52,13 @@ class LegsTextTest {
                 .hasValue(20.5);
         assertThat(LegsText.feet(List.of())).isEmpty();
     }
+
+    @Test
+    void theNextDirectionPartsLegsWithoutAComma() {
+        assertThat(LegsText.stored("up 3 east 6", FEET)).containsExactly("up 3 ft", "east 6 ft");
+        assertThat(LegsText.stored("u 3 e6 n 12 1/2", FEET)).containsExactly("up 3 ft", "east 6 ft", "north 12-1/2 ft");
+        assertThat(LegsText.stored("up 3 ft north 2 m", FEET)).containsExactly("up 3 ft", "north 2 m");
+        assertThat(LegsText.stored("north 5'6 east 12\u00bd", FEET)).containsExactly("north 5' 6\"", "east 12-1/2 ft");
+        assertThat(LegsText.stored("up 4 nor", FEET)).containsExactly("up 4 nor");
+    }
 }
