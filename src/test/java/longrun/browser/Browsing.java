@@ -121,14 +121,23 @@ public abstract class Browsing {
 
     /** WCAG 2.0, 2.1 and 2.2, A and AA. */
     protected void assertAccessible(Page page) {
-        List<Rule> violations = new AxeBuilder(page)
-                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22a", "wcag22aa"))
-                .analyze()
-                .getViolations();
+        boolean dark = (boolean) page.evaluate("matchMedia('(prefers-color-scheme: dark)').matches");
+        List<Rule> violations =
+                (dark ? ofColour(page) : ofEverything(page)).analyze().getViolations();
         assertThat(violations)
                 .as("violations of WCAG A and AA")
                 .extracting(r -> r.getId() + ": " + r.getNodes())
                 .isEmpty();
+    }
+
+    private static AxeBuilder ofEverything(Page page) {
+        return new AxeBuilder(page)
+                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22a", "wcag22aa"));
+    }
+
+    /** In the dark nothing but the colours differs from the light page, which is looked at whole. */
+    private static AxeBuilder ofColour(Page page) {
+        return new AxeBuilder(page).withRules(List.of("color-contrast", "link-in-text-block"));
     }
 
     protected void assertNoSidewaysScrolling(Page page) {
@@ -137,8 +146,11 @@ public abstract class Browsing {
                 .isLessThanOrEqualTo(0);
     }
 
-    /** Kept under target/screenshots for a person to look at. */
+    /** Kept under target/screenshots for a person to look at, where {@code -Dlongrun.screenshots=true} asks for it. */
     protected void screenshot(Page page, String name) {
+        if (!Boolean.getBoolean("longrun.screenshots")) {
+            return;
+        }
         page.screenshot(new Page.ScreenshotOptions()
                 .setPath(SCREENSHOTS.resolve(name + ".png"))
                 .setFullPage(true));
