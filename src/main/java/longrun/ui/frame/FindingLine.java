@@ -56,7 +56,8 @@ public final class FindingLine {
         return Dom.el("div", classes, shape(severity), Dom.text("b", "", word), Dom.words(" " + sentence));
     }
 
-    private static Element shape(Severity severity) {
+    /** The shape that goes with a severity. */
+    public static Element shape(Severity severity) {
         String inside = switch (severity) {
             case MUST_FIX -> "<rect x='1' y='1' width='12' height='12' fill='currentColor'/>";
             case CAUTION -> "<path d='M7 1L13.5 13H.5Z' fill='currentColor'/>";

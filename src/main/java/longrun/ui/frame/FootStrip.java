@@ -13,7 +13,9 @@ public final class FootStrip {
     private final Element size = Dom.text("b", "", "").setAttribute("data-fig", "");
     private final Element mustFix = Dom.text("b", "", "0").setAttribute("data-fig", "");
     private final Element questions = Dom.text("b", "", "0").setAttribute("data-fig", "");
-    private final Element mustSlot = Dom.el("div", "", Dom.text("span", "l", "Must fix"), mustFix);
+    private final Element mustName = Dom.text("span", "l", "Must fix");
+    private final Element questionsName = Dom.text("span", "l", "Questions");
+    private final Element mustSlot = Dom.el("div", "", mustName, mustFix);
     private final Element strip;
 
     FootStrip() {
@@ -28,13 +30,23 @@ public final class FootStrip {
                         "foot",
                         Dom.el("div", "", label, size),
                         mustSlot,
-                        Dom.el("div", "", Dom.text("span", "l", "Questions"), questions),
+                        Dom.el("div", "", questionsName, questions),
                         open)
                 .setAttribute("aria-label", "The answer in short");
     }
 
     Element element() {
         return strip;
+    }
+
+    /** Three slots of a page that mends nothing: each a name and its figure. */
+    public void show(String first, String figure, String second, String figure2, String third, String figure3) {
+        Dom.retext(label, first);
+        Dom.retext(size, figure);
+        Dom.retext(mustName, second);
+        Dom.retext(mustFix, figure2);
+        Dom.retext(questionsName, third);
+        Dom.retext(questions, figure3);
     }
 
     public void show(String what, String sizeInHand, int toMend, int open) {

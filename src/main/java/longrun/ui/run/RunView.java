@@ -27,6 +27,7 @@ import longrun.draft.run.StartPictures;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Frame;
 import longrun.ui.frame.Keeper;
+import longrun.ui.frame.OtherWindow;
 import longrun.ui.frame.Scale;
 import longrun.words.UnitSystem;
 
@@ -50,7 +51,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     private final transient FittingSwitch fittings = new FittingSwitch(a -> change(draft().with(a)));
     private final Element startNote = Dom.text("p", "lede start-note", "");
     private final Element offer = Dom.el("div", "acts screen-only start-note");
-    private final transient OtherWindow otherWindow = new OtherWindow();
+    private final transient OtherWindow otherWindow = new OtherWindow("run");
     private final Keeper keeper = new Keeper("longrun-run", this);
     private final transient RunSheet sheet;
     private UnitSystem units = UnitSystem.CUSTOMARY;

@@ -7,7 +7,7 @@ import com.vaadin.flow.router.Route;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Frame;
 
-/** Two doors: one run, or a whole house. */
+/** Three doors, in the order people come: one run, how long a fill lasts, a whole house. */
 @Route("")
 @PageTitle("Longrun")
 @StyleSheet("context://frontend/house.css")
@@ -16,6 +16,11 @@ public final class StartView extends Frame {
     private static final String RUN = "<svg viewBox='0 0 360 120' aria-hidden='true'><circle class='pt' cx='30' cy='60'"
             + " r='9'/><path class='pn' d='M30 51v-8M20 43h20'/><path class='p' d='M39 60H180V96H330M180 60H330'/>"
             + "<path class='pt' d='M330 50h18v20h-18zM330 86h18v20h-18z'/><circle class='pf' cx='180' cy='60' r='4'/></svg>";
+    private static final String FILL = "<svg viewBox='0 0 360 120' aria-hidden='true'><path class='ld' d='M0 96H120'/>"
+            + "<rect class='pt' x='8' y='46' width='104' height='40' rx='20'/><path class='pn' d='M28 85v11M92 85v11M52 46v-6h16v6'/>"
+            + "<path class='ld' d='M20 70H100'/><path class='pn' d='M152 14V96H352'/><path class='ld' d='M152 30H352M152 74H352'/>"
+            + "<path class='p' d='M152 44L188 74V30L226 74V30C240 52 268 60 300 62L352 66'/>"
+            + "<path class='pf' d='M183 20h10l-5 9zM221 20h10l-5 9z'/></svg>";
     private static final String HOUSE = "<svg viewBox='0 0 360 120' aria-hidden='true'><path class='ld' d='M0 96H360'/>"
             + "<rect class='pt' x='8' y='54' width='92' height='32' rx='16'/><path class='pn' d='M26 85v11M82 85v11'/>"
             + "<path class='p out' d='M54 54V44H120V96'/><path class='p bur' d='M120 96V112H196V96'/><path class='p out' d='M196 96V70'/>"
@@ -34,6 +39,12 @@ public final class StartView extends Frame {
                         RUN,
                         "Size a run",
                         "One regulator, a few lines, one answer on one page. Nothing about tank, weather or people."),
+                door(
+                        "fill",
+                        FILL,
+                        "How long does a fill last",
+                        "The tank, its gauge and what burns: the days left, the day to call the supplier, and the tank to"
+                                + " ask for. One page."),
                 door(
                         "houses",
                         HOUSE,

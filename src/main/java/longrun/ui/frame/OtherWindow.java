@@ -1,28 +1,32 @@
-package longrun.ui.run;
+package longrun.ui.frame;
 
 import com.vaadin.flow.dom.Element;
-import longrun.ui.frame.Dom;
 
-/** Says that another window of this browser changed the run, and lets the person choose; nothing is overwritten in silence. */
-final class OtherWindow {
+/** Says that another window of this browser changed what is typed, and lets the person choose; nothing is overwritten in silence. */
+public final class OtherWindow {
 
     private final Element notice = Dom.el("div", "notice").setAttribute("role", "status");
 
-    OtherWindow() {
+    private final String what;
+
+    /** @param what was changed, in a word: "run" */
+    public OtherWindow(String what) {
+        this.what = what;
         Dom.show(notice, false);
     }
 
-    Element element() {
+    public Element element() {
         return notice;
     }
 
-    void ask(Runnable take, Runnable keep) {
+    public void ask(Runnable take, Runnable keep) {
         notice.removeAllChildren();
         notice.appendChild(
                 Dom.text(
                         "p",
                         "",
-                        "This run was changed in another window of this browser. Here it stands as you left it."),
+                        "This " + what
+                                + " was changed in another window of this browser. Here it stands as you left it."),
                 Dom.el(
                         "div",
                         "acts",

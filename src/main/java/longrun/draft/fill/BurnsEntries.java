@@ -1,0 +1,265 @@
+package longrun.draft.fill;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longrun.quantity.Typed;
+import longrun.words.UnitSystem;
+
+/** What burns, in a plan document: an appliance each, and its use. A use told without an amount yet waits beside the plan. */
+public final class BurnsEntries {
+
+    static final String APPLIANCES = "appliances";
+    static final String APPLIANCE = "appliance";
+    private static final String HOW = "how";
+    private static final String EFFICIENCY = "efficiency";
+    /** A heater without a label in hand: older, or the least that may be sold (memory); the lower the safer. */
+    static final String USUAL_EFFICIENCY = "80 %";
+
+    private BurnsEntries() {}
+
+    public static List<Burns> of(ObjectNode plan) {
+        List<Burns> out = new ArrayList<>();
+        for (JsonNode a : plan.path(APPLIANCES)) {
+            String id = a.path("id").asText();
+            JsonNode heating = find(plan.path("use").path("heating"), id);
+            JsonNode other = find(plan.path("use").path("others"), id);
+            Burns.How how = how(plan, id, heating, other);
+            JsonNode use = how == Burns.How.HEATS ? heating : other;
+            out.add(new Burns(
+                    id,
+                    a.path("name").asText(""),
+                    a.path("input").asText(""),
+                    how,
+                    use.path(how.entry()).asText(""),
+                    months(other.path("months")),
+                    heating.path(EFFICIENCY).asText("")));
+        }
+        return out;
+    }
+
+    private static String months(JsonNode months) {
+        if (months.isMissingNode()) {
+            return "";
+        }
+        List<Integer> all = new ArrayList<>();
+        months.forEach(m -> all.add(m.asInt()));
+        return months.isArray() ? MonthsText.written(all) : months.asText();
+    }
+
+    private static Burns.How how(ObjectNode plan, String id, JsonNode heating, JsonNode other) {
+        if (heating.isObject()) {
+            return Burns.How.HEATS;
+        }
+        if (other.has("hoursPerDay")) {
+            return Burns.How.HOURS;
+        }
+        String chosen = plan.path(FillDraft.OWN).path(HOW).path(id).asText("");
+        for (Burns.How each : Burns.How.values()) {
+            if (each.name().equals(chosen)) {
+                return each;
+            }
+        }
+        return Burns.How.GALLONS;
+    }
+
+    public static JsonNode find(JsonNode list, String id) {
+        for (JsonNode each : list) {
+            if (each.path(APPLIANCE).asText().equals(id)) {
+                return each;
+            }
+        }
+        return com.fasterxml.jackson.databind.node.MissingNode.getInstance();
+    }
+
+    /** A new line at the end. */
+    public static void add(ObjectNode plan) {
+        ArrayNode all = plan.withArray(APPLIANCES);
+        List<String> ids = new ArrayList<>();
+        all.forEach(a -> ids.add(a.path("id").asText()));
+        int n = 1;
+        while (ids.contains("a" + n)) {
+            n++;
+        }
+        all.addObject().put("id", "a" + n).put("kind", "other");
+    }
+
+    public static void type(ObjectNode plan, int index, Burns.Column column, String typed, UnitSystem units) {
+        ObjectNode a = (ObjectNode) plan.withArray(APPLIANCES).get(index);
+        String id = a.path("id").asText();
+        Burns line = of(plan).get(index);
+        switch (column) {
+            case NAME -> named(plan, a, typed);
+            case INPUT ->
+                put(
+                        a,
+                        "input",
+                        typed,
+                        TextNode.valueOf(Typed.quantity(typed, units.heatUnit().name())));
+            case AMOUNT -> amount(plan, id, line.how(), typed, units);
+            case MONTHS -> {
+                JsonNode months = MonthsText.read(typed)
+                        .<JsonNode>map(all -> {
+                            ArrayNode list = plan.arrayNode();
+                            all.forEach(m -> list.add(DecimalNode.valueOf(new java.math.BigDecimal(m))));
+                            return list;
+                        })
+                        .orElse(TextNode.valueOf(typed));
+                put(other(plan, id), "months", typed, months);
+            }
+            case EFFICIENCY -> {
+                if (find(plan.path("use").path("heating"), id) instanceof ObjectNode heating) {
+                    put(heating, EFFICIENCY, typed, TextNode.valueOf(Typed.quantity(typed, "%")));
+                }
+            }
+        }
+    }
+
+    private static void put(ObjectNode in, String entry, String typed, JsonNode value) {
+        if (typed.isBlank()) {
+            in.remove(entry);
+        } else {
+            in.set(entry, value);
+        }
+    }
+
+    /** A name tells the kind, and a heater's name that it heats the house, until the person says how it burns. */
+    private static void named(ObjectNode plan, ObjectNode a, String typed) {
+        String id = a.path("id").asText();
+        a.put("name", typed);
+        String kind = BurnsKind.of(typed);
+        boolean heats = find(plan.path("use").path("heating"), id).isObject();
+        a.put("kind", heats && !BurnsKind.heatsTheHouse(kind) ? "space-heater" : kind);
+        boolean saidHow = plan.path(FillDraft.OWN).path(HOW).has(id);
+        boolean nothing = of(plan).stream()
+                .filter(b -> b.id().equals(id))
+                .allMatch(b -> b.amount().isBlank());
+        if (!saidHow && nothing) {
+            how(plan, id, BurnsKind.heatsTheHouse(kind) ? Burns.How.HEATS : Burns.How.GALLONS);
+        }
+    }
+
+    private static void amount(ObjectNode plan, String id, Burns.How how, String typed, UnitSystem units) {
+        ObjectNode use = how == Burns.How.HEATS ? heating(plan, id) : other(plan, id);
+        JsonNode value = switch (how) {
+            case HEATS ->
+                TextNode.valueOf(Typed.quantity(typed, units.heatUnit().name()));
+            case GALLONS -> TextNode.valueOf(Typed.quantity(typed, units == UnitSystem.CUSTOMARY ? "gal" : "L"));
+            case HOURS ->
+                Typed.number(typed).<JsonNode>map(DecimalNode::valueOf).orElse(TextNode.valueOf(typed));
+        };
+        put(use, how.entry(), typed, value);
+        say(plan, id, how);
+    }
+
+    /** Tells the use of a line another way; the amount of the old way is no amount of the new. */
+    public static void choose(ObjectNode plan, int index, Burns.How how) {
+        ObjectNode a = (ObjectNode) plan.withArray(APPLIANCES).get(index);
+        String id = a.path("id").asText();
+        how(plan, id, how);
+        say(plan, id, how);
+        String kind = BurnsKind.of(a.path("name").asText(""));
+        a.put("kind", how == Burns.How.HEATS && !BurnsKind.heatsTheHouse(kind) ? "space-heater" : kind);
+    }
+
+    private static void say(ObjectNode plan, String id, Burns.How how) {
+        plan.withObject("/" + FillDraft.OWN + "/" + HOW).put(id, how.name());
+    }
+
+    private static void how(ObjectNode plan, String id, Burns.How how) {
+        if (how == Burns.How.HEATS) {
+            remove(plan, "others", id);
+            ObjectNode heating = heating(plan, id);
+            if (!heating.has(EFFICIENCY)) {
+                heating.put(EFFICIENCY, USUAL_EFFICIENCY);
+                FillDraft.starting(plan, EFFICIENCY + " " + id, true);
+            }
+        } else {
+            remove(plan, "heating", id);
+            ObjectNode other = other(plan, id);
+            other.remove(how == Burns.How.HOURS ? Burns.How.GALLONS.entry() : Burns.How.HOURS.entry());
+        }
+    }
+
+    private static ObjectNode heating(ObjectNode plan, String id) {
+        return use(plan, "heating", id);
+    }
+
+    private static ObjectNode other(ObjectNode plan, String id) {
+        return use(plan, "others", id);
+    }
+
+    private static ObjectNode use(ObjectNode plan, String list, String id) {
+        ObjectNode use = plan.withObject("/use");
+        return find(use.path(list), id) instanceof ObjectNode there
+                ? there
+                : use.withArray(list).addObject().put(APPLIANCE, id);
+    }
+
+    private static void remove(ObjectNode plan, String list, String id) {
+        JsonNode all = plan.path("use").path(list);
+        for (int i = all.size() - 1; i >= 0; i--) {
+            if (all.get(i).path(APPLIANCE).asText().equals(id)) {
+                ((ArrayNode) all).remove(i);
+            }
+        }
+    }
+
+    public static void removeLine(ObjectNode plan, int index) {
+        String id = plan.withArray(APPLIANCES).remove(index).path("id").asText();
+        remove(plan, "heating", id);
+        remove(plan, "others", id);
+        FillDraft.starting(plan, EFFICIENCY + " " + id, false);
+        plan.withObject("/" + FillDraft.OWN + "/" + HOW).remove(id);
+    }
+
+    /** Lines at the end in which nothing is typed are not begun. */
+    public static void dropBlankEnd(ObjectNode plan) {
+        List<Burns> all = of(plan);
+        for (int i = all.size() - 1; i >= 0; i--) {
+            Burns b = all.get(i);
+            if (!b.name().isBlank()
+                    || !b.input().isBlank()
+                    || !b.amount().isBlank()
+                    || !b.months().isBlank()) {
+                return;
+            }
+            removeLine(plan, i);
+        }
+    }
+
+    /** The line and column a pointer of an error means. */
+    public static Optional<BurnsCell> at(ObjectNode plan, String pointer) {
+        String[] steps = pointer.split("/", -1);
+        List<Burns> all = of(plan);
+        if (steps.length == 4 && steps[1].equals(APPLIANCES) && steps[2].matches("\\d{1,4}")) {
+            int at = Integer.parseInt(steps[2]);
+            return at < all.size() && steps[3].equals("input")
+                    ? Optional.of(new BurnsCell(at, Burns.Column.INPUT))
+                    : Optional.empty();
+        }
+        if (steps.length >= 5 && steps[1].equals("use") && steps[3].matches("\\d{1,4}")) {
+            String id = plan.path("use")
+                    .path(steps[2])
+                    .path(Integer.parseInt(steps[3]))
+                    .path(APPLIANCE)
+                    .asText();
+            Burns.Column column = switch (steps[4]) {
+                case "months" -> Burns.Column.MONTHS;
+                case EFFICIENCY -> Burns.Column.EFFICIENCY;
+                default -> Burns.Column.AMOUNT;
+            };
+            for (int i = 0; i < all.size(); i++) {
+                if (all.get(i).id().equals(id)) {
+                    return Optional.of(new BurnsCell(i, column));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}

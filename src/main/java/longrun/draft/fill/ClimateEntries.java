@@ -1,0 +1,146 @@
+package longrun.draft.fill;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import longrun.fuel.StartingClimate;
+import longrun.quantity.Measure;
+import longrun.quantity.NotAQuantity;
+import longrun.quantity.Show;
+import longrun.quantity.Temperature;
+import longrun.quantity.Typed;
+import longrun.words.UnitSystem;
+
+/**
+ * The climate in a plan document: twelve monthly means and the winter design temperature. A plan holds all twelve or none;
+ * while one cannot be read, what is typed waits beside the plan.
+ */
+public final class ClimateEntries {
+
+    private static final String SITE = "site";
+    private static final String MEANS = "monthlyMeanTemp";
+    private static final String DESIGN = "winterDesignTemp";
+    private static final String MONTHS = "months";
+    private static final String COLDEST = "coldest";
+    private static final String CLIMATE = "climate";
+
+    private ClimateEntries() {}
+
+    /** Begins with a published climate. */
+    public static void begin(ObjectNode plan, StartingClimate climate) {
+        write(plan, climate.meansF().stream().map(ClimateEntries::written).toList());
+        plan.withObject("/" + SITE).put(DESIGN, written(climate.designF()));
+        ObjectNode own = plan.withObject("/" + FillDraft.OWN);
+        own.put(CLIMATE, climate.id());
+        own.remove(COLDEST);
+        FillDraft.starting(plan, FillEntry.DESIGN.name(), true);
+    }
+
+    private static String written(double degF) {
+        return Show.plain(Math.round(degF * 10) / 10.0) + " degF";
+    }
+
+    /** The climate begun with, while its months are what they were. */
+    public static Optional<StartingClimate> begun(ObjectNode plan) {
+        return StartingClimate.find(plan.path(FillDraft.OWN).path(CLIMATE).asText())
+                .filter(c -> texts(plan)
+                        .equals(c.meansF().stream().map(ClimateEntries::written).toList()));
+    }
+
+    /** What stands in the twelve fields, as stored. */
+    public static List<String> texts(ObjectNode plan) {
+        JsonNode there = plan.path(FillDraft.OWN).path(MONTHS);
+        JsonNode means = there.isArray() ? there : plan.path(SITE).path(MEANS);
+        List<String> out = new ArrayList<>();
+        for (int m = 0; m < 12; m++) {
+            out.add(means.path(m).asText(""));
+        }
+        return out;
+    }
+
+    public static void typeMonth(ObjectNode plan, int month, String typed, UnitSystem units) {
+        List<String> texts = texts(plan);
+        texts.set(month, typed.isBlank() ? "" : Typed.quantity(typed, FillEntry.COLDEST.unit(units)));
+        plan.withObject("/" + FillDraft.OWN).remove(COLDEST);
+        write(plan, texts);
+    }
+
+    /** Another mean for the coldest month moves all twelve by as much; what is no temperature waits as typed. */
+    public static void typeColdest(ObjectNode plan, String typed, UnitSystem units) {
+        String stored = typed.isBlank() ? "" : Typed.quantity(typed, FillEntry.COLDEST.unit(units));
+        ObjectNode own = plan.withObject("/" + FillDraft.OWN);
+        List<Double> now = means(plan);
+        Optional<Double> wanted = read(stored);
+        own.put(COLDEST, stored);
+        if (wanted.isEmpty() || now.isEmpty()) {
+            return;
+        }
+        double by = wanted.get() - Collections.min(now);
+        write(plan, now.stream().map(m -> exactly(m + by)).toList());
+        plan.withObject("/" + FillDraft.OWN).put(COLDEST, stored);
+    }
+
+    /** Written so finely that a month that is moved there and back is where it was. */
+    private static String exactly(double degF) {
+        return Show.plain(degF) + " degF";
+    }
+
+    /** What stands in the field of the coldest month: what was typed there, else the coldest of the twelve. */
+    public static String coldest(ObjectNode plan) {
+        JsonNode typed = plan.path(FillDraft.OWN).path(COLDEST);
+        List<Double> means = means(plan);
+        return typed.isTextual() ? typed.asText() : means.isEmpty() ? "" : exactly(Collections.min(means));
+    }
+
+    /** The coldest month, January 0; empty while there is no climate. */
+    public static Optional<Integer> coldestMonth(ObjectNode plan) {
+        List<Double> means = means(plan);
+        return means.isEmpty() ? Optional.empty() : Optional.of(means.indexOf(Collections.min(means)));
+    }
+
+    private static List<Double> means(ObjectNode plan) {
+        List<Double> out = new ArrayList<>();
+        texts(plan).forEach(t -> read(t).ifPresent(out::add));
+        return out.size() == 12 ? out : List.of();
+    }
+
+    private static Optional<Double> read(String stored) {
+        return wrong(stored).isPresent() || stored.isBlank()
+                ? Optional.empty()
+                : Optional.of(Measure.TEMPERATURE.read(stored)).map(Temperature::degF);
+    }
+
+    /** What is wrong with a temperature; nothing for none. */
+    public static Optional<String> wrong(String stored) {
+        if (stored.isBlank()) {
+            return Optional.empty();
+        }
+        try {
+            double degF = Measure.TEMPERATURE.read(stored).degF();
+            return degF > 130
+                    ? Optional.of("no place has a month of " + stored + ": write it in \u00b0F, such as 29, or 20 degC")
+                    : Optional.empty();
+        } catch (NotAQuantity e) {
+            return Optional.of(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static void write(ObjectNode plan, List<String> texts) {
+        ArrayNode list = plan.arrayNode();
+        texts.forEach(t -> list.add(TextNode.valueOf(t)));
+        boolean all = texts.stream().allMatch(t -> read(t).isPresent());
+        ObjectNode own = plan.withObject("/" + FillDraft.OWN);
+        if (all) {
+            own.remove(MONTHS);
+            plan.withObject("/" + SITE).set(MEANS, list);
+        } else {
+            own.set(MONTHS, list);
+            plan.withObject("/" + SITE).remove(MEANS);
+        }
+    }
+}

@@ -1,0 +1,123 @@
+package longrun.draft.fill;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longrun.plan.json.PlanError;
+import longrun.quantity.Measure;
+import longrun.quantity.NotAQuantity;
+import longrun.quantity.Typed;
+
+/** What is wrong with the entries, each said at its place in words that say what to write instead. */
+public final class FillErrors {
+
+    private FillErrors() {}
+
+    /**
+     * Every error by the place of its field: the name of an entry, "BURNS 0 AMOUNT", "PAST 1 DATE", "MONTH 3"; what has no
+     * field here stands under "plan".
+     */
+    public static Map<String, String> of(FillDraft draft, List<PlanError> read, LocalDate today) {
+        Map<String, String> out = new LinkedHashMap<>();
+        gauge(draft, FillEntry.GAUGE, out);
+        gauge(draft, FillEntry.REFILL_AT, out);
+        date(draft.text(FillEntry.GAUGE_DATE), today, "the gauge was read")
+                .ifPresent(e -> out.put(FillEntry.GAUGE_DATE.name(), e));
+        ClimateEntries.wrong(draft.text(FillEntry.COLDEST)).ifPresent(e -> out.put(FillEntry.COLDEST.name(), e));
+        for (int m = 0; m < 12; m++) {
+            int month = m;
+            ClimateEntries.wrong(draft.months().get(m)).ifPresent(e -> out.put("MONTH " + month, e));
+        }
+        List<PastEntries.Past> past = draft.past();
+        for (int i = 0; i < past.size(); i++) {
+            String at = "PAST " + i + " ";
+            date(past.get(i).date(), LocalDate.MAX, "").ifPresent(e -> out.put(at + PastEntries.Column.DATE, e));
+        }
+        read.forEach(e -> out.putIfAbsent(place(draft, e.pointer()), message(draft, e)));
+        return out;
+    }
+
+    private static void gauge(FillDraft draft, FillEntry which, Map<String, String> out) {
+        String stored = draft.text(which);
+        if (!stored.endsWith("%")) {
+            boolean weight = stored.matches("(?i).*\\d\\s*(lb|kg)");
+            if (weight && !draft.tank().map(TankChoice::isCylinder).orElse(true)) {
+                out.put(which.name(), "a tank is gauged in percent: write what the dial shows, such as 62");
+            }
+            return;
+        }
+        try {
+            double percent = Measure.RATIO.read(stored).percent();
+            if (percent > 100) {
+                out.put(which.name(), "a gauge shows 0 to 100: " + stored + " is more than a tank holds");
+            } else if (which == FillEntry.REFILL_AT
+                    && percent >= 80
+                    && !draft.tank().map(TankChoice::isCylinder).orElse(false)) {
+                out.put(which.name(), "a truck fills to 80 %: write the reading at which you call, such as 30");
+            }
+        } catch (NotAQuantity e) {
+            // said by whoever reads the plan
+        }
+    }
+
+    private static Optional<String> date(String stored, LocalDate last, String what) {
+        if (stored.isBlank()) {
+            return Optional.empty();
+        }
+        try {
+            LocalDate day = Typed.readDate(stored);
+            return day.isAfter(last)
+                    ? Optional.of(Typed.words(day) + " is still to come: write the day " + what)
+                    : Optional.empty();
+        } catch (NotAQuantity e) {
+            return Optional.of(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static String place(FillDraft draft, String pointer) {
+        Optional<FillEntry> single = FillEntry.at(pointer);
+        if (single.isPresent()) {
+            return single.get().name();
+        }
+        Optional<BurnsCell> cell = draft.lineAt(pointer);
+        if (cell.isPresent()) {
+            return "BURNS " + cell.get().line() + " " + cell.get().column();
+        }
+        String[] steps = pointer.split("/", -1);
+        if (steps.length == 4 && steps[1].equals("deliveries")) {
+            return "PAST " + steps[2] + " "
+                    + (steps[3].equals("date") ? PastEntries.Column.DATE : PastEntries.Column.GALLONS);
+        }
+        return steps.length == 4 && steps[2].equals("monthlyMeanTemp") ? "MONTH " + steps[3] : "plan";
+    }
+
+    private static String message(FillDraft draft, PlanError e) {
+        boolean months = draft.lineAt(e.pointer())
+                .filter(c -> c.column() == Burns.Column.MONTHS)
+                .isPresent();
+        if (months) {
+            return "write months as Sep to May, or Nov, Dec, or 11-2; blank for all year";
+        }
+        if (!e.message().contains("bare number is needed")) {
+            return e.message();
+        }
+        String such = e.pointer().endsWith("pricePerGal") ? "2.80" : e.pointer().endsWith("hoursPerDay") ? "1.5" : "7";
+        return "that is no number: write it in digits, such as " + such;
+    }
+
+    /** Where an entry stands, in words. */
+    public static String where(String place) {
+        String[] steps = place.split(" ");
+        return switch (steps[0]) {
+            case "BURNS" ->
+                "line " + (char) ('a' + Integer.parseInt(steps[1]) % 26) + ", "
+                        + Burns.Column.valueOf(steps[2]).written();
+            case "PAST" -> "past fill " + (Integer.parseInt(steps[1]) + 1);
+            case "MONTH" -> "the mean of " + MonthsText.name(Integer.parseInt(steps[1]));
+            case "plan" -> "the plan";
+            default -> FillEntry.valueOf(place).words();
+        };
+    }
+}

@@ -1,0 +1,54 @@
+package longrun.ui.fill;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.fuel.fill.FillReport;
+import longrun.fuel.fill.FillStudy;
+import longrun.plan.Plan;
+import longrun.plan.json.PlanError;
+import longrun.plan.json.Reading;
+import longrun.review.Parts;
+import longrun.review.PlanDoor;
+import longrun.review.Review;
+import longrun.review.Reviewer;
+import org.springframework.stereotype.Component;
+
+/** Reads the page as any plan, reviews it as any house, and adds how long a fill lasts. */
+@Component
+class FillReviewer {
+
+    private final Reviewer reviewer = Reviewer.standard();
+
+    /**
+     * Either an answer or the entries that keep one from being made.
+     *
+     * @param findings of the review that concern the tank's vapour and what is burnt
+     */
+    record Result(Optional<Plan> plan, Optional<FillReport> report, List<Finding> findings, List<PlanError> errors) {
+        static final Result NONE = new Result(Optional.empty(), Optional.empty(), List.of(), List.of());
+    }
+
+    Result review(ObjectNode document) {
+        Reading reading = PlanDoor.read(document);
+        if (reading.plan().isEmpty()) {
+            return new Result(Optional.empty(), Optional.empty(), List.of(), reading.errors());
+        }
+        Plan plan = reading.plan().get();
+        Review review = reviewer.review(reading, Parts.ALL);
+        return new Result(
+                Optional.of(plan),
+                Optional.of(FillStudy.of(
+                        plan, review.tank().orElseThrow(), review.fuel().orElseThrow())),
+                review.findings().stream().filter(FillReviewer::concernsTheFill).toList(),
+                List.of());
+    }
+
+    /** What is wrong with the vapour, and figures no house usually has; pipes, rooms and distances are a house's. */
+    private static boolean concernsTheFill(Finding f) {
+        boolean unusual = f.rule().equals("entry-missing") && f.found().contains("usually has");
+        return unusual || f.rule().startsWith("tank-vapour") && f.severity() != Severity.NOTE;
+    }
+}

@@ -1,0 +1,374 @@
+package longrun.ui.fill;
+
+import com.vaadin.flow.component.dependency.JsModule;
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.dom.Element;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import longrun.draft.History;
+import longrun.draft.fill.Burns;
+import longrun.draft.fill.FillDraft;
+import longrun.draft.fill.FillEntry;
+import longrun.draft.fill.FillErrors;
+import longrun.draft.fill.FillFile;
+import longrun.draft.fill.FillState;
+import longrun.draft.fill.PastEntries;
+import longrun.draft.fill.TankChoice;
+import longrun.draft.run.BecomesHouse;
+import longrun.drawing.FillYearPlot;
+import longrun.fuel.StartingClimate;
+import longrun.ui.frame.Dom;
+import longrun.ui.frame.Frame;
+import longrun.ui.frame.Keeper;
+import longrun.ui.frame.OtherWindow;
+import longrun.words.UnitSystem;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** How long does a fill last: the tank, its gauge, the climate, what burns, the truck; and the day to call by. */
+@Route("fill")
+@PageTitle("How long does a fill last \u00b7 Longrun")
+@StyleSheet("context://frontend/run.css")
+@StyleSheet("context://frontend/house.css")
+@StyleSheet("context://frontend/fill.css")
+@JsModule("context://frontend/lines.js")
+public final class FillView extends Frame implements Hand, Keeper.Hears {
+
+    private final transient FillReviewer reviewer;
+    private final transient Supplier<LocalDate> clock;
+    private final transient History<FillDraft> history = new History<>(FillDraft.empty());
+    private final transient FillFields fields = new FillFields(this);
+    private final transient BurnsTable burns = new BurnsTable(this);
+    private final transient PastTable past = new PastTable(this);
+    private final transient LadderTable ladder = new LadderTable();
+    private final transient FillAnswerPanel panel;
+    private final transient OtherWindow otherWindow = new OtherWindow("page");
+    private final Keeper keeper = new Keeper("longrun-fill", this);
+    private final transient FillSheet sheet;
+    private final Element plot = Dom.el("div", "plot");
+    private final Element plotWords = Dom.text("span", "q", "");
+    private final Element notKnown = Dom.text("p", "not-sized", ""); // on paper only
+    private final Element offer;
+    private UnitSystem units = UnitSystem.CUSTOMARY;
+    private transient Map<String, String> wrong = Map.of();
+    private int inHand;
+    private boolean begun;
+    private String plotShown = "";
+
+    @Autowired
+    public FillView(FillReviewer reviewer, BecomesHouse houses) {
+        this(reviewer, houses, () -> LocalDate.now(ZoneId.systemDefault()));
+    }
+
+    FillView(FillReviewer reviewer, BecomesHouse houses, Supplier<LocalDate> clock) {
+        super("How long does a fill last", "tank rules, NFPA 58");
+        this.reviewer = reviewer;
+        this.clock = clock;
+        getElement().getClassList().add("fill");
+        sheet = new FillSheet(this, houses, keeper);
+        panel = new FillAnswerPanel(answer());
+        offer = Dom.el(
+                "div", "acts screen-only offer", Dom.text("span", "q", "Nothing is typed yet."), sheet.demo("ask"));
+        work().appendChild(
+                        otherWindow.element(),
+                        notKnown,
+                        section("tank", "The tank", "All to one scale.", fields.tank()),
+                        section("gauge", "The gauge", "On the tank, under the lid.", fields.gauge()),
+                        section(
+                                "place",
+                                "Where it stands",
+                                "The cold sets both the use and the vapour.",
+                                fields.place()),
+                        section(
+                                "burns",
+                                "What burns",
+                                "Input stands on the plate. Enter for the next.",
+                                burns.element(),
+                                offer),
+                        section("truck", "The truck", "Count a bad week, not a good one.", fields.truck()),
+                        keeper.getElement());
+        Element level =
+                Dom.el("section", "level", Dom.el("h2", "", Dom.words("Level through the year "), plotWords), plot);
+        Element acts = section("sheet", "This sheet", "", sheet.acts(), sheet.said());
+        acts.setAttribute("class", "side screen-only sheet-acts");
+        answer().getParent().appendChild(Dom.el("div", "below", level, ladder.element(), past.element()), acts);
+        onUndo(this::undo, this::redo);
+        onUnits(this::setUnits);
+        refresh("");
+    }
+
+    // What a person does.
+
+    @Override
+    public void typed(FillEntry entry, String text) {
+        took(draft().typed(entry, text, units, today()), entry.name());
+    }
+
+    @Override
+    public void typedMonth(int month, String text) {
+        took(draft().typedMonth(month, text, units), "MONTH " + month);
+    }
+
+    @Override
+    public void typed(int line, Burns.Column column, String text) {
+        inHand = line;
+        took(draft().typed(line, column, text, units), "BURNS " + line + " " + column);
+    }
+
+    @Override
+    public void chose(int line, Burns.How how) {
+        inHand = line;
+        change(draft().with(line, how));
+    }
+
+    @Override
+    public void removedLine(int line) {
+        inHand = Math.max(0, line - 1);
+        change(draft().withoutLine(line));
+    }
+
+    @Override
+    public void inHand(int line) {
+        inHand = line;
+        history.endStep();
+        burns.mark(inHand);
+    }
+
+    @Override
+    public void typedPast(int fill, PastEntries.Column column, String text) {
+        took(draft().typedPast(fill, column, text, units), "PAST " + fill + " " + column);
+    }
+
+    @Override
+    public void removedPast(int fill) {
+        change(draft().withoutPast(fill));
+    }
+
+    @Override
+    public void pastedFills(String text) {
+        int before = draft().past().size();
+        change(draft().pasted(text, units));
+        int came = draft().past().size() - before;
+        sheet.say(
+                came == 0
+                        ? "Nothing in what was pasted looked like a date and gallons; nothing was changed."
+                        : came + (came == 1 ? " fill was" : " fills were")
+                                + " taken from what was pasted; undo takes them back.");
+    }
+
+    @Override
+    public void chose(TankChoice tank) {
+        change(draft().with(tank));
+    }
+
+    @Override
+    public void lies(boolean buried) {
+        change(draft().buried(buried));
+    }
+
+    @Override
+    public void chose(StartingClimate climate) {
+        change(draft().with(climate));
+    }
+
+    private void undo() {
+        history.undo().ifPresent(d -> refresh(""));
+    }
+
+    private void redo() {
+        history.redo().ifPresent(d -> refresh(""));
+    }
+
+    private void setUnits(UnitSystem system) {
+        units = system;
+        refresh("");
+    }
+
+    // What the keeper brings.
+
+    @Override
+    public void kept(String text, Map<String, String> unsent, Optional<UnitSystem> keptUnits) {
+        keptUnits.ifPresent(u -> units = u);
+        if (!begun && !text.isEmpty()) {
+            try {
+                history.take(FillFile.read(text), "");
+            } catch (FillFile.NotAFill e) {
+                sheet.say("What this browser had kept could not be opened: " + e.getMessage() + ".");
+            }
+        }
+        begun = true;
+        refresh("");
+        unsent.forEach((place, typed) -> FillPlaces.type(this, place, typed));
+        refresh("");
+    }
+
+    @Override
+    public void keptElsewhere(String text) {
+        otherWindow.ask(() -> sheet.opened("the other window", text, false), () -> keeper.keepAgain(draft().kept()));
+    }
+
+    @Override
+    public void opened(String name, String text, boolean tooLong) {
+        sheet.opened(name, text, tooLong);
+    }
+
+    // What the page shows.
+
+    /** Takes another page in place of the one shown; undo brings that back. */
+    void replace(FillDraft next) {
+        inHand = 0;
+        change(next);
+    }
+
+    private void change(FillDraft next) {
+        history.take(next, "");
+        refresh("");
+    }
+
+    FillDraft draft() {
+        return history.now();
+    }
+
+    LocalDate today() {
+        return clock.get();
+    }
+
+    FillFields fields() {
+        return fields;
+    }
+
+    BurnsTable burns() {
+        return burns;
+    }
+
+    PastTable past() {
+        return past;
+    }
+
+    FillAnswerPanel panel() {
+        return panel;
+    }
+
+    FillSheet sheet() {
+        return sheet;
+    }
+
+    /** A key: what else it changed is written into its field, the field it was typed in never. */
+    private void took(FillDraft next, String place) {
+        history.take(next, place);
+        refresh(place);
+    }
+
+    /** @param typing the place a person is typing in, which is not written; empty for none */
+    private void refresh(String typing) {
+        FillDraft draft = draft();
+        LocalDate today = today();
+        inHand = Math.min(inHand, draft.lines().size());
+        showUnits(units);
+        Dom.show(offer, draft.lines().isEmpty());
+        FillReviewer.Result now = reviewer.review(draft.plan());
+        wrong = FillErrors.of(draft, now.errors(), today);
+        // While an entry is not understood, the answer to what stood there before it.
+        FillReviewer.Result shown = now;
+        if (!wrong.isEmpty()) {
+            shown = history.before()
+                    .filter(d -> d.isAskedLike(draft))
+                    .filter(d -> FillErrors.of(d, List.of(), today).isEmpty())
+                    .map(d -> reviewer.review(d.plan()))
+                    .orElse(FillReviewer.Result.NONE);
+        }
+        burns.show(draft, units, inHand, typing);
+        burns.gallons(draft, shown.report(), units);
+        past.show(draft, shown.report(), today, units, typing);
+        fields.show(draft, units, wrong, typing);
+        showWrong();
+        FillState state = FillState.of(
+                draft,
+                shown.report(),
+                wrong.keySet().stream().map(FillErrors::where).toList(),
+                today);
+        panel.show(draft, state, shown.plan(), shown.report(), today, units);
+        panel.findings(shown.findings(), draft);
+        ladder.show(shown.report(), units);
+        showPlot(shown);
+        boolean dated = state.kind() == FillState.Kind.DATED || state.kind() == FillState.Kind.NOW;
+        Dom.show(notKnown, !dated);
+        Dom.retext(notKnown, state.words() + ". " + state.because());
+        showFoot(state, shown);
+        speak(spoken(state));
+        canUndo(history.canUndo(), history.canRedo());
+        if (begun) {
+            keeper.keep(draft.kept(), heard());
+        }
+    }
+
+    private void showWrong() {
+        wrong.forEach((place, message) ->
+                FillPlaces.entry(this, place).filter(e -> !e.isWrong()).ifPresent(e -> e.wrong(message)));
+        for (int i = 0; i < burns.size(); i++) {
+            burns.row(i).markWrong();
+        }
+        for (int i = 0; i < past.size(); i++) {
+            past.row(i).markWrong();
+        }
+    }
+
+    private void showPlot(FillReviewer.Result shown) {
+        Optional<FillYearPlot> drawn = shown.report().filter(r -> !r.isNoUse()).flatMap(FillYearPlot::of);
+        String svg = drawn.map(FillYearPlot::svg).orElse("");
+        if (!svg.equals(plotShown)) {
+            plotShown = svg;
+            plot.setProperty("innerHTML", svg);
+        }
+        Dom.retext(
+                plotWords,
+                drawn.map(p -> {
+                            int n = p.year().deliveries().size();
+                            return "from " + Math.round(100 * p.year().gallons().get(0) / p.waterGal()) + " % on "
+                                    + longrun.drawing.LevelPlot.day(p.year().from()) + ", "
+                                    + (n == 0 ? "no fill" : n == 1 ? "one fill" : n + " fills");
+                        })
+                        .orElse("drawn once the gauge is read and the use is known"));
+    }
+
+    private void showFoot(FillState state, FillReviewer.Result shown) {
+        foot().show(
+                        "To the refill gauge",
+                        state.days()
+                                .map(d -> Math.max(0, d) + (d == 1 ? " day" : " days"))
+                                .orElse("not yet"),
+                        "Call by",
+                        shown.report()
+                                .filter(r -> state.days().isPresent())
+                                .flatMap(r -> r.fuel().callBy())
+                                .map(longrun.drawing.LevelPlot::day)
+                                .orElse("not yet"),
+                        "Questions",
+                        String.valueOf(state.questions().size()));
+    }
+
+    private static Map<String, String> spoken(FillState state) {
+        Map<String, String> facts = new LinkedHashMap<>();
+        state.days().ifPresent(d -> facts.put("days", Math.max(0, d) + " days to the refill gauge"));
+        facts.put(
+                "state",
+                state.words().toLowerCase(java.util.Locale.ROOT)
+                        + (state.days().isPresent()
+                                ? ""
+                                : ", " + state.because().replaceFirst("\\.$", "")));
+        return facts;
+    }
+
+    private Map<String, String> heard() {
+        Map<String, String> heard = new LinkedHashMap<>(fields.heard());
+        heard.putAll(burns.heard());
+        heard.putAll(past.heard());
+        return heard;
+    }
+}
