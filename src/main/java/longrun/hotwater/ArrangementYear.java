@@ -20,7 +20,7 @@ import longrun.plan.Arrangement;
  * @param comfortMinutes of them with the fixture comfortable
  * @param hottestF at a fixture, by the reading that decides scald
  * @param coldestF at a fixture
- * @param lukewarmDays of the year with the tank's mean between 68 and 122 degF
+ * @param lukewarmHours longest the tank's mean stood between 68 and 122 degF without a break
  * @param setPoints what to turn to
  */
 public record ArrangementYear(
@@ -32,7 +32,7 @@ public record ArrangementYear(
         OptionalDouble comfortMinutes,
         OptionalDouble hottestF,
         OptionalDouble coldestF,
-        int lukewarmDays,
+        double lukewarmHours,
         SetPoints setPoints) {
 
     static final String BY_THE_MINUTE = "run day by day, minute by minute where water is drawn";
@@ -55,6 +55,7 @@ public record ArrangementYear(
             from.add(house.need().efficiency());
             from.add(house.onDemand().output());
         }
+        from.removeIf(f -> !f.isKnown());
         double minutes = sum(run, YearRun.Month::drawMinutes);
         boolean tells = minutes > 0
                 && (a == Arrangement.STORAGE_ONLY || house.onDemand().output().isKnown());
@@ -84,7 +85,11 @@ public record ArrangementYear(
                                 .mapToDouble(YearRun.Month::coldestF)
                                 .min()
                         : OptionalDouble.empty(),
-                run.months().stream().mapToInt(YearRun.Month::lukewarmDays).sum(),
+                run.months().stream()
+                                .mapToDouble(YearRun.Month::lukewarmMinutes)
+                                .max()
+                                .orElse(0)
+                        / 60,
                 SetPoints.of(house, a));
     }
 

@@ -10,6 +10,11 @@ import java.util.Arrays;
  */
 final class StorageTank {
 
+    /** Legionella multiplies between about 77 and 113 degF; with a margin: public health guidance, memory. */
+    private static final double LUKEWARM_FROM_F = 68;
+
+    private static final double LUKEWARM_TO_F = 122;
+
     private final StorageHeater heater;
     private final double[] nodeF;
     private final double nodeGal;
@@ -24,6 +29,8 @@ final class StorageTank {
     private double pumpElectricBtu;
     private double elementBtu;
     private double lossBtu;
+    private double lukewarm;
+    private double longestLukewarm;
 
     /**
      * A tank filled at its set point.
@@ -53,7 +60,7 @@ final class StorageTank {
 
     /** Mean temperature of the water. */
     double meanF() {
-        return Arrays.stream(nodeF).sum() / nodeF.length;
+        return mean(0, nodeF.length);
     }
 
     /** Mean temperature of the water that would leave while so much is drawn. */
@@ -113,6 +120,22 @@ final class StorageTank {
             pump(hours, roomF);
         }
         element(hours, !pump);
+        double mean = meanF();
+        lukewarm = mean > LUKEWARM_FROM_F && mean < LUKEWARM_TO_F ? lukewarm + minutes : 0;
+        longestLukewarm = Math.max(longestLukewarm, lukewarm);
+    }
+
+    /** So many days more pass as the last did. */
+    void goesOnLike(int days) {
+        if (lukewarm >= DrawDay.DAY) {
+            lukewarm += days * DrawDay.DAY;
+            longestLukewarm = Math.max(longestLukewarm, lukewarm);
+        }
+    }
+
+    /** Minutes the mean stood lukewarm without a break, at the longest. */
+    double longestLukewarm() {
+        return longestLukewarm;
     }
 
     private void lose(double minutes, double roomF) {

@@ -25,7 +25,7 @@ record YearRun(Arrangement arrangement, List<Month> months) {
      * @param fixtureBtu heat at the fixtures over the cold water
      * @param hottestF at a fixture, by the reading that decides scald
      * @param coldestF at a fixture
-     * @param lukewarmDays whole days the tank's mean stood between 68 and 122 degF
+     * @param lukewarmMinutes longest the tank's mean stood between 68 and 122 degF without a break, so far in the year
      */
     record Month(
             double gasBtu,
@@ -36,7 +36,7 @@ record YearRun(Arrangement arrangement, List<Month> months) {
             double comfortMinutes,
             double hottestF,
             double coldestF,
-            int lukewarmDays) {}
+            double lukewarmMinutes) {}
 
     YearRun {
         months = List.copyOf(months);
@@ -71,11 +71,14 @@ record YearRun(Arrangement arrangement, List<Month> months) {
                 tally.end(tank);
                 boolean again = tank == null || tank.standsLike(before, pump, element);
                 int like = again ? count - d : 1;
-                sum.add(tally, tank == null ? Double.NaN : tank.meanF(), like);
+                sum.add(tally, like);
                 d += like - 1;
+                if (tank != null) {
+                    tank.goesOnLike(like - 1);
+                }
             }
             if (m >= 0) {
-                months.add(sum.month());
+                months.add(sum.month(tank == null ? 0 : tank.longestLukewarm()));
             }
         }
         return new YearRun(arrangement, months);
@@ -87,13 +90,9 @@ record YearRun(Arrangement arrangement, List<Month> months) {
     }
 
     private static final class MonthSum {
-        private static final double LUKEWARM_FROM_F = 68;
-        private static final double LUKEWARM_TO_F = 122;
-
         private final double[] sum = new double[6];
         private double hottestF = Double.NEGATIVE_INFINITY;
         private double coldestF = Double.POSITIVE_INFINITY;
-        private int lukewarmDays;
 
         MonthSum(HotWaterHouse house) {
             if (house.draws().ofTheYear().isEmpty()) {
@@ -102,7 +101,7 @@ record YearRun(Arrangement arrangement, List<Month> months) {
             }
         }
 
-        void add(DayTally day, double meanF, int days) {
+        void add(DayTally day, int days) {
             double[] of = {
                 day.gasBtu(),
                 day.electricBtu(),
@@ -116,11 +115,10 @@ record YearRun(Arrangement arrangement, List<Month> months) {
             }
             hottestF = Math.max(hottestF, day.hottestF());
             coldestF = Math.min(coldestF, day.coldestF());
-            lukewarmDays += meanF > LUKEWARM_FROM_F && meanF < LUKEWARM_TO_F ? days : 0;
         }
 
-        Month month() {
-            return new Month(sum[0], sum[1], sum[2], sum[3], sum[4], sum[5], hottestF, coldestF, lukewarmDays);
+        Month month(double lukewarm) {
+            return new Month(sum[0], sum[1], sum[2], sum[3], sum[4], sum[5], hottestF, coldestF, lukewarm);
         }
     }
 }

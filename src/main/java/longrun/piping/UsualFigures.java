@@ -67,6 +67,7 @@ public final class UsualFigures {
                     "a year for one appliance");
         }
         count(use.pricePerGal(), 0.5, 20, "plan", "/use/pricePerGal", "as the price of a gallon");
+        count(use.pricePerKwh(), 0.02, 2, "plan", "/use/pricePerKwh", "as the price of a kilowatt-hour");
     }
 
     private void count(Fact<Double> fact, double least, double greatest, String at, String field, String what) {

@@ -20,7 +20,8 @@ public record Use(
         List<Occasion> occasions,
         Fact<HeatingValue> heatingValue,
         Fact<Double> pricePerGal,
-        Fact<Temperature> indoorTemp) {
+        Fact<Temperature> indoorTemp,
+        Fact<Double> pricePerKwh) {
 
     /** Space heating by one appliance. */
     public record Heating(

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import longrun.finding.Finding;
 import longrun.fuel.FuelReport;
+import longrun.hotwater.HotWaterStudy;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.plan.Plan;
@@ -25,6 +26,7 @@ import longrun.tank.TankReport;
  * @param rules every rule with its state at each place
  * @param tank what the tank gives, where it was asked for
  * @param fuel the year, where it was asked for
+ * @param hotWater minute by minute, where it was asked for and the plan has any
  * @param findings what is wrong, doubtful or missing, in the plan's order
  */
 public record Review(
@@ -36,6 +38,7 @@ public record Review(
         RuleReport rules,
         Optional<TankReport> tank,
         Optional<FuelReport> fuel,
+        Optional<HotWaterStudy> hotWater,
         List<Finding> findings) {
 
     public Review {
@@ -50,7 +53,7 @@ public record Review(
                     return to.equals(f.field()) ? f : f.withField(to);
                 })
                 .toList();
-        return new Review(plan, piping, sizing, pressures, headroom, rules, tank, fuel, pointed);
+        return new Review(plan, piping, sizing, pressures, headroom, rules, tank, fuel, hotWater, pointed);
     }
 
     /** The sum of all inputs and reserves that are known, Btu/h. */

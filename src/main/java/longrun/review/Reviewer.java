@@ -14,6 +14,8 @@ import longrun.fuel.FuelReport;
 import longrun.fuel.FuelYear;
 import longrun.fuel.YearQuestions;
 import longrun.hotwater.Altitude;
+import longrun.hotwater.HotWaterQuestions;
+import longrun.hotwater.HotWaterStudy;
 import longrun.piping.MissingEntries;
 import longrun.piping.Piping;
 import longrun.piping.UsualFigures;
@@ -73,14 +75,26 @@ public final class Reviewer {
         asking.addAll(tankFindings);
         findings.addAll(notYetSaid(rules.findings(), asking, pressureFindings));
         findings.addAll(pressureFindings);
-        Optional<FuelReport> fuel = tank.map(t -> FuelYear.of(plan, t));
+        Optional<HotWaterStudy> hotWater = parts == Parts.ALL ? HotWaterStudy.of(plan) : Optional.empty();
+        goOn();
+        Optional<FuelReport> fuel = tank.map(t -> FuelYear.of(plan, t, hotWater.map(HotWaterStudy::use)));
         if (fuel.isPresent()) {
             findings.addAll(tankFindings);
             findings.addAll(Altitude.findings(plan));
+            hotWater.ifPresent(w -> findings.addAll(HotWaterQuestions.of(w)));
             findings.addAll(YearQuestions.of(plan, fuel.get(), fields(findings)));
         }
         return new Review(
-                plan, piping, sizing, pressures, Headroom.of(sizing), rules, tank, fuel, Answers.apply(plan, findings));
+                plan,
+                piping,
+                sizing,
+                pressures,
+                Headroom.of(sizing),
+                rules,
+                tank,
+                fuel,
+                hotWater,
+                Answers.apply(plan, findings));
     }
 
     /**

@@ -51,7 +51,7 @@ class SupplierSheetTest {
                 // two figures and their doubt in one sentence
                 .contains(
                         "218,900 Btu/h while it keeps 20 psig, 432,700 Btu/h at most for a short time; printed tables")
-                .contains("Jan Feb Mar", "186 153 127 72 33 7 5 6 18 65 112 170")
+                .contains("Jan Feb Mar", "186 154 127 72 33 7 5 6 18 65 113 170")
                 .contains("Not known yet: \u25CB how far the tank stands from a source of ignition");
     }
 

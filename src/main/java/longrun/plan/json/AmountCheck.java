@@ -39,6 +39,7 @@ final class AmountCheck {
         tanks(plan.tanks(), "/tanks");
         plan.use().ifPresent(use -> {
             limit(use.pricePerGal(), 1_000_000, "/use/pricePerGal", "as the price of a gallon");
+            limit(use.pricePerKwh(), 1_000_000, "/use/pricePerKwh", "as the price of a kilowatt-hour");
             for (int i = 0; i < use.others().size(); i++) {
                 limit(use.others().get(i).hoursPerDay(), 24, "/use/others/" + i + "/hoursPerDay", "hours in a day");
             }

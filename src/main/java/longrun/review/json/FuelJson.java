@@ -2,9 +2,7 @@ package longrun.review.json;
 
 import java.time.LocalDate;
 import longrun.fuel.FuelReport;
-import longrun.hotwater.ColdWater;
 import longrun.origin.Months;
-import longrun.plan.Plan;
 
 /** What a review says of the year. */
 final class FuelJson {
@@ -30,12 +28,7 @@ final class FuelJson {
         TankJson.figure(out, "co2Lb", fuel.co2Lb());
     }
 
-    static void hotWater(Plan plan, FuelReport fuel, Out out) {
-        months(out, "mainsF", ColdWater.of(plan));
-        TankJson.figure(out, "roomHeatGal", fuel.roomHeatGal());
-    }
-
-    private static void months(Out out, String field, Months months) {
+    static void months(Out out, String field, Months months) {
         if (!months.values().isEmpty()) {
             out.numbers(
                     field,

@@ -76,7 +76,7 @@ public final class ReviewJson {
         pressure.write(root);
         review.tank().ifPresent(t -> TankJson.write(t, root.child("tank")));
         review.fuel().ifPresent(f -> FuelJson.write(f, root.child("fuel")));
-        review.fuel().ifPresent(f -> FuelJson.hotWater(review.plan(), f, root.child("hotWater")));
+        review.fuel().ifPresent(f -> HotWaterJson.write(review, f, root.child("hotWater")));
         Out.Items findings = root.list("findings");
         review.findings().forEach(f -> finding(findings.add(), f));
         if (!unread.isEmpty()) {
