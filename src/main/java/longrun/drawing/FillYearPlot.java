@@ -161,11 +161,11 @@ public record FillYearPlot(
             svg.text(RIGHT, top - 6, "end", PlotSvg.Ink.QUIET, marks.size() + " fills");
             return;
         }
-        double taken = Double.NEGATIVE_INFINITY;
+        double taken = LEFT;
         for (int i = 0; i < marks.size(); i++) {
             double x = marks.get(i);
             svg.shape(new double[] {x - 5, x + 5, x}, new double[] {top - 9, top - 9, top}, PlotSvg.Ink.INK, true);
-            double next = i + 1 < marks.size() ? marks.get(i + 1) - 8 : RIGHT + 70;
+            double next = i + 1 < marks.size() ? marks.get(i + 1) - 8 : RIGHT;
             boolean right = next - x > NAME_ROOM;
             boolean left = x - 8 - taken > NAME_ROOM;
             if (right || left) {

@@ -25,15 +25,8 @@ record Demands(Plan plan, Figure capacity, Figure planned, DoubleFunction<Hold> 
     /** Everything firing first, the mean last. */
     List<Demand> list() {
         List<Demand> out = new ArrayList<>();
-        List<Figure> all = new ArrayList<>();
-        for (int i = 0; i < plan.appliances().size(); i++) {
-            all.add(input(i));
-        }
-        Figure everything = all.isEmpty()
-                ? Figure.unknown(
-                        EVERYTHING, "Btu/h", List.of(new Missing("/appliances", "the appliances and their input")))
-                : Figure.sum(EVERYTHING, "Btu/h", all);
-        out.add(demand(EVERYTHING, everything));
+        List<Figure> all = inputs();
+        out.add(everything());
         Map<String, Integer> places = new HashMap<>();
         for (int i = 0; i < plan.appliances().size(); i++) {
             places.put(plan.appliances().get(i).id(), i);
@@ -45,6 +38,27 @@ record Demands(Plan plan, Figure capacity, Figure planned, DoubleFunction<Hold> 
         }
         out.add(demand(MEAN, DesignDay.mean(plan)).overTheDay(DesignDay.takes(plan)));
         return List.copyOf(out);
+    }
+
+    /** Everything firing alone. */
+    Demand everything() {
+        List<Figure> all = inputs();
+        return demand(
+                EVERYTHING,
+                all.isEmpty()
+                        ? Figure.unknown(
+                                EVERYTHING,
+                                "Btu/h",
+                                List.of(new Missing("/appliances", "the appliances and their input")))
+                        : Figure.sum(EVERYTHING, "Btu/h", all));
+    }
+
+    private List<Figure> inputs() {
+        List<Figure> all = new ArrayList<>();
+        for (int i = 0; i < plan.appliances().size(); i++) {
+            all.add(input(i));
+        }
+        return all;
     }
 
     private Figure input(int i) {

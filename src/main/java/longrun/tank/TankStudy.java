@@ -48,6 +48,27 @@ public final class TankStudy {
         return designDay(plan).report(plan);
     }
 
+    /**
+     * Of the whole study only what a tank holds and what it gives with everything firing.
+     *
+     * @param usableGal from a fill down to the refill gauge
+     * @param demand everything firing
+     */
+    public record Everything(Figure usableGal, Demand demand) {}
+
+    /** What a tank holds, and what it gives with everything firing: a figure as in the whole study, sooner. */
+    public static Everything everything(Plan plan) {
+        TankStudy s = designDay(plan);
+        return new Everything(
+                new TankVolumes(s.tanks, s.refill).volume("usable", 0, true),
+                new Demands(
+                                plan,
+                                s.vapour.most(),
+                                s.vapour.planned(),
+                                new HoldTime(s.vapour, DesignDay.heatingValue(plan))::of)
+                        .everything());
+    }
+
     /** The winter design temperature, degF. */
     public static Figure design(Plan plan) {
         return SpaceHeating.design(plan);

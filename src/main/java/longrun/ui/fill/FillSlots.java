@@ -17,7 +17,6 @@ import longrun.fuel.fill.FillReport;
 import longrun.fuel.fill.Narrowing;
 import longrun.fuel.fill.Range;
 import longrun.origin.Figure;
-import longrun.origin.Origin;
 import longrun.plan.Plan;
 import longrun.plan.Use;
 import longrun.tank.Demand;
@@ -60,8 +59,12 @@ final class FillSlots {
             }
         }
 
-        void from(Optional<Origin> origin) {
-            from.show(origin.map(OriginSteps::of).orElse(List.of()));
+        void from(List<Figure> figures) {
+            from.show(figures.stream()
+                    .filter(Figure::isKnown)
+                    .flatMap(f -> OriginSteps.of(f.origin()).stream())
+                    .distinct()
+                    .toList());
         }
     }
 
@@ -118,9 +121,11 @@ final class FillSlots {
         fill.show(
                 head("A fill lasts" + usable),
                 three.isEmpty() ? figure("not known", "") : Dom.el("ul", "", three.toArray(Element[]::new)));
-        fill.from(report.map(r -> r.fuel().daysPerFill().coldestMonth())
-                .filter(Figure::isKnown)
-                .map(Figure::origin));
+        fill.from(report.map(r -> List.of(
+                        r.fuel().daysPerFill().coldestMonth(),
+                        r.fuel().daysPerFill().warmestMonth(),
+                        r.fuel().daysPerFill().mean()))
+                .orElse(List.of()));
     }
 
     private static Element third(String when, Figure days, Optional<Range> range, Figure perDay, UnitSystem units) {
@@ -153,7 +158,7 @@ final class FillSlots {
                         a.map(f -> String.format(Locale.ROOT, "%.1f", f.number()))
                                 .orElse("not known"),
                         range));
-        fills.from(a.map(Figure::origin));
+        fills.from(List.of());
     }
 
     private void showCost(Optional<Plan> plan, Optional<FillReport> report, UnitSystem units) {
@@ -179,7 +184,9 @@ final class FillSlots {
                             range.map(r -> FillWords.gallons(r, units)).orElse("")),
                     words(gallons.isPresent() ? "Type the price of a gallon for the cost." : ""));
         }
-        cost.from(gallons.map(Figure::origin));
+        cost.from(report.map(r ->
+                        List.of(r.fuel().cost(), r.fuel().annualGal(), r.fuel().deliveriesPerYear()))
+                .orElse(List.of()));
     }
 
     private void showMorning(FillDraft draft, Optional<FillReport> report, UnitSystem units) {
@@ -199,7 +206,7 @@ final class FillSlots {
                     .map(m -> "Needs " + m.words() + ".")
                     .orElse("Needs the input of each thing that burns.");
             morning.show(head(heading), figure("not known", ""), words(why));
-            morning.from(Optional.empty());
+            morning.from(List.of());
             return;
         }
         TankReport t = tank.orElseThrow();
@@ -216,8 +223,7 @@ final class FillSlots {
                         .svg())
                 : Dom.text("span", "", "");
         morning.show(head(heading), status(d.status()), words(says(d, t, kept, units)), Dom.el("div", "draw", bar));
-        morning.from(
-                Optional.of(t.capacityAtDesignBtuh()).filter(Figure::isKnown).map(Figure::origin));
+        morning.from(List.of(t.plannedBtuh(), t.capacityAtDesignBtuh(), d.btuh(), d.holdMinutes()));
     }
 
     private static Element status(Demand.Status status) {
