@@ -13,6 +13,7 @@ import longrun.finding.Finding;
 import longrun.rules.code.EnteredCode;
 import longrun.rules.connector.Connector;
 import longrun.rules.gas.GasType;
+import longrun.rules.hotwater.HotWater;
 import longrun.rules.limit.State;
 import longrun.rules.limit.Threshold;
 import longrun.rules.limit.Thresholds;
@@ -55,7 +56,8 @@ public final class Rules {
                     RegulatorVents.rules(),
                     LineRegulator.rules(),
                     TankDistance.rules(),
-                    List.<Rule>of(new PlasticPipe(), new UncappedOutlet()))
+                    List.<Rule>of(new PlasticPipe(), new UncappedOutlet()),
+                    HotWater.rules())
             .flatMap(List::stream)
             .toList();
 
