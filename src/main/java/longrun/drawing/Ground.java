@@ -62,7 +62,7 @@ final class Ground {
         int n = 0;
         for (int x = x0; x <= x1; x++) {
             for (int y = y0; y <= y1; y++) {
-                keys[n++] = ((long) x << 32) ^ (y & 0xffffffffL);
+                keys[n++] = x * 1_000_003L + y; // spreads over a hash table, as x and y side by side do not
             }
         }
         return keys;

@@ -1,5 +1,6 @@
 package longrun.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import longrun.plan.PartKind;
 
@@ -26,6 +27,23 @@ public final class Hookup {
             case RIGID_PIPE -> 20;
             case FLEXIBLE_CONNECTOR -> 34;
         };
+    }
+
+    /** The room the parts take beside the line they stand on. */
+    static List<Box> rooms(Run run, Laid laid) {
+        List<Box> out = new ArrayList<>();
+        Point at = laid.end().along(Iso.of(laid.hookWay()), 5);
+        for (PartKind part : run.parts()) {
+            Point next = at.along(Iso.of(laid.hookWay()), room(part));
+            Point middle = at.towards(next, 0.5);
+            if (part == PartKind.SEDIMENT_TRAP) {
+                out.add(new Box(middle.x() - 6, middle.y(), middle.x() + 6, middle.y() + 17));
+            } else if (part != PartKind.RIGID_PIPE) {
+                out.add(Box.around(middle, 7, 7));
+            }
+            at = next;
+        }
+        return out;
     }
 
     /** Draws the parts from the pipe's end to the appliance. */

@@ -1,5 +1,6 @@
 package longrun.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,10 +13,16 @@ import java.util.Optional;
  * @param anchor start, middle or end
  * @param turned degrees clockwise
  * @param leader from the thing to the words; empty for none
+ * @param width of the longest line
  */
-record Label(String key, List<List<Words>> lines, Point at, String anchor, double turned, List<Point> leader) {
+record Label(
+        String key, List<List<Words>> lines, Point at, String anchor, double turned, List<Point> leader, double width) {
 
     private static final double LINE = 19;
+
+    Label(String key, List<List<Words>> lines, Point at, String anchor, double turned, List<Point> leader) {
+        this(key, lines, at, anchor, turned, leader, widest(lines));
+    }
 
     /**
      * Words of one kind.
@@ -30,17 +37,57 @@ record Label(String key, List<List<Words>> lines, Point at, String anchor, doubl
 
         /** A guess on the wide side: the face is the reader's own. */
         double width() {
-            double em = pen.startsWith("tb") || pen.startsWith("ts") ? 0.6 : 0.54;
+            double bold = pen.startsWith("tb") || pen.startsWith("ts") || pen.equals("tm") ? 1.1 : 1;
             double mark = pen.equals("tm") ? 16 : 0;
-            return mark + text.codePointCount(0, text.length()) * size() * em;
+            double ems = 0;
+            for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+                ems += em(text.codePointAt(i));
+            }
+            return mark + ems * size() * bold;
         }
+
+        /** A letter's width as a share of the letters' size, no less than in the faces a page or a sheet may use. */
+        private static double em(int letter) {
+            if (letter >= 0x2E80) {
+                return 1.1;
+            }
+            if ("WMm@%".indexOf(letter) >= 0) {
+                return 0.95;
+            }
+            if (Character.isUpperCase(letter) || letter == 'w' || letter == '\u2026' || letter > 0x24F) {
+                return 0.76;
+            }
+            return "iljtfr.,:;'| /()".indexOf(letter) >= 0 ? 0.4 : 0.59;
+        }
+    }
+
+    /**
+     * Words that still look for a place.
+     *
+     * @param key the section they belong to; empty for none
+     */
+    record Text(String key, List<List<Words>> lines) {
+
+        static Text quiet(String key, List<String> lines) {
+            return new Text(
+                    key, lines.stream().map(l -> List.of(new Words(l, "tq"))).toList());
+        }
+    }
+
+    /** The leader's strokes, from the thing on. */
+    List<Stroke> leaders() {
+        List<Stroke> out = new ArrayList<>();
+        for (int k = 1; k < leader.size(); k++) {
+            out.add(new Stroke(leader.get(k - 1), leader.get(k)));
+        }
+        return out;
     }
 
     static double width(List<Words> line) {
         return line.stream().mapToDouble(Words::width).sum() + 8.0 * (line.size() - 1);
     }
 
-    double width() {
+    static double widest(List<List<Words>> lines) {
         return lines.stream().mapToDouble(Label::width).max().orElse(0);
     }
 
@@ -64,6 +111,11 @@ record Label(String key, List<List<Words>> lines, Point at, String anchor, doubl
         double c = Math.cos(Math.toRadians(turned)) * half;
         double s = Math.sin(Math.toRadians(turned)) * half;
         return Optional.of(new Stroke(at.plus(-c, -s), at.plus(c, s)));
+    }
+
+    /** With its leader. */
+    Box whole() {
+        return leader.isEmpty() ? room() : room().with(Box.of(leader));
     }
 
     Box room() {

@@ -73,19 +73,24 @@ final class LabelPlaces {
         return out;
     }
 
-    /** At the end of a leader from any leg of a section. */
-    static List<Label> led(String key, List<List<Label.Words>> lines, List<Stroke> legs) {
+    /**
+     * At the end of a leader from any leg of a section.
+     *
+     * @param few whether the nearest of them alone are wanted
+     */
+    static List<Label> led(String key, List<List<Label.Words>> lines, List<Stroke> legs, boolean few) {
         List<Label> out = new ArrayList<>();
+        double width = Label.widest(lines);
         List<Stroke> longest = legs.stream()
                 .sorted((a, b) -> Double.compare(b.a().distance(b.b()), a.a().distance(a.b())))
-                .limit(3)
+                .limit(few ? 1 : 3)
                 .toList();
-        for (double reach : REACHES) {
+        for (double reach : few ? java.util.Arrays.copyOf(REACHES, 4) : REACHES) {
             for (Stroke leg : longest) {
                 for (double share : new double[] {0.5, 0.3, 0.7}) {
                     Point from = leg.a().towards(leg.b(), share);
                     for (double angle : ANGLES) {
-                        out.add(led(key, lines, from, angle, reach));
+                        out.add(led(key, lines, width, from, angle, reach));
                     }
                 }
             }
@@ -93,12 +98,22 @@ final class LabelPlaces {
         return out;
     }
 
-    private static Label led(String key, List<List<Label.Words>> lines, Point from, double angle, double reach) {
+    /** The four sides of a box, for leaders to begin at. */
+    static List<Stroke> edges(Box b) {
+        Point a = new Point(b.left(), b.top());
+        Point c = new Point(b.right(), b.bottom());
+        Point right = new Point(b.right(), b.top());
+        Point left = new Point(b.left(), b.bottom());
+        return List.of(new Stroke(right, c), new Stroke(a, left), new Stroke(left, c), new Stroke(a, right));
+    }
+
+    private static Label led(
+            String key, List<List<Label.Words>> lines, double width, Point from, double angle, double reach) {
         double a = Math.toRadians(angle);
         Point elbow = from.plus(Math.cos(a) * reach, Math.sin(a) * reach);
         int side = Math.cos(a) > -1e-9 ? 1 : -1;
         Point foot = elbow.plus(8.0 * side, 0);
         return new Label(
-                key, lines, foot.plus(4.0 * side, 0), side > 0 ? "start" : "end", 0, List.of(from, elbow, foot));
+                key, lines, foot.plus(4.0 * side, 0), side > 0 ? "start" : "end", 0, List.of(from, elbow, foot), width);
     }
 }

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import longrun.piping.Outlet;
+import longrun.plan.Material;
 import longrun.plan.PartKind;
 import longrun.plan.Setting;
 
@@ -20,10 +21,14 @@ final class Legend {
     Legend(RouteModel model) {
         Set<Setting> settings = EnumSet.noneOf(Setting.class);
         Set<PartKind> parts = EnumSet.noneOf(PartKind.class);
+        Set<Material> materials = EnumSet.noneOf(Material.class);
+        boolean freely = false;
         boolean unsaid = false;
         boolean capped = false;
         for (Run run : model.runs()) {
             run.setting().ifPresent(settings::add);
+            run.material().ifPresent(materials::add);
+            freely |= run.legs().stream().anyMatch(l -> l.way().isEmpty());
             unsaid |= run.setting().isEmpty();
             parts.addAll(run.parts());
             capped |= run.isAt(Outlet.Kind.CAPPED);
@@ -39,6 +44,11 @@ final class Legend {
                 items.add(new Item(words(s), s, PartKind.UNION, ""));
             }
         }
+        if (materials.size() > 1 || !materials.contains(Material.STEEL)) {
+            for (Material m : materials) {
+                items.add(new Item(m.label(), Setting.INDOORS, PartKind.UNION, SchematicWriter.mark(m)));
+            }
+        }
         for (PartKind p : parts) {
             if (p != PartKind.RIGID_PIPE) {
                 items.add(new Item(p.written().replace('-', ' '), Setting.INDOORS, p, "part"));
@@ -47,6 +57,14 @@ final class Legend {
         if (capped) {
             items.add(new Item("capped", Setting.INDOORS, PartKind.UNION, "cap"));
         }
+        if (freely) {
+            items.add(
+                    new Item("any way: direction not entered, drawn freely", Setting.INDOORS, PartKind.UNION, "words"));
+        }
+        if (model.runs().stream().anyMatch(r -> Lettering.isStorey(model.heightFt(r)))) {
+            items.add(new Item(
+                    "up, down: above or below the start of the pipe", Setting.INDOORS, PartKind.UNION, "words"));
+        }
     }
 
     private static String words(Setting s) {
@@ -54,6 +72,9 @@ final class Legend {
     }
 
     private static double sample(Item item) {
+        if (item.other().equals("words")) {
+            return 0;
+        }
         return item.other().equals("part") && item.part() != PartKind.FLEXIBLE_CONNECTOR ? 24 : SAMPLE;
     }
 
@@ -69,10 +90,15 @@ final class Legend {
             }
             Point a = new Point(x, y);
             Point b = a.plus(sample(item), 0);
-            if (item.other().equals("part")) {
+            if (item.other().equals("words")) {
+                b = a.plus(-8, 0);
+            } else if (item.other().equals("part")) {
                 Hookup.part(out, item.part(), a, b, "p");
             } else {
                 out.path("p" + SchematicWriter.pen(item.setting()), SvgText.line(a, b));
+                if (item.other().startsWith("m")) {
+                    out.path(item.other(), SvgText.line(a, b));
+                }
                 if (item.other().equals("cap")) {
                     out.path("pn cap", SvgText.line(b.plus(0, -6), b.plus(0, 6)));
                 }

@@ -124,25 +124,51 @@ final class Placing {
         double sum = 0;
         int one = -1;
         int other = -1;
-        for (int a = 0; a < things.size(); a++) {
-            for (int b = 0; b < a; b++) {
-                double clash = things.get(a).clash(things.get(b));
-                sum += clash;
-                if (clash > 0
-                        && one < 0
-                        && !left.contains(
-                                pair(things.get(a).run(), things.get(b).run()))) {
-                    one = things.get(a).run();
-                    other = things.get(b).run();
+        int[] order = fromTheLeft(things);
+        for (int i = 0; i < order.length; i++) {
+            Thing first = things.get(order[i]);
+            for (int k = i + 1; k < order.length; k++) {
+                Thing second = things.get(order[k]);
+                if (second.box().left() > first.box().right() + 1) {
+                    break;
+                }
+                double clash = first.clash(second);
+                if (clash > 0) {
+                    sum += clash;
+                    int later = Math.max(order[i], order[k]);
+                    int earlier = Math.min(order[i], order[k]);
+                    boolean sooner = one < 0 || later < one || later == one && earlier < other;
+                    if (sooner
+                            && !left.contains(pair(
+                                    things.get(later).run(), things.get(earlier).run()))) {
+                        one = later;
+                        other = earlier;
+                    }
                 }
             }
         }
+        one = one < 0 ? -1 : things.get(one).run();
+        other = other < 0 ? -1 : things.get(other).run();
         for (int r : tree.runs()) {
             for (double s : layout.stretch[r]) {
                 sum += s * 0.02;
             }
         }
         return new Found(sum, one, other);
+    }
+
+    /** The things by how far left their room begins, to the eighth of a pixel. */
+    private static int[] fromTheLeft(List<Thing> things) {
+        long[] keys = new long[things.size()];
+        for (int i = 0; i < keys.length; i++) {
+            keys[i] = (long) ((things.get(i).box().left() + 1e6) * 8) << 20 | i;
+        }
+        java.util.Arrays.sort(keys);
+        int[] order = new int[keys.length];
+        for (int i = 0; i < keys.length; i++) {
+            order[i] = (int) (keys[i] & 0xfffff);
+        }
+        return order;
     }
 
     private static long pair(int a, int b) {

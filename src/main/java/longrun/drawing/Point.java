@@ -23,7 +23,7 @@ record Point(double x, double y) {
     }
 
     double distance(Point other) {
-        return Math.hypot(other.x - x, other.y - y);
+        return Math.sqrt((other.x - x) * (other.x - x) + (other.y - y) * (other.y - y));
     }
 
     /** The unit vector to another point. */

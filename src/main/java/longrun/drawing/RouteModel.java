@@ -8,10 +8,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import longrun.finding.Severity;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
+import longrun.plan.Direction;
 import longrun.plan.Regulator;
 import longrun.plan.Section;
 import longrun.plan.Setting;
@@ -27,6 +29,7 @@ final class RouteModel {
     private final Map<Integer, List<Integer>> leaving = new HashMap<>();
     private final List<Run> runs = new ArrayList<>();
     private final List<Tree> trees = new ArrayList<>();
+    private final Map<Integer, Double> height = new HashMap<>();
     private final Set<String> mustFix = new HashSet<>();
 
     /**
@@ -59,6 +62,7 @@ final class RouteModel {
             runs.add(run(i));
         }
         trees(regulators);
+        trees.forEach(this::heights);
     }
 
     private void trees(List<Regulator> regulators) {
@@ -112,6 +116,7 @@ final class RouteModel {
                 above,
                 legs.isEmpty() ? List.of(new Run.Leg(Optional.empty(), Double.NaN)) : legs,
                 s.setting().findValue(),
+                s.material().findValue(),
                 words.parts(end),
                 end,
                 words.endName(end),
@@ -138,6 +143,28 @@ final class RouteModel {
                 || inside
                         && before.filter(b -> b == Setting.OUTDOORS || b == Setting.UNDERGROUND)
                                 .isPresent();
+    }
+
+    /**
+     * How far above the start of its pipe a section ends, feet; empty where a leg on the way has no direction or no length.
+     */
+    OptionalDouble heightFt(Run run) {
+        return height.containsKey(run.index()) ? OptionalDouble.of(height.get(run.index())) : OptionalDouble.empty();
+    }
+
+    private void heights(Tree tree) {
+        for (int r : tree.runs()) {
+            Run run = runs.get(r);
+            double at = run.above() < 0 ? 0 : height.getOrDefault(run.above(), Double.NaN);
+            for (Run.Leg leg : run.legs()) {
+                at += leg.way()
+                        .map(w -> w == Direction.UP ? leg.feet() : w == Direction.DOWN ? -leg.feet() : 0)
+                        .orElse(Double.NaN);
+            }
+            if (!Double.isNaN(at)) {
+                height.put(r, at);
+            }
+        }
     }
 
     List<Run> runs() {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import longrun.piping.Outlet;
 import longrun.plan.Direction;
+import longrun.plan.Material;
 import longrun.plan.PartKind;
 import longrun.plan.Setting;
 
@@ -12,6 +13,7 @@ import longrun.plan.Setting;
  *
  * @param above the section the gas comes from, also through a regulator; -1 at the start of a pipe
  * @param legs as paced; one leg of unknown length where none are entered
+ * @param material what it is made of, if said
  * @param parts of the hookup at its end, in flow order
  * @param end what hangs on its end
  * @param endName the appliance's name
@@ -27,6 +29,7 @@ record Run(
         int above,
         List<Leg> legs,
         Optional<Setting> setting,
+        Optional<Material> material,
         List<PartKind> parts,
         Optional<Outlet> end,
         String endName,

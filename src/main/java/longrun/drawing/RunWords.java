@@ -28,6 +28,9 @@ final class RunWords {
 
     private static final int LONGEST = 28;
 
+    /** Three lines of it. */
+    private static final int MOST_OF_A_NAME = 3 * LONGEST;
+
     private final Review review;
     private final DrawingUnits units;
     private final Optional<Material> common;
@@ -49,10 +52,41 @@ final class RunWords {
     }
 
     static String shortened(String text) {
+        return shortened(text, LONGEST);
+    }
+
+    private static String shortened(String text, int most) {
         String plain = text.strip().replaceAll("\\s+", " ");
-        return plain.codePointCount(0, plain.length()) <= LONGEST
+        return plain.codePointCount(0, plain.length()) <= most
                 ? plain
-                : plain.substring(0, plain.offsetByCodePoints(0, LONGEST - 1)) + "\u2026";
+                : plain.substring(0, plain.offsetByCodePoints(0, most - 1)) + "\u2026";
+    }
+
+    /** A name in lines of a length that fits beside what it names, parted between words where it has any. */
+    static List<String> lines(String name) {
+        List<String> out = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : IsolatedName.withoutMarks(name).split(" ", -1)) {
+            String rest = word;
+            if (line.length() > 0 && letters(line) + 1 + letters(rest) > LONGEST) {
+                out.add(IsolatedName.of(line.toString()));
+                line.setLength(0);
+            }
+            while (letters(rest) > LONGEST) {
+                int cut = rest.offsetByCodePoints(0, LONGEST);
+                out.add(IsolatedName.of(rest.substring(0, cut)));
+                rest = rest.substring(cut);
+            }
+            line.append(line.length() > 0 ? " " : "").append(rest);
+        }
+        if (line.length() > 0 || out.isEmpty()) {
+            out.add(IsolatedName.of(line.toString()));
+        }
+        return out;
+    }
+
+    private static int letters(CharSequence text) {
+        return Character.codePointCount(text, 0, text.length());
     }
 
     String size(int section) {
@@ -122,7 +156,7 @@ final class RunWords {
                 .map(ApplianceKind::label)
                 .orElse(a.get().id());
         String name =
-                shortened(a.get().name().findValue().filter(n -> !n.isBlank()).orElse(kind));
+                shortened(a.get().name().findValue().filter(n -> !n.isBlank()).orElse(kind), MOST_OF_A_NAME);
         return IsolatedName.of(name.substring(0, name.offsetByCodePoints(0, Math.min(1, name.length())))
                         .toUpperCase(java.util.Locale.ROOT)
                 + name.substring(name.offsetByCodePoints(0, Math.min(1, name.length()))));
@@ -142,6 +176,9 @@ final class RunWords {
     /** Under the appliance: whether the longest run of its stage ends there. */
     List<String> endNotes(Optional<Outlet> end) {
         List<String> notes = new ArrayList<>();
+        appliance(end)
+                .ifPresent(a -> notes.add(
+                        a.input().findValue().map(h -> units.heat(h.btuh())).orElse("input not known")));
         Piping piping = review.piping();
         end.ifPresent(o -> {
             if (o.kind() == Outlet.Kind.CAPPED) {

@@ -2,19 +2,18 @@ package longrun.drawing;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.function.Predicate;
 import longrun.piping.Outlet;
 import longrun.plan.Direction;
+import longrun.plan.Material;
 import longrun.plan.Setting;
 
 /** Writes what has been laid out. */
 final class SchematicWriter {
 
     static final double LONG_FT = 40;
-    private static final int WALL = -3;
 
     private final RouteModel model;
     private final Placing.Placed placed;
@@ -42,12 +41,22 @@ final class SchematicWriter {
         };
     }
 
+    /** The class of the marks a material's stroke bears; steel has none. */
+    static String mark(Material m) {
+        return switch (m) {
+            case STEEL -> "";
+            case COPPER -> "mcu";
+            case CSST -> "mcs";
+            case PE_PIPE, PE_TUBING -> "mpe";
+        };
+    }
+
     private Laid laid(Run run) {
         return java.util.Objects.requireNonNull(placed.laid().get(run.index()));
     }
 
-    /** Pipes, regulators, appliances, tank. */
-    void write() {
+    /** Pipes, regulators, appliances, tank; of the sections those that are wanted. */
+    void write(Predicate<Run> shown) {
         for (int t = 0; t < placed.starts().size(); t++) {
             if (model.trees().get(t).atTank()) {
                 TankSymbol.write(out, placed.starts().get(t), model.cylinders());
@@ -59,14 +68,16 @@ final class SchematicWriter {
                 Run run = model.runs().get(r);
                 if (run.id().equals(selected)) {
                     last.add(run);
-                } else {
+                } else if (shown.test(run)) {
                     section(run);
                 }
             }
         }
         last.forEach(this::section);
         for (Run run : model.runs()) {
-            joint(run);
+            if (shown.test(run)) {
+                joint(run);
+            }
         }
         for (int t = 0; t < placed.starts().size(); t++) {
             if (model.trees().get(t).regulator() >= 0) {
@@ -90,6 +101,10 @@ final class SchematicWriter {
         out.path("hit", d);
         String sel = on ? " sel" : "";
         out.path("p" + run.setting().map(SchematicWriter::pen).orElse("") + sel, d);
+        String marked = run.material().map(SchematicWriter::mark).orElse("");
+        if (!marked.isEmpty()) {
+            out.path(marked + (marked.equals("mcu") ? "" : sel), d);
+        }
         for (int k = 0; k < run.legs().size(); k++) {
             if (run.legs().get(k).known() && run.legs().get(k).feet() > LONG_FT) {
                 broken(at.legs().get(k));
@@ -208,43 +223,6 @@ final class SchematicWriter {
                 "pn",
                 SvgText.line(left.plus(0, -h), near.plus(0, -h), right.plus(0, -h))
                         + SvgText.line(near.plus(0, -h), near.plus(0, h)));
-    }
-
-    /** The outside wall where pipes come in, once a place they leave from; tells where its name stands. */
-    List<Label> walls(Ground ground) {
-        List<Label> names = new ArrayList<>();
-        Set<Integer> done = new HashSet<>();
-        for (Run run : model.runs()) {
-            Laid at = laid(run);
-            for (int k = 0; run.throughWall() && k < at.ways().size(); k++) {
-                if (Iso.isLevel(at.ways().get(k))) {
-                    if (done.add(run.above() < 0 ? -1 - model.startsAt(run.index()) : run.above())) {
-                        wall(at.legs().get(k), at.ways().get(k), names, ground);
-                    }
-                    break;
-                }
-            }
-        }
-        return names;
-    }
-
-    private void wall(Stroke leg, Direction way, List<Label> names, Ground ground) {
-        Point m = leg.a().along(leg.a().unit(leg.b()), Math.min(22, leg.a().distance(leg.b()) * 0.4));
-        Direction across = Iso.across(way);
-        Point v = Iso.of(across);
-        Point a = m.along(v, -36).plus(0, -34);
-        Point b = m.along(v, 36).plus(0, -34);
-        Point[] corners = {a, b, b.plus(0, 66), a.plus(0, 66), a};
-        out.path("ld", SvgText.line(corners));
-        for (int k = 1; k < corners.length; k++) {
-            ground.add(Thing.of(WALL, new Stroke(corners[k - 1], corners[k])));
-        }
-        if (names.isEmpty()) {
-            double turned = across == Direction.NORTH ? -30 : 30;
-            Point middle = a.towards(b, 0.5).plus(0, -12);
-            names.add(new Label(
-                    "", List.of(List.of(new Label.Words("outside wall", "tq"))), middle, "middle", turned, List.of()));
-        }
     }
 
     /** All words, leaders first. */

@@ -7,6 +7,12 @@ record Stroke(Point a, Point b) {
         return new Box(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.max(a.x(), b.x()), Math.max(a.y(), b.y()));
     }
 
+    /** The same line, this far to its right. */
+    Stroke beside(double off) {
+        Point u = a.unit(b);
+        return new Stroke(a.plus(-u.y() * off, u.x() * off), b.plus(-u.y() * off, u.x() * off));
+    }
+
     boolean sharesEnd(Stroke o) {
         return same(a, o.a) || same(a, o.b) || same(b, o.a) || same(b, o.b);
     }
@@ -28,11 +34,16 @@ record Stroke(Point a, Point b) {
     }
 
     private double distance(Point p) {
+        return p.distance(nearest(p));
+    }
+
+    /** The point of it that is nearest to another. */
+    Point nearest(Point p) {
         double dx = b.x() - a.x();
         double dy = b.y() - a.y();
         double square = dx * dx + dy * dy;
         double t = square == 0 ? 0 : ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / square;
-        return p.distance(a.towards(b, Math.max(0, Math.min(1, t))));
+        return a.towards(b, Math.max(0, Math.min(1, t)));
     }
 
     private boolean crosses(Stroke o) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.StringReader;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -118,6 +119,50 @@ class SchematicTest {
     }
 
     @Test
+    void materialsAreToldApartByTheMarksOnTheirStrokesAndInTheLegend() {
+        assertThat(drawn(Samples.text("drawing/orchard-house.json"), ""))
+                .contains("class=\"mpe\"")
+                .contains(">polyethylene pipe<")
+                .contains(">steel<");
+        assertThat(drawn(Samples.text("drawing/manifold-house.json"), ""))
+                .contains("class=\"mcs\"")
+                .contains("class=\"mcu\"")
+                .contains(">CSST<");
+    }
+
+    @Test
+    void whatEndsAStoreyAwayFromTheStartOfItsPipeSaysHowFar() {
+        String upstairs =
+                "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R1\",\"fedBy\":\"tank\"}],\"sections\":["
+                        + "{\"id\":\"A\",\"from\":\"R1\",\"legs\":[\"up 2 ft\",\"east 9 ft\"]},"
+                        + "{\"id\":\"B\",\"from\":\"A\",\"legs\":[\"up 9 ft\",\"north 4 ft\"]},"
+                        + "{\"id\":\"C\",\"from\":\"A\",\"legs\":[\"6 ft\",\"up 9 ft\"]}]}";
+        String svg = drawn(upstairs, "");
+        // 2 ft and 9 ft; C goes nobody knows where first
+        assertThat(svg)
+                .contains(">load not known, 11 ft up<")
+                .contains(">up, down: above or below the start of the pipe<");
+        assertThat(count(svg, "ft up<")).isEqualTo(1);
+    }
+
+    @Test
+    void aDrawingThatGoesOutOfTheHouseBearsItsTitleBlock() {
+        String sheet = Schematic.sheet(review(Samples.text("drawing/orchard-house.json")));
+        assertThat(sheet)
+                .contains(">Orchard house<", ">Not to scale, legs as paced<", ">Sized, not approved.")
+                .contains(">N<", ">north: the wall you chose<")
+                .doesNotContain("var(--");
+    }
+
+    @Test
+    void aLongNameStandsWholeInLines() {
+        String name = "Water heater behind the pantry door, the one the people before us left";
+        String svg =
+                drawn(Samples.text("drawing/orchard-house.json").replace("\"Water heater\"", "\"" + name + "\""), "");
+        assertThat(svg).contains(">Water heater behind the<", ">pantry door, the one the<", ">people before us left<");
+    }
+
+    @Test
     void legWithoutDirectionSaysSo() {
         assertThat(drawn(Samples.text("drawing/manifold-house.json"), ""))
                 .contains(">14 ft, any way<")
@@ -191,6 +236,17 @@ class SchematicTest {
     }
 
     @Test
+    void theLargestHouseTheServiceTakesIsDrawnWhileItsAskerWaits() {
+        Review review = review(wide(2000, 500, 6));
+        long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+        String svg = Schematic.sheet(review);
+        long ms = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start) / 1_000_000;
+        System.out.println("2000 sections drawn in " + ms + " ms of processor, " + svg.length() / 1000 + " kB");
+        assertThat(ms).isLessThan(5000); // under a second on an idle computer; it once took 25 s
+        assertThat(count(svg, " class=\"sec")).isEqualTo(2000);
+    }
+
+    @Test
     void deepestPlanIsDrawnWithoutRecursion() {
         StringBuilder sections = new StringBuilder();
         for (int i = 0; i < 3000; i++) {
@@ -205,18 +261,26 @@ class SchematicTest {
                 .contains("data-key=\"S2999\"");
     }
 
-    /** A trunk of a hundred sections with a branch and an appliance at each. */
+    /** A trunk with a branch at each section and an appliance at each branch. */
     private static String wide(int sections) {
+        return wide(sections, sections, 6);
+    }
+
+    /** @param apart feet between two branches: the nearer they are, the fuller the drawing */
+    private static String wide(int sections, int most, int apart) {
         List<String> made = new ArrayList<>();
         List<String> appliances = new ArrayList<>();
         for (int i = 0; i < sections; i += 2) {
             String from = i == 0 ? "R1" : "S" + (i - 2);
-            made.add("{\"id\":\"S" + i + "\",\"from\":\"" + from
-                    + "\",\"material\":\"steel\",\"legs\":[\"east 6 ft\"]}");
+            made.add("{\"id\":\"S" + i + "\",\"from\":\"" + from + "\",\"material\":\"steel\",\"legs\":[\"east " + apart
+                    + " ft\"]}");
             made.add("{\"id\":\"S" + (i + 1) + "\",\"from\":\"S" + i
                     + "\",\"material\":\"steel\",\"setting\":\"indoors\",\"legs\":[\""
                     + (i % 4 == 0 ? "north" : "south")
                     + " 8 ft\",\"down 3 ft\"]}");
+            if (appliances.size() == most) {
+                continue;
+            }
             appliances.add(
                     "{\"id\":\"a" + i + "\",\"kind\":\"space-heater\",\"input\":\"5000 Btu/h\",\"fedBy\":\"S" + (i + 1)
                             + "\",\"connection\":[{\"part\":\"shutoff\"},{\"part\":\"sediment-trap\"},{\"part\":\"flexible-connector\"}]}");
