@@ -27,8 +27,8 @@ public record Burns(String id, String name, String input, How how, String amount
 
     /** How the use of a line is told. */
     public enum How {
-        HEATS("heats the house, which loses", "designLoad"),
-        HOURS("hours a day at full fire", "hoursPerDay"),
+        HEATS("heats the house, loses", "designLoad"),
+        HOURS("hours a day, full fire", "hoursPerDay"),
         GALLONS("gallons a year", "volumePerYear");
 
         private final String title;

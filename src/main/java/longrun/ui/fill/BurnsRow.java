@@ -68,6 +68,9 @@ final class BurnsRow {
                 "says",
                 help("name", "What it is; the words on its plate will do."),
                 help("input", "INPUT on the rating plate, propane line, with everything firing."),
+                help(
+                        "amount",
+                        "What the house loses on the coldest day; or hours at full fire; or gallons from the bills."),
                 help("months", "Sep to May, or Nov, Dec; blank for all year."),
                 name.said(),
                 input.said(),

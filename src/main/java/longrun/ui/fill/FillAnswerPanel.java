@@ -61,7 +61,13 @@ final class FillAnswerPanel {
             long gone = today.toEpochDay() - d.toEpochDay();
             return new Range(Math.max(0, r.low() - gone), Math.max(0, r.high() - gone));
         }));
-        Dom.retext(whose, "From today, " + FillState.spoken(today) + ", to the refill gauge");
+        Dom.retext(
+                whose,
+                "From today, " + FillState.spoken(today) + ", to the refill gauge"
+                        + report.filter(r -> now.days().isPresent())
+                                .flatMap(r -> r.fuel().nextRefill())
+                                .map(d -> ", " + FillState.spoken(d))
+                                .orElse(""));
         showHand(now, fromToday);
         showBar(now, report, read, range);
         Dom.retext(state, now.words());

@@ -40,10 +40,10 @@ final class FillPlaces {
         String[] steps = place.split(" ");
         int at = steps.length > 1 ? Integer.parseInt(steps[1]) : 0;
         switch (steps[0]) {
-            case "BURNS" -> page.typed(at, Burns.Column.valueOf(steps[2]), text);
-            case "PAST" -> page.typedPast(at, PastEntries.Column.valueOf(steps[2]), text);
-            case "MONTH" -> page.typedMonth(at, text);
-            default -> page.typed(FillEntry.valueOf(place), text);
+            case "BURNS" -> page.hand().typed(at, Burns.Column.valueOf(steps[2]), text);
+            case "PAST" -> page.hand().typedPast(at, PastEntries.Column.valueOf(steps[2]), text);
+            case "MONTH" -> page.hand().typedMonth(at, text);
+            default -> page.hand().typed(FillEntry.valueOf(place), text);
         }
     }
 }

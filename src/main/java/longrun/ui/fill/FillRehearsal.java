@@ -39,7 +39,7 @@ class FillRehearsal extends Rehearsal {
         if (page == null) {
             return;
         }
-        page.typed(FillEntry.GAUGE, number % 2 == 0 ? "6" : "62");
-        page.typed(0, Burns.Column.AMOUNT, number % 2 == 0 ? "3,800" : "38,000");
+        page.hand().typed(FillEntry.GAUGE, number % 2 == 0 ? "6" : "62");
+        page.hand().typed(0, Burns.Column.AMOUNT, number % 2 == 0 ? "3,800" : "38,000");
     }
 }

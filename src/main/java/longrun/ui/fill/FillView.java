@@ -13,17 +13,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import longrun.draft.History;
-import longrun.draft.fill.Burns;
 import longrun.draft.fill.FillDraft;
-import longrun.draft.fill.FillEntry;
 import longrun.draft.fill.FillErrors;
 import longrun.draft.fill.FillFile;
 import longrun.draft.fill.FillState;
-import longrun.draft.fill.PastEntries;
-import longrun.draft.fill.TankChoice;
 import longrun.draft.run.BecomesHouse;
-import longrun.drawing.FillYearPlot;
-import longrun.fuel.StartingClimate;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Frame;
 import longrun.ui.frame.Keeper;
@@ -38,28 +32,25 @@ import org.springframework.beans.factory.annotation.Autowired;
 @StyleSheet("context://frontend/house.css")
 @StyleSheet("context://frontend/fill.css")
 @JsModule("context://frontend/lines.js")
-public final class FillView extends Frame implements Hand, Keeper.Hears {
+public final class FillView extends Frame implements Keeper.Hears {
 
     private final transient FillReviewer reviewer;
     private final transient Supplier<LocalDate> clock;
     private final transient History<FillDraft> history = new History<>(FillDraft.empty());
-    private final transient FillFields fields = new FillFields(this);
-    private final transient BurnsTable burns = new BurnsTable(this);
-    private final transient PastTable past = new PastTable(this);
-    private final transient LadderTable ladder = new LadderTable();
+    private final transient Hand hand = new FillHand(this);
+    private final transient FillFields fields = new FillFields(hand);
+    private final transient BurnsTable burns = new BurnsTable(hand);
+    private final transient FillBelow below = new FillBelow(hand);
     private final transient FillAnswerPanel panel;
     private final transient OtherWindow otherWindow = new OtherWindow("page");
     private final Keeper keeper = new Keeper("longrun-fill", this);
     private final transient FillSheet sheet;
-    private final Element plot = Dom.el("div", "plot");
-    private final Element plotWords = Dom.text("span", "q", "");
     private final Element notKnown = Dom.text("p", "not-sized", ""); // on paper only
     private final Element offer;
     private UnitSystem units = UnitSystem.CUSTOMARY;
     private transient Map<String, String> wrong = Map.of();
     private int inHand;
     private boolean begun;
-    private String plotShown = "";
 
     @Autowired
     public FillView(FillReviewer reviewer, BecomesHouse houses) {
@@ -93,88 +84,33 @@ public final class FillView extends Frame implements Hand, Keeper.Hears {
                                 offer),
                         section("truck", "The truck", "Count a bad week, not a good one.", fields.truck()),
                         keeper.getElement());
-        Element level =
-                Dom.el("section", "level", Dom.el("h2", "", Dom.words("Level through the year "), plotWords), plot);
         Element acts = section("sheet", "This sheet", "", sheet.acts(), sheet.said());
         acts.setAttribute("class", "side screen-only sheet-acts");
-        answer().getParent().appendChild(Dom.el("div", "below", level, ladder.element(), past.element()), acts);
+        answer().getParent().appendChild(below.element(), acts);
         onUndo(this::undo, this::redo);
         onUnits(this::setUnits);
         refresh("");
     }
 
-    // What a person does.
-
-    @Override
-    public void typed(FillEntry entry, String text) {
-        took(draft().typed(entry, text, units, today()), entry.name());
+    /** What a person does. */
+    Hand hand() {
+        return hand;
     }
 
-    @Override
-    public void typedMonth(int month, String text) {
-        took(draft().typedMonth(month, text, units), "MONTH " + month);
+    UnitSystem units() {
+        return units;
     }
 
-    @Override
-    public void typed(int line, Burns.Column column, String text) {
-        inHand = line;
-        took(draft().typed(line, column, text, units), "BURNS " + line + " " + column);
+    /** The line that is in hand from the next change on. */
+    void standIn(int line) {
+        inHand = Math.max(0, line);
     }
 
-    @Override
-    public void chose(int line, Burns.How how) {
-        inHand = line;
-        change(draft().with(line, how));
-    }
-
-    @Override
-    public void removedLine(int line) {
-        inHand = Math.max(0, line - 1);
-        change(draft().withoutLine(line));
-    }
-
-    @Override
-    public void inHand(int line) {
-        inHand = line;
+    /** A person has gone into a line: the next key begins a step of its own. */
+    void goneInto(int line) {
+        standIn(line);
         history.endStep();
         burns.mark(inHand);
-    }
-
-    @Override
-    public void typedPast(int fill, PastEntries.Column column, String text) {
-        took(draft().typedPast(fill, column, text, units), "PAST " + fill + " " + column);
-    }
-
-    @Override
-    public void removedPast(int fill) {
-        change(draft().withoutPast(fill));
-    }
-
-    @Override
-    public void pastedFills(String text) {
-        int before = draft().past().size();
-        change(draft().pasted(text, units));
-        int came = draft().past().size() - before;
-        sheet.say(
-                came == 0
-                        ? "Nothing in what was pasted looked like a date and gallons; nothing was changed."
-                        : came + (came == 1 ? " fill was" : " fills were")
-                                + " taken from what was pasted; undo takes them back.");
-    }
-
-    @Override
-    public void chose(TankChoice tank) {
-        change(draft().with(tank));
-    }
-
-    @Override
-    public void lies(boolean buried) {
-        change(draft().buried(buried));
-    }
-
-    @Override
-    public void chose(StartingClimate climate) {
-        change(draft().with(climate));
     }
 
     private void undo() {
@@ -226,7 +162,7 @@ public final class FillView extends Frame implements Hand, Keeper.Hears {
         change(next);
     }
 
-    private void change(FillDraft next) {
+    void change(FillDraft next) {
         history.take(next, "");
         refresh("");
     }
@@ -248,7 +184,7 @@ public final class FillView extends Frame implements Hand, Keeper.Hears {
     }
 
     PastTable past() {
-        return past;
+        return below.past();
     }
 
     FillAnswerPanel panel() {
@@ -260,7 +196,7 @@ public final class FillView extends Frame implements Hand, Keeper.Hears {
     }
 
     /** A key: what else it changed is written into its field, the field it was typed in never. */
-    private void took(FillDraft next, String place) {
+    void took(FillDraft next, String place) {
         history.take(next, place);
         refresh(place);
     }
@@ -285,7 +221,7 @@ public final class FillView extends Frame implements Hand, Keeper.Hears {
         }
         burns.show(draft, units, inHand, typing);
         burns.gallons(draft, shown.report(), units);
-        past.show(draft, shown.report(), today, units, typing);
+        below.show(draft, shown.report(), today, units, typing);
         fields.show(draft, units, wrong, typing);
         showWrong();
         FillState state = FillState.of(
@@ -295,13 +231,11 @@ public final class FillView extends Frame implements Hand, Keeper.Hears {
                 today);
         panel.show(draft, state, shown.plan(), shown.report(), today, units);
         panel.findings(shown.findings(), draft);
-        ladder.show(shown.report(), units);
-        showPlot(shown);
         boolean dated = state.kind() == FillState.Kind.DATED || state.kind() == FillState.Kind.NOW;
         Dom.show(notKnown, !dated);
         Dom.retext(notKnown, state.words() + ". " + state.because());
-        showFoot(state, shown);
-        speak(spoken(state));
+        FillSpoken.foot(foot(), state, shown.report());
+        speak(FillSpoken.of(state));
         canUndo(history.canUndo(), history.canRedo());
         if (begun) {
             keeper.keep(draft.kept(), heard());
@@ -314,61 +248,15 @@ public final class FillView extends Frame implements Hand, Keeper.Hears {
         for (int i = 0; i < burns.size(); i++) {
             burns.row(i).markWrong();
         }
-        for (int i = 0; i < past.size(); i++) {
-            past.row(i).markWrong();
+        for (int i = 0; i < past().size(); i++) {
+            past().row(i).markWrong();
         }
-    }
-
-    private void showPlot(FillReviewer.Result shown) {
-        Optional<FillYearPlot> drawn = shown.report().filter(r -> !r.isNoUse()).flatMap(FillYearPlot::of);
-        String svg = drawn.map(FillYearPlot::svg).orElse("");
-        if (!svg.equals(plotShown)) {
-            plotShown = svg;
-            plot.setProperty("innerHTML", svg);
-        }
-        Dom.retext(
-                plotWords,
-                drawn.map(p -> {
-                            int n = p.year().deliveries().size();
-                            return "from " + Math.round(100 * p.year().gallons().get(0) / p.waterGal()) + " % on "
-                                    + longrun.drawing.LevelPlot.day(p.year().from()) + ", "
-                                    + (n == 0 ? "no fill" : n == 1 ? "one fill" : n + " fills");
-                        })
-                        .orElse("drawn once the gauge is read and the use is known"));
-    }
-
-    private void showFoot(FillState state, FillReviewer.Result shown) {
-        foot().show(
-                        "To the refill gauge",
-                        state.days()
-                                .map(d -> Math.max(0, d) + (d == 1 ? " day" : " days"))
-                                .orElse("not yet"),
-                        "Call by",
-                        shown.report()
-                                .filter(r -> state.days().isPresent())
-                                .flatMap(r -> r.fuel().callBy())
-                                .map(longrun.drawing.LevelPlot::day)
-                                .orElse("not yet"),
-                        "Questions",
-                        String.valueOf(state.questions().size()));
-    }
-
-    private static Map<String, String> spoken(FillState state) {
-        Map<String, String> facts = new LinkedHashMap<>();
-        state.days().ifPresent(d -> facts.put("days", Math.max(0, d) + " days to the refill gauge"));
-        facts.put(
-                "state",
-                state.words().toLowerCase(java.util.Locale.ROOT)
-                        + (state.days().isPresent()
-                                ? ""
-                                : ", " + state.because().replaceFirst("\\.$", "")));
-        return facts;
     }
 
     private Map<String, String> heard() {
         Map<String, String> heard = new LinkedHashMap<>(fields.heard());
         heard.putAll(burns.heard());
-        heard.putAll(past.heard());
+        heard.putAll(past().heard());
         return heard;
     }
 }

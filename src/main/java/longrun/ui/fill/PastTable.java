@@ -79,6 +79,7 @@ final class PastTable {
             PastEntries.Past fill = i < fills.size() ? fills.get(i) : new PastEntries.Past("", "");
             rows.get(i).show(fill, units, reckoned(fill, i == rows.size() - 1, report, today, units), typing);
         }
+        Dom.setClass(element, "none-typed", fills.isEmpty());
         Dom.retext(said, words(fills, report, units));
     }
 

@@ -31,30 +31,45 @@ public final class StartView extends Frame {
         super("Propane pipe, sized and checked", "fuel gas code, 2018");
         noAnswer();
         noSheetActions();
-        work().appendChild(Dom.el(
-                "div",
-                "doors",
-                door(
-                        "run",
-                        RUN,
-                        "Size a run",
-                        "One regulator, a few lines, one answer on one page. Nothing about tank, weather or people."),
-                door(
-                        "fill",
-                        FILL,
-                        "How long does a fill last",
-                        "The tank, its gauge and what burns: the days left, the day to call the supplier, and the tank to"
-                                + " ask for. One page."),
-                door(
-                        "houses",
-                        HOUSE,
-                        "A whole house",
-                        "Everything: appliances, the pipe\u2019s way through the house, and what must be asked of whom"
-                                + " before the tank valve is opened.")));
+        work().appendChild(
+                        Dom.el(
+                                "div",
+                                "doors",
+                                door(
+                                        "run",
+                                        RUN,
+                                        "Size a run",
+                                        "One regulator, a few lines, one answer. Nothing about tank, weather or people.",
+                                        "feet of pipe, and the INPUT of each rating plate",
+                                        "each line\u2019s size with the row it was read in, on one page"),
+                                door(
+                                        "fill",
+                                        FILL,
+                                        "How long does a fill last",
+                                        "The tank, its gauge and what burns; how sure the answer is, and why.",
+                                        "the gauge\u2019s reading, and a bill or the plates",
+                                        "the days left, the day to call, the tank to ask for, on one page"),
+                                door(
+                                        "houses",
+                                        HOUSE,
+                                        "A whole house",
+                                        "Appliances, the pipe\u2019s way through the house, tank, year and hot water.",
+                                        "a tape measure and an evening",
+                                        "sizes, findings, and what must be asked of whom before the tank valve is opened")),
+                        Dom.text(
+                                "p",
+                                "doors-foot",
+                                "Nothing leaves this computer: a run and a fill are kept in this browser, a house in a folder of"
+                                        + " its own."));
     }
 
-    private static Element door(String to, String picture, String name, String says) {
-        return Dom.el("a", "door", Dom.drawing(picture), Dom.text("b", "", name), Dom.text("span", "", says))
+    private static Element door(String to, String picture, String name, String says, String inHand, String gives) {
+        Element facts = Dom.el(
+                "span",
+                "needs",
+                Dom.el("span", "", Dom.text("i", "", "In hand"), Dom.text("span", "", inHand)),
+                Dom.el("span", "", Dom.text("i", "", "You get"), Dom.text("span", "", gives)));
+        return Dom.el("a", "door", Dom.drawing(picture), Dom.text("b", "", name), Dom.text("span", "", says), facts)
                 .setAttribute("href", to)
                 .setAttribute("router-link", true);
     }

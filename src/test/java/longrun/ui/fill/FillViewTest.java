@@ -122,7 +122,9 @@ class FillViewTest {
         FuelReport fuel = review().fuel().orElseThrow();
         long days = ChronoUnit.DAYS.between(TODAY, fuel.nextRefill().orElseThrow());
         String page = answer();
-        assertThat(page).contains("From today, October 1, to the refill gauge" + days + "days");
+        assertThat(page)
+                .contains("to the refill gauge, "
+                        + longrun.draft.fill.FillState.spoken(fuel.nextRefill().orElseThrow()) + days + "days");
         assertThat(state())
                 .startsWith("Call by "
                         + longrun.draft.fill.FillState.spoken(fuel.callBy().orElseThrow()));
@@ -261,14 +263,14 @@ class FillViewTest {
 
     @Test
     void anotherClimateFillsTheMonthsAndTheDesignTemperature() {
-        view.chose(StartingClimate.find("cold-north").orElseThrow());
+        view.hand().chose(StartingClimate.find("cold-north").orElseThrow());
         assertThat(view.draft().months().get(0)).isEqualTo("19 degF");
         assertThat(view.draft().text(FillEntry.DESIGN)).isEqualTo("-3.5 degF");
-        view.typedMonth(0, "");
+        view.hand().typedMonth(0, "");
         assertThat(view.draft().plan().at("/site/monthlyMeanTemp").isMissingNode())
                 .isTrue();
         assertThat(view.draft().climate()).isEmpty();
-        view.typedMonth(0, "20");
+        view.hand().typedMonth(0, "20");
         assertThat(view.draft().plan().at("/site/monthlyMeanTemp/0").asText()).isEqualTo("20 degF");
     }
 
@@ -279,6 +281,22 @@ class FillViewTest {
         assertThat(view.draft().lines().get(1).amount()).isEmpty();
         fire("sheet-redo");
         assertThat(view.draft().lines().get(1).amount()).isEqualTo("35 gal");
+    }
+
+    @Test
+    void theKeysOfOneEntryAreOneStep() {
+        house();
+        for (String typed : new String[] {"4", "40", "400"}) {
+            type(1, Burns.Column.AMOUNT, typed);
+        }
+        view.hand().inHand(1);
+        for (String typed : new String[] {"3", "30"}) {
+            type(1, Burns.Column.AMOUNT, typed);
+        }
+        fire("sheet-undo");
+        assertThat(view.draft().lines().get(1).amount()).isEqualTo("400 gal");
+        fire("sheet-undo");
+        assertThat(view.draft().lines().get(1).amount()).isEmpty();
     }
 
     @Test
@@ -339,7 +357,7 @@ class FillViewTest {
     void pastFillsSetTheScaleAndForetellTheNext() {
         house();
         String plain = FigureText.words(review().fuel().orElseThrow().annualGal(), UnitSystem.CUSTOMARY);
-        view.pastedFills("Date\tGallons\n2026-01-12\t231\nFeb 24 2026\t300 gal");
+        view.hand().pastedFills("Date\tGallons\n2026-01-12\t231\nFeb 24 2026\t300 gal");
         assertThat(view.draft().past()).hasSize(2);
         assertThat(view.past().said()).contains("every figure here is scaled by", "give or take");
         assertThat(answer()).contains("start").doesNotContain(plain);
@@ -354,10 +372,10 @@ class FillViewTest {
     @Test
     void aCylinderIsGaugedByWeightToo() {
         house();
-        view.chose(TankChoice.LB_420);
+        view.hand().chose(TankChoice.LB_420);
         type(FillEntry.GAUGE, "200 lb");
         assertThat(state()).startsWith("Call");
-        view.chose(TankChoice.GAL_500);
+        view.hand().chose(TankChoice.GAL_500);
         assertThat(view.fields().field(FillEntry.GAUGE).entry().saying())
                 .hasValueSatisfying(s -> assertThat(s).contains("percent"));
     }
@@ -365,7 +383,7 @@ class FillViewTest {
     @Test
     void aRemovedLineTakesItsUseWithIt() {
         house();
-        view.removedLine(0);
+        view.hand().removedLine(0);
         assertThat(view.draft().lines()).hasSize(1);
         assertThat(view.draft().plan().at("/use/heating").size()).isZero();
         assertThat(review().fuel().orElseThrow().annualGal().number()).isEqualTo(35);
@@ -376,7 +394,7 @@ class FillViewTest {
         type(0, Burns.Column.NAME, "wall heater");
         assertThat(view.draft().lines().get(0).how()).isEqualTo(Burns.How.HEATS);
         assertThat(view.burns().row(0).entry(Burns.Column.EFFICIENCY).text()).isEqualTo("80");
-        view.chose(0, Burns.How.GALLONS);
+        view.hand().chose(0, Burns.How.GALLONS);
         type(0, Burns.Column.NAME, "wall heater in the shop");
         assertThat(view.draft().lines().get(0).how()).isEqualTo(Burns.How.GALLONS);
     }
