@@ -132,11 +132,11 @@ class DraftKeeper extends HTMLElement {
   async open(zipsToo) {
     const choose = document.createElement('input');
     choose.type = 'file';
-    choose.accept = '.json,application/json' + (zipsToo ? ',.zip,application/zip' : '');
+    choose.accept = '.json,application/json' + (zipsToo ? ',.zip,application/zip,.pdf,application/pdf' : '');
     choose.addEventListener('change', async () => {
       const file = choose.files[0];
       if (!file) return;
-      if (zipsToo && /\.zip$/i.test(file.name)) {
+      if (zipsToo && /\.(zip|pdf)$/i.test(file.name)) {
         this.#openZip(file);
         return;
       }

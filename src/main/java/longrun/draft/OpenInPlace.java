@@ -19,6 +19,9 @@ public record OpenInPlace(String words, boolean must) {
         if (place == PlaceKind.FINDINGS) {
             return counted(session.findings(), session.errors().size(), "none yet");
         }
+        if (place == PlaceKind.PAPERS) {
+            return new OpenInPlace(session.review().isPresent() ? "as far as it is known" : "none yet", false);
+        }
         List<Finding> own =
                 session.findings().stream().filter(f -> place.holds(f.field())).toList();
         long wrong = session.errors().keySet().stream().filter(place::holds).count();

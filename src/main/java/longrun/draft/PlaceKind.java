@@ -23,7 +23,12 @@ public enum PlaceKind {
             "Tank",
             "Liquid turns to gas by the warmth of the air on the wetted steel: the colder and the emptier, the less."),
     FUEL("fuel", "Fuel", "What the house burns through the year, how long a fill lasts, and when to call."),
-    FINDINGS("findings", "Findings", "What is wrong or doubtful, and the questions to take along, by who can answer.");
+    FINDINGS("findings", "Findings", "What is wrong or doubtful, and the questions to take along, by who can answer."),
+    PAPERS(
+            "papers",
+            "Papers",
+            "What to put in front of supplier, fitter and inspector: each sheet as it will be printed, and what is"
+                    + " still open in it.");
 
     /** An entry or a part of the plan, and the place it stands in; {@code *} is one item of a list. */
     private record Entries(String path, PlaceKind place) {

@@ -10,14 +10,9 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import longrun.drawing.DrawingUnits;
-import longrun.drawing.Palette;
-import longrun.drawing.Schematic;
-import longrun.paper.MaterialsCsv;
 import longrun.paper.PaperSize;
 import longrun.paper.Papers;
 import longrun.paper.Printing;
-import longrun.parts.TakeOff;
 import longrun.plan.Plan;
 import longrun.review.Parts;
 import longrun.review.Reviewer;
@@ -94,8 +89,7 @@ class PapersController {
     }
 
     private ResponseEntity<?> drawn(Plan plan) {
-        String svg = Schematic.svg(
-                reviewer.review(plan, Parts.PIPING), Optional.empty(), DrawingUnits.CUSTOMARY, Palette.PAPER);
+        String svg = Papers.drawing(reviewer.review(plan, Parts.PIPING));
         return file(svg.getBytes(StandardCharsets.UTF_8), SVG, "longrun-drawing.svg");
     }
 
@@ -106,8 +100,10 @@ class PapersController {
     }
 
     private ResponseEntity<?> listed(Plan plan) {
-        TakeOff parts = TakeOff.of(reviewer.review(plan, Parts.PIPING).sizing());
-        return file(MaterialsCsv.write(parts).getBytes(StandardCharsets.UTF_8), CSV, "longrun-materials.csv");
+        return file(
+                Papers.materials(reviewer.review(plan, Parts.PIPING)).getBytes(StandardCharsets.UTF_8),
+                CSV,
+                "longrun-materials.csv");
     }
 
     private static ResponseEntity<byte[]> file(byte[] content, MediaType type, String name) {

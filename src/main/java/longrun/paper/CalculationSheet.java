@@ -28,6 +28,18 @@ final class CalculationSheet implements Sheet {
     }
 
     @Override
+    public String purpose() {
+        return "For whoever distrusts a program: every figure with what it was made from, to redo with book and pencil.";
+    }
+
+    @Override
+    public List<String> stillOpen(Review review) {
+        List<String> open = new ArrayList<>(OpenOnPaper.sizes(review));
+        open.addAll(OpenOnPaper.supply(review));
+        return open;
+    }
+
+    @Override
     public List<Element> body(Printing printing) {
         Review review = printing.review();
         List<Element> out = new ArrayList<>();

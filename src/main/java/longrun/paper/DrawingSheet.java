@@ -5,6 +5,7 @@ import java.util.Optional;
 import longrun.drawing.DrawingUnits;
 import longrun.drawing.Palette;
 import longrun.drawing.Schematic;
+import longrun.review.Review;
 import org.jsoup.nodes.Element;
 
 /** The route as an isometric drawing on a sheet of its own. */
@@ -28,6 +29,16 @@ final class DrawingSheet implements Sheet {
     @Override
     public boolean opensWithFacts() {
         return false;
+    }
+
+    @Override
+    public String purpose() {
+        return "For everyone who works on the pipe: the route with lengths, sizes, loads and parts.";
+    }
+
+    @Override
+    public List<String> stillOpen(Review review) {
+        return OpenOnPaper.sizes(review);
     }
 
     @Override

@@ -28,6 +28,18 @@ final class FitterSheet implements Sheet {
     }
 
     @Override
+    public String purpose() {
+        return "For the fitter and the inspector: every size as the book gives it, connections, pressures, findings.";
+    }
+
+    @Override
+    public List<String> stillOpen(Review review) {
+        List<String> open = new ArrayList<>(OpenOnPaper.sizes(review));
+        open.addAll(OpenOnPaper.findings(review));
+        return open;
+    }
+
+    @Override
     public List<Element> body(Printing printing) {
         Review review = printing.review();
         List<Element> out = new ArrayList<>();

@@ -31,7 +31,9 @@ final class HouseFacts {
         facts.add(new Fact("Code", code(review.plan())));
         facts.add(
                 new Fact("Method", "longest length; " + fittings(review.sizing().allowance())));
-        facts.add(new Fact("Program and tables", "Longrun " + Program.version() + ", plan format 1"));
+        facts.add(new Fact(
+                "Program and tables",
+                "Longrun " + Program.version() + ", tables " + Program.tablesMark() + ", plan format 1"));
         for (Stage stage : review.piping().stages()) {
             if (facts.size() < 4 * COLUMNS) {
                 facts.add(new Fact(SheetWords.regulator(stage.regulator()), pressures(stage)));

@@ -17,10 +17,10 @@ import longrun.quantity.Show;
  * The parts list for a spreadsheet (RFC 4180). A cell that a spreadsheet would take for a formula begins with an
  * apostrophe; what is not known is an empty cell, never a zero.
  */
-public final class MaterialsCsv {
+final class MaterialsCsv {
 
     /** The columns, in order. */
-    public static final List<String> COLUMNS = List.of(
+    static final List<String> COLUMNS = List.of(
             "group",
             "item",
             "size",
@@ -37,7 +37,7 @@ public final class MaterialsCsv {
     private MaterialsCsv() {}
 
     /** The list as a file's text. */
-    public static String write(TakeOff parts) {
+    static String write(TakeOff parts) {
         StringWriter out = new StringWriter();
         try (CsvWriter csv =
                 CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out)) {

@@ -1,7 +1,17 @@
 package longrun.paper;
 
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import longrun.drawing.DrawingUnits;
+import longrun.drawing.Palette;
+import longrun.drawing.Schematic;
+import longrun.paper.file.ZipFile;
+import longrun.parts.TakeOff;
+import longrun.review.Review;
+import longrun.words.Names;
 
 /** The sheets there are, in the order they lie in when all are printed. */
 public final class Papers {
@@ -27,5 +37,53 @@ public final class Papers {
     /** All sheets in one PDF. */
     public static byte[] pdf(Printing printing) {
         return SheetFile.pdf(printing, SHEETS);
+    }
+
+    /**
+     * A sheet as one chooses among them.
+     *
+     * @param slug its name in an address
+     * @param title what it is
+     * @param purpose what it is for and for whom
+     * @param stillOpen what is still open in it; empty where nothing is
+     */
+    public record Kind(String slug, String title, String purpose, List<String> stillOpen) {}
+
+    /** The sheets of a house, in the order they lie in. */
+    public static List<Kind> list(Review review) {
+        return SHEETS.stream()
+                .map(s -> new Kind(
+                        s.slug(),
+                        Names.capital(
+                                s.title().substring(s.title().indexOf(':') + 1).strip()),
+                        s.purpose(),
+                        s.stillOpen(review)))
+                .toList();
+    }
+
+    /**
+     * Everything in one zip: each sheet, all of them in one PDF, the drawing, the parts list for a spreadsheet, and the
+     * plan file as it is. The same printing gives the same bytes.
+     *
+     * @param planName the name of the plan file in it, one that every computer takes
+     */
+    public static byte[] zip(Printing printing, String planName) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(planName, printing.planJson().getBytes(StandardCharsets.UTF_8));
+        files.put("all papers.pdf", pdf(printing));
+        SHEETS.forEach(s -> files.put(s.slug() + ".pdf", SheetFile.pdf(printing, s.printedWith())));
+        files.put("drawing.svg", drawing(printing.review()).getBytes(StandardCharsets.UTF_8));
+        files.put("materials.csv", materials(printing.review()).getBytes(StandardCharsets.UTF_8));
+        return ZipFile.write(files, printing.date());
+    }
+
+    /** The drawing of the route as a file. */
+    public static String drawing(Review review) {
+        return Schematic.svg(review, Optional.empty(), DrawingUnits.CUSTOMARY, Palette.PAPER);
+    }
+
+    /** The parts list for a spreadsheet. */
+    public static String materials(Review review) {
+        return MaterialsCsv.write(TakeOff.of(review.sizing()));
     }
 }

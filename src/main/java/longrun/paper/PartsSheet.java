@@ -10,6 +10,7 @@ import longrun.parts.PipeNeed;
 import longrun.parts.Straight;
 import longrun.parts.TakeOff;
 import longrun.quantity.Show;
+import longrun.review.Review;
 import org.jsoup.nodes.Element;
 
 /** What to buy: pipe with the lengths to cut it from, fittings, what stands at each appliance and regulator. */
@@ -28,6 +29,23 @@ final class PartsSheet implements Sheet {
     @Override
     public String under() {
         return "for whoever buys and cuts. Sized, not approved.";
+    }
+
+    @Override
+    public String purpose() {
+        return "For whoever buys and cuts: pipe with a cutting list, fittings, what stands at each appliance.";
+    }
+
+    @Override
+    public List<String> stillOpen(Review review) {
+        List<String> open = new ArrayList<>(OpenOnPaper.sizes(review));
+        long uncounted = TakeOff.of(review.sizing()).lines().stream()
+                .filter(l -> l.count().isEmpty())
+                .count();
+        if (uncounted > 0) {
+            open.add(OpenOnPaper.count(uncounted, "kind of part", "kinds of parts") + " to count at the house");
+        }
+        return open;
     }
 
     @Override

@@ -22,6 +22,7 @@ import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
+import longrun.paper.file.HeldPlan;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
 import org.apache.pdfbox.pdmodel.PDEmbeddedFilesNameTreeNode;
@@ -34,7 +35,7 @@ import org.jsoup.nodes.Document;
 final class PdfFile {
 
     /** Name of the plan inside the PDF. */
-    static final String PLAN = "house.longrun.json";
+    static final String PLAN = HeldPlan.NAME;
 
     private static final String LETTERS = "letters";
     private static final Map<String, byte[]> FONTS = Map.of(

@@ -1,6 +1,8 @@
 package longrun.paper;
 
 import java.util.List;
+import longrun.review.Review;
+import longrun.words.Names;
 import org.jsoup.nodes.Element;
 
 /** One kind of sheet: what it is called, for whom it is, and what stands on it. */
@@ -14,6 +16,16 @@ interface Sheet {
 
     /** Whom it is for, and what it is not. */
     String under();
+
+    /** What it is for and for whom, in a sentence for whoever chooses among the sheets. */
+    default String purpose() {
+        return Names.capital(under());
+    }
+
+    /** What is still open in it, in a few words each; empty where nothing is. */
+    default List<String> stillOpen(Review review) {
+        return OpenOnPaper.findings(review);
+    }
 
     /** Whether the facts of the house stand under the head: by which code it was sized, by which method. */
     default boolean opensWithFacts() {

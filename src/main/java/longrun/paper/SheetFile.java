@@ -5,6 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import longrun.words.CautionWords;
+import longrun.words.Program;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 
@@ -66,7 +67,11 @@ final class SheetFile {
                         "div",
                         "line",
                         Html.text("span", "house", SheetWords.shortened(printing.house(), 36)),
-                        Html.text("span", "", sheet.title() + ", " + day(printing.date()) + ", Longrun"),
+                        Html.text(
+                                "span",
+                                "made",
+                                sheet.title() + ", " + day(printing.date()) + ", Longrun " + Program.version()
+                                        + ", tables " + Program.tablesMark()),
                         Html.el("span", "page")));
     }
 

@@ -53,6 +53,16 @@ final class SupplierSheet implements Sheet {
     }
 
     @Override
+    public String purpose() {
+        return "For the gas supplier: what is asked first, then loads, pressures, regulators, tank and year.";
+    }
+
+    @Override
+    public List<String> stillOpen(Review review) {
+        return OpenOnPaper.supply(review);
+    }
+
+    @Override
     public List<Element> body(Printing printing) {
         Review review = printing.review();
         int more = (int) Math.floor((printing.size().heightPt() - PaperSize.LETTER.heightPt()) / ROW);

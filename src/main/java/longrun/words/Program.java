@@ -3,7 +3,12 @@ package longrun.words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.Properties;
+import longrun.capacity.CapacityTable;
+import longrun.capacity.CapacityTables;
 
 /** What this program says of itself on paper. */
 public final class Program {
@@ -24,5 +29,43 @@ public final class Program {
             throw new UncheckedIOException(e);
         }
         return read.getProperty("version", "");
+    }
+
+    /**
+     * A mark of the tables everything is sized by: the first eight digits of the sum of all their files. Two papers with
+     * one mark rest on the same tables.
+     */
+    public static String tablesMark() {
+        return Tables.MARK;
+    }
+
+    /** Worked out once. */
+    private static final class Tables {
+
+        static final String MARK = mark();
+
+        private static String mark() {
+            try {
+                MessageDigest sum = MessageDigest.getInstance("SHA-256");
+                for (CapacityTable table : CapacityTables.standard().all()) {
+                    sum.update(bytes("/longrun/data/tables/" + table.id() + ".csv"));
+                }
+                sum.update(bytes("/longrun/data/fittings/equivalent-lengths.csv"));
+                return HexFormat.of().formatHex(sum.digest(), 0, 4);
+            } catch (NoSuchAlgorithmException e) {
+                throw new IllegalStateException("every Java has SHA-256", e);
+            }
+        }
+
+        private static byte[] bytes(String path) {
+            try (InputStream in = Program.class.getResourceAsStream(path)) {
+                if (in == null) {
+                    throw new IllegalStateException(path + ": the file is not there");
+                }
+                return in.readAllBytes();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
     }
 }

@@ -44,6 +44,7 @@ import org.springframework.transaction.TransactionException;
 @StyleSheet("context://frontend/route.css")
 @JsModule("context://frontend/lines.js")
 @StyleSheet("context://frontend/connections.css")
+@StyleSheet("context://frontend/papers.css")
 public final class HouseView extends Frame implements BeforeEnterObserver, HasDynamicTitle, HousePage, Keeper.Hears {
 
     private static final String NAMELESS = "House without a name";

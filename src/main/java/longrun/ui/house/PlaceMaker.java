@@ -6,6 +6,7 @@ import longrun.ui.house.connections.ConnectionsPlace;
 import longrun.ui.house.findings.FindingsPlace;
 import longrun.ui.house.fuel.FuelView;
 import longrun.ui.house.home.HousePlace;
+import longrun.ui.house.papers.PapersPlace;
 import longrun.ui.house.route.RouteView;
 import longrun.ui.house.tank.TankView;
 import longrun.ui.place.HousePage;
@@ -25,6 +26,7 @@ final class PlaceMaker {
             case TANK -> new TankView(desk);
             case FUEL -> new FuelView(desk);
             case FINDINGS -> new FindingsPlace(desk);
+            case PAPERS -> new PapersPlace(desk);
         };
     }
 }

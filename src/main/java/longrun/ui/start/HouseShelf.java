@@ -11,6 +11,7 @@ import longrun.draft.DemoHouse;
 import longrun.draft.PlanFiles;
 import longrun.draft.RunToHouse;
 import longrun.draft.run.BecomesHouse;
+import longrun.paper.file.HeldPlan;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
 import longrun.store.Draft;
@@ -106,6 +107,13 @@ public class HouseShelf implements BecomesHouse {
             }
         }
         return new Opened(houses, refused);
+    }
+
+    /** Opens the house whose plan lies in a PDF of ours. */
+    public long openPdf(byte[] pdf) throws NotAPlan {
+        return open(HeldPlan.find(pdf)
+                .orElseThrow(() -> new NotAPlan("no plan lies in it: papers printed by this program hold theirs, if no"
+                        + " other program has written them anew")));
     }
 
     /** A house's plan file, character for character as it is stored; empty where it is gone. */

@@ -69,7 +69,11 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
                                 "section",
                                 "",
                                 Dom.text("h2", "place", "Houses"),
-                                Dom.text("p", "lede", "Kept on this computer; each is stored at every key."),
+                                Dom.text(
+                                        "p",
+                                        "lede",
+                                        "Kept on this computer; each is stored at every key. A PDF printed here holds its"
+                                                + " plan and opens like a plan file."),
                                 unread,
                                 none,
                                 list,
@@ -333,7 +337,12 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
         }
         orSaid(() -> {
             try {
-                HouseShelf.Opened opened = shelf.openZip(Base64.getDecoder().decode(base64));
+                byte[] bytes = Base64.getDecoder().decode(base64);
+                if (name.toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+                    go(shelf.openPdf(bytes));
+                    return;
+                }
+                HouseShelf.Opened opened = shelf.openZip(bytes);
                 String houses =
                         opened.houses() == 1 ? "One house was opened." : opened.houses() + " houses were opened.";
                 say(houses + (opened.refused().isEmpty() ? "" : " " + String.join("; ", opened.refused()) + "."));
