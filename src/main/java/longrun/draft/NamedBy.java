@@ -137,7 +137,7 @@ public final class NamedBy {
             return "The heating, under Fuel";
         }
         if (at.startsWith("/use/hotWater")) {
-            return "The on-demand heater of the hot water, under Fuel";
+            return "The on-demand heater, under Hot water";
         }
         if (at.startsWith("/use/others")) {
             String gas = owner(draft, at).path("volumePerYear").asText("");

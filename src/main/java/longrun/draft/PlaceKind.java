@@ -23,6 +23,10 @@ public enum PlaceKind {
             "Tank",
             "Liquid turns to gas by the warmth of the air on the wetted steel: the colder and the emptier, the less."),
     FUEL("fuel", "Fuel", "What the house burns through the year, how long a fill lasts, and when to call."),
+    HOT_WATER(
+            "hot-water",
+            "Hot water",
+            "The storage heater first, the on-demand heater behind it, the mixing valve last before the house."),
     FINDINGS("findings", "Findings", "What is wrong or doubtful, and the questions to take along, by who can answer."),
     PAPERS(
             "papers",
@@ -64,7 +68,7 @@ public enum PlaceKind {
             new Entries("/site/monthlyMeanTemp", FUEL),
             new Entries("/site/leadDays", FUEL),
             new Entries("/site/unreachable", FUEL),
-            new Entries("/site/coldWater", FUEL),
+            new Entries("/site/coldWater", HOT_WATER),
             new Entries("/regulators", HOUSE),
             new Entries("/regulators/*/setting", CONNECTIONS),
             new Entries("/regulators/*/ventToOpening", CONNECTIONS),
@@ -90,6 +94,8 @@ public enum PlaceKind {
             new Entries("/tank", TANK),
             new Entries("/tanks", TANK),
             new Entries("/use", FUEL),
+            new Entries("/use/hotWater", HOT_WATER),
+            new Entries("/use/pricePerKwh", HOT_WATER),
             new Entries("/deliveries", FUEL));
 
     private final String slug;

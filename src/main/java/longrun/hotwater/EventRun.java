@@ -18,9 +18,9 @@ final class EventRun {
      * Runs a day.
      *
      * @param month of the year, January 0
+     * @param draws of that day
      */
-    static List<DrawEvent> of(HotWaterHouse house, Arrangement arrangement, int month) {
-        List<Draw> draws = house.draws().asEntered();
+    static List<DrawEvent> of(HotWaterHouse house, Arrangement arrangement, int month, List<Draw> draws) {
         StorageTank tank = house.storage(arrangement)
                 .map(h -> new StorageTank(h, StorageHeater.NODES, house.k() / 60))
                 .orElse(null);

@@ -1,8 +1,11 @@
 package longrun.hotwater;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import longrun.origin.Confidence;
 import longrun.origin.Missing;
 import longrun.origin.Months;
 import longrun.plan.Arrangement;
@@ -103,5 +106,24 @@ record HotWaterHouse(
     /** The on-demand heater at work in an arrangement. */
     Optional<OnDemandHeater> onDemand(Arrangement a) {
         return a == Arrangement.STORAGE_ONLY ? Optional.empty() : onDemand.heater();
+    }
+
+    /** The same house with its storage set otherwise, or with cold water of one temperature all year. */
+    HotWaterHouse played(OptionalDouble storageSetF, OptionalDouble coldF) {
+        Optional<StorageHeater> heater =
+                storage.heater().map(h -> storageSetF.isPresent() ? h.withSetF(storageSetF.getAsDouble()) : h);
+        StorageEntries tank = new StorageEntries(
+                heater, storage.room(), storage.from(), storage.missing(), storage.electricMissing());
+        Months cold = coldF.isEmpty()
+                ? need.cold()
+                : Months.known(
+                        need.cold().name(),
+                        Collections.nCopies(12, coldF.getAsDouble()),
+                        "degF",
+                        "as played with",
+                        Confidence.MEMORY,
+                        List.of());
+        DailyNeed asked = new DailyNeed(cold, need.daily(), need.useTemp(), need.heat(), need.efficiency());
+        return new HotWaterHouse(entry, asked, tank, onDemand, draws, k, mixF, comfortF, standIns);
     }
 }

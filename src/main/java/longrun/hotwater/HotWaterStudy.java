@@ -26,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  * @param events each draw in each arrangement that can be run, in January (July south of the equator)
  * @param maxFlowGpm largest flow through the on-demand heater at its set point, by the month
  * @param maxFixtureGpm largest flow at the use temperature, by the month
+ * @param evening two showers for an hour, in each arrangement
+ * @param pattern name of the test pattern that stands in for draws
  * @param standIns starting values that stand in for entries
  * @param unfinishedDraws places of draws that lack flow or length
  */
@@ -36,6 +38,7 @@ public record HotWaterStudy(
         List<DrawEvent> events,
         Months maxFlowGpm,
         Months maxFixtureGpm,
+        Optional<Shower.Evening> evening,
         Optional<String> pattern,
         List<StandIn> standIns,
         List<Integer> unfinishedDraws) {
@@ -78,7 +81,8 @@ public record HotWaterStudy(
                 years.put(a, ArrangementYear.of(house.get(), YearRun.of(house.get(), a, STEP_MIN)));
                 if (a == Arrangement.STORAGE_ONLY
                         || house.get().onDemand().output().isKnown()) {
-                    events.addAll(EventRun.of(house.get(), a, coldMonth(plan)));
+                    events.addAll(EventRun.of(
+                            house.get(), a, coldMonth(plan), house.get().draws().asEntered()));
                 }
             } else {
                 Months gas = a == Arrangement.STORAGE_ONLY
@@ -94,6 +98,7 @@ public record HotWaterStudy(
                 events,
                 largest("largest flow through the heater", need, house, false),
                 largest("largest flow at the use temperature", need, house, true),
+                Shower.TWO_FOR_AN_HOUR.run(plan),
                 house.flatMap(h -> h.draws().pattern()),
                 house.map(HotWaterHouse::standIns).orElse(List.of()),
                 house.map(h -> h.draws().unfinished()).orElse(List.of()));

@@ -6,6 +6,7 @@ import java.util.Locale;
 import longrun.quantity.AirChange;
 import longrun.quantity.Area;
 import longrun.quantity.Elevation;
+import longrun.quantity.Flow;
 import longrun.quantity.HeatLoss;
 import longrun.quantity.HeatRate;
 import longrun.quantity.HeatingValue;
@@ -16,6 +17,7 @@ import longrun.quantity.Pressure;
 import longrun.quantity.Quantity;
 import longrun.quantity.Ratio;
 import longrun.quantity.Temperature;
+import longrun.quantity.TimeSpan;
 import longrun.quantity.Unit;
 import longrun.quantity.Volume;
 
@@ -44,6 +46,8 @@ public record Shown<Q extends Quantity>(Measure<Q> measure, String customary, St
             new Shown<>(Measure.HEATING_VALUE, "Btu/gal", "Btu/gal", "#,##0");
     public static final Shown<Pressure> TANK_PRESSURE = new Shown<>(Measure.PRESSURE, "psi", "kPa", "#,##0.#");
     public static final Shown<Area> AREA = new Shown<>(Measure.AREA, "in2", "in2", "#,##0.#");
+    public static final Shown<Flow> FLOW = new Shown<>(Measure.FLOW, "gal/min", "L/min", "0.##");
+    public static final Shown<TimeSpan> MINUTES = new Shown<>(Measure.TIME, "min", "min", "0.#");
     public static final Shown<AirChange> AIR_CHANGE = new Shown<>(Measure.AIR_CHANGE, "ach", "ach", "0.##");
 
     public static final Shown<HeatLoss> HEAT_LOSS = new Shown<>(Measure.HEAT_LOSS, "Btu/(h.degF)", "W/K", "0.##");

@@ -8,20 +8,30 @@ import longrun.ui.place.HousePage;
 public final class NumberField extends LineField {
 
     private final String kind;
+    private final String each;
+    private final String such;
 
-    private NumberField(HousePage desk, String pointer, String kind, String label, String help) {
+    private NumberField(
+            HousePage desk, String pointer, String kind, String label, String help, String each, String such) {
         super(desk, new EntryAddress(pointer, kind), label, help);
         this.kind = kind;
+        this.each = each;
+        this.such = such;
         target().setAttribute("inputmode", "decimal");
     }
 
     public NumberField(HousePage desk, String pointer, String label, String help) {
-        this(desk, pointer, EntryAddress.NUMBER, label, help);
+        this(desk, pointer, EntryAddress.NUMBER, label, help, "", "4");
     }
 
     /** The price of a gallon, in whatever money. */
     public static NumberField price(HousePage desk, String pointer, String label, String help) {
-        return new NumberField(desk, pointer, EntryAddress.PRICE, label, help);
+        return new NumberField(desk, pointer, EntryAddress.PRICE, label, help, " a gallon", "2.80");
+    }
+
+    /** The price of a kilowatt-hour, in whatever money. */
+    public static NumberField currentPrice(HousePage desk, String pointer, String label, String help) {
+        return new NumberField(desk, pointer, EntryAddress.PRICE, label, help, " a kilowatt-hour", "0.14");
     }
 
     private boolean isPrice() {
@@ -30,11 +40,11 @@ public final class NumberField extends LineField {
 
     @Override
     String wrong(String stored, String error) {
-        return WrongEntry.says(stored, error).replace("such as 4", isPrice() ? "such as 2.80" : "such as 4");
+        return WrongEntry.says(stored, error).replace("such as 4", "such as " + such);
     }
 
     @Override
     String understood(String stored) {
-        return isPrice() ? stored + " a gallon" : "";
+        return isPrice() ? stored + each : "";
     }
 }

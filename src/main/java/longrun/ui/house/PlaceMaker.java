@@ -6,6 +6,7 @@ import longrun.ui.house.connections.ConnectionsPlace;
 import longrun.ui.house.findings.FindingsPlace;
 import longrun.ui.house.fuel.FuelView;
 import longrun.ui.house.home.HousePlace;
+import longrun.ui.house.hotwater.HotWaterView;
 import longrun.ui.house.papers.PapersPlace;
 import longrun.ui.house.route.RouteView;
 import longrun.ui.house.tank.TankView;
@@ -25,6 +26,7 @@ final class PlaceMaker {
             case CONNECTIONS -> new ConnectionsPlace(desk);
             case TANK -> new TankView(desk);
             case FUEL -> new FuelView(desk);
+            case HOT_WATER -> new HotWaterView(desk);
             case FINDINGS -> new FindingsPlace(desk);
             case PAPERS -> new PapersPlace(desk);
         };

@@ -96,8 +96,11 @@ class HouseEntriesTest extends OpenHouse {
     @Test
     void aClimateIsABeginningOfTheYear() {
         HouseView page = open("house");
-        page.session().change(d -> DraftTree.put(d, "/site/coldWater/temp", d.textNode("50 degF")));
+        page.session().change(d -> DraftTree.put(d, "/site/leadDays", d.numberNode(7)));
         assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).doesNotContain("not begun");
+        assertThat(page.threadShown().lackShown(PlaceKind.HOT_WATER)).startsWith("not begun");
+        page.session().change(d -> DraftTree.put(d, "/site/coldWater/temp", d.textNode("50 degF")));
+        assertThat(page.threadShown().lackShown(PlaceKind.HOT_WATER)).doesNotContain("not begun");
     }
 
     @Test

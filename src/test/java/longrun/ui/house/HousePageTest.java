@@ -271,12 +271,12 @@ class HousePageTest extends OpenHouse {
     }
 
     @Test
-    void coldWaterIsSaidWhereTheYearIs() {
-        HouseView page = open("fuel");
+    void coldWaterIsSaidWhereHotWaterIs() {
+        HouseView page = open("hot-water");
         page.kept("", Map.of("/site/coldWater/temp degF", "51"), Optional.empty());
         assertThat(page.session().text("/site/coldWater/temp")).isEqualTo("51 degF");
         page.goTo("/site/coldWater/source");
-        assertThat(PlaceKind.of("/site/coldWater/source")).isEqualTo(PlaceKind.FUEL);
+        assertThat(PlaceKind.of("/site/coldWater/source")).isEqualTo(PlaceKind.HOT_WATER);
         assertThat(page.session().errors()).isEmpty();
     }
 

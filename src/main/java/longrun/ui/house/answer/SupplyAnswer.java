@@ -1,12 +1,20 @@
 package longrun.ui.house.answer;
 
 import com.vaadin.flow.dom.Element;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import longrun.fuel.FuelReport;
+import longrun.hotwater.DrawEvent;
+import longrun.hotwater.HotWaterStudy;
+import longrun.hotwater.Shower;
+import longrun.origin.Confidence;
 import longrun.origin.Figure;
+import longrun.origin.Origin;
 import longrun.plan.Appliance;
+import longrun.plan.Arrangement;
 import longrun.pressure.PressureOrigins;
 import longrun.pressure.TightestInlet;
 import longrun.quantity.Pressure;
@@ -28,9 +36,10 @@ public final class SupplyAnswer {
     private final AnswerSlot pressure = new AnswerSlot("pressure", "Pressure at the burner");
     private final AnswerSlot vapour = new AnswerSlot("vapour", "Vapour to plan with");
     private final AnswerSlot days = new AnswerSlot("days", "A fill lasts");
+    private final AnswerSlot shower = new AnswerSlot("shower", "Shower in January");
 
     List<Element> elements() {
-        return List.of(pressure.element(), vapour.element(), days.element());
+        return List.of(pressure.element(), vapour.element(), days.element(), shower.element());
     }
 
     public AnswerSlot pressure() {
@@ -50,6 +59,7 @@ public final class SupplyAnswer {
         showPressure(review, units, spoken);
         showVapour(review.flatMap(Review::tank), units, spoken);
         showDays(review.flatMap(Review::fuel), units, spoken);
+        showShower(review.flatMap(Review::hotWater), spoken);
     }
 
     private void showPressure(Optional<Review> review, UnitSystem units, Map<String, String> spoken) {
@@ -139,6 +149,33 @@ public final class SupplyAnswer {
                 + (warmest.isKnown() ? "; " + FigureText.words(warmest, units) + " in the warmest." : "."));
         days.origin(Optional.of(coldest.get().origin()));
         spoken.put("days", "a fill lasts " + figure);
+    }
+
+    /** Minutes of an hour that two showers stay comfortable, in each arrangement that can be told. */
+    private void showShower(Optional<HotWaterStudy> water, Map<String, String> spoken) {
+        Optional<Shower.Evening> evening =
+                water.flatMap(HotWaterStudy::evening).filter(e -> !e.events().isEmpty());
+        if (evening.isEmpty()) {
+            none(shower);
+            return;
+        }
+        String figures = Arrays.stream(Arrangement.values())
+                .map(a -> evening.get()
+                        .find(a)
+                        .map(e -> String.valueOf((long) Math.floor(e.minutesComfortable() + 1e-6)))
+                        .orElse("?"))
+                .collect(Collectors.joining(" / "));
+        shower.show(Optional.of(figures), "min", "");
+        shower.note("comfortable of 60, two showers: in series, on-demand alone, storage alone.");
+        DrawEvent first = evening.get().events().values().iterator().next();
+        shower.origin(Optional.of(Origin.derived(
+                "comfortable minutes",
+                figures + " min",
+                "two showers of " + first.draw().gpm() / 2 + " gal/min each for an hour, run second by second from the"
+                        + " storage as the days before left it",
+                Confidence.COMPUTED,
+                List.of())));
+        spoken.put("shower", "two showers stay comfortable " + figures + " minutes of 60");
     }
 
     private static void none(AnswerSlot slot) {

@@ -23,7 +23,6 @@ public final class FuelView implements Place {
     private final FieldList fields = new FieldList();
     private final ClimateFields climate;
     private final UseFields uses;
-    private final StorageFields storage;
     private final DeliveryFields deliveries;
     private final FuelAnswers answers;
     private final GallonsTable gallons;
@@ -40,7 +39,6 @@ public final class FuelView implements Place {
         this.desk = desk;
         climate = new ClimateFields(desk);
         uses = new UseFields(desk, fields);
-        storage = new StorageFields(desk, fields);
         deliveries = new DeliveryFields(desk, fields);
         answers = new FuelAnswers(desk);
         gallons = new GallonsTable(desk);
@@ -66,12 +64,6 @@ public final class FuelView implements Place {
                         climate.element()),
                 PlacePart.of("heating", "Heating", "", uses.heating()),
                 PlacePart.of(
-                        "water",
-                        "Hot water",
-                        "By volume; minute by minute where water is drawn.",
-                        uses.hotWater(),
-                        storage.element()),
-                PlacePart.of(
                         "others",
                         "Other uses",
                         "Range, dryer, fireplace, grill, pool, generator: gallons a year, or hours a day.",
@@ -95,7 +87,6 @@ public final class FuelView implements Place {
     public void show(boolean write) {
         boolean fresh = uses.draw();
         fresh |= deliveries.draw();
-        storage.show();
         fields.show(write || fresh);
         climate.show(write);
         if (write) {

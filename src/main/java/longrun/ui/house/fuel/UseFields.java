@@ -12,7 +12,6 @@ import java.util.Map;
 import longrun.draft.Climate;
 import longrun.draft.WrittenPlaces;
 import longrun.plan.ApplianceKind;
-import longrun.ui.field.AnswerField;
 import longrun.ui.field.ChoiceField;
 import longrun.ui.field.Field;
 import longrun.ui.field.FieldList;
@@ -52,48 +51,6 @@ final class UseFields {
                                 "Indoors",
                                 "68 \u00b0F is taken where none is written; common practice.",
                                 Shown.TEMPERATURE)));
-    }
-
-    Element hotWater() {
-        Map<String, String> ways = new LinkedHashMap<>();
-        ways.put("on-demand-only", "an on-demand heater alone");
-        ways.put("storage-only", "a storage heater alone");
-        ways.put("series", "storage, then on-demand");
-        Map<String, String> sources = new LinkedHashMap<>();
-        sources.put("well", "a well");
-        sources.put("mains", "town mains");
-        return Dom.el(
-                "div",
-                "grid",
-                fields.add(new ChoiceField(
-                                desk,
-                                "/use/hotWater/arrangement",
-                                "Hot water comes from",
-                                "I don\u2019t know",
-                                () -> ways))
-                        .element(),
-                quantity(
-                        "/use/hotWater/dailyVolume",
-                        "Hot water a day",
-                        "About 15 to 20 gal a person; common practice.",
-                        Shown.GALLONS),
-                quantity(
-                        "/use/hotWater/useTemp",
-                        "As warm as",
-                        "At the tap; 105 \u00b0F is common practice.",
-                        Shown.TEMPERATURE),
-                appliance("/use/hotWater/onDemand/appliance", "The on-demand heater is"),
-                quantity(
-                        "/use/hotWater/onDemand/efficiency",
-                        "Its efficiency",
-                        "On its yellow label, as a share of the heat.",
-                        Shown.SHARE),
-                add(AnswerField.of(desk, "/site/coldWater/source", "Cold water comes from", sources)),
-                quantity(
-                        "/site/coldWater/temp",
-                        "Cold water",
-                        "As it comes from the tap; where none is entered, from the air\u2019s mean and the source.",
-                        Shown.TEMPERATURE));
     }
 
     Element others() {

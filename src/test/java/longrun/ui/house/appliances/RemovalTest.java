@@ -110,7 +110,7 @@ class RemovalTest extends OpenHouse {
         List<NamedBy.Mention> mentions = NamedBy.appliance(draft, "/appliances/0");
         assertThat(words(mentions))
                 .containsExactly(
-                        "The on-demand heater of the hot water, under Fuel",
+                        "The on-demand heater, under Hot water",
                         "A use of gas of 35 gal a year, under Fuel",
                         "What fires together",
                         "A gauge reading of 10 in w.c., under Pipe route",

@@ -209,7 +209,7 @@ class FuelViewTest extends OpenHouses {
     @Test
     void fieldsComeBeforeWhatFollowsFromThemAndNoHeadingStandsOverNothing() {
         assertThat(headings(open("{\"format\":\"longrun-plan/1\"}")))
-                .startsWith("Climate", "Heating", "Hot water", "Other uses", "Supplier", "Delivery tickets")
+                .startsWith("Climate", "Heating", "Other uses", "Supplier", "Delivery tickets")
                 .doesNotContain("A cold spell and a power cut");
         FuelView place = open(demo());
         assertThat(headings(place))

@@ -1,0 +1,170 @@
+package longrun.ui.house.hotwater;
+
+import com.fasterxml.jackson.databind.node.TextNode;
+import com.vaadin.flow.dom.Element;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import longrun.draft.DraftTree;
+import longrun.drawing.EveningPlot;
+import longrun.hotwater.DrawEvent;
+import longrun.hotwater.Shower;
+import longrun.plan.Appliance;
+import longrun.plan.Arrangement;
+import longrun.plan.Plan;
+import longrun.plan.Use;
+import longrun.quantity.Flow;
+import longrun.quantity.Temperature;
+import longrun.ui.frame.Dom;
+import longrun.ui.house.figure.Drawing;
+import longrun.ui.house.figure.Slider;
+import longrun.ui.place.HousePage;
+import longrun.words.Shown;
+
+/** The evening at the shower, with four sliders to play with. What is entered stays until a set point is kept. */
+final class ShowerPlay {
+
+    private static final double TENTHS = 10;
+
+    private final HousePage desk;
+    private final Drawing plot = new Drawing("Temperature at the shower, minute by minute");
+    private final Slider minutes;
+    private final Slider flow;
+    private final Slider storage;
+    private final Slider cold;
+    private final Element keep = Dom.button("act", "Keep this set point");
+    private final Element back = Dom.button("ask", "Back to what is entered");
+    private final Element kept = Dom.text("p", "s q", "").setAttribute("role", "status");
+    private final Element said = Dom.text("p", "evening", "").setAttribute("role", "status");
+    private final Element element;
+    private Optional<Plan> plan = Optional.empty();
+    private Arrangement arrangement = Arrangement.SERIES;
+    private boolean played;
+
+    ShowerPlay(HousePage desk) {
+        this.desk = desk;
+        minutes = new Slider("play-minutes", "Shower", 1, 120, v -> Math.round(v) + " min", v -> play());
+        flow = new Slider(
+                "play-flow",
+                "Flow, all showers",
+                5,
+                100,
+                v -> Shown.FLOW.words(desk.units(), Flow.ofGpm(v / TENTHS)),
+                v -> play());
+        storage = new Slider("play-storage", "Storage set to", 90, 170, this::temperature, v -> play());
+        cold = new Slider("play-cold", "Cold water", 33, 85, this::temperature, v -> play());
+        keep.addEventListener("click", e -> keep());
+        back.addEventListener("click", e -> restore());
+        element = Dom.el(
+                "div",
+                "",
+                plot.element(),
+                said,
+                Dom.el("div", "plays", minutes.element(), flow.element(), storage.element(), cold.element()),
+                Dom.el("div", "acts", keep, back),
+                kept);
+    }
+
+    private String temperature(double degF) {
+        return Shown.TEMPERATURE.words(desk.units(), Temperature.ofDegF(Math.round(degF)));
+    }
+
+    Element element() {
+        return element;
+    }
+
+    Slider minutes() {
+        return minutes;
+    }
+
+    Slider storage() {
+        return storage;
+    }
+
+    Drawing plot() {
+        return plot;
+    }
+
+    String said() {
+        return said.getText();
+    }
+
+    /** Shows a plan's evening in one arrangement; sliders a person has moved stay where they are. */
+    void show(Plan shownPlan, Arrangement shown) {
+        plan = Optional.of(shownPlan);
+        arrangement = shown;
+        if (played) {
+            draw();
+        } else {
+            restore();
+        }
+    }
+
+    private void restore() {
+        played = false;
+        minutes.put(Shower.TWO_FOR_AN_HOUR.minutes());
+        flow.put(Shower.TWO_FOR_AN_HOUR.gpm() * TENTHS);
+        plan.flatMap(p -> p.use().flatMap(Use::hotWater))
+                .flatMap(Use.HotWater::storage)
+                .flatMap(s -> s.setTemp().findValue())
+                .ifPresent(t -> storage.put(t.degF()));
+        plan.flatMap(p -> Shower.TWO_FOR_AN_HOUR.run(p)).ifPresent(e -> cold.put(e.coldF()));
+        Dom.retext(kept, "");
+        draw();
+    }
+
+    private void play() {
+        played = true;
+        Dom.retext(kept, "");
+        draw();
+    }
+
+    /** Writes the storage set point played with. */
+    private void keep() {
+        String set = Math.round(storage.value()) + " degF";
+        desk.session().change(d -> DraftTree.put(d, "/use/hotWater/storage/setTemp", TextNode.valueOf(set)));
+        Dom.retext(kept, "Kept as what the storage heater is set to; undo takes it back.");
+    }
+
+    private void draw() {
+        Dom.show(back, played);
+        Optional<Shower.Evening> evening = plan.flatMap(p -> shower().run(p));
+        Optional<DrawEvent> event = evening.flatMap(e -> e.find(arrangement));
+        Dom.show(plot.element(), event.isPresent());
+        Dom.show(keep, played && arrangement != Arrangement.ON_DEMAND_ONLY);
+        if (event.isEmpty()) {
+            Dom.retext(said, "The evening is not drawn: an entry is missing.");
+            return;
+        }
+        plot.show(new EveningPlot(event.get(), evening.get().comfortF(), input()).svg());
+        Dom.retext(said, EveningWords.of(event.get(), evening.get(), desk.units()));
+    }
+
+    private Shower shower() {
+        return played
+                ? new Shower(
+                        minutes.value(),
+                        flow.value() / TENTHS,
+                        OptionalDouble.of(storage.value()),
+                        OptionalDouble.of(cold.value()))
+                : Shower.TWO_FOR_AN_HOUR;
+    }
+
+    /** Input of the on-demand heater, where one is at work. */
+    private OptionalDouble input() {
+        if (arrangement == Arrangement.STORAGE_ONLY) {
+            return OptionalDouble.empty();
+        }
+        Plan p = plan.orElseThrow();
+        String id = p.use()
+                .flatMap(Use::hotWater)
+                .flatMap(Use.HotWater::onDemand)
+                .flatMap(o -> o.appliance().findValue())
+                .orElse("");
+        return p.appliances().stream()
+                .filter(a -> a.id().equals(id))
+                .map(Appliance::input)
+                .flatMap(i -> i.findValue().stream())
+                .mapToDouble(h -> h.btuh())
+                .findFirst();
+    }
+}
