@@ -35,6 +35,7 @@ final class BurnsRow {
     private final Element efficiencyNote = Dom.text("span", "", "");
     private final Element efficiencyTool;
     private final Element remove = Dom.button("ask", "Remove this line");
+    private final Element onPaper = Dom.text("span", "paper-only of", "");
 
     BurnsRow(int index, Hand hand) {
         this.index = index;
@@ -82,7 +83,7 @@ final class BurnsRow {
                         "tr",
                         "main",
                         id,
-                        Dom.el("td", "nm", name.getElement()),
+                        Dom.el("td", "nm", name.getElement(), onPaper),
                         inputCell,
                         Dom.el("td", "how", how).setAttribute("data-l", "Told by"),
                         Dom.el("td", "ent amt", amount.getElement(), unit).setAttribute("data-l", "How much"),
@@ -142,6 +143,11 @@ final class BurnsRow {
         Dom.retext(
                 efficiencyNote,
                 startingEfficiency ? "starting value: an older heater; yours stands on its yellow label" : "");
+        Dom.retext(
+                onPaper,
+                line.filter(l -> heats && !l.efficiency().isBlank())
+                        .map(l -> "efficiency " + l.efficiency() + (startingEfficiency ? ", starting value" : ""))
+                        .orElse(""));
         inputCell.setAttribute("data-l", "Input, " + units.heatUnit().name());
         Dom.setClass(body, "next", line.isEmpty());
         String stored = line.map(Burns::input).orElse("");

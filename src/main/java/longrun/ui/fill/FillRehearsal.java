@@ -13,7 +13,7 @@ import org.springframework.stereotype.Component;
 
 /** Types a gauge and a use longer and shorter by a digit into a page nobody sees. */
 @Component
-@Order(2)
+@Order(3)
 class FillRehearsal extends Rehearsal {
 
     private static final int KEYS = 60;

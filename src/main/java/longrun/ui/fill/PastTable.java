@@ -93,8 +93,7 @@ final class PastTable {
         if (next && fill.isBlank() || fill.gallons().isBlank()) {
             return fit.get()
                     .foretell(report.get().reckoned().orElseThrow(), on.orElse(today))
-                    .map(f -> FigureText.number(f.gallons(), "gal", units) + " foretold"
-                            + (on.isPresent() ? "" : " for today"))
+                    .map(f -> foretold(f, report.get(), units) + (on.isPresent() ? "" : " for today"))
                     .orElse("");
         }
         for (TicketFit.Past p : fit.get().past()) {
@@ -105,6 +104,15 @@ final class PastTable {
             }
         }
         return fit.get().past().stream().anyMatch(p -> on.equals(Optional.of(p.from()))) ? "start" : "";
+    }
+
+    /** A fill takes no more than a full tank holds: where more is foretold, one is missing from the list. */
+    private static String foretold(TicketFit.Foretold f, FillReport report, UnitSystem units) {
+        boolean tooMuch = report.tank().fullGal().isKnown()
+                && f.gallons() > report.tank().fullGal().number();
+        return tooMuch
+                ? "more than a full tank: a fill is missing"
+                : FigureText.number(f.gallons(), "gal", units) + " foretold";
     }
 
     private static String miss(TicketFit.Past p) {

@@ -74,6 +74,7 @@ class FillViewIT extends BrowserTest {
         assertThat(page.locator(".state")).hasText("Waiting for an entry");
         assertAccessible(page);
         screenshot(page, "fill-1440-2-wrong");
+        page.locator("#amount-1").focus(); // the look for barriers opens a page of its own
         page.keyboard().press("Control+A");
         page.keyboard().type("30,000");
         assertThat(page.locator(".state")).hasText(Pattern.compile("Call (by .+|today|now)"));
@@ -84,11 +85,25 @@ class FillViewIT extends BrowserTest {
         assertThat(page.locator("#amount-1")).hasValue("30,000");
         assertNoSidewaysScrolling(page);
         screenshot(page, "fill-1440-3-done");
+        pasteFills(page);
         String days = page.locator(".hand .whole").innerText();
         printsOnOnePage(page, days);
         page.reload();
         assertThat(page.locator("#fill-gauge")).hasValue("62");
         assertThat(page.locator(".hand .whole")).hasText(days);
+    }
+
+    private static void pasteFills(Page page) {
+        page.locator("#past-date-0").focus();
+        page.evaluate(
+                "document.activeElement.dispatchEvent(new ClipboardEvent('paste', {bubbles: true, cancelable: true,"
+                        + " clipboardData: (() => { const d = new DataTransfer();"
+                        + " d.setData('text/plain', 'Date\\tGallons\\n2026-01-12\\t231\\n2026-02-24\\t241\\n2026-04-20\\t193');"
+                        + " return d; })()}))");
+        assertThat(page.locator("#past-gallons-2")).hasValue("193");
+        assertThat(page.locator(".past ~ p")).containsText("give or take");
+        assertThat(page.locator(".past tbody").nth(2).locator(".reck")).containsText("%");
+        assertThat(page.locator(".past tbody").first().locator(".reck")).hasText("start");
     }
 
     private static void printsOnOnePage(Page page, String days) throws IOException {
@@ -97,7 +112,7 @@ class FillViewIT extends BrowserTest {
             try (PDDocument document = Loader.loadPDF(pdf)) {
                 assertThat(document.getNumberOfPages()).as(size).isEqualTo(1);
                 String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
-                assertThat(text).contains("Which tank to ask for", "A fill lasts", "Call", days);
+                assertThat(text).contains("Which tank to ask for", "A fill lasts", "Call", "2026-04-20", days);
                 assertThat(text).contains(Caution.TEXT.substring(0, 60));
             }
         }

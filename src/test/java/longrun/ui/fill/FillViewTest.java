@@ -362,7 +362,10 @@ class FillViewTest {
         assertThat(view.past().said()).contains("every figure here is scaled by", "give or take");
         assertThat(answer()).contains("start").doesNotContain(plain);
         type(2, PastEntries.Column.DATE, "Apr 20 2026");
-        assertThat(answer()).contains("foretold");
+        assertThat(answer()).contains("foretold").doesNotContain("a fill is missing");
+        type(2, PastEntries.Column.DATE, "2027-03-01");
+        assertThat(answer()).contains("more than a full tank: a fill is missing");
+        type(2, PastEntries.Column.DATE, "Apr 20 2026");
         type(2, PastEntries.Column.GALLONS, "100");
         assertThat(answer()).contains("% under");
         type(2, PastEntries.Column.DATE, "Apr 41 2026");
