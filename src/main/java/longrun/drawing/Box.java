@@ -30,6 +30,17 @@ record Box(double left, double top, double right, double bottom) {
         return new Box(left + dx, top + dy, right + dx, bottom + dy);
     }
 
+    /** What it has in common with another that overlaps it. */
+    Box within(Box o) {
+        return new Box(
+                Math.max(left, o.left), Math.max(top, o.top), Math.min(right, o.right), Math.min(bottom, o.bottom));
+    }
+
+    /** Whether another lies in it whole. */
+    boolean holds(Box o) {
+        return o.left >= left && o.right <= right && o.top >= top && o.bottom <= bottom;
+    }
+
     boolean overlaps(Box o) {
         return left < o.right && o.left < right && top < o.bottom && o.top < bottom;
     }

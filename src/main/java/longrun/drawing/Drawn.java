@@ -3,6 +3,7 @@ package longrun.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Predicate;
 import longrun.plan.Setting;
 
@@ -57,7 +58,7 @@ final class Drawn {
     /** Whether a part of the sheet has something in it. */
     boolean shows(Box box) {
         return model.runs().stream().anyMatch(r -> box(r).overlaps(box))
-                || labels.placed().stream().anyMatch(l -> l.room().overlaps(box));
+                || labels.placed().stream().anyMatch(l -> box.holds(l.room()));
     }
 
     /** The words with their places. */
@@ -85,16 +86,21 @@ final class Drawn {
                 .toList();
     }
 
-    void write(SvgText out, String selected, Predicate<Box> shown) {
+    /**
+     * @param selected the section in hand on a page, or empty text for none; absent on paper
+     * @param shown which sections, by their room
+     * @param whole which words, by theirs
+     */
+    void write(SvgText out, Optional<String> selected, Predicate<Box> shown, Predicate<Box> whole) {
         SchematicWriter writer = new SchematicWriter(model, placed, selected, out);
         walls.forEach(w -> out.path("ld", w.path()));
         writer.write(run -> shown.test(box(run)));
-        writer.write(labels.placed().stream().filter(l -> shown.test(l.whole())).toList());
+        writer.write(labels.placed().stream().filter(l -> whole.test(l.room())).toList());
     }
 
     /** Pipes and appliances without a word. */
     void writeKey(SvgText out) {
-        new SchematicWriter(model, placed, "", out).write(run -> true);
+        new SchematicWriter(model, placed, Optional.empty(), out).write(run -> true);
     }
 
     private Laid laid(Run run) {

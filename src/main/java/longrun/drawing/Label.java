@@ -113,11 +113,6 @@ record Label(
         return Optional.of(new Stroke(at.plus(-c, -s), at.plus(c, s)));
     }
 
-    /** With its leader. */
-    Box whole() {
-        return leader.isEmpty() ? room() : room().with(Box.of(leader));
-    }
-
     Box room() {
         return along().map(s -> s.box().grown(8)).orElseGet(this::box);
     }

@@ -16,6 +16,7 @@ public final class Schematic {
     private static final double MARGIN = 12;
     private static final double LEAST_WIDTH = 760;
     private static final double LEGEND = 1100;
+    private static final double NORTH = 210;
 
     private final RouteModel model;
     private final DrawingUnits units;
@@ -36,13 +37,13 @@ public final class Schematic {
 
     /** The drawing as it stands on a page that bears the house's name itself. */
     public static String svg(Review review, Optional<String> selectedSectionId, DrawingUnits units, Palette palette) {
-        return new Schematic(review, units, palette).write(selectedSectionId.orElse(""), Optional.empty());
+        return new Schematic(review, units, palette).write(Optional.of(selectedSectionId.orElse("")), Optional.empty());
     }
 
     /** The drawing as it goes out of the house, black on white, with its title block. */
     public static String sheet(Review review) {
         return new Schematic(review, DrawingUnits.CUSTOMARY, Palette.PAPER)
-                .write("", Optional.of(TitleBlock.of(review)));
+                .write(Optional.empty(), Optional.of(TitleBlock.of(review)));
     }
 
     /**
@@ -56,54 +57,55 @@ public final class Schematic {
         return new Schematic(review, DrawingUnits.CUSTOMARY, Palette.PAPER).parted(review, width, height);
     }
 
-    private String write(String selected, Optional<TitleBlock> block) {
+    private String write(Optional<String> selected, Optional<TitleBlock> block) {
         if (drawn.isEmpty()) {
             return empty();
         }
         SvgText body = new SvgText();
         Box extent = drawn.extent().grown(MARGIN);
-        Box north = new Box(extent.left(), extent.top(), extent.left() + 190, extent.top() + 58);
+        Box north = new Box(extent.left(), extent.top(), extent.left() + NORTH - 20, extent.top() + 58);
         if (!drawn.isFree(north)) {
             extent = extent.with(extent.moved(0, -62));
         }
-        drawn.write(body, selected, b -> true);
+        drawn.write(body, selected, b -> true, b -> true);
         Legend.north(body, new Point(extent.left() + MARGIN, extent.top() + 26));
         double width = Math.max(LEAST_WIDTH, extent.width());
-        boolean beside = block.isPresent() && width > LEAST_WIDTH + TitleBlock.WIDTH;
-        double room = Math.min(width - (beside ? TitleBlock.WIDTH + 2 * MARGIN : 0), LEGEND) - 2 * MARGIN;
+        double foot = block.isPresent() ? TitleBlock.WIDTH + 2 * MARGIN : 0;
+        double room = Math.min(width - foot, LEGEND) - 2 * MARGIN;
         double top = extent.bottom() + 24;
         double bottom = new Legend(model).write(body, extent.left() + MARGIN, top, room);
         if (block.isPresent()) {
             double right = extent.left() + width - MARGIN;
-            double from = beside ? extent.bottom() + 8 : bottom;
-            bottom = Math.max(bottom, block.get().write(body, right, from) + MARGIN);
+            bottom = Math.max(bottom, block.get().write(body, right, extent.bottom() + 8) + MARGIN);
         }
         return head(extent.left(), extent.top(), Math.ceil(width), Math.ceil(bottom - extent.top()), description())
                 + body + "</svg>";
     }
 
     private List<SheetPart> parted(Review review, double width, double height) {
-        String whole = write("", Optional.of(TitleBlock.of(review)));
+        String whole = write(Optional.empty(), Optional.of(TitleBlock.of(review)));
         SheetPart one = SheetPart.whole(whole);
         if (drawn.isEmpty() || one.width() <= width && one.height() <= height) {
             return List.of(one);
         }
         return new SheetParts(drawn.extent().grown(MARGIN), width, height)
-                .list((box, shown, words) -> part(box, shown, words), box -> drawn.shows(box), legend(review, width));
+                .list(this::part, drawn::shows, legend(review, width));
     }
 
     /** Legend, north and title block alone, for a sheet on which the drawing is a key without words. */
     private SheetParts.Foot legend(Review review, double width) {
         return (body, left, top) -> {
-            double bottom = new Legend(model).write(body, left + MARGIN, top + 24, width - 2 * MARGIN);
-            return TitleBlock.of(review).write(body, left + width - MARGIN, bottom) + MARGIN;
+            double room = Math.min(width - TitleBlock.WIDTH - 2 * MARGIN, LEGEND) - 2 * MARGIN;
+            Legend.north(body, new Point(left + MARGIN, top + 30));
+            double bottom = new Legend(model).write(body, left + NORTH, top + 24, room - NORTH);
+            return Math.max(bottom, TitleBlock.of(review).write(body, left + width - MARGIN, top + 8) + MARGIN);
         };
     }
 
-    private String part(Box box, Predicate<Box> shown, SheetParts.Words words) {
+    private String part(Box box, Predicate<Box> whole, SheetParts.Words words) {
         SvgText body = new SvgText();
         if (words.lettered()) {
-            drawn.write(body, "", shown);
+            drawn.write(body, Optional.empty(), b -> b.overlaps(box), whole);
         } else {
             drawn.writeKey(body);
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import longrun.piping.Outlet;
 import longrun.plan.Direction;
@@ -18,13 +19,16 @@ final class SchematicWriter {
     private final RouteModel model;
     private final Placing.Placed placed;
     private final String selected;
+    private final boolean onPaper;
     private final SvgText out;
     private final Map<Integer, Integer> leavingAt = new HashMap<>();
 
-    SchematicWriter(RouteModel model, Placing.Placed placed, String selected, SvgText out) {
+    /** @param selected the section in hand on a page, or empty text for none; absent on paper */
+    SchematicWriter(RouteModel model, Placing.Placed placed, Optional<String> selected, SvgText out) {
         this.model = model;
         this.placed = placed;
-        this.selected = selected;
+        this.selected = selected.orElse("");
+        this.onPaper = selected.isEmpty();
         this.out = out;
         for (Run run : model.runs()) {
             leavingAt.merge(run.above(), 1, Integer::sum);
@@ -39,6 +43,11 @@ final class SchematicWriter {
             case UNDERGROUND -> " bur";
             case CONCEALED -> " con";
         };
+    }
+
+    /** On a page words have paper under them, where lines pass; on paper nothing passes. */
+    private String halo() {
+        return onPaper ? "" : " halo";
     }
 
     /** The class of the marks a material's stroke bears; steel has none. */
@@ -98,7 +107,9 @@ final class SchematicWriter {
         }
         all.addAll(at.corners());
         String d = SvgText.line(all.toArray(new Point[0]));
-        out.path("hit", d);
+        if (!onPaper) {
+            out.path("hit", d);
+        }
         String sel = on ? " sel" : "";
         out.path("p" + run.setting().map(SchematicWriter::pen).orElse("") + sel, d);
         String marked = run.material().map(SchematicWriter::mark).orElse("");
@@ -246,7 +257,8 @@ final class SchematicWriter {
         if (label.turned() != 0) {
             double a = Math.toRadians(label.turned());
             Point base = label.at().plus(-Math.sin(a) * 5, Math.cos(a) * 5);
-            out.words("tq halo", base, "middle", label.turned(), words.get(0).text());
+            out.words(
+                    "tq" + halo(), base, "middle", label.turned(), words.get(0).text());
             return;
         }
         if (words.get(0).pen().equals("tm")) {
@@ -255,13 +267,17 @@ final class SchematicWriter {
                     : label.at().x();
             out.path("must", "M" + SvgText.n(left) + " " + SvgText.n(y - 10) + "h11v11h-11Z");
             out.words(
-                    "tm halo", new Point(left + 16, y), "start", 0, words.get(0).text());
+                    "tm" + halo(),
+                    new Point(left + 16, y),
+                    "start",
+                    0,
+                    words.get(0).text());
             return;
         }
         out.open(
                 "text",
                 "class",
-                "halo",
+                halo().strip(),
                 "x",
                 SvgText.n(label.at().x()),
                 "y",

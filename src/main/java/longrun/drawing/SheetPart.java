@@ -9,7 +9,8 @@ package longrun.drawing;
  */
 public record SheetPart(String name, String goesOn, String svg) {
 
-    static SheetPart whole(String svg) {
+    /** A picture that is not parted. */
+    public static SheetPart whole(String svg) {
         return new SheetPart("", "", svg);
     }
 

@@ -8,7 +8,8 @@ import java.util.function.Predicate;
 /** Parts a drawing among sheets of one size, with a strip that two neighbours both show. */
 final class SheetParts {
 
-    private static final double SHARED = 60;
+    /** Wider than words are, so that none is cut on both of two neighbours. */
+    private static final double SHARED = 280;
 
     private final Box extent;
     private final double width;
@@ -38,7 +39,9 @@ final class SheetParts {
 
     /** Writes a part. */
     interface Maker {
-        String make(Box box, Predicate<Box> shown, Words words);
+
+        /** @param whole whether words are shown there: those that stand in it whole */
+        String make(Box box, Predicate<Box> whole, Words words);
     }
 
     /** Writes what stands under the key and tells how far down it reaches. */
@@ -65,7 +68,7 @@ final class SheetParts {
                             goesOn(there, r, c),
                             maker.make(
                                     box,
-                                    b -> b.overlaps(box),
+                                    box::holds,
                                     new Words(
                                             true,
                                             "Part " + name + " of the pipe route; every section stands in the"
@@ -108,7 +111,7 @@ final class SheetParts {
 
     /** The whole without words, with the parts drawn over it. */
     private SheetPart key(Maker maker, boolean[][] there, Foot foot) {
-        double scale = Math.min(1, Math.min(width / extent.width(), (height - 260) / extent.height()));
+        double scale = Math.min(1, Math.min(width / extent.width(), (height - 230) / extent.height()));
         Box inside = new Box(0, 0, width, height);
         String drawn = maker.make(inside, b -> true, new Words(false, "Key to the parts of the pipe route", out -> {
             for (int r = 0; r < down; r++) {
@@ -119,7 +122,6 @@ final class SheetParts {
                 }
             }
             out.close("g");
-            Legend.north(out, new Point(24, 40));
             foot.write(out, 0, extent.height() * scale + 4);
         }));
         String shift = "scale(" + String.format(java.util.Locale.ROOT, "%.4f", scale) + ") translate("
@@ -130,7 +132,7 @@ final class SheetParts {
     }
 
     private void frame(SvgText out, int r, int c, double scale) {
-        Box b = box(r, c);
+        Box b = box(r, c).within(extent);
         String thin = SvgText.n(0.75 / scale);
         out.raw("<path style=\"fill:none;stroke:#000;stroke-width:" + thin + "\" d=\"")
                 .raw(SvgText.line(
@@ -142,9 +144,9 @@ final class SheetParts {
         out.open(
                         "text",
                         "x",
-                        SvgText.n(b.left() + SHARED + 6 / scale),
+                        SvgText.n(b.left() + 6 / scale),
                         "y",
-                        SvgText.n(b.top() + SHARED + 18 / scale),
+                        SvgText.n(b.top() + 18 / scale),
                         "style",
                         "font-size:" + SvgText.n(16 / scale) + "px;fill:#000")
                 .raw(name(r, c))

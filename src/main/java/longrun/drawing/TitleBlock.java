@@ -8,7 +8,7 @@ import longrun.words.Program;
 /** The block at the foot of a drawing that leaves the house: what it shows, of which house, and what it is not. */
 final class TitleBlock {
 
-    static final double WIDTH = 430;
+    static final double WIDTH = 320;
     private static final double ROW = 23;
 
     private final List<String> left;
@@ -25,7 +25,7 @@ final class TitleBlock {
         return new TitleBlock(
                 IsolatedName.of(RunWords.shortened(house)),
                 List.of(
-                        "Propane pipe route, isometric, ft and Btu/h",
+                        "Pipe route, isometric; ft, Btu/h",
                         "Not to scale, legs as paced",
                         "Sized, not approved. Longrun " + Program.version()));
     }

@@ -58,7 +58,7 @@ final class Walls {
         Point b = m.along(v, 36).plus(0, -34);
         double turned = across == Direction.NORTH ? -30 : 30;
         List<Label> names = new ArrayList<>();
-        for (double down : new double[] {-12, 78, 12}) {
+        for (double down : new double[] {-15, 81, 15}) {
             for (double along : new double[] {0, -14, 14, -28, 28}) {
                 names.add(new Label(
                         "",

@@ -3,14 +3,19 @@ package longrun.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import longrun.drawing.DrawingUnits;
-import longrun.drawing.Palette;
 import longrun.drawing.Schematic;
+import longrun.drawing.SheetPart;
 import longrun.review.Review;
 import org.jsoup.nodes.Element;
 
 /** For whoever pipes the house and whoever passes it: every size as the book gives it, and what is still open. */
 final class FitterSheet implements Sheet {
+
+    /** Points the drawing may take up from top to foot. */
+    private static final double HIGH = 400;
+
+    /** More sections never fit into it. */
+    private static final int MOST = 60;
 
     @Override
     public String slug() {
@@ -40,15 +45,36 @@ final class FitterSheet implements Sheet {
     }
 
     @Override
+    public List<Sheet> printedWith(Printing printing) {
+        return findRoute(printing).isPresent() ? List.of(this) : List.of(this, new DrawingSheet());
+    }
+
+    /** The drawing, where its letters can be read in the room it has here. */
+    private static Optional<String> findRoute(Printing printing) {
+        if (printing.review().plan().sections().size() > MOST) {
+            return Optional.empty();
+        }
+        SheetPart whole = SheetPart.whole(Schematic.sheet(printing.review()));
+        double scale = Html.scale(whole.width(), whole.height(), printing.size().widthPt() - SheetFile.BESIDE, HIGH);
+        return scale >= DrawingSheet.SMALLEST ? Optional.of(whole.svg()) : Optional.empty();
+    }
+
+    @Override
     public List<Element> body(Printing printing) {
         Review review = printing.review();
         List<Element> out = new ArrayList<>();
         out.add(Html.heading("Route", "directions true, lengths not to scale"));
-        out.add(Html.picture(
-                Schematic.svg(review, Optional.empty(), DrawingUnits.CUSTOMARY, Palette.PAPER),
-                "The pipe route as an isometric drawing; every figure in it stands in the sizing schedule too",
-                printing.size().widthPt() - 86,
-                330));
+        Optional<String> route = findRoute(printing);
+        if (route.isPresent()) {
+            out.add(Html.picture(
+                    route.get(), Html.titleOf(route.get()), printing.size().widthPt() - SheetFile.BESIDE, HIGH));
+        } else {
+            out.add(Html.text(
+                    "p",
+                    "",
+                    "The drawing is too large to be read here; it stands on sheets of its own, after this one where"
+                            + " this one is printed alone."));
+        }
         out.addAll(new SizingSchedule(review).elements());
         out.addAll(Hookups.elements(review));
         out.addAll(RegulatorTable.forFitter(review));

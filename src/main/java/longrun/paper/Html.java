@@ -81,7 +81,7 @@ final class Html {
         drawn.attr("alt", printable(alternative));
         double width = Double.parseDouble(drawn.attr("width"));
         double height = Double.parseDouble(drawn.attr("height"));
-        double scale = Math.min(0.75, Math.min(widthPt / width, heightPt / height));
+        double scale = scale(width, height, widthPt, heightPt);
         drawn.attr("style", "width:" + Math.floor(width * scale) + "pt;height:" + Math.floor(height * scale) + "pt");
         // what a browser paints in one, a stroke behind its letters, is two here
         for (Element words : drawn.select("text.halo")) {
@@ -92,6 +92,11 @@ final class Html {
         drawn.select("text.ts,text.tb,text.tm,text.big,tspan.ts,tspan.tb")
                 .forEach(t -> t.attr("style", t.attr("style") + ";font-family:SheetBold;font-weight:400"));
         return el("div", "picture", drawn);
+    }
+
+    /** Points a pixel of a picture that is given some room. */
+    static double scale(double width, double height, double widthPt, double heightPt) {
+        return Math.min(0.75, Math.min(widthPt / width, heightPt / height));
     }
 
     /** What a picture of this program's own making says of itself in words. */

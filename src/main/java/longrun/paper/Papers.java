@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import longrun.drawing.DrawingUnits;
-import longrun.drawing.Palette;
 import longrun.drawing.Schematic;
 import longrun.paper.file.ZipFile;
 import longrun.parts.TakeOff;
@@ -31,7 +29,7 @@ public final class Papers {
         return SHEETS.stream()
                 .filter(s -> s.slug().equals(slug))
                 .findFirst()
-                .map(s -> SheetFile.pdf(printing, s.printedWith()));
+                .map(s -> SheetFile.pdf(printing, s.printedWith(printing)));
     }
 
     /** All sheets in one PDF. */
@@ -71,7 +69,7 @@ public final class Papers {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(planName, printing.planJson().getBytes(StandardCharsets.UTF_8));
         files.put("all papers.pdf", pdf(printing));
-        SHEETS.forEach(s -> files.put(s.slug() + ".pdf", SheetFile.pdf(printing, s.printedWith())));
+        SHEETS.forEach(s -> files.put(s.slug() + ".pdf", SheetFile.pdf(printing, s.printedWith(printing))));
         files.put("drawing.svg", drawing(printing.review()).getBytes(StandardCharsets.UTF_8));
         files.put("materials.csv", materials(printing.review()).getBytes(StandardCharsets.UTF_8));
         return ZipFile.write(files, printing.date());
@@ -79,7 +77,7 @@ public final class Papers {
 
     /** The drawing of the route as a file. */
     public static String drawing(Review review) {
-        return Schematic.svg(review, Optional.empty(), DrawingUnits.CUSTOMARY, Palette.PAPER);
+        return Schematic.sheet(review);
     }
 
     /** The parts list for a spreadsheet. */

@@ -33,13 +33,20 @@ interface Sheet {
     }
 
     /** The sheets that come when this one alone is asked for, in order. */
-    default List<Sheet> printedWith() {
+    default List<Sheet> printedWith(Printing printing) {
         return List.of(this);
     }
 
-    /** Whether it lies broadside. */
-    default boolean isBroad(Printing printing) {
-        return false;
+    /**
+     * What stands on its pages.
+     *
+     * @param broad whether they lie broadside
+     */
+    record Pages(boolean broad, List<Element> body) {}
+
+    /** Its pages, asked for once a printing. */
+    default Pages pages(Printing printing) {
+        return new Pages(false, body(printing));
     }
 
     /** What stands under the head and the facts, in order; never empty. */

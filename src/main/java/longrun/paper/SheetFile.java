@@ -15,6 +15,11 @@ final class SheetFile {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.US);
     private static final String STYLE = SheetStyle.read();
 
+    /** Points the margins take up beside a sheet, and above and below it, as the style sets them. */
+    static final double BESIDE = 2 * 13 / 25.4 * 72 + 0.5;
+
+    static final double ABOVE_AND_BELOW = (9 + 27) / 25.4 * 72;
+
     private SheetFile() {}
 
     static byte[] pdf(Printing printing, List<Sheet> sheets) {
@@ -23,7 +28,7 @@ final class SheetFile {
 
     static Document html(Printing printing, List<Sheet> sheets) {
         Document document = Document.createShell("");
-        boolean one = sheets.size() == sheets.get(0).printedWith().size();
+        boolean one = sheets.size() == sheets.get(0).printedWith(printing).size();
         String title = one ? sheets.get(0).title() : "Propane papers";
         document.select("html").attr("lang", "en");
         document.title(title + ": " + Html.printable(printing.house()));
@@ -32,13 +37,18 @@ final class SheetFile {
                 .appendElement("style")
                 .append(STYLE.replace("PAPER", printing.size().css()));
         for (Sheet sheet : sheets) {
-            Element section = Html.el("section", sheet.isBroad(printing) ? "sheet broad" : "sheet");
+            Sheet.Pages pages = sheet.pages(printing);
+            Element section = Html.el("section", pages.broad() ? "sheet broad" : "sheet");
+            if (pages.broad()) {
+                // a page laid broadside keeps the width of the first one else
+                section.attr("style", "width:" + Math.floor(printing.size().heightPt() - BESIDE) + "pt");
+            }
             section.appendChild(foot(printing, sheet));
             section.appendChild(head(printing, sheet));
             if (sheet.opensWithFacts()) {
                 section.appendChild(HouseFacts.of(printing));
             }
-            sheet.body(printing).forEach(section::appendChild);
+            pages.body().forEach(section::appendChild);
             document.body().appendChild(section);
         }
         return document;

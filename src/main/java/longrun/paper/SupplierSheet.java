@@ -48,7 +48,7 @@ final class SupplierSheet implements Sheet {
     }
 
     @Override
-    public List<Sheet> printedWith() {
+    public List<Sheet> printedWith(Printing printing) {
         return List.of(this, new DrawingSheet());
     }
 
@@ -78,7 +78,7 @@ final class SupplierSheet implements Sheet {
         in.add(new LoadTables(review, loads).element());
         in.addAll(RegulatorTable.forSupplier(review, REGULATORS));
         in.add(TankLines.element(review));
-        in.addAll(YearLines.elements(review, printing.size().widthPt() - 74, bars));
+        in.addAll(YearLines.elements(review, printing.size().widthPt() - SheetFile.BESIDE, bars));
         in.add(notKnown(review));
         return List.of(Html.el("div", "sup", in.toArray(Element[]::new)));
     }
