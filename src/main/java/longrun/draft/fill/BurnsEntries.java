@@ -49,7 +49,8 @@ public final class BurnsEntries {
         }
         List<Integer> all = new ArrayList<>();
         months.forEach(m -> all.add(m.asInt()));
-        return months.isArray() ? MonthsText.written(all) : months.asText();
+        boolean real = months.isArray() && !all.isEmpty() && all.stream().allMatch(m -> m >= 1 && m <= 12);
+        return real ? MonthsText.written(all) : months.isValueNode() ? months.asText() : months.toString();
     }
 
     private static Burns.How how(ObjectNode plan, String id, JsonNode heating, JsonNode other) {

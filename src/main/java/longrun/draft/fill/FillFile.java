@@ -51,6 +51,10 @@ public final class FillFile {
                 throw new NotAFill("its " + holder + " cannot be read");
             }
         }
+        JsonNode starting = plan.path(FillDraft.OWN).path("starting");
+        if (!starting.isMissingNode() && !starting.isArray()) {
+            throw new NotAFill("its starting values cannot be read");
+        }
         if (plan.path("use").has("hotWater")) {
             throw new NotAFill("its hot water is told as a whole house tells it; open it under Houses");
         }

@@ -102,7 +102,9 @@ public record FillState(Kind kind, String words, String because, Optional<Long> 
             return state(
                     Kind.NOW,
                     "Call now",
-                    "By reckoning the refill gauge was reached on " + Typed.words(refill.get())
+                    (refill.get().equals(today)
+                                    ? "By reckoning the refill gauge is reached today"
+                                    : "By reckoning the refill gauge was reached on " + Typed.words(refill.get()))
                             + ". Read the gauge, and call." + rests,
                     days,
                     open);

@@ -105,8 +105,7 @@ final class FactField {
     private String understood(String stored, UnitSystem units) {
         if (which == FillEntry.GAUGE_DATE) {
             try {
-                String words = Typed.words(Typed.readDate(stored));
-                return entry.text().equals(stored) || !entry.text().isBlank() ? words : "";
+                return Typed.words(Typed.readDate(stored));
             } catch (NotAQuantity e) {
                 return "";
             }

@@ -92,6 +92,8 @@ final class FillFields {
                 Optional.ofNullable(wrong.get(which.name())),
                 !typing.equals(which.name())));
         Dom.show(row(FillEntry.GROUND), draft.isBuried());
+        String gauge = draft.text(FillEntry.GAUGE);
+        Dom.show(dial, gauge.isBlank() || gauge.endsWith("%")); // a cylinder on a scale has no dial
         String svg = new GaugePicture(percent(draft, FillEntry.GAUGE), percent(draft, FillEntry.REFILL_AT)).svg();
         if (!svg.equals(dialShown)) {
             dialShown = svg;

@@ -266,7 +266,7 @@ final class FillSlots {
         }
         Narrowing first = all.get(0);
         Range then = first.then();
-        String left = then.isWide() ? "a range of " + days(then.width()) + " would be left" : "no range would be left";
+        String left = then.isWide() ? days(then.width()) + " would be left" : "nothing would be left of it";
         narrow.show(
                 head("What would narrow it most"),
                 words("Of the range of " + days(first.saved() + then.width()) + ": with "

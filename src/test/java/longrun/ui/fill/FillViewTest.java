@@ -401,4 +401,53 @@ class FillViewTest {
         type(0, Burns.Column.NAME, "wall heater in the shop");
         assertThat(view.draft().lines().get(0).how()).isEqualTo(Burns.How.GALLONS);
     }
+
+    /** What cannot be reckoned says what to write instead, in the answer. */
+    @Test
+    void anOddCountOrADesignTemperatureOverTheIndoorAirSaysWhatToWrite() {
+        house();
+        type(FillEntry.COUNT, "1.5");
+        assertThat(state()).contains("a whole number of tanks");
+        type(FillEntry.COUNT, "1");
+        type(FillEntry.DESIGN, "75");
+        assertThat(state()).contains("design temperature below the indoor air");
+        assertThat(answer()).doesNotContain("NaN");
+    }
+
+    /** A file with any entry of its own turned into something else is shown with words or left alone, never a failure. */
+    @Test
+    void aDamagedFileIsShownWithWordsOrLeftAlone() throws com.fasterxml.jackson.core.JsonProcessingException {
+        house();
+        var json = new com.fasterxml.jackson.databind.ObjectMapper();
+        String file = FillFile.write(view.draft());
+        List<String> places = new java.util.ArrayList<>();
+        leaves(json.readTree(file), "", places);
+        assertThat(places).hasSizeGreaterThan(20);
+        int i = 0;
+        for (String place : places) {
+            var tree = json.readTree(file);
+            var value = i++ % 2 == 0 ? json.readTree("{\"x\":[1]}") : json.readTree("\"x\"");
+            String parent = place.substring(0, place.lastIndexOf('/'));
+            String name = place.substring(place.lastIndexOf('/') + 1);
+            if (tree.at(parent) instanceof com.fasterxml.jackson.databind.node.ObjectNode object) {
+                object.set(name, value);
+            } else {
+                ((com.fasterxml.jackson.databind.node.ArrayNode) tree.at(parent)).set(Integer.parseInt(name), value);
+            }
+            view.opened("damaged.json", tree.toString(), false);
+            assertThat(answer()).as(place).containsAnyOf("is open; undo brings back", "was not opened");
+        }
+    }
+
+    private static void leaves(com.fasterxml.jackson.databind.JsonNode node, String at, List<String> out) {
+        if (node.isValueNode() || node.isEmpty()) {
+            out.add(at);
+            return;
+        }
+        if (node.isObject()) {
+            node.fields().forEachRemaining(f -> leaves(f.getValue(), at + "/" + f.getKey(), out));
+        } else {
+            leaves(node.get(0), at + "/0", out);
+        }
+    }
 }
