@@ -49,7 +49,7 @@ public record EveningPlot(DrawEvent event, double comfortF, OptionalDouble fullB
 
     private String words() {
         return "Temperature at the shower over " + Show.plain(event.draw().minutes()) + " minutes, "
-                + event.arrangement().written() + ": comfortable for " + Math.round(event.minutesComfortable())
+                + event.arrangement().label() + ": comfortable for " + Math.round(event.minutesComfortable())
                 + " minutes, at last " + Math.round(last(event.fixtureF())) + " \u00b0F.";
     }
 

@@ -22,11 +22,11 @@ public record WaterSide(Arrangement arrangement, String storage, String onDemand
 
     /** The picture. */
     public String svg() {
-        PlotSvg svg = new PlotSvg(WIDTH, HEIGHT, "Water side, " + arrangement.written());
-        svg.title(
-                "Water side, " + name() + ": cold main, storage heater, on-demand heater, mixing valve last, fixtures."
-                        + " Valves " + WaterValves.words(arrangement)
-                        + "; 7 open in any position; relief valves R1 and R2 never closed.");
+        PlotSvg svg = new PlotSvg(WIDTH, HEIGHT, "Water side, " + arrangement.label());
+        svg.title("Water side, " + arrangement.label()
+                + ": cold main, storage heater, on-demand heater, mixing valve last, fixtures."
+                + " Valves " + WaterValves.words(arrangement)
+                + "; 7 open in any position; relief valves R1 and R2 never closed.");
         pipes(svg);
         heaters(svg);
         relief(svg, 222, 122, 1, "R1", 268);
@@ -37,14 +37,6 @@ public record WaterSide(Arrangement arrangement, String storage, String onDemand
         }
         fixtures(svg);
         return svg.end();
-    }
-
-    private String name() {
-        return switch (arrangement) {
-            case SERIES -> "in series";
-            case ON_DEMAND_ONLY -> "on-demand alone";
-            case STORAGE_ONLY -> "storage alone";
-        };
     }
 
     private void pipes(PlotSvg svg) {

@@ -79,6 +79,7 @@ final class FitterSheet implements Sheet {
         out.addAll(Hookups.elements(review));
         out.addAll(RegulatorTable.forFitter(review));
         out.addAll(BurnerTable.elements(review));
+        out.addAll(WaterLines.elements(review));
         out.addAll(FindingsList.elements(review));
         out.addAll(FindingsList.questions(review));
         out.addAll(SignBlanks.elements());

@@ -6,6 +6,7 @@ import longrun.hotwater.Shower;
 import longrun.plan.Arrangement;
 import longrun.quantity.Flow;
 import longrun.quantity.Temperature;
+import longrun.words.Names;
 import longrun.words.Shown;
 import longrun.words.UnitSystem;
 
@@ -52,11 +53,7 @@ final class EveningWords {
     }
 
     static String name(Arrangement a) {
-        return switch (a) {
-            case SERIES -> "In series";
-            case ON_DEMAND_ONLY -> "On-demand alone";
-            case STORAGE_ONLY -> "Storage alone";
-        };
+        return Names.capital(a.label());
     }
 
     static String temperature(double degF, UnitSystem units) {
