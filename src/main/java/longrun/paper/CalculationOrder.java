@@ -7,10 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import longrun.origin.Origin;
 import longrun.piping.Piping;
 import longrun.review.Review;
-import longrun.review.json.ReviewJson;
 import longrun.words.Names;
 
 /** Puts the figures of a review into the order of book and pencil; what belongs to no step comes last, none is left out. */
@@ -75,19 +73,13 @@ final class CalculationOrder {
     static List<CalculationPart> of(Review review) {
         Map<Step, List<CalculationPart.Line>> lines = new LinkedHashMap<>();
         STEPS.forEach(s -> lines.put(s, new ArrayList<>()));
-        ReviewJson.origins(review).forEach((pointer, origin) -> {
+        for (CalculationPart.Line line : NumberLines.of(review, CalculationOrder::at)) {
             Step step = STEPS.stream()
-                    .filter(s -> s.place(pointer) >= 0)
+                    .filter(s -> s.place(line.pointer()) >= 0)
                     .findFirst()
                     .orElseThrow();
-            if (pointer.equals("/connectedLoadBtuh") && !review.connectedLoadComplete()) {
-                return; // a sum that lacks a term is no figure to go on with
-            }
-            List<CalculationPart.Line> of = lines.getOrDefault(step, List.of());
-            if (of.isEmpty() || !sameList(of.get(of.size() - 1), pointer, origin)) {
-                of.add(new CalculationPart.Line(pointer, at(review, pointer), origin));
-            }
-        });
+            lines.getOrDefault(step, new ArrayList<>()).add(line);
+        }
         List<CalculationPart> out = new ArrayList<>();
         lines.forEach((step, of) -> {
             if (!of.isEmpty()) {
@@ -95,15 +87,6 @@ final class CalculationOrder {
             }
         });
         return out;
-    }
-
-    /** The items of one list of numbers share where they are from, and are one figure. */
-    private static boolean sameList(CalculationPart.Line before, String pointer, Origin origin) {
-        return list(before.pointer()).equals(list(pointer)) && before.origin().equals(origin);
-    }
-
-    private static String list(String pointer) {
-        return pointer.replaceFirst("/\\d+(/(airF|capacityBtuh))?$", "/#");
     }
 
     private static List<CalculationPart.Line> inOrder(Review review, Step step, List<CalculationPart.Line> lines) {
@@ -149,7 +132,7 @@ final class CalculationOrder {
         }
         Matcher m = LIST_ITEM.matcher(pointer);
         if (!m.matches()) {
-            return pointer.startsWith("/fuel/arrangements/") ? "Hot water by" : "";
+            return "";
         }
         int item = Integer.parseInt(m.group(2));
         return switch (m.group(1)) {

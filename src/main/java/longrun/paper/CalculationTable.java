@@ -20,12 +20,12 @@ final class CalculationTable {
     private static final List<String> HEADINGS = List.of("At", "What", "Made from", "How", "Figure");
     private static final List<String> CLASSES = List.of("z s at", "what", "made", "how", "fig");
 
-    private final Set<Origin> printed = new HashSet<>();
+    private final Set<String> printed = new HashSet<>();
 
     /** A step's lines, and under them how each figure came about. */
     List<Element> of(String title, List<CalculationPart.Line> lines) {
         List<CalculationPart.Line> all = new ArrayList<>();
-        lines.forEach(l -> add(l.pointer(), l.at(), l.origin(), all));
+        lines.forEach(l -> add(l, all));
         if (all.isEmpty()) {
             return List.of(Html.text("p", "", "Every figure of it stands above."));
         }
@@ -39,7 +39,7 @@ final class CalculationTable {
                     o.figure(),
                     o.inputs().stream().map(i -> input(i, letters, told)).collect(Collectors.joining("; ")),
                     how(o, letters, told),
-                    isList(o) ? "by month, below" : TypedList.plain(o.value())));
+                    figure(line)));
         }
         List<Element> out = new ArrayList<>();
         out.add(Html.table(title, HEADINGS, CLASSES, rows).addClass("calc"));
@@ -51,30 +51,35 @@ final class CalculationTable {
         return out;
     }
 
-    private void add(String pointer, String at, Origin origin, List<CalculationPart.Line> all) {
+    private void add(CalculationPart.Line line, List<CalculationPart.Line> all) {
+        Origin origin = line.origin();
         if (origin.how().isBlank()) {
-            throw without(pointer, origin);
+            throw without(line.pointer(), origin);
         }
-        if (!printed.add(origin)) {
+        boolean ofOneArrangement = line.pointer().startsWith("/hotWater/");
+        if (!printed.add((ofOneArrangement ? line.at() : "") + origin)) {
             return;
         }
         for (Origin input : origin.inputs()) {
+            if (input.how().isBlank()) {
+                throw without(line.pointer(), input);
+            }
             if (!input.inputs().isEmpty()) {
-                add(pointer, at, input, all);
-            } else if (input.how().isBlank()) {
-                throw without(pointer, input);
+                add(new CalculationPart.Line(line.pointer(), line.at(), input), all);
             }
         }
-        all.add(new CalculationPart.Line(pointer, at, origin));
+        all.add(line);
+    }
+
+    private static String figure(CalculationPart.Line line) {
+        if (line.isByMonth()) {
+            return "by month, below";
+        }
+        return line.values().isEmpty() ? TypedList.plain(line.origin().value()) : "by the minute, below";
     }
 
     private static IllegalStateException without(String pointer, Origin origin) {
         return new IllegalStateException(pointer + ": " + origin.figure() + " has no origin");
-    }
-
-    /** Twelve months, which a table of their own shows. */
-    private static boolean isList(Origin o) {
-        return o.value().matches("(-?[0-9.,]+ ){12}\\S+");
     }
 
     /** A letter for each way that more than one figure came about by, and for each behind a figure that has no line. */

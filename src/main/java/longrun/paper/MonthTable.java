@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import longrun.fuel.FuelReport;
-import longrun.hotwater.ColdWater;
+import java.util.stream.Collectors;
 import longrun.origin.Months;
+import longrun.origin.Origin;
 import longrun.quantity.Show;
 import longrun.review.Review;
 import longrun.tank.TankReport;
@@ -23,22 +23,43 @@ final class MonthTable {
 
     /** What belongs under a part of the calculation. */
     static List<Element> of(Review review, CalculationPart part) {
-        List<Element> out = new ArrayList<>();
-        if (part.holds("/fuel/")) {
-            review.fuel().ifPresent(f -> out.addAll(year(review, f)));
-        }
+        List<Element> out = new ArrayList<>(months(review, part));
+        part.lines().stream()
+                .filter(l -> !l.values().isEmpty() && !l.isByMonth())
+                .filter(l -> !l.pointer().startsWith("/tank/curve/"))
+                .forEach(l -> out.add(Html.text("p", "src", minutes(l))));
         if (part.holds("/tank/curve/")) {
             review.tank().ifPresent(t -> out.addAll(curve(t)));
         }
         return out;
     }
 
-    private static List<Element> year(Review review, FuelReport fuel) {
+    private static String minutes(CalculationPart.Line line) {
+        return line.origin().figure()
+                + (line.at().isEmpty() ? "" : " (" + line.at() + ")")
+                + ", minute by minute: "
+                + line.values().stream()
+                        .map(v -> Show.decimals(v, v >= 1000 ? 0 : 1))
+                        .collect(Collectors.joining(" "))
+                + ".";
+    }
+
+    private static List<Element> months(Review review, CalculationPart part) {
         Map<String, Months> columns = new LinkedHashMap<>();
-        columns.put("Degree days, base 65", fuel.degreeDays65());
-        columns.put("Cold water, degF", ColdWater.of(review.plan()));
-        fuel.monthlyByUse().forEach((use, months) -> columns.put(gallons(review, use), months));
-        columns.put("All uses, gal", fuel.monthlyGal());
+        for (CalculationPart.Line line : part.lines()) {
+            if (line.isByMonth()) {
+                Origin o = line.origin();
+                String unit = o.value().substring(o.value().lastIndexOf(' ') + 1);
+                columns.put(
+                        Names.capital(o.figure()) + ", " + unit,
+                        new Months(o.figure(), line.values(), unit, o.how(), o.confidence(), List.of(), List.of()));
+            }
+        }
+        if (part.holds("/fuel/")) {
+            review.fuel()
+                    .ifPresent(f ->
+                            f.monthlyByUse().forEach((use, months) -> columns.put(gallons(review, use), months)));
+        }
         columns.values().removeIf(m -> !m.isKnown());
         if (columns.isEmpty()) {
             return List.of();
@@ -56,7 +77,7 @@ final class MonthTable {
             rows.add(row);
         }
         List<Element> out = new ArrayList<>();
-        out.add(Html.table("The year by month", headings, classes, rows));
+        out.add(Html.table(part.title() + " by month", headings, classes, rows));
         columns.forEach((name, m) -> out.add(Html.text(
                 "p",
                 "src",

@@ -60,7 +60,7 @@ public final class Papers {
     }
 
     /**
-     * Everything in one zip: each sheet, all of them in one PDF, the drawing, the parts list for a spreadsheet, and the
+     * Everything in one zip: each sheet, the drawing, the parts list for a spreadsheet, and the
      * plan file as it is. The same printing gives the same bytes.
      *
      * @param planName the name of the plan file in it, one that every computer takes
@@ -68,7 +68,6 @@ public final class Papers {
     public static byte[] zip(Printing printing, String planName) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(planName, printing.planJson().getBytes(StandardCharsets.UTF_8));
-        files.put("all papers.pdf", pdf(printing));
         SHEETS.forEach(s -> files.put(s.slug() + ".pdf", SheetFile.pdf(printing, s.printedWith(printing))));
         files.put("drawing.svg", drawing(printing.review()).getBytes(StandardCharsets.UTF_8));
         files.put("materials.csv", materials(printing.review()).getBytes(StandardCharsets.UTF_8));

@@ -118,7 +118,9 @@ final class PartsSheet implements Sheet {
             }
             rows.add(row);
         }
-        out.add(Html.table("Pipe by material and size", headings, classes, rows).addClass("parts"));
+        out.add(Html.table("Pipe by material and size", headings, classes, rows)
+                .addClass("parts")
+                .addClass("pipe"));
         if (priced) {
             out.add(Html.led(
                     "The priced pipe comes to",
@@ -172,7 +174,8 @@ final class PartsSheet implements Sheet {
                         List.of("Size", "Length", "Cut, ft", "Left, ft"),
                         List.of("z s", "size", "cut", "r"),
                         rows)
-                .addClass("parts"));
+                .addClass("parts")
+                .addClass("cuts"));
         notes.forEach(n -> out.add(Html.text("p", "src", n)));
         out.add(Html.text(
                 "p",

@@ -12,6 +12,7 @@ import java.util.Optional;
 import longrun.Samples;
 import longrun.origin.Confidence;
 import longrun.origin.Origin;
+import longrun.quantity.Show;
 import longrun.review.Parts;
 import longrun.review.Review;
 import longrun.review.Reviewer;
@@ -73,9 +74,16 @@ class CalculationSheetTest {
                 Loader.loadPDF(Papers.findPdf("calculation", PRINTING).orElseThrow())) {
             text = dense(new PDFTextStripper().getText(read));
         }
-        ReviewJson.origins(REVIEW).forEach((pointer, origin) -> {
+        ReviewJson.numbers(REVIEW).forEach((pointer, number) -> {
+            Origin origin = number.origin();
             assertThat(text).as(pointer).contains(dense(origin.figure()), dense(origin.how()));
-            if (!pointer.matches(".*/(degreeDays65|monthlyGal|mainsF|maxFlowGpm|maxFixtureGpm|curve)/.*")) {
+            if (pointer.matches(".*/(degreeDays65|monthlyGal|mainsF|max.*Gpm)/.*")) {
+                assertThat(text).as(pointer).contains(String.format(java.util.Locale.ROOT, "%,.1f", number.number()));
+            } else if (pointer.matches(".*(lowest|highest)SettingInWc|/hotWater/events/\\d+/(?!propaneGal)[a-z]+[A-Z][A-Za-z]*")) {
+                assertThat(text).as(pointer).contains(dense(NumberLines.rounded(number.number())));
+            } else if (pointer.startsWith("/tank/curve/")) {
+                assertThat(text).as(pointer).contains(Show.whole(number.number()));
+            } else if (!pointer.contains("/events/")) {
                 assertThat(text).as(pointer).contains(dense(TypedList.plain(origin.value())));
             }
             origin.inputs()
@@ -85,6 +93,10 @@ class CalculationSheetTest {
                                     dense(i.figure() + " " + TypedList.plain(i.value())),
                                     dense(i.how().replaceFirst("^entered.*", ""))));
         });
+        REVIEW.tank()
+                .orElseThrow()
+                .curve()
+                .forEach(p -> assertThat(text).contains(Show.whole(p.capacityBtuh().orElseThrow())));
         REVIEW.fuel()
                 .orElseThrow()
                 .monthlyGal()

@@ -45,13 +45,13 @@ class PapersTest {
         Map<String, byte[]> files = unzip(zip);
         assertThat(new String(files.get("Fernbank cottage.json"), StandardCharsets.UTF_8))
                 .isEqualTo(PLAN);
-        assertThat(files.keySet()).contains("all papers.pdf", "drawing.svg", "materials.csv");
+        assertThat(files.keySet()).contains("drawing.svg", "materials.csv");
         for (String slug : Papers.listSlugs()) {
             assertThat(files.get(slug + ".pdf"))
                     .isEqualTo(Papers.findPdf(slug, PRINTING).orElseThrow());
             assertThat(HeldPlan.find(files.get(slug + ".pdf"))).contains(PLAN);
         }
-        assertThat(HeldPlan.find(files.get("all papers.pdf"))).contains(PLAN);
+        assertThat(HeldPlan.find(Papers.pdf(PRINTING))).contains(PLAN);
         assertThat(Papers.zip(PRINTING, "Fernbank cottage.json")).isEqualTo(zip);
     }
 

@@ -60,6 +60,32 @@ public final class ReviewJson {
         return Collections.unmodifiableMap(all);
     }
 
+    /**
+     * A number of a review.
+     *
+     * @param number as the document has it
+     * @param arrangement the hot-water arrangement it belongs to; blank for every other
+     */
+    public record Numbered(double number, String arrangement, Origin origin) {}
+
+    /** Every number of a review with where it comes from, by its JSON pointer, in the order the document has them. */
+    public static Map<String, Numbered> numbers(Review review) {
+        ReviewJson json = new ReviewJson(review);
+        ObjectNode root = json.document(List.of()).node();
+        Map<String, Numbered> all = new LinkedHashMap<>();
+        json.origins.forEach((pointer, origin) ->
+                all.put(pointer, new Numbered(root.at(pointer).asDouble(), arrangement(root, pointer), origin.get())));
+        return Collections.unmodifiableMap(all);
+    }
+
+    private static String arrangement(ObjectNode root, String pointer) {
+        String[] steps = pointer.split("/");
+        if (steps.length > 3 && steps[2].equals("events")) {
+            return root.at("/hotWater/events/" + steps[3] + "/arrangement").asText("");
+        }
+        return steps.length > 3 && steps[2].equals("arrangements") ? steps[3] : "";
+    }
+
     private Out document(List<String> unread) {
         Out root = Out.root(origins);
         root.text("format", FORMAT);
