@@ -79,7 +79,8 @@ class CalculationSheetTest {
             assertThat(text).as(pointer).contains(dense(origin.figure()), dense(origin.how()));
             if (pointer.matches(".*/(degreeDays65|monthlyGal|mainsF|max.*Gpm)/.*")) {
                 assertThat(text).as(pointer).contains(String.format(java.util.Locale.ROOT, "%,.1f", number.number()));
-            } else if (pointer.matches(".*(lowest|highest)SettingInWc|/hotWater/events/\\d+/(?!propaneGal)[a-z]+[A-Z][A-Za-z]*")) {
+            } else if (pointer.matches(
+                    ".*(lowest|highest)SettingInWc|/hotWater/events/\\d+/(?!propaneGal)[a-z]+[A-Z][A-Za-z]*")) {
                 assertThat(text).as(pointer).contains(dense(NumberLines.rounded(number.number())));
             } else if (pointer.startsWith("/tank/curve/")) {
                 assertThat(text).as(pointer).contains(Show.whole(number.number()));
@@ -96,7 +97,8 @@ class CalculationSheetTest {
         REVIEW.tank()
                 .orElseThrow()
                 .curve()
-                .forEach(p -> assertThat(text).contains(Show.whole(p.capacityBtuh().orElseThrow())));
+                .forEach(p ->
+                        assertThat(text).contains(Show.whole(p.capacityBtuh().orElseThrow())));
         REVIEW.fuel()
                 .orElseThrow()
                 .monthlyGal()
