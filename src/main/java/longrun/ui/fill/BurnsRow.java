@@ -41,7 +41,7 @@ final class BurnsRow {
         this.index = index;
         String letter = letter(index);
         name = entry(Burns.Column.NAME, "Line " + letter + ", what burns", "in", hand);
-        name.getElement().setAttribute("placeholder", index == 0 ? "furnace, range, water heater" : "what else burns?");
+        name.getElement().setAttribute("placeholder", index == 0 ? "furnace, range, water heater" : "what else?");
         input = entry(Burns.Column.INPUT, "Line " + letter + ", input from the plate", "in r", hand);
         amount = entry(Burns.Column.AMOUNT, "Line " + letter + ", how much", "in r", hand);
         months = entry(Burns.Column.MONTHS, "Line " + letter + ", months", "in", hand);

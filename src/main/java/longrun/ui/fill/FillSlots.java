@@ -269,8 +269,8 @@ final class FillSlots {
         String left = then.isWide() ? days(then.width()) + " would be left" : "nothing would be left of it";
         narrow.show(
                 head("What would narrow it most"),
-                words("Of the range of " + days(first.saved() + then.width()) + ": with "
-                        + first.doubt().counting() + " " + left + "."),
+                words("The range is " + days(first.saved() + then.width()) + "; with "
+                        + first.doubt().counting() + ", " + left + "."),
                 Dom.el("ul", "nar", lines.toArray(Element[]::new)));
     }
 

@@ -86,7 +86,13 @@ public final class FillView extends Frame implements Keeper.Hears {
                         keeper.getElement());
         Element acts = section("sheet", "This sheet", "", sheet.acts(), sheet.said());
         acts.setAttribute("class", "side screen-only sheet-acts");
-        answer().getParent().appendChild(below.element(), acts);
+        Element sheetOfWork = answer().getParent();
+        // A sheet of its own: an answer that stays in view must not run down over it.
+        getElement()
+                .insertChild(
+                        getElement().indexOfChild(sheetOfWork) + 1,
+                        Dom.el("section", "after", below.element(), acts)
+                                .setAttribute("aria-label", "The year, the tanks, past fills"));
         onUndo(this::undo, this::redo);
         onUnits(this::setUnits);
         refresh("");
