@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.ByteArrayInputStream;
 import java.time.LocalDate;
 import java.util.List;
+import javax.imageio.ImageIO;
 import longrun.Samples;
+import longrun.paper.file.PagePictures;
 import longrun.parts.PartLine;
 import longrun.parts.PipeNeed;
 import longrun.parts.TakeOff;
@@ -85,6 +88,36 @@ class PartsSheetTest {
                     .forEach(cell ->
                             assertThat(cell).doesNotMatch("(?s)[\\s\\p{Cf}]*[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20].*")));
             assertThat(rows).anyMatch(r -> r.getField(8).startsWith("'"));
+        }
+    }
+
+    /** Names of 300 letters without a blank, markup, and letters from right to left: all stand on the paper, none beyond it. */
+    @Test
+    void whateverAPersonTypedStaysOnThePaper() throws Exception {
+        String longest = "W".repeat(300);
+        String json = """
+                {"format":"longrun-plan/1","name":"<script>x</script> \u05e9\u05dc\u05d5\u05dd \ud83d\ude00 %1$s",
+                 "regulators":[{"id":"R","name":"%1$s","fedBy":"tank","outlet":"11 in w.c.","allowedDrop":"0.5 in w.c."}],
+                 "sections":[{"id":"S","from":"R","material":"steel","legs":["up 4 ft"]},
+                             {"id":"P","from":"S","material":"pe-pipe","legs":["up 4 ft"],"ends":["%1$s"]}],
+                 "appliances":[{"id":"h","name":"%1$s","input":"60,000 Btu/h","fedBy":"P",
+                   "connection":[{"part":"shutoff"}]}]}
+                """.formatted(longest);
+        Printing printing = new Printing(review(json), json, LocalDate.of(2026, 10, 1), PaperSize.A4);
+        byte[] pdf = Papers.findPdf("parts", printing).orElseThrow();
+        for (int page = 0; page < PagePictures.count(pdf); page++) {
+            var picture = ImageIO.read(new ByteArrayInputStream(PagePictures.png(pdf, page)));
+            for (int y = 0; y < picture.getHeight(); y++) {
+                for (int x = picture.getWidth() - 47; x < picture.getWidth(); x++) {
+                    // 47 dots are 10 mm: no word reaches into the margin
+                    if ((picture.getRGB(x, y) & 0xff) < 128) {
+                        throw new AssertionError("page " + page + ": ink at " + x + ", " + y);
+                    }
+                }
+            }
+        }
+        for (String slug : Papers.listSlugs()) {
+            assertThat(Papers.findPdf(slug, printing)).isPresent();
         }
     }
 }
