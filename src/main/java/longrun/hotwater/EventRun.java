@@ -30,8 +30,13 @@ final class EventRun {
         if (tank != null) {
             DrawDay usual = DrawDay.of(house.draws().ofTheYear());
             ChainDay days = new ChainDay(chain, tank, 1);
-            for (int d = 0; d < BEFORE; d++) {
+            boolean again = false;
+            for (int d = 0; d < BEFORE && !again; d++) {
+                double[] before = tank.nodesF();
+                boolean pump = tank.pumpIsOn();
+                boolean element = tank.elementIsOn();
                 days.run(usual, cold, room, (c, s, m, t) -> {});
+                again = tank.standsLike(before, pump, element);
             }
         }
         List<EventTally> tallies = new ArrayList<>();

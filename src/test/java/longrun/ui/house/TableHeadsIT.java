@@ -69,7 +69,7 @@ class TableHeadsIT extends BrowserTest {
     void everyFigureStandsUnderTheHeadOfItsColumn() {
         long house = store.create("", DemoHouse.json()).id();
         Page page = open("/house/" + house + "/route", 1600);
-        for (String place : List.of("route", "appliances", "tank", "fuel", "findings", "house")) {
+        for (String place : List.of("route", "appliances", "tank", "fuel", "hot-water", "findings", "house")) {
             page.setViewportSize(1600, 900);
             page.locator(".thread a[href$=" + place + "]").click();
             assertThat(page.locator(".thread a[href$=" + place + "]")).hasAttribute("aria-current", "page");

@@ -67,10 +67,29 @@ class TankAndFuelIT extends BrowserTest {
         assertThat(page.locator("#e-tank-gauge")).hasValue("31");
     }
 
+    @Test
+    void aShowerAnswersToSliderAndValvesFromTheKeyboard() {
+        Page page = openPlace("hot-water", 1440, ColorScheme.LIGHT);
+        Locator said = page.locator(".evening");
+        assertThat(said).containsText("In series: comfortable for all 60 minutes");
+        page.locator("input[name=positions]").first().focus();
+        page.keyboard().press("ArrowDown");
+        assertThat(said).containsText("On-demand alone");
+        page.keyboard().press("ArrowDown");
+        assertThat(said).containsText("Storage alone: ");
+        assertThat(page.locator(".pan-box svg title").first()).containsText("closed 3 4 5");
+        page.locator("#play-minutes").focus();
+        page.keyboard().press("Home");
+        assertThat(said).containsText("comfortable for all 1 minute.");
+        page.keyboard().press("End");
+        assertThat(said).containsText("of 120 minutes are comfortable");
+        assertThat(page.locator("#e-use-hotWater-storage-setTemp")).hasValue("140");
+    }
+
     @ParameterizedTest
     @CsvSource({"1440,LIGHT", "1440,DARK", "390,LIGHT", "390,DARK"})
-    void bothPlacesCanBeReadByEverybody(int width, ColorScheme scheme) {
-        for (String place : new String[] {"tank", "fuel"}) {
+    void tankFuelAndHotWaterCanBeReadByEverybody(int width, ColorScheme scheme) {
+        for (String place : new String[] {"tank", "fuel", "hot-water"}) {
             Page page = openPlace(place, width, scheme);
             assertThat(page.locator(".pan-box svg").first()).isVisible();
             assertAccessible(page);

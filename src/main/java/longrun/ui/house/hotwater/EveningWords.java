@@ -19,9 +19,12 @@ final class EveningWords {
         long all = Math.round(event.draw().minutes());
         long comfortable = (long) Math.floor(event.minutesComfortable() + 1e-6);
         StringBuilder out = new StringBuilder(name(event.arrangement()));
+        String minutes = all == 1 ? " minute" : " minutes";
         out.append(": ")
-                .append(comfortable >= all ? "comfortable for all " + all : comfortable + " of " + all)
-                .append(comfortable >= all ? " minutes. " : " minutes are comfortable. ");
+                .append(
+                        comfortable >= all
+                                ? "comfortable for all " + all + minutes + ". "
+                                : comfortable + " of " + all + minutes + " are comfortable. ");
         if (comfortable < all) {
             out.append("It falls to ")
                     .append(temperature(event.coldestF(), units))
