@@ -81,9 +81,14 @@ final class SheetParts {
     }
 
     private Box box(int row, int column) {
-        double left = extent.left() + column * (width - SHARED);
-        double top = extent.top() + row * (height - SHARED);
+        double left = extent.left() + column * step(extent.width(), width, across);
+        double top = extent.top() + row * step(extent.height(), height, down);
         return new Box(left, top, left + width, top + height);
+    }
+
+    /** From one part to the next, so that the last ends where the drawing does. */
+    private static double step(double whole, double part, int count) {
+        return count == 1 ? 0 : (whole - part) / (count - 1);
     }
 
     static String name(int row, int column) {

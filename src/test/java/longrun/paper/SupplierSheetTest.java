@@ -70,7 +70,7 @@ class SupplierSheetTest {
         List<String> sections = new ArrayList<>();
         List<String> appliances = new ArrayList<>();
         String name = HOSTILE + "W".repeat(260);
-        for (int i = 0; i < 30; i++) {
+        for (int i = 0; i < 14; i++) {
             String id = "R" + i + "W".repeat(40);
             regulators.add(
                     "{\"id\":\"" + id + "\",\"name\":\"" + name + "\",\"kind\":\"first-stage\",\"fedBy\":\"tank\","

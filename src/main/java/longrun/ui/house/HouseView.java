@@ -43,6 +43,7 @@ import org.springframework.transaction.TransactionException;
 @StyleSheet("context://frontend/house.css")
 @StyleSheet("context://frontend/route.css")
 @JsModule("context://frontend/lines.js")
+@JsModule("context://frontend/pan.js")
 @StyleSheet("context://frontend/connections.css")
 @StyleSheet("context://frontend/papers.css")
 public final class HouseView extends Frame implements BeforeEnterObserver, HasDynamicTitle, HousePage, Keeper.Hears {

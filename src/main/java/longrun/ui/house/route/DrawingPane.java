@@ -12,7 +12,10 @@ import longrun.ui.house.figure.Slides;
 import longrun.words.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
-/** The drawing, which keeps its letters' size and slides sideways where it is wider than its place. */
+/**
+ * The drawing, which keeps its letters' size and slides sideways where it is wider than its place; it can be made larger and
+ * smaller and pulled about.
+ */
 final class DrawingPane {
 
     private static final String KEY = "(event.target.closest('[data-key]')||{dataset:{key:''}}).dataset.key";
@@ -21,7 +24,7 @@ final class DrawingPane {
             .setAttribute("tabindex", "0")
             .setAttribute("role", "region")
             .setAttribute("aria-label", "Drawing of the route");
-    private final Element element = Dom.el("section", "part drawing", box, Slides.hint(box));
+    private final Element element = Dom.el("section", "part drawing", box, new Element("pan-tools"), Slides.hint(box));
     private @Nullable Review shown;
     private String shownKey = "";
 

@@ -2,9 +2,11 @@ package longrun.ui.house.route;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.FilePayload;
 import java.nio.charset.StandardCharsets;
@@ -128,6 +130,31 @@ class RouteViewIT extends BrowserTest {
         page.locator(".pan-box .words[data-key=B] text").last().click();
         assertThat(page.locator(".lines.route tbody.on th.id")).hasText("B");
         assertThat(page.locator(".answer .whose")).containsText("Section B");
+        sizesOfTheDrawing(page);
+    }
+
+    /** By keys and by the mouse; an answer of the program leaves the size a person chose. */
+    private static void sizesOfTheDrawing(Page page) {
+        Locator box = page.locator(".drawing .pan-box");
+        double drawn = box.locator("svg").boundingBox().width;
+        box.focus();
+        page.keyboard().press("+");
+        page.keyboard().press("+");
+        assertThat(page.locator("pan-tools [role=status]")).hasText("156 %");
+        assertThat(box.locator("svg").boundingBox().width).isCloseTo(drawn * 1.5625, within(2.0));
+        page.keyboard().press("ArrowRight");
+        page.waitForFunction("document.querySelector('.drawing .pan-box').scrollLeft > 50");
+        BoundingBox at = box.boundingBox();
+        page.mouse().move(at.x + 300, at.y + 60);
+        page.mouse().down();
+        page.mouse().move(at.x + 200, at.y + 60);
+        page.mouse().up();
+        page.waitForFunction("document.querySelector('.drawing .pan-box').scrollLeft > 150");
+        page.locator("#legs-3").focus();
+        assertThat(page.locator(".pan-box .sec.on")).hasAttribute("data-key", "C");
+        assertThat(box.locator("svg").boundingBox().width).isCloseTo(drawn * 1.5625, within(2.0));
+        page.getByText("As drawn").click();
+        assertThat(box.locator("svg").boundingBox().width).isCloseTo(drawn, within(2.0));
     }
 
     @Test
