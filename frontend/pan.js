@@ -84,12 +84,12 @@ class PanTools extends HTMLElement {
     const svg = this.#svg();
     if (!svg) return;
     if (this.#size === 1) {
-      svg.style.removeProperty('width');
-      svg.style.removeProperty('height');
+      for (const what of ['width', 'height', 'max-width']) svg.style.removeProperty(what);
       this.box.style.maxHeight = '';
     } else {
       svg.style.setProperty('width', `${this.width * this.#size}px`, 'important');
       svg.style.setProperty('height', 'auto', 'important');
+      svg.style.setProperty('max-width', 'none', 'important');
       this.box.style.maxHeight = '85vh';
     }
     this.box.style.overflow = 'auto';

@@ -15,7 +15,7 @@ import longrun.quantity.Show;
  */
 public final class TankPlan {
 
-    private static final double WIDTH = 344;
+    private static final double WIDTH = 326;
     private static final double HEIGHT = 156;
     private static final double WALL = 206;
     private static final String BLANK = "____ ft";
@@ -151,7 +151,7 @@ public final class TankPlan {
             out.path("ld", SvgText.line(new Point(135, 110), there));
             out.path("pn", "M" + SvgText.n(there.x() - 5) + " 133h10m-5 -5v10m-3.5 -8.5l7 7m0 -7l-7 7");
         }
-        out.words("k", new Point(WALL + 32, 130), "start", 0, "source of ignition");
+        out.words("k", new Point(WALL + 32, 130), "start", 0, "ignition source");
         out.words("v", new Point(WALL + 32, 144), "start", 0, said(fact));
     }
 

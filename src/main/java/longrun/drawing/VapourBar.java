@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  */
 public final class VapourBar {
 
-    private static final double WIDTH = 350;
+    private static final double WIDTH = 336;
     private static final double TOP = 32;
     private static final double HIGH = 10;
 

@@ -33,7 +33,7 @@ final class TankLines {
                 line.filter(s -> s.setting().is(Setting.UNDERGROUND)).isPresent());
         List<Element> place = List.of(
                 Html.heading("Tank and its place", "not to scale, sides drawn freely"),
-                Html.picture(plan, Html.titleOf(plan), 262, 117));
+                Html.picture(plan, Html.titleOf(plan), 246, 117));
         return Html.besideEachOther(place, vapour(review)).addClass("tank");
     }
 
@@ -122,7 +122,7 @@ final class TankLines {
         }
         String bar = VapourBar.svg(
                 t.plannedBtuh().number(), t.capacityAtDesignBtuh().number(), text(t.keptPsig()), asked, mean(t));
-        return List.of(heading, Html.picture(bar, Html.titleOf(bar), 262, 68), doubt(t, asked));
+        return List.of(heading, Html.picture(bar, Html.titleOf(bar), 254, 68), doubt(t, asked));
     }
 
     private static OptionalDouble firing(TankReport t) {

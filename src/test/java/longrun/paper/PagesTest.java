@@ -26,6 +26,7 @@ import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The pages as they come out of a printer: nothing cut off, none blank, letters that can be read, black on white. */
@@ -66,8 +67,7 @@ class PagesTest {
         }
         for (Element svg : SheetFile.html(printing, OURS).select("svg")) {
             assertThat(svg.attr("alt")).isNotBlank();
-            double points = Double.parseDouble(svg.attr("style").replaceAll("^width:([0-9.]+)pt.*", "$1"))
-                    / Double.parseDouble(svg.attr("width"));
+            double points = width(svg) / Double.parseDouble(svg.attr("width"));
             double letters = svg.select("text.k").isEmpty() ? 14 : 11;
             boolean key = svg.select("title").text().startsWith("Key");
             assertThat(points * letters)
@@ -130,6 +130,21 @@ class PagesTest {
             }
         }
         return out;
+    }
+
+    @ParameterizedTest
+    @EnumSource(PaperSize.class)
+    void picturesBesideEachOtherFitBetweenTheMargins(PaperSize size) {
+        Printing demo = printing(Samples.resource("/longrun/data/demo/orchard-house.json"), size);
+        for (Element row : SheetFile.html(demo, List.of(new SupplierSheet())).select("table.two tr")) {
+            double wide =
+                    row.select("svg").stream().mapToDouble(PagesTest::width).sum();
+            assertThat(wide + 14).isLessThan(size.widthPt() - SheetFile.BESIDE);
+        }
+    }
+
+    private static double width(Element svg) {
+        return Double.parseDouble(svg.attr("style").replaceAll("^width:([0-9.]+)pt.*", "$1"));
     }
 
     @Test
