@@ -85,6 +85,24 @@ public record Finding(
                 Optional.of(given));
     }
 
+    /** This finding with other words for what was found, what is asked and what mends it. */
+    public Finding saying(String otherFound, Optional<String> otherAsk, String otherRemedy) {
+        return new Finding(
+                rule,
+                severity,
+                at,
+                otherFound,
+                required,
+                reference,
+                edition,
+                confidence,
+                otherRemedy,
+                otherAsk,
+                askWhom,
+                field,
+                answer);
+    }
+
     /** This finding with other words for what mends it. */
     public Finding withRemedy(String other) {
         return new Finding(

@@ -15,6 +15,12 @@ public record Room(
         Fact<Boolean> belowGrade,
         Fact<List<Opening>> openings) {
 
-    /** An opening for air. */
-    public record Opening(Fact<String> to, Fact<Area> area) {}
+    /**
+     * An opening for air.
+     *
+     * @param to outdoors, horizontal-duct (outdoors by one), another room's id, or indoors
+     * @param area its free area; where a louvre is entered, the area over all
+     * @param louvre what covers it, where the free area is not known
+     */
+    public record Opening(Fact<String> to, Fact<Area> area, Fact<Louvre> louvre) {}
 }

@@ -17,8 +17,7 @@ import longrun.rules.hotwater.HotWater;
 import longrun.rules.limit.State;
 import longrun.rules.limit.Threshold;
 import longrun.rules.limit.Thresholds;
-import longrun.rules.pipe.PlasticPipe;
-import longrun.rules.pipe.UncappedOutlet;
+import longrun.rules.pipe.PipeRules;
 import longrun.rules.regulator.ApplianceLinePressure;
 import longrun.rules.regulator.LineRegulator;
 import longrun.rules.regulator.PressureIndoors;
@@ -34,6 +33,7 @@ import longrun.rules.shape.RuleState;
 import longrun.rules.shape.Verdict;
 import longrun.rules.shutoff.ServingShutoff;
 import longrun.rules.shutoff.Shutoff;
+import longrun.rules.surroundings.Surroundings;
 import longrun.rules.tank.TankDistance;
 import longrun.rules.trap.SedimentTrap;
 
@@ -56,7 +56,8 @@ public final class Rules {
                     RegulatorVents.rules(),
                     LineRegulator.rules(),
                     TankDistance.rules(),
-                    List.<Rule>of(new PlasticPipe(), new UncappedOutlet()),
+                    PipeRules.rules(),
+                    Surroundings.rules(),
                     HotWater.rules())
             .flatMap(List::stream)
             .toList();

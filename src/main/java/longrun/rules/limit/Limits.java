@@ -64,17 +64,18 @@ public final class Limits {
         if (isAmended(rule, variant)) {
             return Optional.empty();
         }
-        return others(rule, variant).stream()
+        return listOthers(rule, variant).stream()
                 .filter(t -> t.test(distance) == State.BROKEN)
                 .findFirst();
     }
 
     /** Another code's threshold for the same case that asks what the chosen one does not. */
     public Optional<Threshold> findOtherThatAsks(String rule, String variant) {
-        return others(rule, variant).stream().filter(Threshold::asks).findFirst();
+        return listOthers(rule, variant).stream().filter(Threshold::asks).findFirst();
     }
 
-    private List<Threshold> others(String rule, String variant) {
+    /** The other codes' thresholds for the same case. */
+    public List<Threshold> listOthers(String rule, String variant) {
         return Thresholds.builtIn().listOf(rule).stream()
                 .filter(t -> t.variant().equals(variant)
                         && t.code().filter(c -> c != profile).isPresent())

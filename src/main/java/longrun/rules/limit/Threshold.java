@@ -6,6 +6,9 @@ import longrun.origin.Confidence;
 import longrun.plan.CodeProfile;
 import longrun.plan.Distance;
 import longrun.quantity.Length;
+import longrun.quantity.Measure;
+import longrun.quantity.NotAQuantity;
+import longrun.quantity.Quantity;
 
 /**
  * What one rule requires under one code.
@@ -45,6 +48,19 @@ public record Threshold(
     /** How a person names the source. */
     public String source() {
         return edition.isEmpty() ? reference : reference + ", " + edition;
+    }
+
+    /**
+     * A limit that is no length, such as a wire's size or a temperature.
+     *
+     * @throws IllegalStateException if the row holds no such limit
+     */
+    public <Q extends Quantity> Q limitIn(Measure<Q> measure) {
+        try {
+            return measure.read(limitText);
+        } catch (NotAQuantity e) {
+            throw new IllegalStateException(rule + " " + variant + " has no such limit: " + limitText, e);
+        }
     }
 
     /** Whether it asks anything. */

@@ -101,6 +101,19 @@ public final class Thresholds {
         return new InputStreamReader(in, StandardCharsets.UTF_8);
     }
 
+    /** A limit is a length, a wire's size or a temperature; anything else is a slip in the file. */
+    private static Optional<Length> length(String limit) {
+        if (limit.endsWith(" AWG")) {
+            Measure.WIRE.read(limit);
+            return Optional.empty();
+        }
+        if (limit.endsWith(" degF")) {
+            Measure.TEMPERATURE.read(limit);
+            return Optional.empty();
+        }
+        return limit.isEmpty() ? Optional.empty() : Optional.of(Measure.LENGTH.read(limit));
+    }
+
     private static Threshold read(NamedCsvRecord row) {
         try {
             String limit = row.getField("limit");
@@ -111,7 +124,7 @@ public final class Thresholds {
                     code.equals("any") ? Optional.empty() : Optional.of(named(CodeProfile.values(), code)),
                     named(Severity.values(), row.getField("severity")),
                     named(Bound.values(), row.getField("bound")),
-                    limit.isEmpty() ? Optional.<Length>empty() : Optional.of(Measure.LENGTH.read(limit)),
+                    length(limit),
                     limit,
                     row.getField("required"),
                     row.getField("reference"),

@@ -68,7 +68,7 @@ public final class Judge {
     }
 
     /** The chosen code is met, another code asks for more: both are named. */
-    static Verdict stricterElsewhere(
+    public static Verdict stricterElsewhere(
             Threshold own, Threshold other, State state, Place place, String found, String remedy, String field) {
         Finding finding = new Finding(
                 own.rule(),
