@@ -25,7 +25,7 @@ class PlaceKindTest {
         "/site/mainShutoff/distance, CONNECTIONS",
         "/site/groundTemp, TANK",
         "/site/monthlyMeanTemp/11, FUEL",
-        "/site/coldWater/temp, FUEL",
+        "/site/coldWater/temp, HOT_WATER",
         "/regulators/0, HOUSE",
         "/regulators/0/outlet, HOUSE",
         "/regulators/10/ventToOpening, CONNECTIONS",
@@ -38,7 +38,8 @@ class PlaceKindTest {
         "/fittingAllowance, ROUTE",
         "/tank/gauge, TANK",
         "/tanks/1/gauge, TANK",
-        "/use/hotWater, FUEL",
+        "/use/hotWater, HOT_WATER",
+        "/use/heating, FUEL",
         "/deliveries/0/date, FUEL"
     })
     void anEntryIsFoundInThePlaceThatAsksForIt(String pointer, PlaceKind place) {

@@ -24,7 +24,7 @@ final class ExpansionTank extends HotWaterRule {
         if (!water.valves("expansion-tank").isEmpty()) {
             return Judge.holds(own, WaterSide.PLACE);
         }
-        if (!water.valves("check").isEmpty()) {
+        if (water.allNamed() && !water.valves("check").isEmpty()) {
             return Judge.broken(
                     own,
                     WaterSide.PLACE,
@@ -32,7 +32,7 @@ final class ExpansionTank extends HotWaterRule {
                     "Add an expansion tank on the cold side, between the check valve and the heater.",
                     WaterSide.field("valves"));
         }
-        if (water.valvesKnown() || !water.stores()) {
+        if (water.allNamed() || !water.stores()) {
             return Judge.notFor(own, WaterSide.PLACE);
         }
         return Judge.asks(

@@ -33,7 +33,7 @@ final class MixingValveLast extends HotWaterRule {
             return order(own, water, mixing);
         }
         boolean none = water.entry().mixingValve().isNone()
-                || water.valvesKnown() && !water.entry().mixingValve().isKnown();
+                || water.allNamed() && !water.entry().mixingValve().isKnown();
         boolean hot = water.stores() || water.onDemandSet().is(t -> t.degF() > SAFE_F);
         if (none && hot) {
             return broken(

@@ -57,7 +57,8 @@ final class ReliefValveCutOff extends HotWaterRule {
     }
 
     private static boolean keeps(WaterSide water, String heater) {
-        return water.valves("relief").stream().anyMatch(v -> v.after().is(heater));
+        return water.valves("relief").stream()
+                .anyMatch(v -> v.after().is(heater) || v.around().is(heater));
     }
 
     private static boolean isHeater(String after) {

@@ -53,6 +53,11 @@ record WaterSide(Use.HotWater entry) {
         return !entry.valves().isUnknown();
     }
 
+    /** Whether the valves are entered, and of each what it is. */
+    boolean allNamed() {
+        return valvesKnown() && valves().stream().allMatch(v -> v.what().isKnown());
+    }
+
     /** The valves entered; none where nobody has said. */
     List<Use.Valve> valves() {
         return entry.valves().findValue().orElse(List.of());
