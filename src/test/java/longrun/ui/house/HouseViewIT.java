@@ -290,7 +290,7 @@ class HouseViewIT extends BrowserTest {
         for (int width : new int[] {1440, 390}) {
             String name = width + "-" + scheme.name().toLowerCase(Locale.ROOT);
             Page page = open("/", width, scheme);
-            assertThat(page.locator("a.door")).hasCount(2);
+            assertThat(page.locator("a.door")).hasCount(3);
             assertAccessible(page);
             screenshot(page, "start-" + name);
             page.getByText("A whole house").click();

@@ -122,12 +122,12 @@ class HouseShelfTest extends OpenHouses {
     }
 
     @Test
-    void theStartHasTwoDoors() {
+    void theStartHasThreeDoors() {
         UI.getCurrent().navigate("");
         Element page = UI.getCurrent().getCurrentView().getElement();
         assertThat(all(page)
                         .filter(e -> !e.isTextNode() && "door".equals(e.getAttribute("class")))
                         .map(e -> e.getAttribute("href")))
-                .containsExactly("run", "houses");
+                .containsExactly("run", "fill", "houses");
     }
 }

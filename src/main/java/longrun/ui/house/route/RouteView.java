@@ -52,6 +52,7 @@ public final class RouteView implements Place, RouteRow.Hand {
     private boolean opened;
     private final PressurePart pressure;
     private final TubingPanel tubing;
+    private final SectionFacts laid;
     private String followed = "";
     private final Element asking = Dom.el("div", "");
     private @Nullable RemovalAsk removal;
@@ -68,6 +69,7 @@ public final class RouteView implements Place, RouteRow.Hand {
         drawing = new DrawingPane(this::chosenInDrawing);
         pressure = new PressurePart(desk);
         tubing = new TubingPanel(desk);
+        laid = new SectionFacts(desk);
         Element go = Dom.button("ask", "Say how the pressure is cut down");
         go.addEventListener("click", e -> desk.goTo("/regulators"));
         noRegulator.appendChild(Dom.words("A section leaves a regulator, and none is entered yet. "), go);
@@ -83,7 +85,8 @@ public final class RouteView implements Place, RouteRow.Hand {
                 paste.element(),
                 stale,
                 tubing.element(),
-                findings.element());
+                findings.element(),
+                laid.element());
         element.appendChild(fittings.element(), lines, drawing.element(), row.element(), pressure.element());
         table.element()
                 .addEventListener("in-sight", e -> {
@@ -130,6 +133,7 @@ public final class RouteView implements Place, RouteRow.Hand {
             pressure.show(answer, write);
             tubing.show(write);
         }
+        laid.show(inHand, write);
         if (removal != null && lines.find(asked).isEmpty()) {
             forgetRemoval();
         }
@@ -345,6 +349,13 @@ public final class RouteView implements Place, RouteRow.Hand {
         String[] at = pointer.split("/");
         if (at.length > 2 && at[1].equals("sections") && at[2].matches("[0-9]{1,6}")) {
             inHand(Integer.parseInt(at[2]));
+            if (laid.fields()
+                    .find(pointer)
+                    .filter(f -> f.pointer().equals(pointer))
+                    .isPresent()) {
+                laid.fields().focus(pointer);
+                return;
+            }
             RouteRow there = table.rows()
                     .get(Math.min(Integer.parseInt(at[2]), table.rows().size() - 1));
             Element field = switch (at.length > 3 ? at[3] : "legs") {
@@ -377,6 +388,7 @@ public final class RouteView implements Place, RouteRow.Hand {
     public Map<String, String> heard() {
         Map<String, String> heard = table.heard();
         heard.putAll(tubing.heard());
+        heard.putAll(laid.fields().heard());
         heard.putAll(pressure.heard());
         return heard;
     }
