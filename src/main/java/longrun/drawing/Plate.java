@@ -11,22 +11,7 @@ final class Plate {
      * @param description for those who do not see it
      */
     static SvgText open(double width, double height, String description) {
-        SvgText out = new SvgText();
-        out.open(
-                "svg",
-                "xmlns",
-                "http://www.w3.org/2000/svg",
-                "class",
-                "schematic",
-                "role",
-                "img",
-                "width",
-                SvgText.n(width),
-                "height",
-                SvgText.n(height),
-                "viewBox",
-                "0 0 " + SvgText.n(width) + " " + SvgText.n(height));
-        out.open("title").raw(SvgText.escaped(description)).close("title");
+        SvgText out = SvgText.picture(0, 0, width, height, description);
         // 11 px at three quarters of a point a pixel is 8.25 pt, the smallest a sheet may bear
         out.raw("<style>")
                 .raw(Pens.css(Palette.PAPER))

@@ -2,6 +2,7 @@ package longrun.drawing;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import longrun.words.Markup;
 
 /** Writes a plot as SVG: two decimals, one pen (pipe 2.5, parts 1.25, leaders 0.75 px), colours by name only. */
 final class PlotSvg {
@@ -32,7 +33,7 @@ final class PlotSvg {
                 .append(' ')
                 .append(number(height))
                 .append("\" role=\"img\" aria-label=\"")
-                .append(escaped(label))
+                .append(Markup.escaped(label))
                 .append("\" font-family=\"-apple-system,'Segoe UI',Roboto,'Liberation Sans',Arial,sans-serif\"")
                 .append(" font-size=\"14\">\n");
     }
@@ -66,13 +67,13 @@ final class PlotSvg {
                 .append("\" style=\"fill:")
                 .append(ink.css)
                 .append("\">")
-                .append(escaped(text))
+                .append(Markup.escaped(text))
                 .append("</text>\n");
     }
 
     /** What the picture says, in words, for those who hear it; stands first. */
     void title(String words) {
-        out.append("<title>").append(escaped(words)).append("</title>\n");
+        out.append("<title>").append(Markup.escaped(words)).append("</title>\n");
     }
 
     /** Text of another weight or size, with paper under it where lines cross. */
@@ -90,7 +91,7 @@ final class PlotSvg {
                 .append("px;font-weight:")
                 .append(bold ? 600 : 400)
                 .append(";paint-order:stroke;stroke:var(--paper,#FAF8F3);stroke-width:5px;stroke-linejoin:round\">")
-                .append(escaped(text))
+                .append(Markup.escaped(text))
                 .append("</text>\n");
     }
 
@@ -134,26 +135,5 @@ final class PlotSvg {
     static String number(double value) {
         BigDecimal rounded = new BigDecimal(value).setScale(2, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
-    }
-
-    /** What a person typed, made harmless; characters that XML has no place for become a replacement mark. */
-    static String escaped(String text) {
-        StringBuilder safe = new StringBuilder();
-        text.codePoints().forEach(c -> {
-            switch (c) {
-                case '&' -> safe.append("&amp;");
-                case '<' -> safe.append("&lt;");
-                case '>' -> safe.append("&gt;");
-                case '"' -> safe.append("&quot;");
-                case '\'' -> safe.append("&#39;");
-                default -> safe.appendCodePoint(allowed(c) ? c : 0xFFFD);
-            }
-        });
-        return safe.toString();
-    }
-
-    private static boolean allowed(int c) {
-        boolean surrogate = c >= 0xD800 && c <= 0xDFFF;
-        return c == '\t' || c == '\n' || (c >= 0x20 && !surrogate && c != 0xFFFE && c != 0xFFFF);
     }
 }

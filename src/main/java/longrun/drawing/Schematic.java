@@ -126,22 +126,7 @@ public final class Schematic {
     }
 
     private String head(double left, double top, double width, double height, String description) {
-        SvgText head = new SvgText();
-        head.open(
-                "svg",
-                "xmlns",
-                "http://www.w3.org/2000/svg",
-                "class",
-                "schematic",
-                "role",
-                "img",
-                "width",
-                SvgText.n(width),
-                "height",
-                SvgText.n(height),
-                "viewBox",
-                SvgText.n(left) + " " + SvgText.n(top) + " " + SvgText.n(width) + " " + SvgText.n(height));
-        head.open("title").raw(SvgText.escaped(description)).close("title");
+        SvgText head = SvgText.picture(left, top, width, height, description);
         return head.raw("<style>").raw(Pens.css(palette)).raw("</style>\n").toString();
     }
 }

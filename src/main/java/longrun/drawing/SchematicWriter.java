@@ -10,6 +10,7 @@ import longrun.piping.Outlet;
 import longrun.plan.Direction;
 import longrun.plan.Material;
 import longrun.plan.Setting;
+import longrun.words.Markup;
 
 /** Writes what has been laid out. */
 final class SchematicWriter {
@@ -291,7 +292,7 @@ final class SchematicWriter {
             } else {
                 out.open("tspan", "class", pen.strip(), "dx", "8");
             }
-            out.raw(SvgText.escaped(words.get(w).text())).raw("</tspan>");
+            out.raw(Markup.escaped(words.get(w).text())).raw("</tspan>");
         }
         out.raw("</text>");
     }

@@ -1,5 +1,7 @@
 package longrun.drawing;
 
+import longrun.words.Markup;
+
 /** Writes SVG: numbers to two decimals in any locale, every text escaped. */
 final class SvgText {
 
@@ -15,30 +17,29 @@ final class SvgText {
         return sign + whole + end;
     }
 
-    static String escaped(String text) {
-        StringBuilder s = new StringBuilder(text.length() + 8);
-        text.codePoints().forEach(c -> {
-            switch (c) {
-                case '&' -> s.append("&amp;");
-                case '<' -> s.append("&lt;");
-                case '>' -> s.append("&gt;");
-                case '"' -> s.append("&quot;");
-                case '\'' -> s.append("&#39;");
-                default -> {
-                    if (allowed(c)) {
-                        s.appendCodePoint(c);
-                    } else {
-                        s.append(' ');
-                    }
-                }
-            }
-        });
-        return s.toString();
-    }
-
-    /** What XML 1.0 lets stand in a document. */
-    private static boolean allowed(int c) {
-        return c >= 0x20 && c <= 0xD7FF || c >= 0xE000 && c <= 0xFFFD || c >= 0x10000;
+    /**
+     * A picture, opened, with its title.
+     *
+     * @param description for those who do not see it
+     */
+    static SvgText picture(double left, double top, double width, double height, String description) {
+        SvgText out = new SvgText();
+        out.open(
+                "svg",
+                "xmlns",
+                "http://www.w3.org/2000/svg",
+                "class",
+                "schematic",
+                "role",
+                "img",
+                "width",
+                n(width),
+                "height",
+                n(height),
+                "viewBox",
+                n(left) + " " + n(top) + " " + n(width) + " " + n(height));
+        out.open("title").raw(Markup.escaped(description)).close("title");
+        return out;
     }
 
     SvgText raw(String markup) {
@@ -52,7 +53,7 @@ final class SvgText {
             out.append(' ')
                     .append(attributes[i])
                     .append("=\"")
-                    .append(escaped(attributes[i + 1]))
+                    .append(Markup.escaped(attributes[i + 1]))
                     .append('"');
         }
         out.append('>');
@@ -87,7 +88,7 @@ final class SvgText {
                 turned == 0 ? n(at.x()) : "translate(" + n(at.x()) + " " + n(at.y()) + ") rotate(" + n(turned) + ")",
                 turned == 0 ? "y" : "dy",
                 turned == 0 ? n(at.y()) : "0");
-        out.append(escaped(text)).append("</text>");
+        out.append(Markup.escaped(text)).append("</text>");
         return this;
     }
 

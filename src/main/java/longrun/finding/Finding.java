@@ -69,74 +69,40 @@ public record Finding(
 
     /** This finding with the answer it was given. */
     public Finding withAnswer(Answer given) {
-        return new Finding(
-                rule,
-                severity,
-                at,
-                found,
-                required,
-                reference,
-                edition,
-                confidence,
-                remedy,
-                ask,
-                askWhom,
-                field,
-                Optional.of(given));
+        return like(found, ask, remedy, field, Optional.of(given));
     }
 
     /** This finding with other words for what was found, what is asked and what mends it. */
     public Finding saying(String otherFound, Optional<String> otherAsk, String otherRemedy) {
-        return new Finding(
-                rule,
-                severity,
-                at,
-                otherFound,
-                required,
-                reference,
-                edition,
-                confidence,
-                otherRemedy,
-                otherAsk,
-                askWhom,
-                field,
-                answer);
+        return like(otherFound, otherAsk, otherRemedy, field, answer);
     }
 
     /** This finding with other words for what mends it. */
     public Finding withRemedy(String other) {
-        return new Finding(
-                rule,
-                severity,
-                at,
-                found,
-                required,
-                reference,
-                edition,
-                confidence,
-                other,
-                ask,
-                askWhom,
-                field,
-                answer);
+        return like(found, ask, other, field, answer);
     }
 
     /** This finding with another pointer to the entry that mends it. */
     public Finding withField(String other) {
+        return like(found, ask, remedy, other, answer);
+    }
+
+    private Finding like(
+            String nowFound, Optional<String> nowAsk, String nowRemedy, String nowField, Optional<Answer> given) {
         return new Finding(
                 rule,
                 severity,
                 at,
-                found,
+                nowFound,
                 required,
                 reference,
                 edition,
                 confidence,
-                remedy,
-                ask,
+                nowRemedy,
+                nowAsk,
                 askWhom,
-                other,
-                answer);
+                nowField,
+                given);
     }
 
     /** Whether it counts among the open ones: an answer, accepted or refused, takes it out of that count. */

@@ -22,6 +22,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.Frame;
 import longrun.ui.frame.Keeper;
 import longrun.ui.frame.OtherWindow;
+import longrun.ui.frame.PageActs;
 import longrun.words.UnitSystem;
 import org.springframework.beans.factory.annotation.Autowired;
 
@@ -44,7 +45,7 @@ public final class FillView extends Frame implements Keeper.Hears {
     private final transient FillAnswerPanel panel;
     private final transient OtherWindow otherWindow = new OtherWindow("page");
     private final Keeper keeper = new Keeper("longrun-fill", this);
-    private final transient FillSheet sheet;
+    private final transient PageActs sheet;
     private final Element notKnown = Dom.text("p", "not-sized", ""); // on paper only
     private final Element offer;
     private UnitSystem units = UnitSystem.CUSTOMARY;
@@ -62,7 +63,7 @@ public final class FillView extends Frame implements Keeper.Hears {
         this.reviewer = reviewer;
         this.clock = clock;
         getElement().getClassList().add("fill");
-        sheet = new FillSheet(this, houses, keeper);
+        sheet = new PageActs(new FillSheet(this), houses, keeper);
         panel = new FillAnswerPanel(answer());
         offer = Dom.el(
                 "div", "acts screen-only offer", Dom.text("span", "q", "Nothing is typed yet."), sheet.demo("ask"));
@@ -197,7 +198,7 @@ public final class FillView extends Frame implements Keeper.Hears {
         return panel;
     }
 
-    FillSheet sheet() {
+    PageActs sheet() {
         return sheet;
     }
 

@@ -3,6 +3,7 @@ package longrun.ui.frame;
 import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.dom.ElementUtil;
 import java.util.Map;
+import longrun.words.Markup;
 import org.jsoup.nodes.Document;
 
 /** Short words for making plain HTML. */
@@ -52,9 +53,9 @@ public final class Dom {
     public static String options(Map<String, String> words) {
         StringBuilder out = new StringBuilder();
         words.forEach((value, text) -> out.append("<option value=\"")
-                .append(escaped(value))
+                .append(Markup.escaped(value))
                 .append("\">")
-                .append(escaped(text))
+                .append(Markup.escaped(text))
                 .append("</option>"));
         return out.toString();
     }
@@ -86,13 +87,5 @@ public final class Dom {
         } else {
             e.setAttribute("hidden", true);
         }
-    }
-
-    /** Text made safe inside mark-up. */
-    public static String escaped(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
     }
 }

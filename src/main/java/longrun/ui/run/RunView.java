@@ -28,6 +28,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.Frame;
 import longrun.ui.frame.Keeper;
 import longrun.ui.frame.OtherWindow;
+import longrun.ui.frame.PageActs;
 import longrun.ui.frame.Scale;
 import longrun.words.UnitSystem;
 
@@ -53,7 +54,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     private final Element offer = Dom.el("div", "acts screen-only start-note");
     private final transient OtherWindow otherWindow = new OtherWindow("run");
     private final Keeper keeper = new Keeper("longrun-run", this);
-    private final transient RunSheet sheet;
+    private final transient PageActs sheet;
     private UnitSystem units = UnitSystem.CUSTOMARY;
     private transient List<String> wrong = List.of();
     private int inHand;
@@ -63,7 +64,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     public RunView(Sizer sizer, BecomesHouse houses) {
         super("Size a run", "fuel gas code, 2018");
         this.sizer = sizer;
-        sheet = new RunSheet(this, houses, keeper);
+        sheet = new PageActs(new RunSheet(this), houses, keeper);
         starts = new Scale<>(
                 "start",
                 "where",

@@ -1,7 +1,5 @@
 package longrun.ui.start;
 
-import static longrun.ui.frame.Dom.escaped;
-
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +8,7 @@ import longrun.store.StoreRescue.DatedCopy;
 import longrun.store.StoreTrouble;
 import longrun.store.StoreTrouble.Kind;
 import longrun.ui.frame.Caution;
+import longrun.words.Markup;
 
 /** The words of the page that stands where the saved houses are not opened. */
 final class TroubleWords {
@@ -48,7 +47,7 @@ final class TroubleWords {
     private TroubleWords() {}
 
     private static String head(String heading) {
-        return String.format(Locale.ROOT, HEAD, heading, escaped(Caution.TEXT));
+        return String.format(Locale.ROOT, HEAD, heading, Markup.escaped(Caution.TEXT));
     }
 
     static String heading(Kind kind) {
@@ -65,7 +64,7 @@ final class TroubleWords {
     }
 
     static String page(StoreTrouble trouble, StoreRescue rescue, String token, String said) {
-        String heading = escaped(heading(trouble.kind()));
+        String heading = Markup.escaped(heading(trouble.kind()));
         StringBuilder page = new StringBuilder(head(heading));
         page.append("<h2 class='place'>").append(heading).append("</h2>");
         if (!said.isEmpty()) {
@@ -150,7 +149,7 @@ final class TroubleWords {
     }
 
     private static void byHand(StringBuilder page, StoreRescue rescue) {
-        String place = "<code>" + escaped(rescue.place().toString()) + "</code>";
+        String place = "<code>" + Markup.escaped(rescue.place().toString()) + "</code>";
         page.append("<h3>The same by hand</h3><ol><li>Stop Longrun.</li><li>Take <code>longrun.mv.db</code> and"
                         + " <code>longrun.mark</code> out of ")
                 .append(place)
@@ -161,7 +160,7 @@ final class TroubleWords {
     private static String button(String does, String copy, String says, boolean main, String token) {
         return "<form method='post' action='/choose'><input type='hidden' name='token' value='" + token
                 + "'><input type='hidden' name='do' value='" + does + "'><input type='hidden' name='copy' value='"
-                + escaped(copy) + "'><button class='act" + (main ? " main" : "") + "'>" + escaped(says)
+                + Markup.escaped(copy) + "'><button class='act" + (main ? " main" : "") + "'>" + Markup.escaped(says)
                 + "</button></form>";
     }
 
@@ -171,7 +170,7 @@ final class TroubleWords {
                 .append("' ")
                 .append(attributes)
                 .append('>')
-                .append(escaped(words))
+                .append(Markup.escaped(words))
                 .append("</p>");
     }
 

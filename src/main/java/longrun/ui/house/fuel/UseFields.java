@@ -6,12 +6,10 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.dom.Element;
 import java.math.BigDecimal;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import longrun.draft.ApplianceChoices;
 import longrun.draft.Climate;
 import longrun.draft.WrittenPlaces;
-import longrun.plan.ApplianceKind;
 import longrun.ui.field.ChoiceField;
 import longrun.ui.field.Field;
 import longrun.ui.field.FieldList;
@@ -216,25 +214,10 @@ final class UseFields {
     }
 
     private Element appliance(String at, String label) {
-        return add(new ChoiceField(desk, at, label, "not chosen yet", this::appliances));
+        return add(new ChoiceField(desk, at, label, "not chosen yet", () -> ApplianceChoices.of(desk.session())));
     }
 
     private Element add(Field field) {
         return fields.add(field).element();
-    }
-
-    private Map<String, String> appliances() {
-        Map<String, String> out = new LinkedHashMap<>();
-        desk.session().at("/appliances").forEach(a -> {
-            String id = a.path("id").asText();
-            String kind = a.path("kind").asText();
-            String label = java.util.Arrays.stream(ApplianceKind.values())
-                    .filter(k -> k.written().equals(kind))
-                    .map(ApplianceKind::label)
-                    .findFirst()
-                    .orElse(id);
-            out.put(id, a.path("name").asText(label));
-        });
-        return out;
     }
 }

@@ -3,7 +3,7 @@ package longrun.ui.house.hotwater;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import longrun.plan.ApplianceKind;
+import longrun.draft.ApplianceChoices;
 import longrun.quantity.Quantity;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.ChoiceField;
@@ -144,7 +144,7 @@ final class WaterFields {
                                 ON_DEMAND + "/appliance",
                                 "The on-demand heater is",
                                 "not chosen yet",
-                                this::appliances))
+                                () -> ApplianceChoices.of(desk.session())))
                         .element(),
                 quantity(
                         ON_DEMAND + "/efficiency",
@@ -193,20 +193,5 @@ final class WaterFields {
     private <Q extends Quantity> Element quantity(String at, String label, String help, Shown<Q> shown) {
         return fields.add(new QuantityField<>(desk, at, label, help, shown, true, ""))
                 .element();
-    }
-
-    private Map<String, String> appliances() {
-        Map<String, String> out = new LinkedHashMap<>();
-        desk.session().at("/appliances").forEach(a -> {
-            String id = a.path("id").asText();
-            String kind = a.path("kind").asText();
-            String label = java.util.Arrays.stream(ApplianceKind.values())
-                    .filter(k -> k.written().equals(kind))
-                    .map(ApplianceKind::label)
-                    .findFirst()
-                    .orElse(id);
-            out.put(id, a.path("name").asText(label));
-        });
-        return out;
     }
 }

@@ -409,6 +409,10 @@ public final class RouteView implements Place, RouteRow.Hand {
         return table;
     }
 
+    SectionFacts laid() {
+        return laid;
+    }
+
     RoutePastePanel paste() {
         return paste;
     }

@@ -1,0 +1,28 @@
+package longrun.draft;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import longrun.plan.ApplianceKind;
+
+/** The appliances of a house to choose from. */
+public final class ApplianceChoices {
+
+    private ApplianceChoices() {}
+
+    /** What each is called, by its id: its name, else its kind, else the id. */
+    public static Map<String, String> of(HouseSession session) {
+        Map<String, String> out = new LinkedHashMap<>();
+        session.at("/appliances").forEach(a -> {
+            String id = a.path("id").asText();
+            String kind = a.path("kind").asText();
+            String label = Arrays.stream(ApplianceKind.values())
+                    .filter(k -> k.written().equals(kind))
+                    .map(ApplianceKind::label)
+                    .findFirst()
+                    .orElse(id);
+            out.put(id, a.path("name").asText(label));
+        });
+        return out;
+    }
+}
