@@ -166,11 +166,6 @@ record YearUse(Map<String, Months> monthly, Map<String, double[]> daily, Months 
                 daily);
     }
 
-    /** Gallons of one use; unknown where the plan has no such use. */
-    Months monthlyOf(String key) {
-        return Optional.ofNullable(monthly.get(key)).orElseGet(() -> Months.unknown(key, UNIT, List.of()));
-    }
-
     /** Gallons of all uses on each day; only where the total is known. */
     double[] days() {
         double[] sum = new double[365];

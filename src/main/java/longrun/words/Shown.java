@@ -32,6 +32,7 @@ import longrun.quantity.Volume;
 public record Shown<Q extends Quantity>(Measure<Q> measure, String customary, String metric, String pattern) {
 
     public static final Shown<Length> LENGTH = new Shown<>(Measure.LENGTH, "ft", "m", "#,##0.##");
+    public static final Shown<Length> SHORT_LENGTH = new Shown<>(Measure.LENGTH, "in", "cm", "#,##0.##");
     public static final Shown<Elevation> ELEVATION = new Shown<>(Measure.ELEVATION, "ft", "m", "#,##0");
     public static final Shown<HeatRate> HEAT = new Shown<>(Measure.HEAT_RATE, "Btu/h", "kW", "#,##0.#");
     public static final Shown<Temperature> TEMPERATURE = new Shown<>(Measure.TEMPERATURE, "degF", "degC", "0.#");

@@ -6,8 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import longrun.finding.Finding;
-import longrun.quantity.Length;
-import longrun.quantity.Measure;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.ChoiceField;
 import longrun.ui.field.Field;
@@ -25,7 +23,6 @@ final class PartBlock {
     /** What a part is called, by the text stored. */
     static final Map<String, String> KINDS = new LinkedHashMap<>();
 
-    private static final Shown<Length> SHORT = new Shown<>(Measure.LENGTH, "in", "cm", "#,##0.##");
     private static final Map<String, String> PLACES = new LinkedHashMap<>();
     private static final Map<String, String> GASES = new LinkedHashMap<>();
 
@@ -129,7 +126,7 @@ final class PartBlock {
                         at + "/nipple",
                         "Capped nipple",
                         "The nipple alone, from its tee to its cap.",
-                        SHORT,
+                        Shown.SHORT_LENGTH,
                         true,
                         "there is none"));
                 yesNo("gasTurns", "Gas turns in the tee");

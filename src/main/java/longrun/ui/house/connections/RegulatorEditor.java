@@ -11,8 +11,6 @@ import longrun.drawing.LineRegulatorDrawing;
 import longrun.drawing.VentDrawing;
 import longrun.finding.Finding;
 import longrun.plan.Regulator;
-import longrun.quantity.Length;
-import longrun.quantity.Measure;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.Field;
 import longrun.ui.field.FieldList;
@@ -25,7 +23,6 @@ import longrun.words.Shown;
 /** A regulator: its vent in elevation with what is measured from where, and the parts around a line regulator. */
 final class RegulatorEditor implements PartsEditor {
 
-    private static final Shown<Length> SHORT = new Shown<>(Measure.LENGTH, "in", "cm", "#,##0.##");
     private static final Map<String, String> SETTINGS = new LinkedHashMap<>();
     private static final Map<String, String> VENTS = new LinkedHashMap<>();
 
@@ -121,7 +118,7 @@ final class RegulatorEditor implements PartsEditor {
                     at + "/unionWithin",
                     "Nearest union",
                     "The tape runs along the pipe, from the regulator to the union.",
-                    SHORT,
+                    Shown.SHORT_LENGTH,
                     true,
                     "there is none"));
             add(AnswerField.of(desk, at + "/vent", "Its vent", VENTS));

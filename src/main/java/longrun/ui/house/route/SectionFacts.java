@@ -22,7 +22,6 @@ import longrun.words.Shown;
 /** How the section in hand is laid, joined and held: only what its material and its place can ask. */
 final class SectionFacts {
 
-    private static final Shown<Length> SHORT = new Shown<>(Measure.LENGTH, "in", "cm", "#,##0.##");
     private static final Shown<WireGauge> WIRE = new Shown<>(Measure.WIRE, "AWG", "AWG", "0");
     private static final Map<String, String> TUBE = ordered("K", "K", "L", "L", "ACR", "ACR", "M", "M");
     private static final Map<String, String> JOINTS = ordered(
@@ -102,7 +101,11 @@ final class SectionFacts {
         boolean buried = is(setting, Setting.UNDERGROUND);
         boolean concealed = is(setting, Setting.CONCEALED);
         if (buried) {
-            length(at + "/depth", "Cover over the pipe", "From the top of the pipe to the ground above it.", SHORT);
+            length(
+                    at + "/depth",
+                    "Cover over the pipe",
+                    "From the top of the pipe to the ground above it.",
+                    Shown.SHORT_LENGTH);
         }
         if (buried && plastic) {
             wire(at + "/tracerWire", "Tracer wire", "Insulated copper beside the pipe, reached at each end.");
@@ -127,7 +130,7 @@ final class SectionFacts {
                     at + "/fromStuds",
                     "Behind the face of the framing",
                     "From the face of the stud to the pipe.",
-                    SHORT);
+                    Shown.SHORT_LENGTH);
             add(AnswerField.yesNo(desk, at + "/plates", "Steel plates where it is nearer"));
         }
         if (!buried && !setting.isEmpty() && !material.isEmpty() && !plastic && !csst) {
