@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.origin.Confidence;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 

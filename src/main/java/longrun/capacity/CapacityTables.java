@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import longrun.capacity.CapacityTable.Use;
 import longrun.capacity.TableFile.Row;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.quantity.Pressure;
 
 /** The capacity tables kept as data, and those the code's equation makes where none is published. */

@@ -12,7 +12,7 @@ import longrun.capacity.CapacityTable.Column;
 import longrun.capacity.CapacityTable.TableHead;
 import longrun.capacity.CapacityTable.Use;
 import longrun.origin.Confidence;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.quantity.Pressure;
 
 /** Tables made by the code's equation, flow form, where none is published; rounded and laid out like print. */

@@ -1,7 +1,7 @@
 package longrun.capacity;
 
 import java.util.OptionalDouble;
-import longrun.plan.Tube;
+import longrun.plan.choice.Tube;
 
 /**
  * Inside diameters of copper tube by type, 2018 International Fuel Gas Code Appendix A Table A.5.2, page 162. The

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import longrun.capacity.TableFile.Row;
 import longrun.origin.Confidence;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 
 /**
  * Feet of straight pipe that lose as much as one fitting: 2018 IRC (IFGC) Appendix A Table A.2.2. Steel takes the

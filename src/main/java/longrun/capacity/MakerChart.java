@@ -3,7 +3,7 @@ package longrun.capacity;
 import java.util.List;
 import java.util.OptionalDouble;
 import longrun.capacity.TableFile.Row;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.quantity.Pressure;
 
 /**

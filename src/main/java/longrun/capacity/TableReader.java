@@ -14,7 +14,7 @@ import longrun.capacity.CapacityTable.Use;
 import longrun.capacity.TableFile.Head;
 import longrun.capacity.TableFile.Row;
 import longrun.origin.Confidence;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.quantity.Pressure;
 
 /** Reads a table's file into a {@link CapacityTable} and refuses what is wrong by file:row:column. */

@@ -3,7 +3,7 @@ package longrun.draft;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import longrun.plan.ApplianceKind;
+import longrun.plan.choice.ApplianceKind;
 
 /** The appliances of a house to choose from. */
 public final class ApplianceChoices {

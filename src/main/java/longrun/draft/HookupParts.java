@@ -8,7 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import longrun.plan.Appliance.Part;
-import longrun.plan.PartKind;
+import longrun.plan.choice.PartKind;
 import longrun.rules.shape.RightOrder;
 import longrun.words.IsolatedName;
 

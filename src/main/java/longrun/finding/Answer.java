@@ -1,6 +1,6 @@
 package longrun.finding;
 
-import longrun.plan.Says;
+import longrun.plan.choice.Says;
 
 /**
  * What whoever decides has said of a finding.

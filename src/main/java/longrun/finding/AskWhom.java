@@ -1,6 +1,6 @@
 package longrun.finding;
 
-import longrun.plan.Named;
+import longrun.plan.choice.Named;
 
 /** Who can answer an open question. */
 public enum AskWhom implements Named {

@@ -1,6 +1,6 @@
 package longrun.finding;
 
-import longrun.plan.Named;
+import longrun.plan.choice.Named;
 
 /** What happens if a finding is true and ignored. */
 public enum Severity implements Named {

@@ -13,7 +13,7 @@ import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.origin.Months;
 import longrun.origin.Origin;
-import longrun.plan.Arrangement;
+import longrun.plan.choice.Arrangement;
 
 /**
  * Fuel through the year.

@@ -9,10 +9,10 @@ import longrun.hotwater.HotWaterStudy;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Months;
-import longrun.plan.Arrangement;
 import longrun.plan.Fact;
 import longrun.plan.Plan;
 import longrun.plan.Use;
+import longrun.plan.choice.Arrangement;
 import longrun.tank.DesignDay;
 
 /**

@@ -8,7 +8,7 @@ import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.origin.Months;
-import longrun.plan.Arrangement;
+import longrun.plan.choice.Arrangement;
 
 /**
  * One arrangement through the year; what cannot be told is unknown and names what it lacks.

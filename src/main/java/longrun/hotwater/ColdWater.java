@@ -8,9 +8,9 @@ import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.origin.Months;
-import longrun.plan.ColdWaterSource;
 import longrun.plan.Plan;
 import longrun.plan.Site;
+import longrun.plan.choice.ColdWaterSource;
 import longrun.quantity.Temperature;
 
 /**

@@ -8,10 +8,10 @@ import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.origin.Months;
-import longrun.plan.Arrangement;
 import longrun.plan.Fact;
 import longrun.plan.Plan;
 import longrun.plan.Use;
+import longrun.plan.choice.Arrangement;
 import longrun.quantity.Ratio;
 import longrun.quantity.Temperature;
 

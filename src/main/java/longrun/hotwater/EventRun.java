@@ -2,7 +2,15 @@ package longrun.hotwater;
 
 import java.util.ArrayList;
 import java.util.List;
-import longrun.plan.Arrangement;
+import longrun.hotwater.draw.Draw;
+import longrun.hotwater.draw.DrawDay;
+import longrun.hotwater.draw.DrawEvent;
+import longrun.hotwater.heater.Chain;
+import longrun.hotwater.heater.ChainDay;
+import longrun.hotwater.heater.EventTally;
+import longrun.hotwater.heater.StorageHeater;
+import longrun.hotwater.heater.StorageTank;
+import longrun.plan.choice.Arrangement;
 
 /** The draws of a day as they were entered, second by second, after days as the year has them. */
 final class EventRun {

@@ -5,12 +5,16 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import longrun.hotwater.draw.DrawPatterns;
+import longrun.hotwater.draw.HouseDraws;
+import longrun.hotwater.heater.OnDemandHeater;
+import longrun.hotwater.heater.StorageHeater;
 import longrun.origin.Confidence;
 import longrun.origin.Missing;
 import longrun.origin.Months;
-import longrun.plan.Arrangement;
 import longrun.plan.Plan;
 import longrun.plan.Use;
+import longrun.plan.choice.Arrangement;
 import longrun.quantity.Temperature;
 
 /**

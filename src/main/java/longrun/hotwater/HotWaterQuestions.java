@@ -7,7 +7,7 @@ import longrun.finding.Finding;
 import longrun.finding.FindingBuilder;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
-import longrun.plan.Arrangement;
+import longrun.plan.choice.Arrangement;
 
 /** Which starting values stand in for entries of the hot water, and a storage tank that stands lukewarm by the run. */
 public final class HotWaterQuestions {

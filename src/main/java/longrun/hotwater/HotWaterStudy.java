@@ -8,13 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import longrun.hotwater.draw.DrawEvent;
+import longrun.hotwater.heater.OnDemandHeater;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.origin.Months;
-import longrun.plan.Arrangement;
 import longrun.plan.Plan;
 import longrun.plan.Use;
+import longrun.plan.choice.Arrangement;
 import org.jspecify.annotations.Nullable;
 
 /**

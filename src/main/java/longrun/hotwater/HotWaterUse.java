@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.origin.Missing;
 import longrun.origin.Months;
-import longrun.plan.Arrangement;
+import longrun.plan.choice.Arrangement;
 
 /**
  * Propane heat for hot water, Btu of gas on one day of each month, for each arrangement.

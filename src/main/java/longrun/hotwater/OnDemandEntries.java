@@ -3,15 +3,16 @@ package longrun.hotwater;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import longrun.hotwater.heater.OnDemandHeater;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.plan.Appliance;
-import longrun.plan.ApplianceKind;
 import longrun.plan.Fact;
 import longrun.plan.Plan;
 import longrun.plan.Site;
 import longrun.plan.Use;
+import longrun.plan.choice.ApplianceKind;
 import longrun.quantity.Elevation;
 import longrun.quantity.HeatRate;
 

@@ -7,9 +7,9 @@ import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.origin.Months;
-import longrun.plan.Arrangement;
-import longrun.plan.StorageRoom;
 import longrun.plan.Use;
+import longrun.plan.choice.Arrangement;
+import longrun.plan.choice.StorageRoom;
 
 /**
  * Heat a heat-pump storage heater takes out of the heated house over a day: output x (1 - 1/COP), less the standing loss it

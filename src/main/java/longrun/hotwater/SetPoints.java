@@ -1,8 +1,8 @@
 package longrun.hotwater;
 
 import java.util.OptionalDouble;
-import longrun.plan.Arrangement;
 import longrun.plan.Fact;
+import longrun.plan.choice.Arrangement;
 import longrun.quantity.Temperature;
 
 /**

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import longrun.plan.Arrangement;
+import longrun.hotwater.draw.Draw;
+import longrun.hotwater.draw.DrawEvent;
 import longrun.plan.Plan;
 import longrun.plan.Use;
+import longrun.plan.choice.Arrangement;
 
 /**
  * One long shower on a January evening (July in the south), to play with: how long it stays comfortable in each arrangement.

@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import longrun.hotwater.heater.StorageHeater;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.origin.Months;
 import longrun.plan.Plan;
-import longrun.plan.StorageRoom;
 import longrun.plan.Use;
+import longrun.plan.choice.StorageRoom;
 import longrun.quantity.Temperature;
 
 /**

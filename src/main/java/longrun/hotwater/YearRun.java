@@ -2,8 +2,14 @@ package longrun.hotwater;
 
 import java.util.ArrayList;
 import java.util.List;
+import longrun.hotwater.draw.DrawDay;
+import longrun.hotwater.heater.Chain;
+import longrun.hotwater.heater.ChainDay;
+import longrun.hotwater.heater.DayTally;
+import longrun.hotwater.heater.StorageHeater;
+import longrun.hotwater.heater.StorageTank;
 import longrun.origin.Months;
-import longrun.plan.Arrangement;
+import longrun.plan.choice.Arrangement;
 
 /**
  * A year of one arrangement, day by day with the month's cold water and room, minute by minute where a draw flows. A day that

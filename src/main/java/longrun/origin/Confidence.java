@@ -1,6 +1,6 @@
 package longrun.origin;
 
-import longrun.plan.Named;
+import longrun.plan.choice.Named;
 
 /** How sure a published figure or a threshold is. */
 public enum Confidence implements Named {

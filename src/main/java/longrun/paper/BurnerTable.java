@@ -2,6 +2,8 @@ package longrun.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import longrun.paper.page.Html;
+import longrun.paper.page.SheetWords;
 import longrun.plan.Appliance;
 import longrun.pressure.OutletPressure;
 import longrun.quantity.Show;

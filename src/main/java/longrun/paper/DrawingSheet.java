@@ -2,8 +2,14 @@ package longrun.paper;
 
 import java.util.ArrayList;
 import java.util.List;
-import longrun.drawing.Schematic;
-import longrun.drawing.SheetPart;
+import longrun.drawing.route.Schematic;
+import longrun.drawing.route.SheetPart;
+import longrun.paper.page.Html;
+import longrun.paper.page.OpenOnPaper;
+import longrun.paper.page.PaperSize;
+import longrun.paper.page.Printing;
+import longrun.paper.page.Sheet;
+import longrun.paper.page.SheetFile;
 import longrun.review.Review;
 import org.jsoup.nodes.Element;
 

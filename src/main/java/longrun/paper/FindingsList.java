@@ -8,6 +8,7 @@ import longrun.finding.AskWhom;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
+import longrun.paper.page.Html;
 import longrun.review.Review;
 import longrun.words.Names;
 import longrun.words.QuestionsByWhom;

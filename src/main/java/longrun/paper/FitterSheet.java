@@ -3,8 +3,14 @@ package longrun.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import longrun.drawing.Schematic;
-import longrun.drawing.SheetPart;
+import longrun.drawing.route.Schematic;
+import longrun.drawing.route.SheetPart;
+import longrun.paper.page.Html;
+import longrun.paper.page.OpenOnPaper;
+import longrun.paper.page.Printing;
+import longrun.paper.page.Sheet;
+import longrun.paper.page.SheetFile;
+import longrun.paper.page.SignBlanks;
 import longrun.review.Review;
 import org.jsoup.nodes.Element;
 

@@ -3,6 +3,8 @@ package longrun.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import longrun.paper.page.Html;
+import longrun.paper.page.SheetWords;
 import longrun.plan.Appliance;
 import longrun.plan.Appliance.Part;
 import longrun.plan.Distance;

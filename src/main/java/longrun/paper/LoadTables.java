@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import longrun.paper.page.Html;
+import longrun.paper.page.SheetWords;
 import longrun.plan.Appliance;
 import longrun.plan.Use;
 import longrun.quantity.Show;

@@ -7,6 +7,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.OptionalDouble;
+import longrun.paper.page.Html;
 import longrun.parts.PartGroup;
 import longrun.parts.PartLine;
 import longrun.parts.PipeNeed;

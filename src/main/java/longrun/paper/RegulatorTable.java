@@ -3,6 +3,8 @@ package longrun.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import longrun.paper.page.Html;
+import longrun.paper.page.SheetWords;
 import longrun.pressure.Droop;
 import longrun.pressure.RegulatorPressure;
 import longrun.quantity.Show;

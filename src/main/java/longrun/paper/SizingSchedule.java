@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
+import longrun.paper.page.Html;
+import longrun.paper.page.SheetWords;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.piping.Stage;

@@ -1,8 +1,11 @@
 package longrun.paper;
 
-import longrun.plan.CodeProfile;
+import longrun.paper.page.Html;
+import longrun.paper.page.Printing;
+import longrun.paper.page.SheetWords;
 import longrun.plan.Plan;
 import longrun.plan.Site;
+import longrun.plan.choice.CodeProfile;
 import longrun.quantity.Show;
 import longrun.review.Review;
 import longrun.words.CodeNames;

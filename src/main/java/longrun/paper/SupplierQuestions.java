@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longrun.origin.Figure;
+import longrun.paper.page.Html;
+import longrun.paper.page.SheetWords;
 import longrun.piping.Outlet;
 import longrun.plan.Plan;
 import longrun.plan.Site;

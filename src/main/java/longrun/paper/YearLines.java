@@ -7,11 +7,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import longrun.drawing.MonthBars;
+import longrun.drawing.plot.MonthBars;
 import longrun.fuel.FuelReport;
 import longrun.fuel.SeasonFills;
 import longrun.origin.Figure;
 import longrun.origin.Months;
+import longrun.paper.page.Html;
+import longrun.paper.page.SheetFile;
+import longrun.paper.page.SheetWords;
 import longrun.review.Review;
 import org.jsoup.nodes.Element;
 

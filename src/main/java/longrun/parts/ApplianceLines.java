@@ -8,8 +8,8 @@ import longrun.piping.Piping;
 import longrun.piping.TrapNeed;
 import longrun.plan.Appliance;
 import longrun.plan.Appliance.Part;
-import longrun.plan.Gas;
-import longrun.plan.PartKind;
+import longrun.plan.choice.Gas;
+import longrun.plan.choice.PartKind;
 import longrun.quantity.Show;
 
 /** The parts between the end of the pipe and each appliance, as entered. */

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import longrun.plan.Material;
 import longrun.plan.Section;
+import longrun.plan.choice.Material;
 import longrun.quantity.Show;
 
 /** The conductor that bonds corrugated tubing. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import longrun.plan.Section;
-import longrun.plan.Setting;
+import longrun.plan.choice.Setting;
 import longrun.quantity.Show;
 
 /** What goes into the ground with the pipe: risers and other ends of plastic, and tracer wire. */

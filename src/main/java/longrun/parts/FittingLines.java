@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import longrun.piping.Outlet;
 import longrun.piping.Turns;
-import longrun.plan.Material;
-import longrun.plan.PipeFitting;
 import longrun.plan.Section;
+import longrun.plan.choice.Material;
+import longrun.plan.choice.PipeFitting;
 import org.jspecify.annotations.Nullable;
 
 /** Fittings along the pipe: elbows from the turns of the legs, what a person listed, ends and caps. */

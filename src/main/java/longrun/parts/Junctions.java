@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import longrun.piping.Piping;
 import longrun.piping.Stage;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 
 /** Where pipes meet: tees where sections part, reducers where the size changes, transitions where the material does. */
 final class Junctions {

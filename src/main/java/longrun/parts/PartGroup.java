@@ -1,6 +1,6 @@
 package longrun.parts;
 
-import longrun.plan.Named;
+import longrun.plan.choice.Named;
 
 /** The parts of a list, in the order one buys and fits them. */
 public enum PartGroup implements Named {

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.quantity.Show;
 
 /**

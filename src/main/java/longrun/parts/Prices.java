@@ -3,9 +3,9 @@ package longrun.parts;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import longrun.plan.Material;
 import longrun.plan.Plan;
 import longrun.plan.SizeNames;
+import longrun.plan.choice.Material;
 import longrun.quantity.NotAQuantity;
 
 /** Prices the plan has, by material and size however the size is written. */

@@ -7,9 +7,9 @@ import longrun.piping.Load;
 import longrun.piping.Piping;
 import longrun.plan.Plan;
 import longrun.plan.Regulator;
-import longrun.plan.RegulatorKind;
-import longrun.plan.RegulatorVent;
 import longrun.plan.Site;
+import longrun.plan.choice.RegulatorKind;
+import longrun.plan.choice.RegulatorVent;
 import longrun.quantity.Show;
 
 /** The regulators with what stands beside them, and the building's shutoff. */

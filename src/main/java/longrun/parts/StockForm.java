@@ -5,7 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import longrun.origin.DataFile;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 
 /**
  * How a material is bought (common practice; {@code data/parts/stock.csv}).

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import longrun.piping.Stage;
-import longrun.plan.Direction;
 import longrun.plan.Leg;
-import longrun.plan.Material;
+import longrun.plan.choice.Direction;
+import longrun.plan.choice.Material;
 
 /** The straights of threaded pipe by kind and size: legs that go on the same way without a fitting are one. */
 final class Straights {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longrun.plan.Appliance;
-import longrun.plan.PartKind;
+import longrun.plan.choice.PartKind;
 
 /**
  * The parts at a section's end that hold the gas back. Where a hookup is not entered, those that the rules will ask for

@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import longrun.plan.Appliance;
-import longrun.plan.ApplianceKind;
 import longrun.plan.Plan;
 import longrun.plan.Regulator;
 import longrun.plan.Section;
+import longrun.plan.choice.ApplianceKind;
 
 /** What serves what, asked by the ids that a plan gives its parts. An id that is nowhere is answered with nothing. */
 public final class Network {

@@ -1,6 +1,6 @@
 package longrun.piping;
 
-import longrun.plan.Named;
+import longrun.plan.choice.Named;
 
 /**
  * Which code a stage falls under. The point of delivery is the outlet of the last regulator that is not a line regulator

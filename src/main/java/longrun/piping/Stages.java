@@ -6,7 +6,7 @@ import java.util.List;
 import longrun.plan.Fact;
 import longrun.plan.Plan;
 import longrun.plan.Regulator;
-import longrun.plan.RegulatorKind;
+import longrun.plan.choice.RegulatorKind;
 
 /** Splits the pipes at the regulators (2018 IFGC 402.4.3, hybrid pressure: each part is sized alone). */
 final class Stages {

@@ -1,8 +1,8 @@
 package longrun.piping;
 
 import longrun.plan.Appliance;
-import longrun.plan.ApplianceKind;
-import longrun.plan.ApplianceVent;
+import longrun.plan.choice.ApplianceKind;
+import longrun.plan.choice.ApplianceVent;
 
 /**
  * Whether an appliance without a built-in trap needs a sediment trap before it: every kind but those that 2018 IFGC

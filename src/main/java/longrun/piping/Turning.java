@@ -3,11 +3,11 @@ package longrun.piping;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import longrun.plan.Direction;
 import longrun.plan.Leg;
-import longrun.plan.PipeFitting;
 import longrun.plan.Plan;
 import longrun.plan.Section;
+import longrun.plan.choice.Direction;
+import longrun.plan.choice.PipeFitting;
 
 /** Counts the turns of each section from its legs, as a fitter would along the pipe. */
 final class Turning {

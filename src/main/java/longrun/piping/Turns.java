@@ -1,7 +1,7 @@
 package longrun.piping;
 
 import java.util.List;
-import longrun.plan.PartKind;
+import longrun.plan.choice.PartKind;
 
 /**
  * What in a section holds the gas back besides its length.

@@ -17,8 +17,8 @@ import longrun.finding.FindingBuilder;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.plan.Appliance;
-import longrun.plan.ApplianceKind;
 import longrun.plan.Plan;
+import longrun.plan.choice.ApplianceKind;
 import longrun.quantity.Show;
 
 /**

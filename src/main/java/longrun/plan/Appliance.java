@@ -1,6 +1,12 @@
 package longrun.plan;
 
 import java.util.List;
+import longrun.plan.choice.ApplianceKind;
+import longrun.plan.choice.ApplianceVent;
+import longrun.plan.choice.Condensate;
+import longrun.plan.choice.Gas;
+import longrun.plan.choice.PartKind;
+import longrun.plan.choice.ShutoffPlace;
 import longrun.quantity.Elevation;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;

@@ -1,6 +1,7 @@
 package longrun.plan;
 
 import java.util.List;
+import longrun.plan.choice.CodeProfile;
 
 /**
  * The code that decides.

@@ -1,6 +1,7 @@
 package longrun.plan;
 
 import java.util.Optional;
+import longrun.plan.choice.Direction;
 import longrun.quantity.Length;
 
 /**

@@ -1,5 +1,8 @@
 package longrun.plan;
 
+import longrun.plan.choice.RegulatorKind;
+import longrun.plan.choice.RegulatorVent;
+import longrun.plan.choice.Setting;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Pressure;

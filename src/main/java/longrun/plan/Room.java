@@ -1,6 +1,8 @@
 package longrun.plan;
 
 import java.util.List;
+import longrun.plan.choice.Louvre;
+import longrun.plan.choice.RoomKind;
 import longrun.quantity.AirChange;
 import longrun.quantity.Area;
 import longrun.quantity.Volume;

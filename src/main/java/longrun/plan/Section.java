@@ -2,6 +2,13 @@ package longrun.plan;
 
 import java.util.List;
 import java.util.Map;
+import longrun.plan.choice.Jacket;
+import longrun.plan.choice.Joint;
+import longrun.plan.choice.Material;
+import longrun.plan.choice.PipeFitting;
+import longrun.plan.choice.Setting;
+import longrun.plan.choice.Tube;
+import longrun.plan.choice.Under;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.WireGauge;

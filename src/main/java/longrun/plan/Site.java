@@ -3,6 +3,7 @@ package longrun.plan;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
+import longrun.plan.choice.ColdWaterSource;
 import longrun.quantity.Elevation;
 import longrun.quantity.Length;
 import longrun.quantity.Temperature;

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import longrun.plan.choice.Material;
 import longrun.quantity.NotAQuantity;
 
 /**

@@ -1,6 +1,9 @@
 package longrun.plan;
 
 import java.time.LocalDate;
+import longrun.plan.choice.Orientation;
+import longrun.plan.choice.Placement;
+import longrun.plan.choice.TankKind;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Mass;

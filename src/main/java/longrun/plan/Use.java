@@ -3,6 +3,8 @@ package longrun.plan;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import longrun.plan.choice.Arrangement;
+import longrun.plan.choice.StorageRoom;
 import longrun.quantity.Flow;
 import longrun.quantity.HeatLoss;
 import longrun.quantity.HeatRate;

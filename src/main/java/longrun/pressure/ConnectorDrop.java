@@ -3,7 +3,7 @@ package longrun.pressure;
 import java.util.List;
 import java.util.Optional;
 import longrun.plan.Appliance;
-import longrun.plan.PartKind;
+import longrun.plan.choice.PartKind;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Pressure;
 

@@ -5,9 +5,9 @@ import java.util.OptionalDouble;
 import longrun.capacity.FlowEquation;
 import longrun.piping.Load;
 import longrun.plan.Plan;
-import longrun.plan.ReadingKind;
 import longrun.plan.Regulator;
-import longrun.plan.RegulatorKind;
+import longrun.plan.choice.ReadingKind;
+import longrun.plan.choice.RegulatorKind;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Pressure;
 

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import longrun.plan.Plan;
-import longrun.plan.ReadingKind;
+import longrun.plan.choice.ReadingKind;
 import longrun.quantity.Pressure;
 
 /**

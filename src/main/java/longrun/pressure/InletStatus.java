@@ -1,6 +1,6 @@
 package longrun.pressure;
 
-import longrun.plan.Named;
+import longrun.plan.choice.Named;
 
 /** Whether an appliance gets the pressure its label asks for. */
 public enum InletStatus implements Named {

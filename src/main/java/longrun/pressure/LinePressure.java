@@ -4,8 +4,8 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import longrun.plan.Appliance;
-import longrun.plan.ApplianceKind;
-import longrun.plan.RegulatorKind;
+import longrun.plan.choice.ApplianceKind;
+import longrun.plan.choice.RegulatorKind;
 import longrun.quantity.Pressure;
 
 /**

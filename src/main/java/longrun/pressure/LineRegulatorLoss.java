@@ -10,7 +10,7 @@ import longrun.origin.Confidence;
 import longrun.piping.Piping;
 import longrun.piping.Stage;
 import longrun.plan.Regulator;
-import longrun.plan.RegulatorKind;
+import longrun.plan.choice.RegulatorKind;
 import longrun.quantity.Pressure;
 import longrun.quantity.Same;
 

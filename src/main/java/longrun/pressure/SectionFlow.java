@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.FittingLengths;
 import longrun.capacity.FlowEquation;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.quantity.Pressure;
 import longrun.sizing.SectionSize;
 import longrun.sizing.Sizing;

@@ -7,7 +7,7 @@ import java.util.Set;
 import longrun.finding.Answer;
 import longrun.finding.Finding;
 import longrun.plan.Plan;
-import longrun.plan.Says;
+import longrun.plan.choice.Says;
 
 /** Puts what whoever decides has said beside the findings it is about. The severity stays; four rules take no yes. */
 public final class Answers {

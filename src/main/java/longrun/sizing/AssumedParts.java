@@ -12,8 +12,8 @@ import longrun.origin.Confidence;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.plan.Appliance;
-import longrun.plan.PartKind;
 import longrun.plan.SizeNames;
+import longrun.plan.choice.PartKind;
 import longrun.quantity.Show;
 
 /** Asks for a hookup that is not entered, and says what is counted for it until it is. */

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import longrun.capacity.FittingLengths;
 import longrun.capacity.Turn;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 
 /** Equivalent feet of fittings, looked up once a size. */
 final class FittingFeet {

@@ -14,8 +14,8 @@ import longrun.piping.Piping;
 import longrun.piping.Stage;
 import longrun.piping.Turns;
 import longrun.plan.FittingAllowance;
-import longrun.plan.Material;
-import longrun.plan.PartKind;
+import longrun.plan.choice.Material;
+import longrun.plan.choice.PartKind;
 import longrun.quantity.Show;
 
 /**

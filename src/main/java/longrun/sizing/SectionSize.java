@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import longrun.capacity.CapacityTable;
 import longrun.origin.Confidence;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 
 /**
  * The size of one section.

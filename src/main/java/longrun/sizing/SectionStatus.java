@@ -1,6 +1,6 @@
 package longrun.sizing;
 
-import longrun.plan.Named;
+import longrun.plan.choice.Named;
 
 /** What came of sizing one section. */
 public enum SectionStatus implements Named {

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import longrun.capacity.CapacityTables;
 import longrun.piping.Piping;
 import longrun.plan.FittingAllowance;
-import longrun.plan.PartKind;
+import longrun.plan.choice.PartKind;
 
 /** Every section of a plan sized, stage by stage. */
 public final class Sizing {

@@ -10,9 +10,9 @@ import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.piping.Piping;
 import longrun.plan.FittingAllowance;
-import longrun.plan.Material;
 import longrun.plan.Section;
 import longrun.plan.SizeNames;
+import longrun.plan.choice.Material;
 import longrun.quantity.Show;
 
 /** What the sizes show: too small, no size, a cell from memory, turns not described. */

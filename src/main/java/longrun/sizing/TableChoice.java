@@ -11,10 +11,10 @@ import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
 import longrun.capacity.OwnTable;
 import longrun.capacity.OwnTableFaults;
-import longrun.plan.Material;
 import longrun.plan.Plan;
 import longrun.plan.Section;
 import longrun.plan.SizeNames;
+import longrun.plan.choice.Material;
 import longrun.quantity.Pressure;
 
 /** Which table sizes a section, and which of its sizes the person can get. */

@@ -3,7 +3,7 @@ package longrun.tank;
 import java.util.List;
 import java.util.Optional;
 import longrun.origin.Figure;
-import longrun.plan.Named;
+import longrun.plan.choice.Named;
 
 /**
  * What is asked of the tank at one time.

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.origin.Confidence;
 import longrun.origin.DataFile;
-import longrun.plan.Orientation;
-import longrun.plan.TankKind;
+import longrun.plan.choice.Orientation;
+import longrun.plan.choice.TankKind;
 
 /** The standard sizes tanks come in, and how far they must stand off (sizes secondary or memory; distances NFPA 58 6.4.1). */
 public final class StandardTanks {

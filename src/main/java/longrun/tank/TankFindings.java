@@ -10,9 +10,9 @@ import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
-import longrun.plan.Placement;
 import longrun.plan.Plan;
 import longrun.plan.Site;
+import longrun.plan.choice.Placement;
 
 /** Findings on the tank's vapour: its mean over the design day and its peaks. */
 public final class TankFindings {

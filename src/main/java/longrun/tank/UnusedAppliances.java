@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Set;
 import longrun.origin.Missing;
 import longrun.plan.Appliance;
-import longrun.plan.ApplianceKind;
 import longrun.plan.Plan;
 import longrun.plan.Use;
+import longrun.plan.choice.ApplianceKind;
 
 /** Appliances that burn through the year and have no use entered: without it no sum is true. */
 public final class UnusedAppliances {

@@ -2,8 +2,8 @@ package longrun.words;
 
 import java.util.Locale;
 import longrun.plan.Appliance;
-import longrun.plan.ApplianceKind;
 import longrun.plan.Plan;
+import longrun.plan.choice.ApplianceKind;
 
 /** What things are called. */
 public final class Names {

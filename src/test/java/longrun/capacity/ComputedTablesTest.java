@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.stream.IntStream;
 import longrun.origin.Confidence;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 import org.junit.jupiter.api.Test;

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import longrun.origin.Confidence;
-import longrun.plan.Material;
-import longrun.plan.Tube;
+import longrun.plan.choice.Material;
+import longrun.plan.choice.Tube;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

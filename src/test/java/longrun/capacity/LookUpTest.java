@@ -2,7 +2,7 @@ package longrun.capacity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 import org.junit.jupiter.api.Test;

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import longrun.Samples;
 import longrun.hotwater.HotWaterStudy;
-import longrun.plan.Arrangement;
 import longrun.plan.Plan;
+import longrun.plan.choice.Arrangement;
 import org.junit.jupiter.api.Test;
 
 /** What the storage heater saves, by the sums of a bill. */

@@ -13,6 +13,8 @@ import javax.imageio.ImageIO;
 import longrun.Samples;
 import longrun.paper.file.HeldPlan;
 import longrun.paper.file.PagePictures;
+import longrun.paper.page.PaperSize;
+import longrun.paper.page.Printing;
 import longrun.review.Parts;
 import longrun.review.Review;
 import longrun.review.Reviewer;

@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import longrun.Samples;
+import longrun.paper.page.PaperSize;
+import longrun.paper.page.Printing;
 import longrun.review.Parts;
 import longrun.review.Reviewer;
 import org.jsoup.nodes.Element;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.stream.Collectors;
 import longrun.Samples;
+import longrun.paper.page.SheetWords;
 import longrun.review.Parts;
 import longrun.review.Reviewer;
 import org.jsoup.nodes.Element;

@@ -8,7 +8,7 @@ import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
 import longrun.capacity.FlowEquation;
 import longrun.capacity.GasProperties;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.quantity.Pressure;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;

@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.TreeMap;
 import longrun.capacity.CapacityTable;
 import longrun.plan.Appliance;
-import longrun.plan.Material;
-import longrun.plan.PartKind;
 import longrun.plan.Plan;
 import longrun.plan.Regulator;
-import longrun.plan.RegulatorKind;
 import longrun.plan.Section;
+import longrun.plan.choice.Material;
+import longrun.plan.choice.PartKind;
+import longrun.plan.choice.RegulatorKind;
 import longrun.sizing.SectionSize;
 import longrun.sizing.Sizing;
 

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.OptionalDouble;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.quantity.Pressure;
 import org.junit.jupiter.api.Test;
 

@@ -6,7 +6,7 @@ import java.util.List;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
-import longrun.plan.Says;
+import longrun.plan.choice.Says;
 import longrun.rules.shape.House;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import longrun.Samples;
-import longrun.drawing.Schematic;
+import longrun.drawing.route.Schematic;
 import longrun.plan.Plan;
 import longrun.review.Parts;
 import longrun.review.Reviewer;

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import longrun.plan.Direction;
+import longrun.plan.choice.Direction;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
 import longrun.quantity.Typed;

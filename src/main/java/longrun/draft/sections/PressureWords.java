@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import longrun.plan.Appliance;
 import longrun.plan.Regulator;
-import longrun.plan.RegulatorKind;
+import longrun.plan.choice.RegulatorKind;
 import longrun.pressure.Droop;
 import longrun.pressure.RegulatorPressure;
 import longrun.quantity.HeatRate;

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import longrun.plan.ApplianceKind;
+import longrun.plan.choice.ApplianceKind;
 
 /** The sections of a draft, changed line by line; {@link RouteLines} reads them. */
 public final class RouteDraft {

@@ -10,7 +10,7 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.words.UnitSystem;
 
 /**

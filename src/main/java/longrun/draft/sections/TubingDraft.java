@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import longrun.draft.DraftTree;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 
 /** The tubing tables of a draft, and which lines are sized by them. */
 public final class TubingDraft {

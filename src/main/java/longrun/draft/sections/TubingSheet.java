@@ -7,7 +7,7 @@ import java.util.Optional;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.OwnTable;
 import longrun.capacity.OwnTableFaults;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
 import longrun.quantity.Pressure;

@@ -8,8 +8,8 @@ import longrun.plan.Appliance;
 import longrun.plan.GaugeReading;
 import longrun.plan.Plan;
 import longrun.plan.Tank;
-import longrun.plan.TankKind;
 import longrun.plan.Use;
+import longrun.plan.choice.TankKind;
 import longrun.tank.TankReport;
 
 /** What the entries of a plan leave open. A thing weighed or billed is in no doubt. */

@@ -5,10 +5,10 @@ import java.util.Map;
 import java.util.function.BiConsumer;
 import longrun.plan.Fact;
 import longrun.plan.FittingAllowance;
-import longrun.plan.Material;
 import longrun.plan.Plan;
 import longrun.plan.Tank;
 import longrun.plan.Use;
+import longrun.plan.choice.Material;
 import longrun.quantity.Show;
 
 /** Counts and amounts that can't be: as many values as are asked for, and nothing no house has. */

@@ -13,12 +13,12 @@ import java.util.function.BiConsumer;
 import longrun.plan.Appliance;
 import longrun.plan.Fact;
 import longrun.plan.Leg;
-import longrun.plan.Material;
 import longrun.plan.NominalSize;
 import longrun.plan.Plan;
 import longrun.plan.Regulator;
 import longrun.plan.Section;
 import longrun.plan.SizeNames;
+import longrun.plan.choice.Material;
 import longrun.quantity.NotAQuantity;
 import longrun.quantity.Pressure;
 

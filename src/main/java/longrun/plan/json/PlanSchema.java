@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import longrun.plan.Fact;
-import longrun.plan.Named;
 import longrun.plan.Plan;
+import longrun.plan.choice.Named;
 
 /** The JSON Schema (2020-12) of a plan, made from the same records the reader follows. */
 public final class PlanSchema {

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.plan.Fact;
 import longrun.plan.Leg;
-import longrun.plan.Named;
 import longrun.plan.Plan;
+import longrun.plan.choice.Named;
 import org.jspecify.annotations.Nullable;
 
 /** Writes a plan as JSON, every entry as it was typed; what is unknown is left out. */

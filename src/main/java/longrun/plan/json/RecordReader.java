@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import longrun.plan.Fact;
-import longrun.plan.Named;
+import longrun.plan.choice.Named;
 import longrun.quantity.NotAQuantity;
 
 /** Reads plan records from JSON by their components, collecting every error rather than stopping at the first. */

@@ -2,7 +2,7 @@ package longrun.rules.connector;
 
 import java.util.ArrayList;
 import java.util.List;
-import longrun.plan.PartKind;
+import longrun.plan.choice.PartKind;
 import longrun.rules.limit.Threshold;
 import longrun.rules.shape.Hookup;
 import longrun.rules.shape.House;

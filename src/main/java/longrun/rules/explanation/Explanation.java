@@ -3,7 +3,7 @@ package longrun.rules.explanation;
 import java.util.List;
 import java.util.Optional;
 import longrun.origin.Confidence;
-import longrun.plan.CodeProfile;
+import longrun.plan.choice.CodeProfile;
 
 /**
  * What a rule is for, for a person: the screens and the developers' notes show the same text.

@@ -2,7 +2,7 @@ package longrun.rules.gas;
 
 import java.util.ArrayList;
 import java.util.List;
-import longrun.plan.Gas;
+import longrun.plan.choice.Gas;
 import longrun.rules.limit.Threshold;
 import longrun.rules.shape.Hookup;
 import longrun.rules.shape.House;

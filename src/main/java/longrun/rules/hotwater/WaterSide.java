@@ -2,10 +2,10 @@ package longrun.rules.hotwater;
 
 import java.util.List;
 import java.util.Optional;
-import longrun.plan.Arrangement;
 import longrun.plan.Fact;
 import longrun.plan.Plan;
 import longrun.plan.Use;
+import longrun.plan.choice.Arrangement;
 import longrun.quantity.Temperature;
 import longrun.rules.shape.Place;
 

@@ -1,6 +1,6 @@
 package longrun.rules.limit;
 
-import longrun.plan.Named;
+import longrun.plan.choice.Named;
 
 /** How a threshold binds. */
 public enum Bound implements Named {

@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.plan.Code;
 import longrun.plan.Code.Amendment;
-import longrun.plan.CodeProfile;
 import longrun.plan.Distance;
 import longrun.plan.Plan;
+import longrun.plan.choice.CodeProfile;
 
 /**
  * What each rule requires in one house: the chosen code's threshold, or the local amendment that replaces it. An

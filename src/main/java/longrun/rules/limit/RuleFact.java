@@ -2,7 +2,7 @@ package longrun.rules.limit;
 
 import java.util.List;
 import longrun.origin.Confidence;
-import longrun.plan.Named;
+import longrun.plan.choice.Named;
 
 /**
  * One fact the rules rest on, in our own words, and what becomes of it.

@@ -1,6 +1,6 @@
 package longrun.rules.limit;
 
-import longrun.plan.Named;
+import longrun.plan.choice.Named;
 
 /** What a rule says at one place. A missing fact is never a pass: it asks. */
 public enum State implements Named {

@@ -17,8 +17,8 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
-import longrun.plan.CodeProfile;
-import longrun.plan.Named;
+import longrun.plan.choice.CodeProfile;
+import longrun.plan.choice.Named;
 import longrun.quantity.Length;
 import longrun.quantity.Measure;
 

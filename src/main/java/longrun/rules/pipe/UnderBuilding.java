@@ -1,8 +1,8 @@
 package longrun.rules.pipe;
 
 import longrun.plan.Section;
-import longrun.plan.Setting;
-import longrun.plan.Under;
+import longrun.plan.choice.Setting;
+import longrun.plan.choice.Under;
 import longrun.rules.limit.Threshold;
 import longrun.rules.shape.House;
 import longrun.rules.shape.Judge;

@@ -8,7 +8,7 @@ import longrun.plan.Fact;
 import longrun.plan.Regulator;
 import longrun.plan.Section;
 import longrun.plan.Section.Pass;
-import longrun.plan.Setting;
+import longrun.plan.choice.Setting;
 import longrun.rules.limit.State;
 import longrun.rules.limit.Threshold;
 import longrun.rules.shape.House;

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.piping.Served;
-import longrun.plan.RegulatorKind;
+import longrun.plan.choice.RegulatorKind;
 import longrun.pressure.RegulatorPressure;
 import longrun.quantity.Same;
 import longrun.rules.limit.Threshold;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longrun.plan.Regulator;
-import longrun.plan.RegulatorKind;
+import longrun.plan.choice.RegulatorKind;
 import longrun.quantity.Pressure;
 import longrun.rules.limit.Threshold;
 import longrun.rules.shape.House;

@@ -3,7 +3,7 @@ package longrun.rules.regulator;
 import java.util.ArrayList;
 import java.util.List;
 import longrun.plan.Regulator;
-import longrun.plan.RegulatorKind;
+import longrun.plan.choice.RegulatorKind;
 import longrun.rules.shape.Case;
 import longrun.rules.shape.Cases;
 import longrun.rules.shape.House;

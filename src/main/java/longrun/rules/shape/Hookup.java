@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import longrun.plan.Appliance;
 import longrun.plan.Appliance.Part;
-import longrun.plan.PartKind;
 import longrun.plan.Plan;
-import longrun.plan.ShutoffPlace;
+import longrun.plan.choice.PartKind;
+import longrun.plan.choice.ShutoffPlace;
 
 /**
  * The parts at one appliance, in flow order.

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import longrun.plan.PartKind;
+import longrun.plan.choice.PartKind;
 import longrun.rules.limit.Threshold;
 
 /**

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import longrun.plan.PartKind;
+import longrun.plan.choice.PartKind;
 import longrun.rules.limit.State;
 import longrun.rules.limit.Threshold;
 

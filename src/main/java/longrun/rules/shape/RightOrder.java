@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import longrun.plan.PartKind;
+import longrun.plan.choice.PartKind;
 
 /**
  * The order of parts at an appliance that every code's text accepts: shutoff, sediment trap, union, connector (rule fact

@@ -3,7 +3,7 @@ package longrun.rules.shutoff;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import longrun.plan.PartKind;
+import longrun.plan.choice.PartKind;
 import longrun.rules.limit.State;
 import longrun.rules.shape.Hookup;
 import longrun.rules.shape.House;

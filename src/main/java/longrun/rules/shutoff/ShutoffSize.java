@@ -6,7 +6,7 @@ import java.util.Optional;
 import longrun.plan.Appliance.Part;
 import longrun.plan.Fact;
 import longrun.plan.NominalSize;
-import longrun.plan.PartKind;
+import longrun.plan.choice.PartKind;
 import longrun.quantity.NotAQuantity;
 import longrun.rules.limit.Threshold;
 import longrun.rules.shape.Hookup;

@@ -3,7 +3,7 @@ package longrun.rules.surroundings;
 import java.util.HashMap;
 import java.util.Map;
 import longrun.origin.DataFile;
-import longrun.plan.Louvre;
+import longrun.plan.choice.Louvre;
 
 /** The code's numbers for air, read once from {@code data/rules/combustion-air.csv}. */
 final class AirNumbers {

@@ -3,9 +3,9 @@ package longrun.rules.surroundings;
 import java.util.ArrayList;
 import java.util.List;
 import longrun.plan.Appliance;
-import longrun.plan.ApplianceVent;
 import longrun.plan.Plan;
 import longrun.plan.Room;
+import longrun.plan.choice.ApplianceVent;
 
 /**
  * The burners that take their air from a room, summed: direct-vent ones take none (CA-05).

@@ -2,9 +2,9 @@ package longrun.rules.surroundings;
 
 import java.util.ArrayList;
 import java.util.List;
-import longrun.plan.ApplianceVent;
 import longrun.plan.Room;
-import longrun.plan.RoomKind;
+import longrun.plan.choice.ApplianceVent;
+import longrun.plan.choice.RoomKind;
 import longrun.rules.limit.Threshold;
 import longrun.rules.shape.AskedOnce;
 import longrun.rules.shape.House;

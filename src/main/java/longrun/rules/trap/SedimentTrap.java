@@ -6,7 +6,7 @@ import longrun.piping.TrapNeed;
 import longrun.plan.Appliance.Part;
 import longrun.plan.Distance;
 import longrun.plan.Fact;
-import longrun.plan.PartKind;
+import longrun.plan.choice.PartKind;
 import longrun.quantity.Length;
 import longrun.rules.limit.State;
 import longrun.rules.shape.Case;

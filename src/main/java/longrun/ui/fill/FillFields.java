@@ -8,7 +8,7 @@ import java.util.Optional;
 import longrun.draft.fill.FillDraft;
 import longrun.draft.fill.FillEntry;
 import longrun.draft.fill.TankChoice;
-import longrun.drawing.GaugePicture;
+import longrun.drawing.plot.GaugePicture;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
 import longrun.ui.frame.Dom;

@@ -10,7 +10,7 @@ import java.util.Optional;
 import longrun.draft.fill.FillDraft;
 import longrun.draft.fill.FillEntry;
 import longrun.draft.fill.FillState;
-import longrun.drawing.MorningBar;
+import longrun.drawing.plot.MorningBar;
 import longrun.finding.Severity;
 import longrun.fuel.fill.FillRanges;
 import longrun.fuel.fill.FillReport;

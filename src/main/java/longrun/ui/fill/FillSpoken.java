@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import longrun.draft.fill.FillState;
-import longrun.drawing.LevelPlot;
+import longrun.drawing.plot.LevelPlot;
 import longrun.fuel.fill.FillReport;
 import longrun.ui.frame.FootStrip;
 

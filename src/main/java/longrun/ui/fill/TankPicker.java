@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.draft.fill.FillDraft;
 import longrun.draft.fill.TankChoice;
-import longrun.drawing.TankShape;
+import longrun.drawing.tank.TankShape;
 import longrun.ui.frame.Dom;
 
 /** The tanks and cylinders, drawn to one scale on one ground, to choose from; and whether the tank lies buried. */

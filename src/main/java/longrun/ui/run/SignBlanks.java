@@ -5,7 +5,7 @@ import java.util.List;
 import longrun.ui.frame.Dom;
 
 /** The blanks at the foot of the printed run: whose it is, and for the fitter and the inspector to sign. */
-final class SignBlanks {
+public final class SignBlanks {
 
     private SignBlanks() {}
 

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.StringReader;
-import longrun.plan.CodeProfile;
 import longrun.plan.Distance;
+import longrun.plan.choice.CodeProfile;
 import longrun.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -11,7 +11,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
 import longrun.Samples;
-import longrun.plan.PartKind;
+import longrun.plan.choice.PartKind;
 import longrun.rules.RuleReport;
 import longrun.rules.Rules;
 import longrun.rules.limit.State;

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import longrun.draft.DemoHouse;
 import longrun.draft.PlaceKind;
-import longrun.plan.ApplianceKind;
+import longrun.plan.choice.ApplianceKind;
 import longrun.plan.json.SchemaPath;
 import org.junit.jupiter.api.Test;
 

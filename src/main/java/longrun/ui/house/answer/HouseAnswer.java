@@ -13,7 +13,7 @@ import longrun.draft.PlaceKind;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.piping.Stage;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.review.Review;

@@ -11,7 +11,7 @@ import longrun.draft.DraftTree;
 import longrun.draft.HouseSession;
 import longrun.draft.NamedBy;
 import longrun.draft.PlaceKind;
-import longrun.plan.ApplianceKind;
+import longrun.plan.choice.ApplianceKind;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.ChoiceField;
 import longrun.ui.field.FieldList;

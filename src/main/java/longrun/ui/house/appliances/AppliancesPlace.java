@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import longrun.draft.FreeId;
-import longrun.plan.ApplianceKind;
+import longrun.plan.choice.ApplianceKind;
 import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;

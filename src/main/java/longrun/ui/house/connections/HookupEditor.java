@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import longrun.draft.HookupParts;
-import longrun.drawing.HookupDrawing;
+import longrun.drawing.part.HookupDrawing;
 import longrun.finding.Finding;
 import longrun.plan.Appliance.Part;
 import longrun.ui.field.FieldList;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import longrun.draft.HookupParts;
-import longrun.drawing.HookupDrawing;
+import longrun.drawing.part.HookupDrawing;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.plan.Appliance.Part;

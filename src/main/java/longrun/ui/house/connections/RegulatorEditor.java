@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import longrun.draft.DrawnParts;
 import longrun.draft.PlaceKind;
-import longrun.drawing.LineRegulatorDrawing;
-import longrun.drawing.VentDrawing;
+import longrun.drawing.part.LineRegulatorDrawing;
+import longrun.drawing.part.VentDrawing;
 import longrun.finding.Finding;
 import longrun.plan.Regulator;
 import longrun.ui.field.AnswerField;
@@ -104,7 +104,7 @@ final class RegulatorEditor implements PartsEditor {
     }
 
     private static boolean isOutdoors(Regulator r) {
-        return r.vent().isKnown() && !r.vent().is(v -> v == longrun.plan.RegulatorVent.LIMITER);
+        return r.vent().isKnown() && !r.vent().is(v -> v == longrun.plan.choice.RegulatorVent.LIMITER);
     }
 
     private void entries(String kind) {

@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import longrun.drawing.LevelPlot;
+import longrun.drawing.plot.LevelPlot;
 import longrun.finding.Severity;
 import longrun.fuel.FuelReport;
 import longrun.fuel.LevelYear;

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import longrun.drawing.LevelPlot;
+import longrun.drawing.plot.LevelPlot;
 import longrun.fuel.Calibration;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;

@@ -1,9 +1,9 @@
 package longrun.ui.house.hotwater;
 
 import java.util.Locale;
-import longrun.hotwater.DrawEvent;
 import longrun.hotwater.Shower;
-import longrun.plan.Arrangement;
+import longrun.hotwater.draw.DrawEvent;
+import longrun.plan.choice.Arrangement;
 import longrun.quantity.Flow;
 import longrun.quantity.Temperature;
 import longrun.words.Names;

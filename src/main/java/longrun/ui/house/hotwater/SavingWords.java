@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import longrun.fuel.StorageSaving;
 import longrun.origin.Missing;
-import longrun.plan.Arrangement;
+import longrun.plan.choice.Arrangement;
 import longrun.words.FigureText;
 import longrun.words.UnitSystem;
 

@@ -11,7 +11,7 @@ import longrun.hotwater.ArrangementYear;
 import longrun.hotwater.HotWaterStudy;
 import longrun.hotwater.Shower;
 import longrun.origin.Figure;
-import longrun.plan.Arrangement;
+import longrun.plan.choice.Arrangement;
 import longrun.quantity.Flow;
 import longrun.ui.place.HousePage;
 import longrun.words.FigureText;

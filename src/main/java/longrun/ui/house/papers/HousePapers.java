@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import longrun.draft.HouseSession;
 import longrun.draft.PlanFiles;
-import longrun.paper.PaperSize;
 import longrun.paper.Papers;
-import longrun.paper.Printing;
+import longrun.paper.page.PaperSize;
+import longrun.paper.page.Printing;
 
 /** The papers of the house as it stands, made when one is asked for and not before. */
 final class HousePapers {

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import longrun.draft.sections.InletWords;
 import longrun.draft.sections.PressureWords;
 import longrun.draft.sections.RouteAnswer;
-import longrun.drawing.PressurePlot;
+import longrun.drawing.plot.PressurePlot;
 import longrun.origin.Origin;
 import longrun.piping.Outlet;
 import longrun.piping.Stage;

@@ -8,7 +8,7 @@ import java.util.Optional;
 import longrun.draft.sections.PressureWords;
 import longrun.origin.Origin;
 import longrun.plan.Plan;
-import longrun.plan.ReadingKind;
+import longrun.plan.choice.ReadingKind;
 import longrun.pressure.Droop;
 import longrun.pressure.GaugeCheck;
 import longrun.pressure.PressureOrigins;

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import longrun.draft.sections.RouteDraft;
 import longrun.draft.sections.TubingDraft;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;

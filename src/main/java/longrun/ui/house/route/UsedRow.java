@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import longrun.capacity.CapacityTable;
 import longrun.draft.sections.RouteAnswer;
-import longrun.plan.Material;
+import longrun.plan.choice.Material;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.review.json.SizingOrigins;

@@ -5,7 +5,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.draft.DraftTree;
-import longrun.drawing.VapourPlot;
+import longrun.drawing.plot.VapourPlot;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.plan.GaugeReading;

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.draft.PlaceKind;
 import longrun.draft.WrittenPlaces;
-import longrun.drawing.TankYard;
+import longrun.drawing.tank.TankYard;
 import longrun.finding.Finding;
 import longrun.plan.Plan;
 import longrun.plan.Tank;

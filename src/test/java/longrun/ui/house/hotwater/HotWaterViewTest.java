@@ -9,7 +9,7 @@ import com.vaadin.flow.internal.nodefeature.ElementListenerMap;
 import elemental.json.Json;
 import elemental.json.JsonObject;
 import longrun.Samples;
-import longrun.plan.Arrangement;
+import longrun.plan.choice.Arrangement;
 import longrun.store.DraftStore;
 import longrun.ui.house.HouseView;
 import longrun.ui.house.OpenHouses;

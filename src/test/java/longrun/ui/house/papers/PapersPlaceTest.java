@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.flow.dom.Element;
 import longrun.draft.PlanFiles;
-import longrun.paper.PaperSize;
 import longrun.paper.file.HeldPlan;
+import longrun.paper.page.PaperSize;
 import longrun.ui.house.HouseView;
 import longrun.ui.house.OpenHouse;
 import longrun.ui.start.HouseShelf;

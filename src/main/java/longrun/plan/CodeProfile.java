@@ -1,8 +1,0 @@
-package longrun.plan;
-
-/** The code that decides on the house side. */
-public enum CodeProfile implements Named {
-    FUEL_GAS_2018,
-    NFPA_54_58,
-    PLUMBING_CODE
-}

@@ -1,8 +1,0 @@
-package longrun.plan;
-
-/** The gas an appliance or a connector rating is made for. */
-public enum Gas implements Named {
-    PROPANE,
-    CONVERTED,
-    NATURAL
-}

@@ -1,7 +1,0 @@
-package longrun.plan;
-
-/** What an opening for air is covered with, where its area is given over all and not as the free area. */
-public enum Louvre implements Named {
-    METAL,
-    WOOD
-}

@@ -1,9 +1,0 @@
-package longrun.plan;
-
-/** A part that may be named among a section's fittings. */
-public enum PipeFitting implements Named {
-    ELBOW_90,
-    ELBOW_45,
-    TEE_BRANCH,
-    VALVE
-}

@@ -1,7 +1,0 @@
-package longrun.plan;
-
-/** Whether a tank is buried. */
-public enum Placement implements Named {
-    ABOVE_GROUND,
-    UNDERGROUND
-}

@@ -1,8 +1,0 @@
-package longrun.plan;
-
-/** Where the vent of a line regulator goes. */
-public enum RegulatorVent implements Named {
-    OUTDOORS,
-    LIMITER,
-    PIPED
-}

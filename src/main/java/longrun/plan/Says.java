@@ -1,7 +1,0 @@
-package longrun.plan;
-
-/** What whoever decides has said of a finding. */
-public enum Says implements Named {
-    ACCEPTED,
-    REFUSED
-}

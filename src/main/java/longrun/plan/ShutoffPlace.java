@@ -1,8 +1,0 @@
-package longrun.plan;
-
-/** Where an appliance's shutoff is. */
-public enum ShutoffPlace implements Named {
-    APPLIANCE,
-    MANIFOLD,
-    REMOTE
-}

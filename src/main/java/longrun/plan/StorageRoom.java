@@ -1,8 +1,0 @@
-package longrun.plan;
-
-/** Where the storage heater takes its heat from. */
-public enum StorageRoom implements Named {
-    HEATED,
-    UNHEATED,
-    DUCTED
-}

@@ -1,7 +1,0 @@
-package longrun.plan;
-
-/** What propane is kept in. */
-public enum TankKind implements Named {
-    ASME,
-    CYLINDER
-}

@@ -1,8 +1,0 @@
-package longrun.plan;
-
-/** What a buried section passes under. */
-public enum Under implements Named {
-    BUILDING,
-    SLAB,
-    DRIVE
-}

@@ -1,0 +1,32 @@
+package longrun.plan.choice;
+
+/** What an appliance is. */
+public enum ApplianceKind implements Named {
+    ON_DEMAND_WATER_HEATER("on-demand water heater"),
+    STORAGE_WATER_HEATER("storage water heater"),
+    FURNACE("furnace"),
+    BOILER("boiler"),
+    SPACE_HEATER("space heater"),
+    RANGE("range"),
+    COOKTOP("cooktop"),
+    OVEN("oven"),
+    CLOTHES_DRYER("clothes dryer"),
+    FIREPLACE("fireplace"),
+    GAS_LOGS("gas logs"),
+    OUTDOOR_GRILL("outdoor grill"),
+    STANDBY_GENERATOR("standby generator"),
+    POOL_HEATER("pool heater"),
+    LIGHT("gas light"),
+    REFRIGERATOR("refrigerator"),
+    OTHER("appliance");
+
+    private final String label;
+
+    ApplianceKind(String label) {
+        this.label = label;
+    }
+
+    public String label() {
+        return label;
+    }
+}

@@ -1,0 +1,9 @@
+package longrun.plan.choice;
+
+/** Where a section or a regulator is. */
+public enum Setting implements Named {
+    INDOORS,
+    OUTDOORS,
+    UNDERGROUND,
+    CONCEALED
+}
