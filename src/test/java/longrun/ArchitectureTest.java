@@ -1,5 +1,8 @@
 package longrun;
 
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.equivalentTo;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -10,6 +13,7 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.ArrayList;
 import java.util.List;
+import longrun.finding.Finding;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -107,6 +111,19 @@ class ArchitectureTest {
                 .orShould()
                 .callMethod(String.class, "toUpperCase")
                 .because("the same plan gives the same bytes, today and tomorrow, here and abroad")
+                .check(PROGRAM);
+    }
+
+    @Test
+    void aFindingIsMadeInOneWay() {
+        noClasses()
+                .that()
+                .doNotHaveFullyQualifiedName("longrun.finding.FindingBuilder")
+                .and()
+                .doNotHaveFullyQualifiedName("longrun.finding.Finding")
+                .should()
+                .callConstructorWhere(target(owner(equivalentTo(Finding.class))))
+                .because("the builder asks for rule, place and source; nothing is common practice by default")
                 .check(PROGRAM);
     }
 

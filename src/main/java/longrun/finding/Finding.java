@@ -8,14 +8,12 @@ import longrun.origin.Confidence;
 /**
  * One thing found in a plan.
  *
- * @param rule the public rule name
+ * @param name the rule's public name
  * @param severity what happens if it is true and ignored
  * @param at the id it stands at, or tank, site, plan, hot-water
  * @param found what was found, with the value entered
  * @param required what must be, with its unit
- * @param reference publication and section, or "common practice"
- * @param edition of that publication; empty where there is none
- * @param confidence of the threshold
+ * @param citation where the requirement is from
  * @param remedy what mends it
  * @param ask the question to take along, where someone else must answer
  * @param askWhom who can answer it
@@ -23,48 +21,36 @@ import longrun.origin.Confidence;
  * @param answer what whoever decides has said of it; the severity stays
  */
 public record Finding(
-        String rule,
+        RuleName name,
         Severity severity,
         String at,
         String found,
         String required,
-        String reference,
-        String edition,
-        Confidence confidence,
+        Citation citation,
         String remedy,
         Optional<String> ask,
         Optional<AskWhom> askWhom,
         String field,
         Optional<Answer> answer) {
 
-    /** A finding nobody has answered yet. */
-    public Finding(
-            String rule,
-            Severity severity,
-            String at,
-            String found,
-            String required,
-            String reference,
-            String edition,
-            Confidence confidence,
-            String remedy,
-            Optional<String> ask,
-            Optional<AskWhom> askWhom,
-            String field) {
-        this(
-                rule,
-                severity,
-                at,
-                found,
-                required,
-                reference,
-                edition,
-                confidence,
-                remedy,
-                ask,
-                askWhom,
-                field,
-                Optional.empty());
+    /** The rule's public name as written. */
+    public String rule() {
+        return name.value();
+    }
+
+    /** Publication and section, or "common practice". */
+    public String reference() {
+        return citation.reference();
+    }
+
+    /** The edition of that publication; empty where there is none. */
+    public String edition() {
+        return citation.edition();
+    }
+
+    /** How sure the requirement is. */
+    public Confidence confidence() {
+        return citation.confidence();
     }
 
     /** This finding with the answer it was given. */
@@ -90,19 +76,7 @@ public record Finding(
     private Finding like(
             String nowFound, Optional<String> nowAsk, String nowRemedy, String nowField, Optional<Answer> given) {
         return new Finding(
-                rule,
-                severity,
-                at,
-                nowFound,
-                required,
-                reference,
-                edition,
-                confidence,
-                nowRemedy,
-                nowAsk,
-                askWhom,
-                nowField,
-                given);
+                name, severity, at, nowFound, required, citation, nowRemedy, nowAsk, askWhom, nowField, given);
     }
 
     /** Whether it counts among the open ones: an answer, accepted or refused, takes it out of that count. */
@@ -111,7 +85,8 @@ public record Finding(
     }
 
     public Finding {
-        Objects.requireNonNull(rule);
+        Objects.requireNonNull(name);
+        Objects.requireNonNull(citation);
         Objects.requireNonNull(at);
         Objects.requireNonNull(field);
         found = sentence(found);

@@ -1,33 +1,38 @@
 package longrun.finding;
 
 import java.util.Optional;
-import longrun.origin.Confidence;
 
-/** Puts a finding together by naming its parts. */
+/**
+ * Puts a finding together by naming its parts, and the one way to make one. What every finding must have is asked for
+ * at the start: the rule, what it comes to, the place and the source.
+ */
 public final class FindingBuilder {
 
-    private final String rule;
+    private final RuleName rule;
     private final Severity severity;
     private final String at;
+    private final Citation citation;
     private String found = "";
     private String required = "";
-    // Without a source it is held from memory, never from print.
-    private String reference = "common practice";
-    private String edition = "";
-    private Confidence confidence = Confidence.MEMORY;
     private String remedy = "";
     private Optional<String> ask = Optional.empty();
     private Optional<AskWhom> askWhom = Optional.empty();
-    private String field = "";
 
-    private FindingBuilder(String rule, Severity severity, String at) {
+    private FindingBuilder(RuleName rule, Severity severity, String at, Citation citation) {
         this.rule = rule;
         this.severity = severity;
         this.at = at;
+        this.citation = citation;
     }
 
-    public static FindingBuilder finding(String rule, Severity severity, String at) {
-        return new FindingBuilder(rule, severity, at);
+    /**
+     * Begins a finding.
+     *
+     * @param at the id it stands at, or tank, site, plan, hot-water
+     * @param citation where what must be is from
+     */
+    public static FindingBuilder finding(RuleName rule, Severity severity, String at, Citation citation) {
+        return new FindingBuilder(rule, severity, at, citation);
     }
 
     public FindingBuilder found(String text) {
@@ -40,28 +45,32 @@ public final class FindingBuilder {
         return this;
     }
 
-    public FindingBuilder reference(String publicationAndSection, String edition, Confidence confidence) {
-        this.reference = publicationAndSection;
-        this.edition = edition;
-        this.confidence = confidence;
-        return this;
-    }
-
     public FindingBuilder remedy(String text) {
         this.remedy = text;
         return this;
     }
 
     public FindingBuilder ask(AskWhom whom, String question) {
-        this.ask = Optional.of(question);
-        this.askWhom = Optional.of(whom);
+        return ask(whom, Optional.of(question));
+    }
+
+    /** The question to take along where there is one. */
+    public FindingBuilder ask(AskWhom whom, Optional<String> question) {
+        this.ask = question;
+        this.askWhom = question.map(q -> whom);
         return this;
     }
 
-    /** The entry that mends it, as a JSON pointer. */
+    /**
+     * The finding, with the entry that mends it as a JSON pointer.
+     *
+     * @throws IllegalStateException if nothing is said to be found
+     */
     public Finding at(String field) {
-        this.field = field;
+        if (found.isBlank()) {
+            throw new IllegalStateException("a finding of " + rule + " says nothing");
+        }
         return new Finding(
-                rule, severity, at, found, required, reference, edition, confidence, remedy, ask, askWhom, this.field);
+                rule, severity, at, found, required, citation, remedy, ask, askWhom, field, Optional.empty());
     }
 }

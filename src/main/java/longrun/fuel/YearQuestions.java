@@ -7,11 +7,12 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import longrun.finding.AskWhom;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
 import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.hotwater.ColdWater;
-import longrun.origin.Confidence;
 import longrun.origin.Missing;
 import longrun.plan.Plan;
 import longrun.plan.Use;
@@ -44,10 +45,13 @@ public final class YearQuestions {
     }
 
     private static Finding question(Missing m) {
-        return FindingBuilder.finding("entry-missing", Severity.NOTE, m.field().startsWith("/site") ? "site" : "plan")
+        return FindingBuilder.finding(
+                        RuleName.ENTRY_MISSING,
+                        Severity.NOTE,
+                        m.field().startsWith("/site") ? "site" : "plan",
+                        Citation.commonPractice())
                 .found("the gallons of the year are unknown: no entry for " + m.words())
                 .required(m.words())
-                .reference("common practice", "", Confidence.MEMORY)
                 .remedy("Enter " + m.words() + ".")
                 .ask(AskWhom.OWNER, m.words() + "?")
                 .at(m.field());
@@ -88,10 +92,9 @@ public final class YearQuestions {
     }
 
     private static Finding standsIn(String at, String field, String found, String required, String question) {
-        return FindingBuilder.finding("entry-missing", Severity.NOTE, at)
+        return FindingBuilder.finding(RuleName.ENTRY_MISSING, Severity.NOTE, at, Citation.commonPractice())
                 .found(found + ": none is entered")
                 .required(required)
-                .reference("common practice", "", Confidence.MEMORY)
                 .remedy("Enter " + required + ".")
                 .ask(AskWhom.OWNER, question)
                 .at(field);

@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import longrun.finding.AskWhom;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
+import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.plan.Appliance;
@@ -63,19 +66,16 @@ public final class Altitude {
     }
 
     private static Finding asks() {
-        return new Finding(
-                "altitude",
-                Severity.NOTE,
-                "site",
-                "the elevation of the house is not entered",
-                "elevation in ft: above 2,000 ft an appliance gives 4 % less for each 1,000 ft",
-                "NFPA 54 11.1.2; IFGC 402.2",
-                "2018",
-                Confidence.SECONDARY,
-                "Enter the elevation of the house.",
-                Optional.of("How high above the sea does the house stand, in ft?"),
-                Optional.of(AskWhom.OWNER),
-                "/site/elevation");
+        return FindingBuilder.finding(
+                        new RuleName("altitude"),
+                        Severity.NOTE,
+                        "site",
+                        new Citation("NFPA 54 11.1.2; IFGC 402.2", "2018", Confidence.SECONDARY))
+                .found("the elevation of the house is not entered")
+                .required("elevation in ft: above 2,000 ft an appliance gives 4 % less for each 1,000 ft")
+                .remedy("Enter the elevation of the house.")
+                .ask(AskWhom.OWNER, "How high above the sea does the house stand, in ft?")
+                .at("/site/elevation");
     }
 
     private static Finding derated(Appliance a, Elevation elevation, int index) {
@@ -91,27 +91,26 @@ public final class Altitude {
                         in.btuh() * low,
                         in.btuh() * high))
                 .orElse("; its input is not entered");
-        return new Finding(
-                "altitude",
-                Severity.CAUTION,
-                a.id(),
-                String.format(Locale.ROOT, "the house stands at %,.0f ft%s", elevation.feet(), input) + label(a),
-                String.format(
+        return FindingBuilder.finding(
+                        new RuleName("altitude"),
+                        Severity.CAUTION,
+                        a.id(),
+                        new Citation("NFPA 54 11.1.2; IFGC 402.2", "2018", Confidence.SECONDARY))
+                .found(String.format(Locale.ROOT, "the house stands at %,.0f ft%s", elevation.feet(), input) + label(a))
+                .required(String.format(
                         Locale.ROOT,
                         "output reckoned with %.0f %% of the input, the lower of two readings, unless the label covers"
                                 + " %,.0f ft",
                         low * 100,
-                        elevation.feet()),
-                "NFPA 54 11.1.2; IFGC 402.2",
-                "2018",
-                Confidence.SECONDARY,
-                "Read the altitude on the label, or ask the maker for the kit that covers it.",
-                Optional.of(String.format(
-                        Locale.ROOT,
-                        "Up to which altitude does the label give the full input? The house stands at %,.0f ft.",
-                        elevation.feet())),
-                Optional.of(AskWhom.RATING_PLATE),
-                "/appliances/" + index + "/altitudeLabel");
+                        elevation.feet()))
+                .remedy("Read the altitude on the label, or ask the maker for the kit that covers it.")
+                .ask(
+                        AskWhom.RATING_PLATE,
+                        String.format(
+                                Locale.ROOT,
+                                "Up to which altitude does the label give the full input? The house stands at %,.0f ft.",
+                                elevation.feet()))
+                .at("/appliances/" + index + "/altitudeLabel");
     }
 
     private static String label(Appliance a) {

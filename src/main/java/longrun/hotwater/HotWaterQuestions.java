@@ -3,8 +3,10 @@ package longrun.hotwater;
 import java.util.ArrayList;
 import java.util.List;
 import longrun.finding.AskWhom;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
 import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.plan.choice.Arrangement;
@@ -13,6 +15,8 @@ import longrun.plan.choice.Arrangement;
 public final class HotWaterQuestions {
 
     private static final String AT = "hot-water";
+    private static final RuleName LUKEWARM = new RuleName("storage-lukewarm");
+    private static final Citation HEALTH = new Citation("public health guidance", "", Confidence.MEMORY);
 
     private HotWaterQuestions() {}
 
@@ -42,24 +46,22 @@ public final class HotWaterQuestions {
     }
 
     private static Finding note(String found, String required, String question, String field) {
-        return FindingBuilder.finding("entry-missing", Severity.NOTE, AT)
+        return FindingBuilder.finding(RuleName.ENTRY_MISSING, Severity.NOTE, AT, Citation.commonPractice())
                 .found(found)
                 .required(required)
-                .reference("common practice", "", Confidence.MEMORY)
                 .remedy("Enter " + required + ".")
                 .ask(AskWhom.OWNER, question)
                 .at(field);
     }
 
     private static Finding lukewarm(ArrangementYear year) {
-        return FindingBuilder.finding("storage-lukewarm", Severity.CAUTION, AT)
+        return FindingBuilder.finding(LUKEWARM, Severity.CAUTION, AT, HEALTH)
                 .found("the water in the storage heater stands between 68 and 122 degF for "
                         + Math.min(365, Math.round(year.lukewarmHours() / 24))
                         + " days on end: its heat is drawn faster than it comes")
                 .required(
                         "storage held at 140 degF with a mixing valve behind it, or a written weekly heat-up: Legionella"
                                 + " multiplies in lukewarm water")
-                .reference("public health guidance", "", Confidence.MEMORY)
                 .remedy("Turn the element on or ask for a stronger heater; ask the health authority.")
                 .ask(AskWhom.FITTER, "What brings the storage heater back to 140 degF after the longest draws?")
                 .at(StorageEntries.AT + "/elementOn");

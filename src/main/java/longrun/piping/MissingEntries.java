@@ -3,10 +3,11 @@ package longrun.piping;
 import java.util.ArrayList;
 import java.util.List;
 import longrun.finding.AskWhom;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
 import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
-import longrun.origin.Confidence;
 import longrun.plan.Appliance;
 import longrun.plan.Plan;
 import longrun.plan.Regulator;
@@ -14,8 +15,6 @@ import longrun.plan.Section;
 
 /** What the pipes lack before they can be sized; each a question at the entry that answers it. */
 public final class MissingEntries {
-
-    private static final String RULE = "entry-missing";
 
     private MissingEntries() {}
 
@@ -34,12 +33,13 @@ public final class MissingEntries {
         }
         plan.diversity()
                 .filter(d -> d.share().isKnown() && !d.reason().is(r -> !r.isBlank()))
-                .ifPresent(d -> out.add(
-                        question("plan", "a share of the load is entered without its reason; the full load is used")
-                                .required("a written reason, which is printed, or no share")
-                                .reference("2018 International Fuel Gas Code, 402.2", "2018", Confidence.PRINT)
-                                .remedy("write the reason, or leave the share out")
-                                .at("/diversity/reason")));
+                .ifPresent(d -> out.add(question(
+                                "plan",
+                                "a share of the load is entered without its reason; the full load is used",
+                                Citation.fuelGasCode("402.2"))
+                        .required("a written reason, which is printed, or no share")
+                        .remedy("write the reason, or leave the share out")
+                        .at("/diversity/reason")));
         return out;
     }
 
@@ -119,10 +119,9 @@ public final class MissingEntries {
 
     private static void appliance(Appliance a, String at, List<Finding> out) {
         if (!a.input().isKnown()) {
-            out.add(question(a.id(), "the input is not entered")
+            out.add(question(a.id(), "the input is not entered", Citation.fuelGasCode("402.2"))
                     .required("INPUT of the rating plate, propane line, in Btu/h")
                     .remedy("read the rating plate")
-                    .reference("2018 International Fuel Gas Code, 402.2", "2018", Confidence.PRINT)
                     .ask(AskWhom.RATING_PLATE, "What INPUT, Btu/h, does the plate of " + a.id() + " give for propane?")
                     .at(at + "/input"));
         }
@@ -138,6 +137,11 @@ public final class MissingEntries {
     }
 
     private static FindingBuilder question(String at, String found) {
-        return FindingBuilder.finding(RULE, Severity.NOTE, at).found(found);
+        return question(at, found, Citation.commonPractice());
+    }
+
+    private static FindingBuilder question(String at, String found, Citation citation) {
+        return FindingBuilder.finding(RuleName.ENTRY_MISSING, Severity.NOTE, at, citation)
+                .found(found);
     }
 }

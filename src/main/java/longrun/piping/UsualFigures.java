@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import longrun.finding.AskWhom;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
 import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
-import longrun.origin.Confidence;
 import longrun.plan.Fact;
 import longrun.plan.Plan;
 import longrun.plan.Tank;
@@ -91,10 +92,9 @@ public final class UsualFigures {
             String range =
                     least > 0 ? words.apply(least) + " to " + words.apply(greatest) : "up to " + words.apply(greatest);
             String said = words.apply(v) + " " + what;
-            out.add(FindingBuilder.finding("entry-missing", Severity.NOTE, at)
+            out.add(FindingBuilder.finding(RuleName.ENTRY_MISSING, Severity.NOTE, at, Citation.commonPractice())
                     .found(said + " is not what a house usually has, " + range)
                     .required("the figure as it is")
-                    .reference("common practice", "", Confidence.MEMORY)
                     .remedy("look for a key too many; where the figure is right, leave it")
                     .ask(AskWhom.OWNER, "Is it really " + said + "? Usual is " + range + ".")
                     .at(field));

@@ -12,8 +12,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import longrun.finding.AskWhom;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
 import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.plan.Appliance;
@@ -81,10 +83,9 @@ public final class UsualInputs {
         String input = a.input().findValue().map(h -> Show.btuh(h.btuh())).orElse("");
         String meant =
                 a.input().findValue().map(h -> Show.btuh(1000 * h.btuh())).orElse("");
-        return FindingBuilder.finding("entry-missing", Severity.NOTE, a.id())
+        return FindingBuilder.finding(RuleName.ENTRY_MISSING, Severity.NOTE, a.id(), Citation.commonPractice())
                 .found("an input of " + input + " is less than a pilot light burns")
                 .required("the INPUT of the rating plate, propane line, as it stands there")
-                .reference("common practice", "", Confidence.MEMORY)
                 .remedy("look whether the figure is meant in thousands; where it is right, leave it")
                 .ask(AskWhom.RATING_PLATE, "Is the INPUT of " + a.called() + " " + input + " or " + meant + "?")
                 .at(field);
@@ -95,13 +96,16 @@ public final class UsualInputs {
         String range = Show.whole(usual.least()) + " to " + Show.btuh(usual.greatest());
         String input = a.input().findValue().map(h -> Show.btuh(h.btuh())).orElse("");
         boolean onDemand = a.kind().is(ApplianceKind.ON_DEMAND_WATER_HEATER);
-        return FindingBuilder.finding("entry-missing", Severity.NOTE, a.id())
+        return FindingBuilder.finding(
+                        RuleName.ENTRY_MISSING,
+                        Severity.NOTE,
+                        a.id(),
+                        new Citation(
+                                onDemand ? "common practice" : "2018 International Fuel Gas Code, Table 402.2",
+                                onDemand ? "" : "2018",
+                                usual.confidence()))
                 .found("an input of " + input + " is not what a " + kind + " usually has, " + range)
                 .required("the INPUT of the rating plate, propane line, as it stands there")
-                .reference(
-                        onDemand ? "common practice" : "2018 International Fuel Gas Code, Table 402.2",
-                        onDemand ? "" : "2018",
-                        usual.confidence())
                 .remedy("look for a zero too many or the natural gas line; where the figure is right, leave it")
                 .ask(
                         AskWhom.RATING_PLATE,

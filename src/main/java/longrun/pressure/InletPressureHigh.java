@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longrun.finding.AskWhom;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
+import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.plan.Appliance;
@@ -16,7 +19,7 @@ import longrun.quantity.Same;
  */
 public final class InletPressureHigh {
 
-    static final String RULE = "inlet-pressure-high";
+    static final RuleName RULE = new RuleName("inlet-pressure-high");
 
     private InletPressureHigh() {}
 
@@ -63,38 +66,40 @@ public final class InletPressureHigh {
         double greatest = appliance.maxInlet().findValue().orElseThrow().inWc();
         SettingWindow window = pressures.window(outlet.regulator());
         boolean assumed = !regulator.lockUpEntered();
-        return new Finding(
-                RULE,
-                Severity.MUST_FIX,
-                appliance.id(),
-                Words.inWc(idle) + " stands at " + appliance.called() + " with nothing firing: " + id + " set to "
+        return FindingBuilder.finding(
+                        RULE,
+                        Severity.MUST_FIX,
+                        appliance.id(),
+                        new Citation(
+                                InletPressureLow.REFERENCE,
+                                InletPressureLow.EDITION,
+                                assumed ? Confidence.MEMORY : Confidence.PRINT))
+                .found(Words.inWc(idle) + " stands at " + appliance.called() + " with nothing firing: " + id
+                        + " set to "
                         + Words.inWc(setting) + ", lock-up at " + Words.number(100 * idle / setting, 1) + " %"
-                        + (assumed ? " (default, its own figure is not entered)" : ""),
-                "no more than " + Words.inWc(greatest) + " at the inlet, the label's greatest"
-                        + InletPressureLow.settings(id, window),
-                InletPressureLow.REFERENCE,
-                InletPressureLow.EDITION,
-                assumed ? Confidence.MEMORY : Confidence.PRINT,
-                InletPressureLow.remedy(id, window, "a regulator that locks up lower"),
-                assumed ? Optional.of("At what pressure does " + id + " lock up?") : Optional.empty(),
-                assumed ? Optional.of(AskWhom.SUPPLIER) : Optional.empty(),
-                "/regulators/" + outlet.regulator() + "/outlet");
+                        + (assumed ? " (default, its own figure is not entered)" : ""))
+                .required("no more than " + Words.inWc(greatest) + " at the inlet, the label's greatest"
+                        + InletPressureLow.settings(id, window))
+                .remedy(InletPressureLow.remedy(id, window, "a regulator that locks up lower"))
+                .ask(
+                        AskWhom.SUPPLIER,
+                        assumed ? Optional.of("At what pressure does " + id + " lock up?") : Optional.empty())
+                .at("/regulators/" + outlet.regulator() + "/outlet");
     }
 
     private static Finding asksLabel(Appliance appliance, int a, String found) {
-        return new Finding(
-                RULE,
-                Severity.NOTE,
-                appliance.id(),
-                found,
-                "the greatest inlet pressure on its rating plate, in in. w.c.",
-                InletPressureLow.REFERENCE,
-                InletPressureLow.EDITION,
-                Confidence.PRINT,
-                "Enter it from the rating plate, the propane line.",
-                Optional.of("What greatest inlet pressure for propane stands on the rating plate of "
-                        + appliance.called() + "?"),
-                Optional.of(AskWhom.RATING_PLATE),
-                "/appliances/" + a + "/maxInlet");
+        return FindingBuilder.finding(
+                        RULE,
+                        Severity.NOTE,
+                        appliance.id(),
+                        new Citation(InletPressureLow.REFERENCE, InletPressureLow.EDITION, Confidence.PRINT))
+                .found(found)
+                .required("the greatest inlet pressure on its rating plate, in in. w.c.")
+                .remedy("Enter it from the rating plate, the propane line.")
+                .ask(
+                        AskWhom.RATING_PLATE,
+                        "What greatest inlet pressure for propane stands on the rating plate of " + appliance.called()
+                                + "?")
+                .at("/appliances/" + a + "/maxInlet");
     }
 }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longrun.finding.AskWhom;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
+import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.piping.Piping;
@@ -19,7 +22,7 @@ import longrun.sizing.SectionStatus;
  */
 public final class InletPressureLow {
 
-    static final String RULE = "inlet-pressure-low";
+    static final RuleName RULE = new RuleName("inlet-pressure-low");
     static final String REFERENCE = "International Residential Code Appendix A.1 (fuel gas code Appendix A.1)";
     static final String EDITION = "2015";
 
@@ -78,22 +81,22 @@ public final class InletPressureLow {
         String required = least.map(p -> "at least " + Words.inWc(p.inWc()) + " at the inlet, the label's least")
                         .orElse("some pressure at the inlet; the label's least is not entered")
                 + settings(id, window);
-        return new Finding(
-                RULE,
-                Severity.MUST_FIX,
-                appliance.id(),
-                found,
-                required,
-                REFERENCE,
-                EDITION,
-                assumed ? Confidence.MEMORY : Confidence.PRINT,
-                remedy(id, window, "larger pipe, a larger connector or a regulator that falls less"),
-                assumed
-                        ? Optional.of("How far does " + id + " fall at its load, and what does the connector to "
-                                + appliance.called() + " carry?")
-                        : Optional.empty(),
-                assumed ? Optional.of(AskWhom.SUPPLIER) : Optional.empty(),
-                "/regulators/" + outlet.regulator() + "/outlet");
+        return FindingBuilder.finding(
+                        RULE,
+                        Severity.MUST_FIX,
+                        appliance.id(),
+                        new Citation(REFERENCE, EDITION, assumed ? Confidence.MEMORY : Confidence.PRINT))
+                .found(found)
+                .required(required)
+                .remedy(remedy(id, window, "larger pipe, a larger connector or a regulator that falls less"))
+                .ask(
+                        AskWhom.SUPPLIER,
+                        assumed
+                                ? Optional.of(
+                                        "How far does " + id + " fall at its load, and what does the connector to "
+                                                + appliance.called() + " carry?")
+                                : Optional.empty())
+                .at("/regulators/" + outlet.regulator() + "/outlet");
     }
 
     private static String source(Droop droop) {
@@ -165,21 +168,14 @@ public final class InletPressureLow {
                                 + ", its own setting"
                         : "some pressure at the inlet of " + id;
         int feeder = piping.stageIndex(piping.sectionFeeding(starved));
-        return new Finding(
-                RULE,
-                Severity.MUST_FIX,
-                appliance.id(),
-                "regulator " + id + " before " + appliance.called() + " sees "
-                        + Words.inWc(regulator.inletInWc().orElse(0)) + " with everything firing",
-                needed,
-                REFERENCE,
-                EDITION,
-                Confidence.PRINT,
-                "Set " + pressures.regulator(feeder).regulator().id() + " higher or use larger pipe between it and "
-                        + id + ".",
-                Optional.empty(),
-                Optional.empty(),
-                "/regulators/" + feeder + "/outlet");
+        return FindingBuilder.finding(
+                        RULE, Severity.MUST_FIX, appliance.id(), new Citation(REFERENCE, EDITION, Confidence.PRINT))
+                .found("regulator " + id + " before " + appliance.called() + " sees "
+                        + Words.inWc(regulator.inletInWc().orElse(0)) + " with everything firing")
+                .required(needed)
+                .remedy("Set " + pressures.regulator(feeder).regulator().id()
+                        + " higher or use larger pipe between it and " + id + ".")
+                .at("/regulators/" + feeder + "/outlet");
     }
 
     /** The first regulator on the way from the tank that is not reached. */
@@ -194,20 +190,16 @@ public final class InletPressureLow {
     }
 
     private static Finding asksLabel(Appliance appliance, int a) {
-        return new Finding(
-                RULE,
-                Severity.NOTE,
-                appliance.id(),
-                "the least inlet pressure of " + appliance.called() + " is not entered",
-                "the least inlet pressure on its rating plate, in in. w.c.",
-                REFERENCE,
-                EDITION,
-                Confidence.PRINT,
-                "Enter it from the rating plate, the propane line.",
-                Optional.of("What least inlet pressure for propane stands on the rating plate of " + appliance.called()
-                        + "?"),
-                Optional.of(AskWhom.RATING_PLATE),
-                "/appliances/" + a + "/minInlet");
+        return FindingBuilder.finding(
+                        RULE, Severity.NOTE, appliance.id(), new Citation(REFERENCE, EDITION, Confidence.PRINT))
+                .found("the least inlet pressure of " + appliance.called() + " is not entered")
+                .required("the least inlet pressure on its rating plate, in in. w.c.")
+                .remedy("Enter it from the rating plate, the propane line.")
+                .ask(
+                        AskWhom.RATING_PLATE,
+                        "What least inlet pressure for propane stands on the rating plate of " + appliance.called()
+                                + "?")
+                .at("/appliances/" + a + "/minInlet");
     }
 
     /** A section that has a size and a load, but more load than its table's first row, tells no drop. */
@@ -219,23 +211,17 @@ public final class InletPressureLow {
             boolean reachable = piping.parent(s) < 0
                     || pressures.section(piping.parent(s)).endInWc().isPresent();
             if (sized && !told && reachable && piping.load(s).complete()) {
-                return Optional.of(new Finding(
-                        RULE,
-                        Severity.NOTE,
-                        appliance.id(),
-                        "the pressure at " + appliance.called() + " is not known: section "
+                return Optional.of(FindingBuilder.finding(
+                                RULE, Severity.NOTE, appliance.id(), new Citation(REFERENCE, EDITION, Confidence.PRINT))
+                        .found("the pressure at " + appliance.called() + " is not known: section "
                                 + piping.section(s).id() + " has "
                                 + Words.btuh(piping.load(s).knownBtuh())
-                                + ", more than the first row of its table carries",
-                        "a load within the table of section "
-                                + piping.section(s).id(),
-                        REFERENCE,
-                        EDITION,
-                        Confidence.PRINT,
-                        "Use a larger size in section " + piping.section(s).id() + ".",
-                        Optional.empty(),
-                        Optional.empty(),
-                        "/sections/" + s + "/installedSize"));
+                                + ", more than the first row of its table carries")
+                        .required("a load within the table of section "
+                                + piping.section(s).id())
+                        .remedy("Use a larger size in section "
+                                + piping.section(s).id() + ".")
+                        .at("/sections/" + s + "/installedSize"));
             }
         }
         return Optional.empty();
@@ -250,18 +236,11 @@ public final class InletPressureLow {
         String sees = regulator.inletInWc().isPresent()
                 ? "; it will see " + Words.inWc(regulator.inletInWc().getAsDouble())
                 : "";
-        out.add(new Finding(
-                RULE,
-                Severity.NOTE,
-                id,
-                "the least inlet pressure of regulator " + id + " is not entered" + sees,
-                "the least inlet pressure of its maker",
-                REFERENCE,
-                EDITION,
-                Confidence.PRINT,
-                "Enter the least inlet pressure from its maker's sheet.",
-                Optional.of("What inlet pressure does regulator " + id + " need at its load?"),
-                Optional.of(AskWhom.SUPPLIER),
-                "/regulators/" + r + "/minInlet"));
+        out.add(FindingBuilder.finding(RULE, Severity.NOTE, id, new Citation(REFERENCE, EDITION, Confidence.PRINT))
+                .found("the least inlet pressure of regulator " + id + " is not entered" + sees)
+                .required("the least inlet pressure of its maker")
+                .remedy("Enter the least inlet pressure from its maker's sheet.")
+                .ask(AskWhom.SUPPLIER, "What inlet pressure does regulator " + id + " need at its load?")
+                .at("/regulators/" + r + "/minInlet"));
     }
 }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longrun.finding.AskWhom;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
+import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.piping.Piping;
@@ -20,7 +23,7 @@ import longrun.quantity.Same;
  */
 public final class LineRegulatorLoss {
 
-    static final String RULE = "line-regulator-loss";
+    static final RuleName RULE = new RuleName("line-regulator-loss");
 
     /** Greatest loss with which the tables hold. */
     static final Pressure LIMIT = Pressure.ofPsi(0.5);
@@ -55,23 +58,25 @@ public final class LineRegulatorLoss {
         String found = known
                 ? "line regulator " + id + " loses " + Words.number(loss.get().psi(), 2) + " psi at its load"
                 : "the pressure line regulator " + id + " itself loses at its load is not entered";
-        return Optional.of(new Finding(
-                RULE,
-                known ? Severity.MUST_FIX : Severity.CAUTION,
-                id,
-                found,
-                "no more than 0.5 psi, with which the 2 psi tables hold",
-                "International Residential Code Table G2413.4(17), footnote",
-                "2018",
-                Confidence.PRINT,
-                known
-                        ? "Use a larger line regulator, whose loss is no more than 0.5 psi."
-                        : "Enter its loss at its load.",
-                known
-                        ? Optional.empty()
-                        : Optional.of("What pressure does line regulator " + id + " lose at " + stageLoad(stage) + "?"),
-                known ? Optional.empty() : Optional.of(AskWhom.SUPPLIER),
-                "/regulators/" + stage.regulatorIndex() + "/lossAtLoad"));
+        return Optional.of(FindingBuilder.finding(
+                        RULE,
+                        known ? Severity.MUST_FIX : Severity.CAUTION,
+                        id,
+                        new Citation(
+                                "International Residential Code Table G2413.4(17), footnote", "2018", Confidence.PRINT))
+                .found(found)
+                .required("no more than 0.5 psi, with which the 2 psi tables hold")
+                .remedy(
+                        known
+                                ? "Use a larger line regulator, whose loss is no more than 0.5 psi."
+                                : "Enter its loss at its load.")
+                .ask(
+                        AskWhom.SUPPLIER,
+                        known
+                                ? Optional.empty()
+                                : Optional.of("What pressure does line regulator " + id + " lose at " + stageLoad(stage)
+                                        + "?"))
+                .at("/regulators/" + stage.regulatorIndex() + "/lossAtLoad"));
     }
 
     private static String stageLoad(Stage stage) {

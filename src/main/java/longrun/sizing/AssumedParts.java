@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import longrun.finding.AskWhom;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
 import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
-import longrun.origin.Confidence;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.plan.Appliance;
@@ -48,10 +49,10 @@ public final class AssumedParts {
                 ? ""
                 : "; " + words(assumed) + " counted, which the rules ask for"
                         + bothFigures(section).map(b -> ": " + b).orElse("");
-        return FindingBuilder.finding("entry-missing", Severity.NOTE, appliance.id())
+        return FindingBuilder.finding(
+                        RuleName.ENTRY_MISSING, Severity.NOTE, appliance.id(), Citation.fuelGasCode("409.5 and 408.4"))
                 .found("the parts between the pipe and " + appliance.called() + " are not entered" + counted)
                 .required("its parts in flow order, or none")
-                .reference("2018 International Fuel Gas Code, 409.5 and 408.4", "2018", Confidence.PRINT)
                 .remedy("enter the parts, from the pipe to the appliance")
                 .ask(
                         AskWhom.FITTER,

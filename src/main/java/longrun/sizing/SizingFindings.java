@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import longrun.capacity.CapacityTable;
 import longrun.finding.AskWhom;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
 import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.piping.Piping;
@@ -18,7 +20,9 @@ import longrun.quantity.Show;
 /** What the sizes show: too small, no size, a cell from memory, turns not described. */
 public final class SizingFindings {
 
-    private static final String LONGEST_LENGTH = "2018 International Fuel Gas Code, 402.4.1, longest length method";
+    private static final RuleName UNDERSIZED = new RuleName("section-undersized");
+    private static final RuleName NO_SIZE = new RuleName("section-no-size");
+    private static final RuleName FROM_MEMORY = new RuleName("size-from-memory");
 
     private final Sizing sizing;
     private final Piping piping;
@@ -63,12 +67,18 @@ public final class SizingFindings {
         String needed = size.neededSize()
                 .map(n -> SizeNames.shown(table.material(), n) + " or larger")
                 .orElse("more than the largest size that can be had");
-        out.add(FindingBuilder.finding("section-undersized", Severity.MUST_FIX, s.id())
+        out.add(FindingBuilder.finding(
+                        UNDERSIZED,
+                        Severity.MUST_FIX,
+                        s.id(),
+                        new Citation(
+                                table.source(),
+                                table.edition(),
+                                size.confidence().orElse(Confidence.PRINT)))
                 .found(shown(size) + (installed ? " in place " : " chosen ") + carries + " at the row of "
                         + Show.rowFeet(size.rowFt().orElseThrow()) + "; the load is "
                         + Show.btuh(size.loadBtuh().orElseThrow()))
                 .required(needed)
-                .reference(table.source(), table.edition(), size.confidence().orElse(Confidence.PRINT))
                 .remedy(installed ? "lay a larger pipe, or feed less from it" : "choose " + needed)
                 .at("/sections/" + i + (installed ? "/installedSize" : "/chosenSize")));
     }
@@ -77,8 +87,8 @@ public final class SizingFindings {
         Section s = piping.section(i);
         String at = "/sections/" + i;
         Material material = s.material().findValue().orElseThrow();
-        FindingBuilder f = FindingBuilder.finding("section-no-size", Severity.MUST_FIX, s.id())
-                .reference(LONGEST_LENGTH, "2018", Confidence.PRINT);
+        FindingBuilder f = FindingBuilder.finding(
+                NO_SIZE, Severity.MUST_FIX, s.id(), Citation.fuelGasCode("402.4.1, longest length method"));
         String field = switch (size.noSize().orElseThrow()) {
             case RUN_LONGER_THAN_TABLE -> {
                 double run = sizing.stage(piping.stageIndex(i)).longestRunFt().orElse(0);
@@ -137,12 +147,14 @@ public final class SizingFindings {
     private void fromMemory(int i, SectionSize size) {
         CapacityTable table = size.table().orElseThrow();
         out.add(FindingBuilder.finding(
-                        "size-from-memory", Severity.CAUTION, piping.section(i).id())
+                        FROM_MEMORY,
+                        Severity.CAUTION,
+                        piping.section(i).id(),
+                        new Citation(table.source(), table.edition(), Confidence.MEMORY))
                 .found(shown(size) + " rests on the row of "
                         + Show.rowFeet(size.rowFt().orElseThrow())
                         + ", which is held from memory: treat as binding until the authority says otherwise")
                 .required("the same row in the print or in the maker's table")
-                .reference(table.source(), table.edition(), Confidence.MEMORY)
                 .remedy("compare the row with the print, or load the maker's table")
                 .ask(
                         AskWhom.FITTER,
@@ -157,11 +169,13 @@ public final class SizingFindings {
             return;
         }
         out.add(FindingBuilder.finding(
-                        "entry-missing", Severity.NOTE, piping.section(i).id())
+                        RuleName.ENTRY_MISSING,
+                        Severity.NOTE,
+                        piping.section(i).id(),
+                        new Citation("CSA B149.1, Annex B", "", Confidence.SECONDARY))
                 .found("the turns of " + Show.feet(piping.turns(i).undirectedFt())
                         + " are not described; a fifth is added for them")
                 .required("the way each leg goes, or the fittings on it")
-                .reference("CSA B149.1, Annex B", "", Confidence.SECONDARY)
                 .remedy("enter legs with directions, such as up 4 ft, north 12 ft, or list the fittings")
                 .at("/sections/" + i + "/legs"));
     }
@@ -170,11 +184,10 @@ public final class SizingFindings {
         boolean csst = piping.plan().sections().stream()
                 .anyMatch(s -> s.material().is(Material.CSST) && !s.table().isKnown());
         if (csst && !piping.plan().availableSizes().containsKey(Material.CSST)) {
-            out.add(FindingBuilder.finding("entry-missing", Severity.NOTE, "plan")
+            out.add(FindingBuilder.finding(RuleName.ENTRY_MISSING, Severity.NOTE, "plan", Citation.fuelGasCode("402.3"))
                     .found("the brand's series of CSST is not named; sizes are chosen over all EHD columns of the"
                             + " code's table, and no shop stocks them all")
                     .required("the EHD sizes of the brand that is used")
-                    .reference("2018 International Fuel Gas Code, 402.3", "2018", Confidence.PRINT)
                     .remedy("name the sizes that can be had, or load the maker's table")
                     .ask(AskWhom.SUPPLIER, "Which brand of CSST, and which EHD sizes does it come in?")
                     .at("/availableSizes/csst"));

@@ -5,7 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import longrun.finding.AskWhom;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
+import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
@@ -17,9 +20,10 @@ import longrun.plan.choice.Placement;
 /** Findings on the tank's vapour: its mean over the design day and its peaks. */
 public final class TankFindings {
 
-    static final String MEAN = "tank-vapour-mean";
-    static final String PEAK = "tank-vapour-peak";
-    private static final String REFERENCE = "vaporisation rule of the LP-gas trade, D x L x K x M";
+    static final RuleName MEAN = new RuleName("tank-vapour-mean");
+    static final RuleName PEAK = new RuleName("tank-vapour-peak");
+    private static final Citation VAPORISATION =
+            new Citation("vaporisation rule of the LP-gas trade, D x L x K x M", "", Confidence.MEMORY);
 
     private TankFindings() {}
 
@@ -39,7 +43,7 @@ public final class TankFindings {
                 && !report.supplier()
                 && report.capacityAtDesignBtuh().isKnown();
         if (onlyDerived && out.stream().allMatch(f -> f.severity() == Severity.NOTE)) {
-            out.removeIf(f -> f.rule().equals(PEAK));
+            out.removeIf(f -> f.name().equals(PEAK));
             out.add(derived(plan, report));
         }
         return List.copyOf(out);
@@ -106,19 +110,13 @@ public final class TankFindings {
                         + Figure.text(Math.rint(boils), "degF") + elevation(plan)
                 : "at " + Figure.text(design, "degF") + " the tank cannot keep the "
                         + report.leastPsig().text() + " its regulator needs; it cannot feed a 10 psi regulator";
-        return new Finding(
-                MEAN,
-                Severity.MUST_FIX,
-                "tank",
-                what + "; vapour 0 Btu/h",
-                "vapour for the house at the winter design temperature, above 0 Btu/h",
-                REFERENCE,
-                "",
-                Confidence.MEMORY,
-                "Bury the tank, or ask the supplier for a vaporiser; check the winter design temperature entered.",
-                Optional.of("What does the supplier set where it gets this cold?"),
-                Optional.of(AskWhom.SUPPLIER),
-                "/site/winterDesignTemp");
+        return FindingBuilder.finding(MEAN, Severity.MUST_FIX, "tank", VAPORISATION)
+                .found(what + "; vapour 0 Btu/h")
+                .required("vapour for the house at the winter design temperature, above 0 Btu/h")
+                .remedy(
+                        "Bury the tank, or ask the supplier for a vaporiser; check the winter design temperature entered.")
+                .ask(AskWhom.SUPPLIER, "What does the supplier set where it gets this cold?")
+                .at("/site/winterDesignTemp");
     }
 
     private static String elevation(Plan plan) {
@@ -128,7 +126,7 @@ public final class TankFindings {
                 .orElse(" at the sea's level; no elevation is entered");
     }
 
-    private static Finding over(Plan plan, TankReport report, Demand d, String rule, Severity severity) {
+    private static Finding over(Plan plan, TankReport report, Demand d, RuleName rule, Severity severity) {
         boolean isShort = d.status() == Demand.Status.SHORT;
         String limit = (isShort ? report.capacityAtDesignBtuh() : report.plannedBtuh()).text();
         String found = d.name() + " needs " + d.btuh().text() + "; the tank gives "
@@ -140,27 +138,23 @@ public final class TankFindings {
                 + (report.derived() && !report.supplier() ? ", derived" : "")
                 + held(d)
                 + taken(d);
-        return new Finding(
-                rule,
-                severity,
-                "tank",
-                found,
-                isShort
-                        ? "at most " + limit
-                        : report.plannedBtuh().isKnown()
-                                ? "at most " + limit + kept(report)
-                                : "the supplier's own figure, in Btu/h: the table names no tank pressure",
-                REFERENCE,
-                "",
-                Confidence.MEMORY,
-                isShort
-                        ? "A larger tank, a second one alike, or a higher refill gauge."
-                        : "Ask the supplier which figure he counts on; enter it as the vapour capacity.",
-                Optional.of(
+        return FindingBuilder.finding(rule, severity, "tank", VAPORISATION)
+                .found(found)
+                .required(
+                        isShort
+                                ? "at most " + limit
+                                : report.plannedBtuh().isKnown()
+                                        ? "at most " + limit + kept(report)
+                                        : "the supplier's own figure, in Btu/h: the table names no tank pressure")
+                .remedy(
+                        isShort
+                                ? "A larger tank, a second one alike, or a higher refill gauge."
+                                : "Ask the supplier which figure he counts on; enter it as the vapour capacity.")
+                .ask(
+                        AskWhom.SUPPLIER,
                         "How much vapour does the supplier count on from this tank at the refill gauge at the winter"
-                                + " design temperature?"),
-                Optional.of(AskWhom.SUPPLIER),
-                at(plan));
+                                + " design temperature?")
+                .at(at(plan));
     }
 
     private static String at(Plan plan) {
@@ -186,23 +180,16 @@ public final class TankFindings {
                 .orElse("");
     }
 
-    private static Finding asks(String rule, String what, List<Missing> missing, AskWhom whom) {
+    private static Finding asks(RuleName rule, String what, List<Missing> missing, AskWhom whom) {
         // Not the first in the list: another order of the lists asks the same.
         Missing first =
                 missing.stream().min(Comparator.comparing(Missing::words)).orElse(new Missing("/tank", "the tank"));
-        return new Finding(
-                rule,
-                Severity.NOTE,
-                "tank",
-                what + ": no entry for " + first.words(),
-                first.words(),
-                "common practice",
-                "",
-                Confidence.MEMORY,
-                "Enter " + first.words() + ".",
-                Optional.of(first.words() + "?"),
-                Optional.of(whom),
-                first.field());
+        return FindingBuilder.finding(rule, Severity.NOTE, "tank", Citation.commonPractice())
+                .found(what + ": no entry for " + first.words())
+                .required(first.words())
+                .remedy("Enter " + first.words() + ".")
+                .ask(whom, first.words() + "?")
+                .at(first.field());
     }
 
     private static boolean buried(Plan plan) {
@@ -210,19 +197,21 @@ public final class TankFindings {
     }
 
     private static Finding derived(Plan plan, TankReport report) {
-        return new Finding(
-                PEAK,
-                Severity.CAUTION,
-                "tank",
-                "the buried tank's " + report.capacityAtDesignBtuh().text()
-                        + " is derived from heat through the soil; the rule for tanks above ground does not hold",
-                "the supplier's own figure for this tank in this ground, in Btu/h",
-                "heat conduction to a buried cylinder; soil's conductivity held from memory",
-                "",
-                Confidence.MEMORY,
-                "Ask the supplier for his figure and enter it as the vapour capacity.",
-                Optional.of("How much vapour does the supplier count on from this buried tank at the refill gauge?"),
-                Optional.of(AskWhom.SUPPLIER),
-                at(plan));
+        return FindingBuilder.finding(
+                        PEAK,
+                        Severity.CAUTION,
+                        "tank",
+                        new Citation(
+                                "heat conduction to a buried cylinder; soil's conductivity held from memory",
+                                "",
+                                Confidence.MEMORY))
+                .found("the buried tank's " + report.capacityAtDesignBtuh().text()
+                        + " is derived from heat through the soil; the rule for tanks above ground does not hold")
+                .required("the supplier's own figure for this tank in this ground, in Btu/h")
+                .remedy("Ask the supplier for his figure and enter it as the vapour capacity.")
+                .ask(
+                        AskWhom.SUPPLIER,
+                        "How much vapour does the supplier count on from this buried tank at the refill gauge?")
+                .at(at(plan));
     }
 }

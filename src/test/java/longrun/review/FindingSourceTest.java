@@ -1,12 +1,15 @@
 package longrun.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
 import longrun.Samples;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
 import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.plan.Plan;
@@ -17,11 +20,20 @@ import org.junit.jupiter.api.Test;
 class FindingSourceTest {
 
     @Test
-    void findingThatNamesNoSourceIsHeldFromMemory() {
-        Finding f =
-                FindingBuilder.finding("entry-missing", Severity.NOTE, "plan").at("/site");
+    void commonPracticeIsHeldFromMemory() {
+        Finding f = FindingBuilder.finding(RuleName.ENTRY_MISSING, Severity.NOTE, "plan", Citation.commonPractice())
+                .found("the site is not entered")
+                .at("/site");
         assertThat(f.reference()).isEqualTo("common practice");
         assertThat(f.confidence()).isEqualTo(Confidence.MEMORY);
+    }
+
+    @Test
+    void aFindingSaysWhatWasFoundUnderARulesName() {
+        FindingBuilder empty =
+                FindingBuilder.finding(RuleName.ENTRY_MISSING, Severity.NOTE, "plan", Citation.commonPractice());
+        assertThatThrownBy(() -> empty.at("/site")).isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> new RuleName("Shutoff present")).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longrun.finding.AskWhom;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
+import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
-import longrun.origin.Confidence;
 import longrun.plan.Code;
 import longrun.plan.Code.Amendment;
 import longrun.plan.Plan;
@@ -27,7 +29,7 @@ public final class EnteredCode implements Rule {
 
     @Override
     public String name() {
-        return "entry-missing";
+        return RuleName.ENTRY_MISSING.value();
     }
 
     @Override
@@ -56,7 +58,7 @@ public final class EnteredCode implements Rule {
                 place,
                 State.ASKS,
                 note(
-                        name(),
+                        RuleName.ENTRY_MISSING,
                         "No code is entered; the plan is checked by the 2018 fuel gas code (fuel-gas-2018).",
                         "the code the inspector goes by: fuel-gas-2018, nfpa-54-58 or plumbing-code",
                         "Enter the code's profile.",
@@ -86,10 +88,10 @@ public final class EnteredCode implements Rule {
                     "the amended distance or length with its unit",
                     pointer + "/limit");
         }
-        return known(place, a, rule.orElseThrow(), limits, pointer);
+        return known(place, a, limits, pointer);
     }
 
-    private Verdict known(Place place, Amendment a, String rule, List<Threshold> limits, String pointer) {
+    private Verdict known(Place place, Amendment a, List<Threshold> limits, String pointer) {
         String text = a.limit().findText().orElse("");
         String source = a.source().findText().orElse("source not entered");
         Optional<Threshold> looserThan = limits.stream()
@@ -103,7 +105,7 @@ public final class EnteredCode implements Rule {
                     place,
                     State.HOLDS,
                     note(
-                            rule,
+                            printed.name(),
                             "The local amendment (" + source + ") sets " + text + " where the code has "
                                     + printed.limitText() + ": it asks less than the code.",
                             "the amendment decides; the code's own text: " + printed.required() + ", "
@@ -121,7 +123,7 @@ public final class EnteredCode implements Rule {
                 place,
                 State.ASKS,
                 note(
-                        name(),
+                        RuleName.ENTRY_MISSING,
                         found,
                         required,
                         "Enter it.",
@@ -130,19 +132,12 @@ public final class EnteredCode implements Rule {
     }
 
     private static Finding note(
-            String rule, String found, String required, String remedy, Optional<String> ask, String field) {
-        return new Finding(
-                rule,
-                Severity.NOTE,
-                PLAN.at(),
-                found,
-                required,
-                "common practice",
-                "",
-                Confidence.MEMORY,
-                remedy,
-                ask,
-                Optional.of(AskWhom.INSPECTOR),
-                field);
+            RuleName rule, String found, String required, String remedy, Optional<String> ask, String field) {
+        return FindingBuilder.finding(rule, Severity.NOTE, PLAN.at(), Citation.commonPractice())
+                .found(found)
+                .required(required)
+                .remedy(remedy)
+                .ask(AskWhom.INSPECTOR, ask)
+                .at(field);
     }
 }

@@ -1,6 +1,8 @@
 package longrun.rules.limit;
 
 import java.util.Optional;
+import longrun.finding.Citation;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.plan.Distance;
@@ -13,17 +15,17 @@ import longrun.quantity.Quantity;
 /**
  * What one rule requires under one code.
  *
+ * @param name the public name of the rule
  * @param variant which case of the rule, empty for its main case
  * @param code the profile; empty where one text holds for all
  * @param limit the length, where the bound is one
  * @param limitText the limit as printed, with its unit
  * @param requirement in words, with {@code {limit}} where the limit goes
- * @param reference publication and section
- * @param edition of that publication; empty where it is not known
+ * @param citation where it is printed
  * @param fact id of the rule fact it rests on
  */
 public record Threshold(
-        String rule,
+        RuleName name,
         String variant,
         Optional<CodeProfile> code,
         Severity severity,
@@ -31,23 +33,41 @@ public record Threshold(
         Optional<Length> limit,
         String limitText,
         String requirement,
-        String reference,
-        String edition,
-        Confidence confidence,
+        Citation citation,
         String fact) {
 
     /** Added to what rests on memory; the severity stays. */
     public static final String FROM_MEMORY = "held from memory: treat as binding until the authority says otherwise";
 
+    /** The rule's public name as written. */
+    public String rule() {
+        return name.value();
+    }
+
+    /** Publication and section. */
+    public String reference() {
+        return citation.reference();
+    }
+
+    /** The edition of that publication; empty where it is not known. */
+    public String edition() {
+        return citation.edition();
+    }
+
+    /** How sure the limit is. */
+    public Confidence confidence() {
+        return citation.confidence();
+    }
+
     /** What must be, as a person reads it. */
     public String required() {
         String words = requirement.replace("{limit}", limitText);
-        return confidence == Confidence.MEMORY ? words + " (" + FROM_MEMORY + ")" : words;
+        return confidence() == Confidence.MEMORY ? words + " (" + FROM_MEMORY + ")" : words;
     }
 
     /** How a person names the source. */
     public String source() {
-        return edition.isEmpty() ? reference : reference + ", " + edition;
+        return edition().isEmpty() ? reference() : reference() + ", " + edition();
     }
 
     /**
@@ -59,7 +79,7 @@ public record Threshold(
         try {
             return measure.read(limitText);
         } catch (NotAQuantity e) {
-            throw new IllegalStateException(rule + " " + variant + " has no such limit: " + limitText, e);
+            throw new IllegalStateException(name + " " + variant + " has no such limit: " + limitText, e);
         }
     }
 
@@ -88,7 +108,7 @@ public record Threshold(
         Bound binding = bound == Bound.ANY ? Bound.LEAST : bound;
         String words = bound == Bound.ANY ? "at least {limit}" : requirement;
         return new Threshold(
-                rule,
+                name,
                 variant,
                 code,
                 severity,
@@ -96,9 +116,7 @@ public record Threshold(
                 Optional.of(local),
                 text,
                 words,
-                source + " (local amendment) in place of " + source(),
-                "",
-                Confidence.OWN,
+                new Citation(source + " (local amendment) in place of " + source(), "", Confidence.OWN),
                 fact);
     }
 

@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import longrun.finding.Citation;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.plan.choice.CodeProfile;
@@ -119,7 +121,7 @@ public final class Thresholds {
             String limit = row.getField("limit");
             String code = row.getField("code");
             return new Threshold(
-                    row.getField("rule"),
+                    new RuleName(row.getField("rule")),
                     row.getField("variant"),
                     code.equals("any") ? Optional.empty() : Optional.of(named(CodeProfile.values(), code)),
                     named(Severity.values(), row.getField("severity")),
@@ -127,9 +129,10 @@ public final class Thresholds {
                     length(limit),
                     limit,
                     row.getField("required"),
-                    row.getField("reference"),
-                    row.getField("edition"),
-                    named(Confidence.values(), row.getField("confidence")),
+                    new Citation(
+                            row.getField("reference"),
+                            row.getField("edition"),
+                            named(Confidence.values(), row.getField("confidence"))),
                     row.getField("fact"));
         } catch (IllegalArgumentException e) {
             throw new IllegalStateException(FILE + ":" + row.getStartingLineNumber() + ": " + e.getMessage(), e);

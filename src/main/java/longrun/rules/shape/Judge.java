@@ -1,7 +1,8 @@
 package longrun.rules.shape;
 
-import java.util.Optional;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
+import longrun.finding.FindingBuilder;
 import longrun.finding.Severity;
 import longrun.rules.limit.State;
 import longrun.rules.limit.Threshold;
@@ -31,81 +32,54 @@ public final class Judge {
     /** Broken as far as is known, with the question whose answer could mend it on paper. */
     public static Verdict brokenAsking(
             Threshold t, Place place, String found, String remedy, Question question, String field) {
-        Finding plain = finding(t, t.severity(), place, found, remedy, field);
         Question asked = question.about(place);
-        Finding asking = new Finding(
-                plain.rule(),
-                plain.severity(),
-                plain.at(),
-                plain.found(),
-                plain.required(),
-                plain.reference(),
-                plain.edition(),
-                plain.confidence(),
-                plain.remedy(),
-                Optional.of(asked.text()),
-                Optional.of(asked.whom()),
-                field);
-        return Verdict.of(t.rule(), place, State.BROKEN, asking);
+        return Verdict.of(
+                t.rule(),
+                place,
+                State.BROKEN,
+                begun(t, t.severity(), place, found)
+                        .remedy(mend(remedy, place, t))
+                        .ask(asked.whom(), asked.text())
+                        .at(field));
     }
 
     public static Verdict asks(Threshold t, Place place, String found, Question question, String field) {
         Question asked = question.about(place);
-        Finding finding = new Finding(
+        return Verdict.of(
                 t.rule(),
-                Severity.NOTE,
-                place.at(),
-                sentence(found.replace("{who}", place.label())),
-                t.required(),
-                t.reference(),
-                t.edition(),
-                t.confidence(),
-                "Enter the answer.",
-                Optional.of(asked.text()),
-                Optional.of(asked.whom()),
-                field);
-        return Verdict.of(t.rule(), place, State.ASKS, finding);
+                place,
+                State.ASKS,
+                begun(t, Severity.NOTE, place, found)
+                        .remedy("Enter the answer.")
+                        .ask(asked.whom(), asked.text())
+                        .at(field));
     }
 
     /** The chosen code is met, another code asks for more: both are named. */
     public static Verdict stricterElsewhere(
             Threshold own, Threshold other, State state, Place place, String found, String remedy, String field) {
-        Finding finding = new Finding(
-                own.rule(),
-                Severity.NOTE,
-                place.at(),
-                sentence(found.replace("{who}", place.label())),
-                other.source() + " asks for more: " + other.required() + ". The code that decides here: "
-                        + own.required(),
-                own.reference() + "; " + other.reference(),
-                own.edition(),
-                other.confidence(),
-                remedy.replace("{who}", place.label()).replace("{limit}", other.limitText())
-                        + " Only where that code is followed.",
-                Optional.empty(),
-                Optional.empty(),
-                field);
+        Citation both = new Citation(own.reference() + "; " + other.reference(), own.edition(), other.confidence());
+        Finding finding = FindingBuilder.finding(own.name(), Severity.NOTE, place.at(), both)
+                .found(found.replace("{who}", place.label()))
+                .required(other.source() + " asks for more: " + other.required() + ". The code that decides here: "
+                        + own.required())
+                .remedy(mend(remedy, place, other) + " Only where that code is followed.")
+                .at(field);
         return Verdict.of(own.rule(), place, state, finding);
     }
 
     public static Finding finding(
             Threshold t, Severity severity, Place place, String found, String remedy, String field) {
-        return new Finding(
-                t.rule(),
-                severity,
-                place.at(),
-                sentence(found.replace("{who}", place.label())),
-                t.required(),
-                t.reference(),
-                t.edition(),
-                t.confidence(),
-                remedy.replace("{who}", place.label()).replace("{limit}", t.limitText()),
-                Optional.empty(),
-                Optional.empty(),
-                field);
+        return begun(t, severity, place, found).remedy(mend(remedy, place, t)).at(field);
     }
 
-    private static String sentence(String words) {
-        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    private static FindingBuilder begun(Threshold t, Severity severity, Place place, String found) {
+        return FindingBuilder.finding(t.name(), severity, place.at(), t.citation())
+                .found(found.replace("{who}", place.label()))
+                .required(t.required());
+    }
+
+    private static String mend(String remedy, Place place, Threshold limit) {
+        return remedy.replace("{who}", place.label()).replace("{limit}", limit.limitText());
     }
 }
