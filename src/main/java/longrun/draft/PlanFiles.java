@@ -1,5 +1,7 @@
 package longrun.draft;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -9,10 +11,13 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import longrun.plan.Plan;
+import longrun.plan.json.PlanReader;
 
 /** Plan files by name, and many of them in one zip. */
 public final class PlanFiles {
@@ -36,6 +41,18 @@ public final class PlanFiles {
 
         public NotAZip(String why) {
             super(why);
+        }
+    }
+
+    /** The plan that a file's text is; empty where it is none. */
+    public static Optional<ObjectNode> findPlan(String text) {
+        try {
+            return PlanReader.tree(text) instanceof ObjectNode plan
+                            && plan.path("format").asText().equals(Plan.FORMAT)
+                    ? Optional.of(plan)
+                    : Optional.empty();
+        } catch (JsonProcessingException e) {
+            return Optional.empty();
         }
     }
 

@@ -17,6 +17,9 @@ public final class RunToHouse {
     /** A house with the run's own regulators, lines and appliances; a plan that is no run stays as it is. */
     public static ObjectNode house(ObjectNode run) {
         ObjectNode house = run.deepCopy();
+        if (house.path(REGULATORS).path(0).has("fedBy")) {
+            return house;
+        }
         List<String> kinds = new ArrayList<>();
         house.path(REGULATORS).forEach(r -> kinds.add(r.path("kind").asText()));
         if (kinds.equals(List.of("integral-two-stage"))) {

@@ -10,9 +10,10 @@ import java.util.List;
  * @param from the regulator or line it leaves
  * @param length as stored, with unit
  * @param input Btu/h of what it feeds, as stored, with unit
+ * @param pipe what it is made of
  * @param feeds ids of the lines that leave it, and of the line regulator it ends at
  */
-public record Line(String id, String name, String from, String length, String input, List<String> feeds) {
+public record Line(String id, String name, String from, String length, String input, Pipe pipe, List<String> feeds) {
 
     public boolean branches() {
         return !feeds.isEmpty();

@@ -9,6 +9,8 @@ import java.util.Optional;
  * @param length with unit, or as written where it is none
  * @param input with unit, or as written where it is none
  * @param from the line it leaves, where the paste says so
+ * @param pipe its material, where the paste says so
  * @param problems what could not be understood, in words
  */
-public record PastedLine(String name, String length, String input, Optional<String> from, List<String> problems) {}
+public record PastedLine(
+        String name, String length, String input, Optional<String> from, Optional<Pipe> pipe, List<String> problems) {}

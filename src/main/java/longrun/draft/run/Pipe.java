@@ -2,20 +2,28 @@ package longrun.draft.run;
 
 /** The materials a run can be sized in. */
 public enum Pipe {
-    STEEL("steel", "Steel", "Schedule 40", "in. steel,\nSchedule 40", "indoors"),
-    COPPER("copper", "Copper", "nominal and OD", "in. copper,\nnominal", "indoors"),
-    CSST("csst", "Corrugated tubing", "CSST, by its EHD number", "EHD,\ncorrugated tubing", "indoors"),
-    POLYETHYLENE("pe-pipe", "Polyethylene", "buried, outdoors only", "in. polyethylene\npipe", "underground");
+    STEEL("steel", "Steel", "steel", "Schedule 40", "in. steel,\nSchedule 40", "indoors"),
+    COPPER("copper", "Copper", "copper", "nominal and OD", "in. copper,\nnominal", "indoors"),
+    CSST("csst", "Corrugated tubing", "CSST", "CSST, by its EHD number", "EHD,\ncorrugated tubing", "indoors"),
+    POLYETHYLENE(
+            "pe-pipe",
+            "Polyethylene",
+            "polyethylene",
+            "buried, outdoors only",
+            "in. polyethylene\npipe",
+            "underground");
 
     private final String written;
     private final String title;
+    private final String brief;
     private final String note;
     private final String beside;
     private final String setting;
 
-    Pipe(String written, String title, String note, String beside, String setting) {
+    Pipe(String written, String title, String brief, String note, String beside, String setting) {
         this.written = written;
         this.title = title;
+        this.brief = brief;
         this.note = note;
         this.beside = beside;
         this.setting = setting;
@@ -28,6 +36,11 @@ public enum Pipe {
 
     public String title() {
         return title;
+    }
+
+    /** The word for it among others. */
+    public String brief() {
+        return brief;
     }
 
     public String note() {
@@ -52,15 +65,21 @@ public enum Pipe {
 
     /** The heading of a column of sizes. */
     public String sizeHeading() {
-        return this == CSST ? "Size, EHD" : "Size, in.";
+        return "Size, " + unit();
+    }
+
+    /** What a size is counted in. */
+    public String unit() {
+        return this == CSST ? "EHD" : "in.";
     }
 
     /** What a size is counted in, to stand behind it. */
     public String sizeUnit() {
-        return this == CSST ? "\u00a0EHD" : "\u00a0in.";
+        return "\u00a0" + unit();
     }
 
-    static java.util.Optional<Pipe> of(String written) {
+    /** The pipe a plan writes so; empty where this page does not size it. */
+    public static java.util.Optional<Pipe> of(String written) {
         for (Pipe p : values()) {
             if (p.written.equals(written)) {
                 return java.util.Optional.of(p);

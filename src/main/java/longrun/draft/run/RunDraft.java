@@ -22,6 +22,7 @@ public final class RunDraft {
     private static final String SECTIONS = "sections";
     private static final String APPLIANCES = "appliances";
     private static final String FED_BY = "fedBy";
+    private static final String PIPE = RunMaterials.PIPE;
 
     private final ObjectNode plan;
     private final List<Line> lines;
@@ -33,7 +34,8 @@ public final class RunDraft {
 
     /** A plan that {@link RunFile} has found to be a run. */
     static RunDraft of(ObjectNode plan) {
-        return new RunDraft(plan.deepCopy()).changed(p -> {});
+        return new RunDraft(plan.deepCopy())
+                .changed(p -> p.put(PIPE, RunMaterials.ofRun(p).written()));
     }
 
     public static RunDraft empty() {
@@ -43,7 +45,7 @@ public final class RunDraft {
         p.set("regulators", Start.WALL.regulators());
         p.putArray(SECTIONS);
         p.putArray(APPLIANCES);
-        p.put("pipe", Pipe.STEEL.written());
+        p.put(PIPE, Pipe.STEEL.written());
         return new RunDraft(p);
     }
 
@@ -69,11 +71,11 @@ public final class RunDraft {
     /** The plan to be reviewed, saved or stored: a copy. */
     public ObjectNode plan() {
         ObjectNode p = plan.deepCopy();
-        p.remove("pipe");
+        p.remove(PIPE);
         return p;
     }
 
-    /** The text kept in the browser: the plan, and the material chosen before there is a line. */
+    /** The text kept in the browser: the plan, and the run's material. */
     public String kept() {
         return plan.toString();
     }
@@ -86,21 +88,30 @@ public final class RunDraft {
         return Allowance.of(plan.path("fittingAllowance").asText());
     }
 
+    /** The run's material; a line may have another. */
     public Pipe pipe() {
-        String written = plan.path(SECTIONS)
-                .path(0)
-                .path("material")
-                .asText(plan.path("pipe").asText());
-        return Pipe.of(written).orElse(Pipe.STEEL);
+        return RunMaterials.ofRun(plan);
+    }
+
+    /** Whether a line has a material of its own. */
+    public boolean isMixed() {
+        return lines.stream().anyMatch(l -> l.pipe() != pipe());
+    }
+
+    /** The lines of a material, where not all are of one. */
+    public List<String> linesOf(Pipe pipe) {
+        return isMixed()
+                ? lines.stream().filter(l -> l.pipe() == pipe).map(Line::id).toList()
+                : List.of();
     }
 
     public List<Line> lines() {
         return lines;
     }
 
-    /** Whether another draft asks for the same material from the same start: then its sizes may stand under these. */
+    /** Whether another draft asks for the same materials from the same start: then its sizes may stand under these. */
     public boolean isAskedLike(RunDraft other) {
-        return pipe() == other.pipe() && start() == other.start();
+        return RunMaterials.areAlike(this, other) && start() == other.start();
     }
 
     /** The place in the lines that a pointer of a finding or an error means. */
@@ -121,7 +132,7 @@ public final class RunDraft {
     }
 
     /** Which line an id in a review means: its own, that of its appliance, or of the line regulator at its end. */
-    Optional<Integer> lineOf(String id) {
+    public Optional<Integer> lineOf(String id) {
         int own = indexOf(id);
         if (own >= 0) {
             return Optional.of(own);
@@ -159,13 +170,7 @@ public final class RunDraft {
             ObjectNode section = (ObjectNode) sections.get(Math.min(index, sections.size() - 1));
             switch (column) {
                 case NAME -> section.put(NAME, text);
-                case LENGTH -> {
-                    if (text.isBlank()) {
-                        section.remove("legs");
-                    } else {
-                        section.putArray("legs").add(text);
-                    }
-                }
+                case LENGTH -> RunMaterials.setLength(section, text);
                 case INPUT -> RunLines.setInput(p, section.path("id").asText(), text);
             }
             RunLines.dropBlankEnd(p);
@@ -203,6 +208,9 @@ public final class RunDraft {
             if (each.from().isPresent()) {
                 d = d.from(at, each.from().get());
             }
+            if (each.pipe().isPresent()) {
+                d = d.with(at, each.pipe().get());
+            }
         }
         return d;
     }
@@ -211,11 +219,14 @@ public final class RunDraft {
         return changed(p -> p.put("fittingAllowance", allowance.written()));
     }
 
+    /** Another material of the run; a line that has one of its own keeps it. */
     public RunDraft with(Pipe pipe) {
-        return changed(p -> {
-            p.put("pipe", pipe.written());
-            p.withArray(SECTIONS).forEach(s -> ((ObjectNode) s).put("material", pipe.written()));
-        });
+        return changed(p -> RunMaterials.setRun(p, pipe));
+    }
+
+    /** Another material of one line. */
+    public RunDraft with(int index, Pipe pipe) {
+        return changed(p -> ((ObjectNode) p.withArray(SECTIONS).get(index)).put(RunMaterials.MATERIAL, pipe.written()));
     }
 
     /** Another start. For 2 psi the first line ends at the line regulator and the lines that left it leave that. */
@@ -239,13 +250,14 @@ public final class RunDraft {
     private RunDraft changed(Consumer<ObjectNode> change) {
         ObjectNode p = plan.deepCopy();
         change.accept(p);
+        RunMaterials.settle(p);
         List<JsonNode> inOrder = new ArrayList<>();
         Start start = Start.of(p.path("regulators")).orElse(Start.WALL);
         Map<String, JsonNode> sections = new HashMap<>();
         p.path(SECTIONS).forEach(s -> sections.put(s.path("id").asText(), s));
         for (Line line : RunLines.of(p)) {
             if (sections.get(line.id()) instanceof ObjectNode section) {
-                Pipe.of(section.path("material").asText())
+                Pipe.of(section.path(RunMaterials.MATERIAL).asText())
                         .ifPresent(pipe -> section.put("setting", pipe.setting(start, line.branches())));
             }
             if (line.branches() && line.input().isBlank()) {

@@ -54,7 +54,6 @@ public final class RunFile {
     private static void lines(ObjectNode plan) throws NotARun {
         Set<String> ids = new HashSet<>();
         Set<String> sources = new HashSet<>(Set.of(Start.FIRST, Start.LINE_REGULATOR));
-        Set<String> materials = new HashSet<>();
         JsonNode sections = plan.path("sections");
         if (sections.size() > MOST_LINES) {
             throw new NotARun("it holds " + sections.size() + " lines, and this page shows up to " + MOST_LINES);
@@ -70,16 +69,15 @@ public final class RunFile {
             if (!ids.add(s.path("id").asText())) {
                 throw new NotARun("two of its lines are named " + s.path("id").asText());
             }
-            materials.add(s.path("material").asText());
+            if (Pipe.of(s.path(RunMaterials.MATERIAL).asText()).isEmpty()) {
+                throw new NotARun("its line " + s.path("id").asText() + " is of a material this page does not offer");
+            }
         }
         sources.addAll(ids);
         for (JsonNode s : sections) {
             if (!sources.contains(s.path("from").asText())) {
                 throw new NotARun("its line " + s.path("id").asText() + " leaves nothing this page knows");
             }
-        }
-        if (materials.size() > 1 || materials.stream().anyMatch(m -> Pipe.of(m).isEmpty())) {
-            throw new NotARun("its lines are not all of one material this page offers");
         }
         Set<String> fed = new HashSet<>();
         for (JsonNode a : plan.path("appliances")) {

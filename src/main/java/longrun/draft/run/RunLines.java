@@ -46,12 +46,13 @@ final class RunLines {
                     s.path(FROM).asText(),
                     s.path("legs").path(0).asText(""),
                     inputs.getOrDefault(id, ""),
+                    RunMaterials.ofLine(s),
                     List.copyOf(feeds.getOrDefault(id, List.of()))));
         }
         return List.copyOf(lines);
     }
 
-    /** A line after the last: it leaves the last line that has no appliance of its own, or the regulator. */
+    /** A line after the last, of the same material: it leaves the last line that has no appliance of its own, or the regulator. */
     static void add(ObjectNode p) {
         ArrayNode sections = p.withArray(SECTIONS);
         String from = Start.FIRST;
@@ -71,11 +72,11 @@ final class RunLines {
                 && inputOf(p, first(sections)).isBlank()) {
             from = first(sections);
         }
-        Pipe pipe = Pipe.of(
-                        sections.path(0).path("material").asText(p.path("pipe").asText()))
-                .orElse(Pipe.STEEL);
+        String above = sections.path(sections.size() - 1)
+                .path(RunMaterials.MATERIAL)
+                .asText(RunMaterials.ofRun(p).written());
         String letter = RunNames.next(sections);
-        sections.addObject().put("id", letter).put(NAME, "").put(FROM, from).put("material", pipe.written());
+        sections.addObject().put("id", letter).put(NAME, "").put(FROM, from).put(RunMaterials.MATERIAL, above);
         if (p.path("regulators").size() > 1) {
             RunNames.placeLineRegulator(p);
         }

@@ -97,8 +97,7 @@ public record RunState(String words, String because, String unsized, int mustFix
                     mustFix,
                     questions);
         }
-        return new RunState(
-                SIZED, assumed(draft.allowance(), draft.pipe()) + together(lines), "sized", mustFix, questions);
+        return new RunState(SIZED, assumed(draft.allowance(), lines) + together(lines), "sized", mustFix, questions);
     }
 
     /** Pipe that two lines share carries both; it must be a line of its own, or it is sized too small. */
@@ -118,12 +117,12 @@ public record RunState(String words, String because, String unsized, int mustFix
         return "";
     }
 
-    private static String assumed(Allowance allowance, Pipe pipe) {
+    private static String assumed(Allowance allowance, List<Line> lines) {
         return switch (allowance) {
             case NONE -> "Fittings are left out: the run is longer than it is measured.";
             case FIFTH -> "A fifth is added for fittings, whatever they come to.";
             case COUNTED ->
-                pipe == Pipe.CSST
+                lines.stream().anyMatch(l -> l.pipe() == Pipe.CSST)
                         ? "Tees, and at each end a shutoff and a sediment trap, are counted; for turns, not described"
                                 + " here, a fifth is added. Take the maker\u2019s table where the brand is known."
                         : "Tees, and at each end a shutoff and a sediment trap, are counted; for turns, not described"

@@ -18,7 +18,7 @@ public final class Spoken {
                     Optional.ofNullable(answer.lines().get(line.id())).flatMap(RunAnswer.LineAnswer::cell);
             cell.ifPresent(c -> facts.put(
                     "line " + line.id(),
-                    "line " + line.id() + " " + c.size() + (draft.pipe() == Pipe.CSST ? " EHD" : " inch") + ", "
+                    "line " + line.id() + " " + c.size() + (line.pipe() == Pipe.CSST ? " EHD" : " inch") + ", "
                             + Math.round(c.sharePercent()) + " percent used"));
         }
         facts.put(

@@ -12,7 +12,18 @@ public final class FindingLine {
 
     /** @param mendedAt id of the field that mends it, where it is on this page */
     public static Element of(Finding f, Optional<String> mendedAt) {
-        String sentence = sentence(f.found()) + (f.remedy().isBlank() ? "" : " To mend it: " + ended(f.remedy()));
+        return of(f, "", mendedAt);
+    }
+
+    /**
+     * A finding that says where it stands.
+     *
+     * @param where what stands before its sentence, such as "Line B: "; empty for nothing
+     * @param mendedAt id of the field that mends it, where it is on this page
+     */
+    public static Element of(Finding f, String where, Optional<String> mendedAt) {
+        String sentence =
+                where + sentence(f.found()) + (f.remedy().isBlank() ? "" : " To mend it: " + ended(f.remedy()));
         String reference = f.reference() + (f.edition().isBlank() ? "" : ", " + f.edition());
         Element from = Dom.el(
                 "span",

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.dom.Element;
 import java.util.Optional;
+import longrun.draft.PlanFiles;
 import longrun.draft.run.BecomesHouse;
 import longrun.store.NotStored;
 import org.springframework.dao.DataAccessException;
@@ -44,6 +45,8 @@ public final class PageActs {
     private final Page page;
     private final BecomesHouse houses;
     private final Keeper keeper;
+    private final Element openHouse;
+    private Optional<ObjectNode> wholeHouse = Optional.empty();
     private final Element said =
             Dom.text("p", "s", "").setAttribute("role", "status").setAttribute("id", "file-said");
 
@@ -51,6 +54,8 @@ public final class PageActs {
         this.page = page;
         this.houses = houses;
         this.keeper = keeper;
+        openHouse = act("act main", "Open it as a whole house", () -> wholeHouse.ifPresent(this::makeHouse));
+        Dom.show(openHouse, false);
     }
 
     /** What came of the last act. */
@@ -72,12 +77,24 @@ public final class PageActs {
             keeper.download(page.fileName(), page.file());
             say("The plan file " + page.fileName() + " went to the browser\u2019s downloads.");
         });
-        return Dom.el("div", "acts", demo("act"), empty, open, save, act("act", page.makeHouse(), this::makeHouse));
+        return Dom.el(
+                "div",
+                "acts",
+                demo("act"),
+                empty,
+                open,
+                save,
+                act("act", page.makeHouse(), this::makeHouse),
+                openHouse);
     }
 
     public void makeHouse() {
+        makeHouse(page.plan());
+    }
+
+    private void makeHouse(ObjectNode plan) {
         try {
-            UI.getCurrent().navigate("house/" + houses.keep(page.plan()) + "/house");
+            UI.getCurrent().navigate("house/" + houses.keep(plan) + "/house");
         } catch (DataAccessException | TransactionException e) {
             say("No house was made: " + NotStored.why(e) + ". The " + page.called() + " is as it was.");
         }
@@ -97,9 +114,11 @@ public final class PageActs {
         return b;
     }
 
-    /** A file, or what another window kept; one this page cannot show changes nothing. */
+    /** A file, or what another window kept; one this page cannot show changes nothing, and a plan may be a house. */
     public void opened(String name, String text, boolean tooLong) {
         Optional<String> refused = tooLong ? Optional.of("it is over 1 MiB, and no plan is") : page.read(text);
+        wholeHouse = refused.isPresent() && !tooLong ? PlanFiles.findPlan(text) : Optional.empty();
+        Dom.show(openHouse, wholeHouse.isPresent());
         say(refused.map(why -> name + " was not opened: " + why + ". Nothing here was changed.")
                 .orElse(name + " is open; undo brings back what was here."));
     }

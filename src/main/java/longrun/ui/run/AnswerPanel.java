@@ -8,11 +8,8 @@ import longrun.draft.run.Line;
 import longrun.draft.run.Pipe;
 import longrun.draft.run.PipeEnd;
 import longrun.draft.run.RunAnswer;
-import longrun.draft.run.RunDraft;
-import longrun.finding.Finding;
 import longrun.ui.frame.BigSize;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.FindingLine;
 import longrun.ui.frame.WhereFrom;
 import longrun.words.IsolatedName;
 import longrun.words.UnitSystem;
@@ -29,13 +26,7 @@ final class AnswerPanel {
     private final Slot row = new Slot("Row");
     private final Slot carries = new Slot("Carries");
     private final WhereFrom from = new WhereFrom("from");
-    private final Element findings = Dom.el("div", "finds");
     private String handShown = "";
-    private List<Finding> findingsShown = List.of();
-    private final Element alsoSays = Dom.text("summary", "", "");
-    private final Element alsoAsked = Dom.el("div", "finds");
-    private final Element also = Dom.el("details", "more screen-only", alsoSays, alsoAsked);
-    private List<Finding> alsoShown = List.of();
 
     /** A fixed slot: it never moves, only its figure changes. */
     private static final class Slot {
@@ -64,7 +55,7 @@ final class AnswerPanel {
         }
     }
 
-    AnswerPanel(Element panel) {
+    AnswerPanel(Element panel, RunFindings findings) {
         carries.slot.removeChild(carries.note);
         load.slot.removeChild(load.note);
         share.slot.removeChild(share.note);
@@ -77,10 +68,8 @@ final class AnswerPanel {
                 because,
                 Dom.el("dl", "slots", load.slot, share.slot, row.slot, carries.slot),
                 from.list(),
-                findings,
-                also,
                 Dom.el("p", "acts", print));
-        Dom.show(also, false);
+        panel.insertChild(panel.getChildCount() - 1, findings.content());
     }
 
     WhereFrom whereFrom() {
@@ -96,8 +85,13 @@ final class AnswerPanel {
         return state.getText() + ": " + because.getText();
     }
 
-    /** The line in hand, its answer as far as there is one, and the word to stand where no size can. */
-    void show(Optional<Line> line, Optional<RunAnswer.LineAnswer> answer, Pipe pipe, UnitSystem units, String word) {
+    /**
+     * The line in hand, its answer as far as there is one, and the word to stand where no size can.
+     *
+     * @param ofRun the material while there is no line
+     */
+    void show(Optional<Line> line, Optional<RunAnswer.LineAnswer> answer, Pipe ofRun, UnitSystem units, String word) {
+        Pipe pipe = line.map(Line::pipe).orElse(ofRun);
         Dom.retext(
                 whose,
                 line.map(l -> "Line " + l.id() + (l.name().isBlank() ? "" : ", " + IsolatedName.of(l.name())))
@@ -161,41 +155,5 @@ final class AnswerPanel {
                 .map(t -> List.of(t.what(), units.length(t.length())))
                 .toList();
         return new WhereFrom.Step(w.title(), w.text(), sum);
-    }
-
-    void findings(RunAnswer answer, RunDraft draft) {
-        if (!answer.findings().equals(findingsShown)) {
-            findingsShown = answer.findings();
-            fill(findings, findingsShown, draft);
-        }
-        if (!answer.alsoAsked().equals(alsoShown)) {
-            alsoShown = answer.alsoAsked();
-            Dom.retext(alsoSays, "What else is asked before gas flows: " + alsoShown.size());
-            Dom.show(also, !alsoShown.isEmpty());
-            fill(alsoAsked, alsoShown, draft);
-        }
-    }
-
-    private static void fill(Element place, List<Finding> all, RunDraft draft) {
-        Dom.fill(
-                place,
-                all.stream()
-                        .map(f -> FindingLine.of(entered(f), field(f, draft)))
-                        .toArray(Element[]::new));
-    }
-
-    /** The field on this page that mends it; what only a house holds has none here. */
-    private static Optional<String> field(Finding f, RunDraft draft) {
-        boolean input = f.field().endsWith("/input");
-        return input || f.field().startsWith("/sections/")
-                ? draft.lineAt(f.field()).map(i -> (input ? "input-" : "length-") + i)
-                : Optional.empty();
-    }
-
-    /** What mends it, said so that it can be done from here. */
-    private static Finding entered(Finding f) {
-        return f.field().startsWith("/regulators/") && f.remedy().startsWith("Enter ")
-                ? f.withRemedy("Keep this run as a house, and e" + f.remedy().substring(1))
-                : f;
     }
 }

@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import longrun.draft.run.Allowance;
 import longrun.draft.run.Line;
 import longrun.draft.run.RunAnswer;
+import longrun.draft.run.RunAnswers;
 import longrun.draft.run.RunDraft;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Scale;
@@ -32,25 +33,29 @@ final class FittingSwitch {
         positions.setValue(allowance);
     }
 
-    void show(RunDraft draft, Optional<Line> inHand, Map<Allowance, RunAnswer> answers, UnitSystem units) {
+    void show(RunDraft draft, Optional<Line> inHand, RunAnswers answers, UnitSystem units) {
         String unit = " " + units.lengthUnit().name();
         for (Allowance a : Allowance.values()) {
             positions.note(
                     a,
-                    run(inHand, of(answers, a))
+                    run(inHand, answers.at(a).lines())
                             .map(r -> (a == Allowance.NONE ? "" : "+")
                                     + units.length(r.added())
                                     + unit
                                     + r.row().map(f -> ", row " + units.row(f)).orElse(""))
                             .orElse(""));
         }
-        Map<String, RunAnswer.LineAnswer> now = of(answers, draft.allowance());
+        Map<String, RunAnswer.LineAnswer> now = answers.at(draft.allowance()).lines();
         Dom.retext(
                 effect,
                 run(inHand, now)
                         .map(r -> units.length(r.measured()) + unit + " measured becomes "
                                 + units.length(r.withFittings()) + unit + "."
-                                + changed(draft, inHand, now, of(answers, Allowance.NONE)))
+                                + changed(
+                                        draft,
+                                        inHand,
+                                        now,
+                                        answers.at(Allowance.NONE).lines()))
                         .orElse(""));
     }
 
@@ -62,18 +67,14 @@ final class FittingSwitch {
             Map<String, RunAnswer.LineAnswer> without) {
         boolean sized = inHand.map(l -> !size(now, l.id()).isEmpty()).orElse(false);
         return draft.lines().stream()
-                .map(Line::id)
-                .filter(id -> !size(without, id).equals(size(now, id)))
-                .filter(id -> !size(without, id).isEmpty() && !size(now, id).isEmpty())
+                .filter(l -> !size(without, l.id()).equals(size(now, l.id())))
+                .filter(l ->
+                        !size(without, l.id()).isEmpty() && !size(now, l.id()).isEmpty())
                 .findFirst()
-                .map(id -> " Left out, line " + id + " would come to " + size(without, id) + "; with them it is "
-                        + size(now, id) + draft.pipe().sizeUnit())
+                .map(l -> " Left out, line " + l.id() + " would come to " + size(without, l.id()) + "; with them it is "
+                        + size(now, l.id()) + l.pipe().sizeUnit())
                 .map(s -> s.endsWith(".") ? s : s + ".")
                 .orElse(draft.allowance() != Allowance.NONE && sized ? " No size changes by it." : "");
-    }
-
-    private static Map<String, RunAnswer.LineAnswer> of(Map<Allowance, RunAnswer> answers, Allowance allowance) {
-        return answers.getOrDefault(allowance, RunAnswer.NOTHING).lines();
     }
 
     private static Optional<RunAnswer.StageRun> run(Optional<Line> line, Map<String, RunAnswer.LineAnswer> lines) {

@@ -62,7 +62,7 @@ final class LineProofs {
                     stage.map(s -> units.length(s.withFittings())).orElse("not known"),
                     cell.map(c -> keys.get(c.row().table() + " " + c.row().held()))
                             .orElse(""),
-                    cell.map(c -> readAt(c, draft.pipe(), units)).orElse("no size"),
+                    cell.map(c -> readAt(c, line.pipe(), units)).orElse("no size"),
                     own.flatMap(RunAnswer.LineAnswer::load).map(units::heat).orElse("not known"),
                     cell.map(c -> units.heat(c.capacity())).orElse("")));
         }

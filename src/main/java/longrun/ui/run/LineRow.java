@@ -5,10 +5,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import longrun.draft.run.Line;
+import longrun.draft.run.Pipe;
 import longrun.draft.run.RunAnswer;
 import longrun.draft.run.RunNames;
 import longrun.draft.run.Start;
+import longrun.draft.sections.MaterialWords;
+import longrun.plan.choice.Material;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Measure;
@@ -28,6 +33,8 @@ final class LineRow {
 
         void leaves(int index, String from);
 
+        void isOf(int index, Pipe pipe);
+
         void removed(int index);
 
         void inHand(int index);
@@ -41,17 +48,15 @@ final class LineRow {
     private final Entry length;
     private final Entry input;
     private final Element inputCell;
+    private final LineTools tools;
+    private final Element material = Dom.text("td", "mat", "").setAttribute("data-l", "Material");
     private final Element of = Dom.text("span", "of", "");
     private final Element load =
             Dom.text("td", "load", "").setAttribute("data-fig", "").setAttribute("data-l", "Load ");
     private final UsedCell used = new UsedCell();
     private final SizeCell size = new SizeCell();
-    private final Element leaves = Dom.el("select", "in");
-    private final Element remove = Dom.button("ask", "Remove this line");
     private UnitSystem units = UnitSystem.CUSTOMARY;
     private String drawn = "";
-    private String leavesFrom = "";
-    private Map<String, String> leavesShown = Map.of();
 
     LineRow(int index, Hand hand) {
         this.index = index;
@@ -64,13 +69,8 @@ final class LineRow {
                         "placeholder",
                         index == 0 ? "to the first branch, or what it feeds" : "what does the next line feed?");
         inputCell = Dom.el("td", "ent inp", input.getElement(), of);
-        leaves.setAttribute("id", "leaves-" + index);
-        leaves.addEventListener(
-                        "change", e -> hand.leaves(index, e.getEventData().getString("element.value")))
-                .addEventData("element.value");
-        remove.addEventListener("click", e -> hand.removed(index));
+        tools = new LineTools(index, hand);
         body.addEventListener("focusin", e -> hand.inHand(index)).setFilter("!element.classList.contains('on')");
-        Element tools = Dom.el("div", "tools", Dom.el("label", "", Dom.words("It leaves"), leaves), remove);
         Element says = Dom.el(
                 "div", "says", help("name"), help("length"), help("input"), name.said(), length.said(), input.said());
         body.appendChild(
@@ -80,12 +80,13 @@ final class LineRow {
                         tree,
                         id,
                         Dom.el("td", "nm", name.getElement()),
+                        material,
                         Dom.el("td", "ent len", length.getElement()),
                         inputCell,
                         load,
                         used.element(),
                         size.element()),
-                Dom.el("tr", "under", Dom.el("td", "", says, tools).setAttribute("colspan", "7")));
+                Dom.el("tr", "under", Dom.el("td", "", says, tools.element()).setAttribute("colspan", "8")));
     }
 
     private Entry entry(String column, String label, String classes, Hand hand, Line.Column which) {
@@ -101,7 +102,9 @@ final class LineRow {
 
     private static Element help(String column) {
         String says = switch (column) {
-            case "length" -> "Feet of pipe as measured: 22, 12.5, or 5' 6\". Another unit is written out: 3.4 m.";
+            case "length" ->
+                "Feet of pipe as measured: 22, 12.5, or 5' 6\". Another unit is written out: 3.4 m. Another material"
+                        + " stands with it: csst 12.";
             case "input" -> "INPUT on the rating plate, propane line. Left blank, the line branches.";
             default -> "To the range; or where it branches to the lines below.";
         };
@@ -111,9 +114,17 @@ final class LineRow {
     String stored(Line.Column column, String typed) {
         return switch (column) {
             case NAME -> typed;
-            case LENGTH -> lengths().stored(typed);
+            case LENGTH -> storedLength(typed);
             case INPUT -> inputs().stored(typed);
         };
+    }
+
+    /** A material named with the length stays with it. */
+    private String storedLength(String typed) {
+        MaterialWords words = MaterialWords.of(typed);
+        return words.material()
+                .map(m -> (m.label() + " " + lengths().stored(words.rest())).strip())
+                .orElseGet(() -> lengths().stored(typed));
     }
 
     private QuantityText<Length> lengths() {
@@ -147,7 +158,7 @@ final class LineRow {
         units = system;
         Dom.retext(id, line.map(Line::id).orElse(RunNames.letter(index)));
         String typedInput = line.map(Line::input).orElse("");
-        lengths().tell(length, line.map(Line::length).orElse(""), "Length");
+        tellLength(line);
         inputs().tell(input, typedInput, "Input");
         boolean branches = line.map(Line::branches).orElse(false);
         if (branches && !typedInput.isBlank() && !input.isWrong()) {
@@ -158,8 +169,28 @@ final class LineRow {
         Dom.show(of, branches && typedInput.isBlank());
         Dom.retext(of, line.map(l -> named(l.feeds())).orElse(""));
         Dom.setClass(body, "next", line.isEmpty());
+        Dom.retext(material, line.map(l -> l.pipe().brief()).orElse(""));
         markWrong();
-        showLeaves(line, mayLeave);
+        tools.show(line, mayLeave);
+    }
+
+    private void tellLength(Optional<Line> line) {
+        String stored = line.map(Line::length).orElse("");
+        Optional<Material> named = MaterialWords.of(stored).material();
+        if (named.filter(m -> Pipe.of(m.written()).isEmpty()).isPresent()) {
+            length.wrong(named.get().label() + " is sized in a whole house: make a house of this run");
+        } else if (named.isPresent()) {
+            length.wrong("a length stands with its material: " + named.get().label() + " 12 ft");
+        } else {
+            boolean ofItsOwn = MaterialWords.of(length.text()).material().isPresent();
+            lengths()
+                    .tell(
+                            length,
+                            stored,
+                            line.filter(l -> ofItsOwn)
+                                    .map(l -> l.pipe().title() + ", length")
+                                    .orElse("Length"));
+        }
     }
 
     /** Writes into the fields: after undo, a file, a paste, other units; never after a key. */
@@ -197,26 +228,6 @@ final class LineRow {
                 : String.join(", ", feeds.subList(0, feeds.size() - 1)) + " and " + feeds.get(feeds.size() - 1);
     }
 
-    private void showLeaves(Optional<Line> line, Map<String, String> mayLeave) {
-        Dom.show(leaves.getParent(), line.isPresent() && mayLeave.size() > 1);
-        Dom.show(remove, line.isPresent());
-        if (line.isEmpty()) {
-            return;
-        }
-        Dom.retext(remove, "Remove line " + line.get().id());
-        if (!mayLeave.equals(leavesShown)) {
-            leavesShown = mayLeave;
-            leaves.removeAllChildren();
-            mayLeave.forEach((from, says) ->
-                    leaves.appendChild(Dom.text("option", "", says).setAttribute("value", from)));
-        }
-        String from = line.get().from() + mayLeave.keySet();
-        if (!from.equals(leavesFrom)) {
-            leavesFrom = from;
-            leaves.executeJs("this.value = $0", line.get().from());
-        }
-    }
-
     void draw(String svg, int width) {
         if (!svg.equals(drawn)) {
             drawn = svg;
@@ -225,13 +236,20 @@ final class LineRow {
         tree.getStyle().set("width", width + "px");
     }
 
-    private static String note(Optional<RunAnswer.Sized> cell, boolean soFar) {
-        String od = cell.flatMap(RunAnswer.Sized::od).map(o -> "(" + o + " OD)").orElse("");
-        return soFar && cell.isPresent() ? (od.isEmpty() ? "so far" : "so far, " + od) : od;
+    private static String note(Optional<RunAnswer.Sized> cell, boolean soFar, String unit) {
+        Stream<String> notes = Stream.of(
+                unit,
+                soFar ? "so far" : "",
+                cell.flatMap(RunAnswer.Sized::od).map(o -> "(" + o + " OD)").orElse(""));
+        return cell.isEmpty() ? "" : notes.filter(n -> !n.isEmpty()).collect(Collectors.joining(", "));
     }
 
-    /** The answer of the line; empty while there is none. */
-    void answer(Optional<RunAnswer.LineAnswer> answer, UnitSystem system, String unsized) {
+    /**
+     * The answer of the line; empty while there is none.
+     *
+     * @param unit of the size, where the column's heading cannot tell it
+     */
+    void answer(Optional<RunAnswer.LineAnswer> answer, UnitSystem system, String unsized, String unit) {
         Dom.retext(
                 load,
                 answer.flatMap(RunAnswer.LineAnswer::load).map(system::heat).orElse(""));
@@ -241,7 +259,7 @@ final class LineRow {
                 cell.map(RunAnswer.Sized::size)
                         .orElse(answer.map(a -> word(a.status(), unsized)).orElse(unsized)),
                 cell.isPresent(),
-                note(cell, answer.map(RunAnswer.LineAnswer::soFar).orElse(false)));
+                note(cell, answer.map(RunAnswer.LineAnswer::soFar).orElse(false), unit));
     }
 
     private static String word(RunAnswer.Status status, String unsized) {

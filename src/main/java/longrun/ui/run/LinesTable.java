@@ -35,6 +35,7 @@ final class LinesTable {
                 "",
                 tree,
                 Dom.text("th", "tl", "Line").setAttribute("colspan", "2").setAttribute("scope", "col"),
+                Dom.text("th", "mat", "Material").setAttribute("scope", "col"),
                 lengthHead,
                 inputHead,
                 Dom.text("th", "loadh", "Load").setAttribute("scope", "col"),
@@ -69,7 +70,8 @@ final class LinesTable {
         String input = "Input, " + units.heatUnit().name();
         Dom.retext(lengthHead, length);
         Dom.retext(inputHead, input);
-        Dom.retext(sizeHead, draft.pipe().sizeHeading());
+        Dom.setClass(table, "mixed", draft.isMixed());
+        Dom.retext(sizeHead, draft.isMixed() ? "Size" : draft.pipe().sizeHeading());
         for (int i = 0; i < rows.size(); i++) {
             Optional<Line> line = i < lines.size() ? Optional.of(lines.get(i)) : Optional.empty();
             rows.get(i).label(length, input, "Load, " + units.heatUnit().name());
@@ -102,7 +104,9 @@ final class LinesTable {
             Optional<RunAnswer.LineAnswer> own = i < lines.size()
                     ? Optional.ofNullable(answer.lines().get(lines.get(i).id()))
                     : Optional.empty();
-            rows.get(i).answer(own, units, i < lines.size() ? unsized : "");
+            String unit =
+                    draft.isMixed() && i < lines.size() ? lines.get(i).pipe().unit() : "";
+            rows.get(i).answer(own, units, i < lines.size() ? unsized : "", unit);
         }
     }
 

@@ -3,9 +3,10 @@ package longrun.ui.run;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.function.Consumer;
-import longrun.draft.run.PasteReader;
 import longrun.draft.run.PastedLine;
+import longrun.draft.run.Pipe;
 import longrun.draft.run.RunNames;
+import longrun.draft.run.RunPasteReader;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Measure;
@@ -39,7 +40,7 @@ final class PastePanel {
         panel.removeAllChildren();
     }
 
-    void show(PasteReader.Understood u, UnitSystem units, int firstLine) {
+    void show(RunPasteReader.Understood u, UnitSystem units, int firstLine) {
         panel.removeAllChildren();
         int n = u.lines().size();
         String count = n == 1 ? "1 line" : n + " lines";
@@ -76,17 +77,19 @@ final class PastePanel {
                     "",
                     Dom.text("td", "", RunNames.letter(firstLine + i)),
                     Dom.text("td", "tl", l.name()),
+                    Dom.text("td", "tl", l.pipe().map(Pipe::brief).orElse("")),
                     length(l.length(), units),
                     heat(l.input(), units)));
             for (String problem : l.problems()) {
-                body.appendChild(Dom.el("tr", "", Dom.text("td", "bad", problem).setAttribute("colspan", "4")));
+                body.appendChild(Dom.el("tr", "", Dom.text("td", "bad", problem).setAttribute("colspan", "5")));
             }
         }
         Element heads = Dom.el("tr", "");
-        for (String head : List.of("Line", "What it feeds", "Length", "Input")) {
+        for (String head : List.of("Line", "What it feeds", "Material", "Length", "Input")) {
             heads.appendChild(Dom.text("th", "", head).setAttribute("scope", "col"));
         }
         heads.getChild(1).setAttribute("class", "tl");
+        heads.getChild(2).setAttribute("class", "tl");
         return Dom.el("table", "", Dom.el("thead", "", heads), body);
     }
 

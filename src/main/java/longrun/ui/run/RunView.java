@@ -5,31 +5,27 @@ import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import longrun.draft.History;
-import longrun.draft.run.Allowance;
 import longrun.draft.run.BecomesHouse;
 import longrun.draft.run.Line;
-import longrun.draft.run.PasteReader;
 import longrun.draft.run.PastedLine;
 import longrun.draft.run.Pipe;
 import longrun.draft.run.RunAnswer;
+import longrun.draft.run.RunAnswers;
 import longrun.draft.run.RunDraft;
 import longrun.draft.run.RunFile;
+import longrun.draft.run.RunPasteReader;
 import longrun.draft.run.RunState;
 import longrun.draft.run.Sizer;
 import longrun.draft.run.Spoken;
-import longrun.draft.run.Start;
-import longrun.draft.run.StartPictures;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Frame;
 import longrun.ui.frame.Keeper;
 import longrun.ui.frame.OtherWindow;
 import longrun.ui.frame.PageActs;
-import longrun.ui.frame.Scale;
 import longrun.words.UnitSystem;
 
 /** Size a run: where the pressure starts, material, lines, fittings, the row used, and the size of the line in hand. */
@@ -39,18 +35,16 @@ import longrun.words.UnitSystem;
 @JsModule("context://frontend/lines.js")
 public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
-    private final transient Sizer sizer;
+    private final transient RunAnswers answers;
     private final transient History<RunDraft> history = new History<>(RunDraft.empty());
-    private final transient Map<Allowance, RunAnswer> answers = new EnumMap<>(Allowance.class);
     private final transient LinesTable lines = new LinesTable(this, this::pasted);
     private final transient AnswerPanel panel;
+    private final transient RunFindings findings;
     private final transient RowUsed row = new RowUsed();
     private final transient LineProofs proofs = new LineProofs();
     private final transient PastePanel paste = new PastePanel(this::takePasted);
-    private final Scale<Start> starts;
-    private final Scale<Pipe> pipes;
+    private final transient RunBasis basis;
     private final transient FittingSwitch fittings = new FittingSwitch(a -> change(draft().with(a)));
-    private final Element startNote = Dom.text("p", "lede start-note", "");
     private final Element offer = Dom.el("div", "acts screen-only start-note");
     private final transient OtherWindow otherWindow = new OtherWindow("run");
     private final Keeper keeper = new Keeper("longrun-run", this);
@@ -63,17 +57,11 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     public RunView(Sizer sizer, BecomesHouse houses) {
         super("Size a run", "fuel gas code, 2018");
-        this.sizer = sizer;
+        answers = new RunAnswers(sizer);
         sheet = new PageActs(new RunSheet(this), houses, keeper);
-        starts = new Scale<>(
-                "start",
-                "where",
-                List.of(Start.values()),
-                s -> new Scale.Choice(s.title(), s.note(), Optional.of(StartPictures.of(s))),
-                s -> change(draft().with(s)));
-        pipes = new Scale<>(
-                "pipe", "material", List.of(Pipe.values()), p -> Scale.Choice.of(p.title(), p.note()), this::choose);
-        panel = new AnswerPanel(answer());
+        basis = new RunBasis(s -> change(draft().with(s)), this::choose, sheet::makeHouse);
+        findings = new RunFindings(sheet::makeHouse);
+        panel = new AnswerPanel(answer(), findings);
         Element rows = section("row", "The row used", "thousand Btu/h", row.content());
         row.headedBy(rows);
         rows.setAttribute("class", "side screen-only"); // on paper each line has its own
@@ -85,13 +73,13 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
                                 "where",
                                 "Where the pressure starts",
                                 "Runs are measured from the last regulator before the appliances.",
-                                starts.getElement(),
-                                startNote),
-                        section("material", "Material", "", pipes.getElement()),
+                                basis.start()),
+                        section("material", "Material", "Of every line that has none of its own.", basis.pipe()),
                         section(
                                 "lines",
                                 "Lines",
-                                "Enter for the next. A list from a spreadsheet can be pasted.",
+                                "Enter for the next. Another material stands with the length: csst 12. A list from a"
+                                        + " spreadsheet can be pasted.",
                                 lines.element(),
                                 offer,
                                 paste.element()),
@@ -134,6 +122,11 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     }
 
     @Override
+    public void isOf(int index, Pipe pipe) {
+        change(draft().with(index, pipe));
+    }
+
+    @Override
     public void removed(int index) {
         inHand = Math.max(0, index - 1);
         change(draft().without(index));
@@ -150,7 +143,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     void pasted(String text) {
         paste.show(
-                new PasteReader(units).read(text, draft().lines().size()),
+                new RunPasteReader(units).read(text, draft().lines().size()),
                 units,
                 draft().lines().size());
     }
@@ -250,32 +243,19 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     private void refresh(boolean write) {
         RunDraft draft = draft();
         inHand = Math.min(inHand, draft.lines().size());
-        starts.setValue(draft.start());
-        pipes.setValue(draft.pipe());
+        basis.show(draft);
         fittings.choose(draft.allowance());
         showUnits(units);
-        Dom.show(startNote, draft.start() == Start.TWO_PSI);
-        Dom.retext(
-                startNote,
-                "Line A carries 2 psi to the line regulator; the lines that leave it carry 11 in. w.c. Each of the two"
-                        + " is sized alone.");
         Dom.show(offer, draft.lines().isEmpty());
         lines.show(draft, units);
         if (write) {
             lines.write(draft, units);
         }
         lines.mark(draft, inHand);
-        Sizer.Result now = sizer.size(draft.plan());
+        Sizer.Result now = answers.size(draft);
         wrong = WrongEntries.show(draft, lines, now.errors());
-        // While an entry is not understood, the answer to what stood there before it; a half-typed number is no entry.
-        Optional<RunDraft> answered =
-                wrong.isEmpty() ? Optional.of(draft) : history.before().filter(d -> d.isAskedLike(draft));
-        Sizer.Result shown =
-                wrong.isEmpty() ? now : answered.map(d -> sizer.size(d.plan())).orElse(Sizer.Result.NONE);
-        answers.clear();
-        answers.putAll(shown.others());
-        answered.ifPresent(d -> answers.put(d.allowance(), shown.answer()));
-        panel.findings(shown(), draft);
+        answers.take(draft, now, wrong, history.before());
+        findings.show(shown(), draft);
         showHand();
         showState();
         canUndo(history.canUndo(), history.canRedo());
@@ -297,7 +277,11 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
                         inHandLine().map(l -> "Line " + l.id()).orElse("Size"),
                         inHandAnswer()
                                 .flatMap(RunAnswer.LineAnswer::cell)
-                                .map(c -> named(c.size()))
+                                .map(c -> c.size()
+                                        + inHandLine()
+                                                .map(Line::pipe)
+                                                .orElse(draft.pipe())
+                                                .sizeUnit())
                                 .orElse(state.unsized()),
                         state.mustFix(),
                         state.questions());
@@ -305,7 +289,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     }
 
     private RunAnswer shown() {
-        return answers.getOrDefault(draft().allowance(), RunAnswer.NOTHING);
+        return answers.at(draft().allowance());
     }
 
     private Optional<Line> inHandLine() {
@@ -323,9 +307,5 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         Optional<RunAnswer.LineAnswer> own = inHandAnswer();
         row.show(inHandLine(), own.flatMap(RunAnswer.LineAnswer::cell), units);
         fittings.show(draft(), inHandLine(), answers, units);
-    }
-
-    private String named(String size) {
-        return size + draft().pipe().sizeUnit();
     }
 }

@@ -348,4 +348,81 @@ class RunViewTest {
         assertThat(review.findings()).allSatisfy(f -> assertThat(shown).contains(f.found()));
         assertThat(shown).contains("Keep this run as a house, and enter its loss");
     }
+
+    @Test
+    void aLineOfItsOwnMaterialIsSizedInTheTableOfThatMaterial() {
+        twoLines();
+        type(2, Line.Column.LENGTH, "csst 18");
+        assertThat(view.draft().lines()).extracting(Line::pipe).containsExactly(Pipe.STEEL, Pipe.STEEL, Pipe.CSST);
+        assertThat(view.draft().lines().get(2).length()).isEqualTo("18 ft");
+        assertThat(view.lines().row(2).entry(Line.Column.LENGTH).saying())
+                .contains("Corrugated tubing, length 18.0 ft");
+        // 2018 IFGC Table 402.4(32), rows 60 and 70: EHD 19 carries 60,000 and 57,000, EHD 23 107,000 and 99,000 Btu/h.
+        assertThat(sizeOf(0)).isEqualTo("1in.");
+        assertThat(sizeOf(2)).isEqualTo("23EHD");
+        view.inHand(2);
+        assertThat(Shown.text(view.getElement())).contains("EHD");
+        choose("pipe", Pipe.COPPER);
+        assertThat(view.draft().lines())
+                .as("the run's material is not that of a line with its own")
+                .extracting(Line::pipe)
+                .containsExactly(Pipe.COPPER, Pipe.COPPER, Pipe.CSST);
+    }
+
+    @Test
+    void aLineTypedAfterAnotherMaterialGoesOnInIt() {
+        type(0, Line.Column.LENGTH, "22 black iron");
+        type(1, Line.Column.LENGTH, "csst 12");
+        type(1, Line.Column.INPUT, "199,000");
+        type(2, Line.Column.LENGTH, "18");
+        assertThat(view.draft().lines()).extracting(Line::pipe).containsExactly(Pipe.STEEL, Pipe.CSST, Pipe.CSST);
+    }
+
+    @Test
+    void aMaterialHalfTypedChangesNone() {
+        twoLines();
+        type(1, Line.Column.LENGTH, "pe");
+        assertThat(view.draft().lines().get(1).pipe()).isEqualTo(Pipe.STEEL);
+        assertThat(view.lines().row(1).entry(Line.Column.LENGTH).saying().orElse(""))
+                .contains("a length stands with its material");
+        assertThat(sizeOf(1)).as("the answer before the entry").isEqualTo("3/4");
+        type(1, Line.Column.LENGTH, "pe tubing 12");
+        assertThat(view.lines().row(1).entry(Line.Column.LENGTH).saying().orElse(""))
+                .contains("sized in a whole house");
+    }
+
+    @Test
+    void aMixedRunIsSavedAndOpenedWithTheMaterialOfEachLine() throws Exception {
+        twoLines();
+        view.isOf(2, Pipe.CSST);
+        String file = longrun.draft.run.RunFile.write(view.draft());
+        var again = longrun.draft.run.RunFile.read(file);
+        assertThat(again.pipe()).isEqualTo(Pipe.STEEL);
+        assertThat(again.lines()).extracting(Line::pipe).containsExactly(Pipe.STEEL, Pipe.STEEL, Pipe.CSST);
+    }
+
+    @Test
+    void aFindingSaysItsLineAndWhatAHouseHoldsLeadsToOne() {
+        twoLines();
+        view.isOf(1, Pipe.POLYETHYLENE);
+        assertThat(Shown.text(view.getElement())).contains("Line B: ");
+        assertThat(page()).contains("Make a house of it");
+        choose("start", Start.TWO_PSI);
+        assertThat(Shown.text(view.getElement())).contains("Where there are two: make a house of it");
+    }
+
+    @Test
+    void aPlanWithTwoLineRegulatorsIsOfferedAsAHouse() {
+        view.opened(
+                "two.json",
+                "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R1\",\"kind\":\"two-psi\"},"
+                        + "{\"id\":\"R2\",\"kind\":\"line\"},{\"id\":\"R3\",\"kind\":\"line\"}]}",
+                false);
+        assertThat(page()).contains("Nothing here was changed");
+        assertThat(button(view.getElement(), "Open it as a whole house").hasAttribute("hidden"))
+                .isFalse();
+        view.opened("note.json", "{}", false);
+        assertThat(button(view.getElement(), "Open it as a whole house").hasAttribute("hidden"))
+                .isTrue();
+    }
 }

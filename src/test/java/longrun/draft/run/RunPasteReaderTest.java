@@ -2,13 +2,14 @@ package longrun.draft.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import longrun.words.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** What a list from a spreadsheet is understood as. */
-class PasteReaderTest {
+class RunPasteReaderTest {
 
-    private final PasteReader reader = new PasteReader(UnitSystem.CUSTOMARY);
+    private final RunPasteReader reader = new RunPasteReader(UnitSystem.CUSTOMARY);
 
     @Test
     void headingNamesColumnsAndUnits() {
@@ -59,5 +60,27 @@ class PasteReaderTest {
         var u = reader.read("Feeds\tLength, ft\tInput (BTU)\nfurnace\t31\t60,000\nheater\t20\t199k", 0);
         assertThat(u.lines()).extracting(PastedLine::input).containsExactly("60,000 Btu/h", "199 kBtu/h");
         assertThat(u.lines()).allMatch(l -> l.problems().isEmpty());
+    }
+
+    @Test
+    void aColumnOfMaterialsMakesAMixedRun() {
+        var u = reader.read(
+                "Feeds\tMaterial\tLength, ft\tInput, MBH\nmanifold\tblack iron\t8\t\nfurnace\tCSST\t31\t60\n"
+                        + "heater\tpex\t20\t199",
+                0);
+        assertThat(u.lines())
+                .extracting(PastedLine::pipe)
+                .containsExactly(Optional.of(Pipe.STEEL), Optional.of(Pipe.CSST), Optional.empty());
+        assertThat(u.lines().get(2).problems()).singleElement().asString().contains("pex is no material");
+        assertThat(u.columns()).contains("column 2 as material");
+    }
+
+    @Test
+    void aMaterialMayStandWithItsLength() {
+        var u = reader.read("to the furnace\tcsst 31\t60,000\nto the grill\t12 ft copper\t40,000", 0);
+        assertThat(u.lines()).extracting(PastedLine::length).containsExactly("31 ft", "12 ft");
+        assertThat(u.lines())
+                .extracting(PastedLine::pipe)
+                .containsExactly(Optional.of(Pipe.CSST), Optional.of(Pipe.COPPER));
     }
 }

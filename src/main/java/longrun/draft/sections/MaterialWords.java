@@ -1,0 +1,63 @@
+package longrun.draft.sections;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import longrun.plan.choice.Material;
+
+/**
+ * A material as a fitter writes it before or behind a length: "csst 12 ft", "22 black iron", "copper up 4, north 6".
+ *
+ * @param material empty where none is named
+ * @param rest what is left of the text
+ */
+public record MaterialWords(Optional<Material> material, String rest) {
+
+    /** What each goes by at a job; common practice. "Flex" is not among them: it may be the connector. */
+    private static final Map<Material, Pattern> WORDS = new EnumMap<>(Map.of(
+            Material.STEEL,
+            words("(?:(?:sch(?:edule|\\.)?\\s*40|black|galvani[sz]ed|galv\\.?) )?(?:steel|iron)(?: pipe)?"
+                    + "|(?:black|galvani[sz]ed|galv\\.?|sch(?:edule|\\.)?\\s*40)(?: pipe)?"),
+            Material.COPPER,
+            words("(?:(?:type|hard|soft) [kl] |hard |soft )?copper(?: tub(?:e|ing)| pipe)?"),
+            Material.CSST,
+            words("csst|corrugated(?: stainless)?(?: steel)?(?: tub(?:e|ing))?"),
+            Material.PE_PIPE,
+            words("(?:polyethylene|poly|pe|hdpe|mdpe)(?: pipe)?"),
+            Material.PE_TUBING,
+            words("(?:polyethylene|poly|pe|hdpe|mdpe) tub(?:e|ing)")));
+
+    private static final String PARTED = "[\\s,:]+(?:of\\s+)?";
+
+    /** The words alone, or before or behind something, parted from it by a blank, a comma or a colon. */
+    private static Pattern words(String any) {
+        String spaced = "(?:" + any.replace(" ", "[ -]+") + ")";
+        return Pattern.compile(
+                "(?:" + spaced + "(?:" + PARTED + "(?<behind>.*))?|(?<before>.*?)" + PARTED + spaced + ")",
+                Pattern.CASE_INSENSITIVE);
+    }
+
+    /** Takes the material out of what was typed. */
+    public static MaterialWords of(String typed) {
+        String text = typed.strip();
+        // Tubing before pipe: "pe" begins both.
+        for (Material each :
+                new Material[] {Material.STEEL, Material.COPPER, Material.CSST, Material.PE_TUBING, Material.PE_PIPE}) {
+            Matcher m = WORDS.get(each).matcher(text);
+            if (m.matches()) {
+                String rest = Optional.ofNullable(m.group("behind"))
+                        .orElseGet(() -> Optional.ofNullable(m.group("before")).orElse(""));
+                return new MaterialWords(Optional.of(each), rest.strip());
+            }
+        }
+        return new MaterialWords(Optional.empty(), typed);
+    }
+
+    /** The material that a cell or a field names and nothing else. */
+    public static Optional<Material> named(String typed) {
+        MaterialWords words = of(typed);
+        return words.rest().isBlank() ? words.material() : Optional.empty();
+    }
+}
