@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import longrun.draft.run.Start;
 
 /**
  * How the pressure is cut down between tank and appliances. A choice fills in the regulators with their settings and
@@ -16,17 +15,14 @@ import longrun.draft.run.Start;
  */
 public enum PressureCut {
     WALL(
-            Start.WALL,
             "10 psi line to a regulator on the wall",
             "First stage at the tank, second stage at the house; 11 in. w.c. inside.",
             List.of(Step.FIRST, Step.SECOND)),
     TANK(
-            Start.TANK,
             "One two-stage regulator at the tank",
             "11 in. w.c. all the way; for short distances.",
             List.of(Step.INTEGRAL)),
     TWO_PSI(
-            Start.TWO_PSI,
             "2 psi into the house",
             "A line regulator near the appliances brings it to 11 in. w.c.",
             List.of(Step.FIRST, Step.TWO_PSI, Step.LINE));
@@ -46,20 +42,14 @@ public enum PressureCut {
     private static final String FROM = "from";
     private static final String ID = "id";
 
-    private final Start picture;
     private final String title;
     private final String note;
     private final List<Step> steps;
 
-    PressureCut(Start picture, String title, String note, List<Step> steps) {
-        this.picture = picture;
+    PressureCut(String title, String note, List<Step> steps) {
         this.title = title;
         this.note = note;
         this.steps = steps;
-    }
-
-    public Start picture() {
-        return picture;
     }
 
     public String title() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import longrun.draft.PressureCut;
+import longrun.draft.run.Start;
 import longrun.draft.run.StartPictures;
 import longrun.ui.field.ChoiceField;
 import longrun.ui.field.Field;
@@ -40,7 +41,7 @@ public final class HousePlace implements Place {
                 "cut",
                 "h-cut",
                 List.of(PressureCut.values()),
-                c -> new Scale.Choice(c.title(), c.note(), Optional.of(StartPictures.of(c.picture()))),
+                c -> new Scale.Choice(c.title(), c.note(), Optional.of(StartPictures.of(picture(c)))),
                 c -> desk.session().change(c::into));
         regulators = new RegulatorList(desk, fields);
         rooms = new RoomList(desk, fields);
@@ -185,5 +186,14 @@ public final class HousePlace implements Place {
 
     public RoomList rooms() {
         return rooms;
+    }
+
+    /** A house is drawn as a run is that starts alike. */
+    private static Start picture(PressureCut cut) {
+        return switch (cut) {
+            case WALL -> Start.WALL;
+            case TANK -> Start.TANK;
+            case TWO_PSI -> Start.TWO_PSI;
+        };
     }
 }
