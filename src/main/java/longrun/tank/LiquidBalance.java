@@ -52,24 +52,31 @@ public record LiquidBalance(
 
     /** One step of the classic fourth-order rule; heat in and out are carried with it, so that the sum closes. */
     public State step(State s, double hours) {
-        double[] a = rates(s.pounds(), s.enthalpy());
+        return step(s, hours, wall.applyAsDouble(s.pounds()), wall.applyAsDouble(left(s, hours)));
+    }
+
+    /** The same with the wall at its start and end already known: the end of one step is the start of the next. */
+    private State step(State s, double hours, double wallAtStart, double wallAtEnd) {
         double half = hours / 2;
-        double[] b = rates(s.pounds() - drawLbPerHour * half, s.enthalpy() + half * (a[0] - a[1]));
-        double[] c = rates(s.pounds() - drawLbPerHour * half, s.enthalpy() + half * (b[0] - b[1]));
-        double[] d = rates(s.pounds() - drawLbPerHour * hours, s.enthalpy() + hours * (c[0] - c[1]));
+        double halfway = left(s, half);
+        double wallHalfway = wall.applyAsDouble(halfway);
+        double[] a = rates(s.pounds(), s.enthalpy(), wallAtStart);
+        double[] b = rates(halfway, s.enthalpy() + half * (a[0] - a[1]), wallHalfway);
+        double[] c = rates(halfway, s.enthalpy() + half * (b[0] - b[1]), wallHalfway);
+        double[] d = rates(left(s, hours), s.enthalpy() + hours * (c[0] - c[1]), wallAtEnd);
         double in = hours / 6 * (a[0] + 2 * b[0] + 2 * c[0] + d[0]);
         double out = hours / 6 * (a[1] + 2 * b[1] + 2 * c[1] + d[1]);
         return new State(
-                s.hours() + hours,
-                s.pounds() - drawLbPerHour * hours,
-                s.enthalpy() + in - out,
-                s.heatIn() + in,
-                s.heatOut() + out);
+                s.hours() + hours, left(s, hours), s.enthalpy() + in - out, s.heatIn() + in, s.heatOut() + out);
     }
 
-    private double[] rates(double lb, double enthalpy) {
+    private double left(State s, double hours) {
+        return s.pounds() - drawLbPerHour * hours;
+    }
+
+    private double[] rates(double lb, double enthalpy, double wallThere) {
         double temp = REFERENCE_F + enthalpy / (lb * heatCapacity);
-        double in = wall.applyAsDouble(lb) * (sourceF - temp);
+        double in = wallThere * (sourceF - temp);
         double out = drawLbPerHour * (latent.applyAsDouble(temp) + heatCapacity * (temp - REFERENCE_F));
         return new double[] {in, out};
     }
@@ -86,11 +93,14 @@ public record LiquidBalance(
         }
         double guess = pounds * heatCapacity * (startF - leastF) / (drawLbPerHour * latent.applyAsDouble(leastF));
         double step = Math.max(guess / 200, 1e-6);
+        double wallNow = wall.applyAsDouble(s.pounds());
         for (int i = 0; i < MOST_STEPS; i++) {
-            if (s.pounds() - drawLbPerHour * step <= DREGS * pounds) {
+            if (left(s, step) <= DREGS * pounds) {
                 return OptionalDouble.empty();
             }
-            State next = step(s, step);
+            double wallNext = wall.applyAsDouble(left(s, step));
+            State next = step(s, step, wallNow, wallNext);
+            wallNow = wallNext;
             if (degF(next) <= leastF) {
                 double share = (degF(s) - leastF) / (degF(s) - degF(next));
                 return OptionalDouble.of(60 * (s.hours() + share * step));

@@ -2,17 +2,25 @@ package longrun.tank;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.DoubleUnaryOperator;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
+import longrun.plan.Appliance;
 import longrun.plan.Plan;
+import longrun.plan.Regulator;
+import longrun.plan.Site;
+import longrun.plan.Tank;
+import longrun.plan.Use;
 import longrun.quantity.Temperature;
+import org.jspecify.annotations.Nullable;
 
 /** Works out what the tank holds, the vapour it gives and what is asked of it. Never throws on a plan that can be read. */
 public final class TankStudy {
 
     private static final double GAUGE_OFF = 5;
+    private static final AtomicReference<@Nullable Kept> LAST = new AtomicReference<>();
 
     private final List<Container> tanks;
     private final Figure design;
@@ -43,9 +51,36 @@ public final class TankStudy {
                 plan);
     }
 
-    /** All that is known of the plan's tank or tanks. */
+    /** All that is known of the plan's tank or tanks. The last study is kept: a key on the route changes none. */
     public static TankReport of(Plan plan) {
+        Rests rests = Rests.of(plan);
+        Kept kept = LAST.get();
+        if (kept == null || !kept.on().equals(rests)) {
+            kept = new Kept(rests, anew(plan));
+            LAST.set(kept);
+        }
+        return kept.report();
+    }
+
+    /** The study, whichever is kept. */
+    static TankReport anew(Plan plan) {
         return designDay(plan).report(plan);
+    }
+
+    private record Kept(Rests on, TankReport report) {}
+
+    /** All of a plan that its tank study rests on: plans alike in it have the same study, whatever else is entered. */
+    private record Rests(
+            Optional<Site> site,
+            List<Regulator> regulators,
+            List<Appliance> appliances,
+            List<Tank> tank,
+            List<Tank> tanks,
+            Optional<Use> use) {
+
+        static Rests of(Plan plan) {
+            return new Rests(plan.site(), plan.regulators(), plan.appliances(), plan.tank(), plan.tanks(), plan.use());
+        }
     }
 
     /**

@@ -166,10 +166,14 @@ record TankVapour(List<Container> tanks, List<Figure> gauge, Figure air, TankPre
             Container t = tanks.get(i);
             double fill = gauge.get(i).number() / 100;
             double ours = t.count().number() * gives(t, fill * left);
-            double full = t.count().number() * gives(t, fill);
-            sum += hasSuppliers(t) && full > 0 ? suppliers(t).number() * ours / full : ours;
+            sum += hasSuppliers(t) ? asSuppliers(t, fill, ours) : ours;
         }
         return sum;
+    }
+
+    private double asSuppliers(Container t, double fill, double ours) {
+        double full = t.count().number() * gives(t, fill);
+        return full > 0 ? suppliers(t).number() * ours / full : ours;
     }
 
     private double gives(Container t, double fill) {

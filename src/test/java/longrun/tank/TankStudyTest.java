@@ -6,11 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import longrun.Samples;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.origin.Figure;
 import longrun.origin.Origin;
+import longrun.plan.Fact;
 import longrun.plan.Plan;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
@@ -32,6 +35,44 @@ class TankStudyTest {
 
     private static Demand everything(TankReport r) {
         return r.demands().get(0);
+    }
+
+    @Test
+    void theRouteTheCodeAndWhatWasReadChangeNothingInATank() {
+        for (Plan plan : List.of(Houses.orchard(), Samples.sample())) {
+            Plan tankAlone = new Plan(
+                    plan.format(),
+                    Fact.unknown(),
+                    Optional.empty(),
+                    plan.site(),
+                    Fact.unknown(),
+                    Map.of(),
+                    Fact.unknown(),
+                    Map.of(),
+                    Optional.empty(),
+                    List.of(),
+                    plan.regulators(),
+                    List.of(),
+                    List.of(),
+                    plan.appliances(),
+                    plan.tank(),
+                    plan.tanks(),
+                    plan.use(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of());
+            assertThat(TankStudy.anew(tankAlone))
+                    .hasToString(TankStudy.anew(plan).toString());
+        }
+    }
+
+    @Test
+    void whatIsKeptIsTheStudyOfThePlanAskedFor() {
+        TankReport full = TankStudy.of(Houses.orchard());
+        TankReport emptier = changed("\"refillAt\": \"30 %\"", "\"refillAt\": \"20 %\"");
+        assertThat(emptier.usableGal().number()).isGreaterThan(full.usableGal().number());
+        assertThat(TankStudy.of(Houses.orchard())).hasToString(full.toString());
     }
 
     @Test
