@@ -57,7 +57,7 @@ public final class LineRegulatorLoss {
         boolean known = loss.isPresent();
         String found = known
                 ? "line regulator " + id + " loses " + Words.number(loss.get().psi(), 2) + " psi at its load"
-                : "the pressure line regulator " + id + " itself loses at its load is not entered";
+                : "how much pressure line regulator " + id + " loses at its load is not entered";
         return Optional.of(FindingBuilder.finding(
                         RULE,
                         known ? Severity.MUST_FIX : Severity.CAUTION,

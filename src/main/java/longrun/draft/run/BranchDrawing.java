@@ -83,7 +83,7 @@ public final class BranchDrawing {
         String own =
                 line.feeds().stream().filter(f -> f.startsWith("R")).findFirst().orElse(line.id());
         int left = x(line.from());
-        int right = line.branches() && lane.containsKey(own) ? x(own) : width() - 2;
+        int right = line.branches() && lane.containsKey(upright(line, own)) ? x(upright(line, own)) : width() - 2;
         String pen = inHand ? "p sel" : "p";
         parts.add("<line class='" + pen + "' x1='" + left + "' x2='" + (right + (line.branches() ? 1.25 : 0)) + "' y1='"
                 + MIDDLE + "' y2='" + MIDDLE + "'/>");
@@ -100,6 +100,11 @@ public final class BranchDrawing {
             parts.add(regulator(right));
         }
         return "<svg aria-hidden='true'>" + String.join("", parts) + "</svg>";
+    }
+
+    /** Whose upright a line ends at: while nothing leaves the regulator at its end yet, its own. */
+    private String upright(Line line, String own) {
+        return lane.containsKey(own) ? own : line.id();
     }
 
     private static String upright(int x, String y1, String y2) {

@@ -1,6 +1,10 @@
 package longrun.ui.frame;
 
 import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The cell of a line that tells its size, or the word that stands where no size can. */
 public final class SizeCell {
@@ -24,16 +28,24 @@ public final class SizeCell {
      * @param note a second name of the size, or empty
      */
     public void show(String words, boolean sized, String note) {
-        String now = words + (note.isEmpty() ? "" : " " + note);
+        show(words, "", sized, note);
+    }
+
+    /** @param unit what the size is counted in, where its column holds more than one; else empty */
+    public void show(String words, String unit, boolean sized, String note) {
+        String now = Stream.of(words, unit, note).filter(s -> !s.isEmpty()).collect(Collectors.joining(" "));
         if (now.equals(shown)) {
             return;
         }
         shown = now;
-        Element size = sized ? Dom.words(words) : Dom.text("span", "word", words);
-        if (note.isEmpty()) {
-            Dom.fill(cell, size);
-        } else {
-            Dom.fill(cell, size, Dom.text("span", "od", note));
+        List<Element> parts = new ArrayList<>();
+        parts.add(sized ? Dom.words(words) : Dom.text("span", "word", words));
+        if (!unit.isEmpty()) {
+            parts.add(Dom.text("small", "", " " + unit));
         }
+        if (!note.isEmpty()) {
+            parts.add(Dom.text("span", "od", note));
+        }
+        Dom.fill(cell, parts.toArray(Element[]::new));
     }
 }

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import longrun.draft.run.Line;
 import longrun.draft.run.Pipe;
 import longrun.draft.run.RunAnswer;
@@ -57,6 +55,7 @@ final class LineRow {
     private final SizeCell size = new SizeCell();
     private UnitSystem units = UnitSystem.CUSTOMARY;
     private String drawn = "";
+    private boolean spare;
 
     LineRow(int index, Hand hand) {
         this.index = index;
@@ -153,6 +152,12 @@ final class LineRow {
         };
     }
 
+    /** Whether it is kept behind the next line, out of sight until a person types so far ahead. */
+    void spare(boolean behind) {
+        spare = behind;
+        Dom.setClass(body, "spare", behind);
+    }
+
     /** The line with what is typed in it; empty for the next one, which is not begun. */
     void show(Optional<Line> line, UnitSystem system, Map<String, String> mayLeave) {
         units = system;
@@ -168,7 +173,7 @@ final class LineRow {
         Dom.show(input.getElement(), !branches || !typedInput.isBlank());
         Dom.show(of, branches && typedInput.isBlank());
         Dom.retext(of, line.map(l -> named(l.feeds())).orElse(""));
-        Dom.setClass(body, "next", line.isEmpty());
+        Dom.setClass(body, "next", line.isEmpty() && !spare);
         Dom.retext(material, line.map(l -> l.pipe().brief()).orElse(""));
         markWrong();
         tools.show(line, mayLeave);
@@ -236,12 +241,9 @@ final class LineRow {
         tree.getStyle().set("width", width + "px");
     }
 
-    private static String note(Optional<RunAnswer.Sized> cell, boolean soFar, String unit) {
-        Stream<String> notes = Stream.of(
-                unit,
-                soFar ? "so far" : "",
-                cell.flatMap(RunAnswer.Sized::od).map(o -> "(" + o + " OD)").orElse(""));
-        return cell.isEmpty() ? "" : notes.filter(n -> !n.isEmpty()).collect(Collectors.joining(", "));
+    private static String note(Optional<RunAnswer.Sized> cell, boolean soFar) {
+        String od = cell.flatMap(RunAnswer.Sized::od).map(o -> "(" + o + " OD)").orElse("");
+        return soFar && cell.isPresent() ? (od.isEmpty() ? "so far" : "so far, " + od) : od;
     }
 
     /**
@@ -258,8 +260,9 @@ final class LineRow {
         size.show(
                 cell.map(RunAnswer.Sized::size)
                         .orElse(answer.map(a -> word(a.status(), unsized)).orElse(unsized)),
+                cell.isPresent() ? unit : "",
                 cell.isPresent(),
-                note(cell, answer.map(RunAnswer.LineAnswer::soFar).orElse(false), unit));
+                note(cell, answer.map(RunAnswer.LineAnswer::soFar).orElse(false)));
     }
 
     private static String word(RunAnswer.Status status, String unsized) {

@@ -15,8 +15,14 @@ import longrun.draft.run.Start;
 import longrun.ui.frame.Dom;
 import longrun.words.UnitSystem;
 
-/** The lines of the run, and one more that is not begun. */
+/**
+ * The lines of the run, one more that is not begun, and a few after it that the page brings out by itself, so that a
+ * person may type on while the program has yet to answer.
+ */
 final class LinesTable {
+
+    /** How many lines a person may be ahead of the program's answer. */
+    private static final int AHEAD = 6;
 
     private final Element table = Dom.el("table", "lines");
     private final Element lengthHead = Dom.text("th", "", "Length, ft").setAttribute("scope", "col");
@@ -58,10 +64,11 @@ final class LinesTable {
 
     void show(RunDraft draft, UnitSystem units) {
         List<Line> lines = draft.lines();
-        while (rows.size() > lines.size() + 1) {
+        int wanted = lines.size() + 1 + AHEAD;
+        while (rows.size() > wanted) {
             rows.remove(rows.size() - 1).element().removeFromParent();
         }
-        while (rows.size() < lines.size() + 1) {
+        while (rows.size() < wanted) {
             LineRow row = new LineRow(rows.size(), hand);
             rows.add(row);
             table.appendChild(row.element());
@@ -74,6 +81,7 @@ final class LinesTable {
         Dom.retext(sizeHead, draft.isMixed() ? "Size" : draft.pipe().sizeHeading());
         for (int i = 0; i < rows.size(); i++) {
             Optional<Line> line = i < lines.size() ? Optional.of(lines.get(i)) : Optional.empty();
+            rows.get(i).spare(i > lines.size());
             rows.get(i).label(length, input, "Load, " + units.heatUnit().name());
             rows.get(i)
                     .show(line, units, line.map(l -> mayLeave(draft, lines, l)).orElse(Map.of()));

@@ -14,7 +14,9 @@ import longrun.ui.frame.Scale;
 final class RunBasis {
 
     private static final String TWO_PSI = "Line A carries 2 psi to the line regulator; the lines that leave it carry 11"
-            + " in. w.c. Each of the two is sized alone. A run has one line regulator. Where there are two: ";
+            + " in. w.c. Each of the two is sized alone.";
+
+    private static final String ONE_REGULATOR = " A run has one line regulator. Where there are two: ";
 
     private final Scale<Start> starts;
     private final Scale<Pipe> pipes;
@@ -29,9 +31,9 @@ final class RunBasis {
                 start);
         pipes = new Scale<>(
                 "pipe", "material", List.of(Pipe.values()), p -> Scale.Choice.of(p.title(), p.note()), pipe);
-        Element make = Dom.button("ask screen-only", "make a house of it");
+        Element make = Dom.button("ask", "make a house of it");
         make.addEventListener("click", e -> makeHouse.run());
-        twoPsi.appendChild(make);
+        twoPsi.appendChild(Dom.el("span", "screen-only", Dom.words(ONE_REGULATOR), make));
     }
 
     Element[] start() {

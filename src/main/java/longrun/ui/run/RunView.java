@@ -107,9 +107,11 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     @Override
     public void typed(int index, Line.Column column, String stored) {
+        // A line before it that has been emptied since leaves its place to it.
+        boolean movesUp = index > draft().lines().size();
         inHand = index;
         history.take(draft().typed(index, column, stored), index + " " + column);
-        refresh(false);
+        refresh(movesUp);
     }
 
     void choose(Pipe pipe) {

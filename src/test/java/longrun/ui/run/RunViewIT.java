@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.util.Arrays;
 import java.util.List;
 import longrun.browser.BrowserTest;
+import longrun.browser.Typist;
 import longrun.draft.run.RunNames;
 import longrun.ui.frame.Caution;
 import org.apache.pdfbox.Loader;
@@ -188,10 +189,10 @@ class RunViewIT extends BrowserTest {
                 "Feeds\tLength, ft\tInput, MBH\nto the furnace\t31\t60\nto the dryer\t5' 6\"\t22");
         assertThat(page.locator(".paste")).containsText("understood as 2 lines");
         assertThat(page.locator(".paste")).containsText("60,000 Btu/h");
-        assertThat(page.locator(".lines tbody")).hasCount(4);
+        assertThat(page.locator(".lines tbody:not(.spare)")).hasCount(4);
         assertAccessible(page);
         page.keyboard().press("Enter");
-        assertThat(page.locator(".lines tbody")).hasCount(6);
+        assertThat(page.locator(".lines tbody:not(.spare)")).hasCount(6);
         assertThat(page.locator("#input-3")).hasValue("60 MBH");
         assertThat(page.locator("#length-4")).hasValue("5' 6\"");
     }
@@ -242,7 +243,7 @@ class RunViewIT extends BrowserTest {
         byte[] file = comb(twoPsi).getBytes(java.nio.charset.StandardCharsets.UTF_8);
         page.waitForFileChooser(() -> page.getByText("Open a plan file").click())
                 .setFiles(new com.microsoft.playwright.options.FilePayload("comb.json", "application/json", file));
-        assertThat(page.locator(".lines tbody")).hasCount(13);
+        assertThat(page.locator(".lines tbody:not(.spare)")).hasCount(13);
         assertThat(page.locator(".proofs tbody tr")).hasCount(12);
         for (boolean letter : List.of(true, false)) {
             String text = printed(page, letter, twoPsi ? "run-of-twelve-2psi-printed" : "run-of-twelve-printed");
@@ -382,5 +383,43 @@ class RunViewIT extends BrowserTest {
         assertThat(first.locator("#length-1")).hasValue("12");
         first.getByText("Take what the other window has").click();
         assertThat(first.locator("#length-1")).hasValue("14");
+    }
+
+    /**
+     * A fitter's run as it comes up on a job: 40 ft of CSST at 2 psi to the line regulator, a steel manifold of 6 ft, from
+     * it two appliances on CSST and one on steel. From the first page to the sizes without a mouse; what it takes is told.
+     */
+    @Test
+    void aFitterSizesFiveLinesOfTwoMaterialsBehindTwoPsiFromTheKeyboard() {
+        Typist typist = new Typist(open("/", 1440));
+        Page page = typist.page();
+        typist.tabTo("a[href=run]");
+        typist.press("Enter");
+        ready(page);
+        typist.tabTo("[name=start]");
+        typist.press("ArrowRight", "ArrowRight");
+        typist.tabTo("#name-0");
+        typist.line("to the line regulator", "csst 40");
+        typist.line("manifold", "steel 6");
+        typist.line("furnace", "csst 25", "80k");
+        typist.line("water heater", "30", "199k");
+        typist.type("range");
+        typist.press("Tab");
+        typist.type("steel 18");
+        typist.press("Tab");
+        typist.type("65k");
+        assertThat(page.locator(".lines tbody").nth(4).locator(".load")).hasText("65,000");
+        typist.tell(
+                "fitter's walk, five lines", page.locator(".find.quest:visible").count());
+        // 2018 IFGC Table 402.4(33), CSST at 2 psi, row 50: EHD 18 carries 420,000. At 11 in. w.c., row 50: 402.4(28),
+        // steel:
+        // 1/2 carries 122,000, 3/4 255,000, 1 in. 480,000; 402.4(32), CSST: EHD 19 66,000, 23 118,000, 25 137,000, 30
+        // 227,000.
+        assertThat(List.of(sizeOf(page, 0), sizeOf(page, 1), sizeOf(page, 2), sizeOf(page, 3), sizeOf(page, 4)))
+                .containsExactly("18 EHD", "1 in.", "23 EHD", "30 EHD", "1/2 in.");
+        assertThat(page.locator(".answer .find")).not().hasCount(0);
+        assertThat(page.locator("#material-4")).hasValue("STEEL");
+        assertNoSidewaysScrolling(page);
+        assertAccessible(page);
     }
 }

@@ -358,8 +358,8 @@ class RunViewTest {
         assertThat(view.lines().row(2).entry(Line.Column.LENGTH).saying())
                 .contains("Corrugated tubing, length 18.0 ft");
         // 2018 IFGC Table 402.4(32), rows 60 and 70: EHD 19 carries 60,000 and 57,000, EHD 23 107,000 and 99,000 Btu/h.
-        assertThat(sizeOf(0)).isEqualTo("1in.");
-        assertThat(sizeOf(2)).isEqualTo("23EHD");
+        assertThat(sizeOf(0)).isEqualTo("1 in.");
+        assertThat(sizeOf(2)).isEqualTo("23 EHD");
         view.inHand(2);
         assertThat(Shown.text(view.getElement())).contains("EHD");
         choose("pipe", Pipe.COPPER);
