@@ -1,6 +1,7 @@
 package longrun.draft;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -11,7 +12,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -44,16 +44,18 @@ public final class PlanFiles {
         }
     }
 
-    /** The plan that a file's text is; empty where it is none. */
-    public static Optional<ObjectNode> findPlan(String text) {
+    /** The plan that a file's text is. */
+    public static ObjectNode read(String text) throws NotAPlan {
+        JsonNode node;
         try {
-            return PlanReader.tree(text) instanceof ObjectNode plan
-                            && plan.path("format").asText().equals(Plan.FORMAT)
-                    ? Optional.of(plan)
-                    : Optional.empty();
+            node = PlanReader.tree(text);
         } catch (JsonProcessingException e) {
-            return Optional.empty();
+            throw new NotAPlan("it is no plan file: it cannot be read as JSON");
         }
+        if (node instanceof ObjectNode plan && plan.path("format").asText().equals(Plan.FORMAT)) {
+            return plan;
+        }
+        throw new NotAPlan("it is no plan file: a plan says \"format\": \"" + Plan.FORMAT + "\"");
     }
 
     /** A house's name as every computer takes it for a file. */

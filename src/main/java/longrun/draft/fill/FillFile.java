@@ -1,13 +1,12 @@
 package longrun.draft.fill;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashSet;
 import java.util.Set;
-import longrun.plan.Plan;
+import longrun.draft.NotAPlan;
+import longrun.draft.PlanFiles;
 
 /**
  * The page as a plan file: what it writes it can open, and a plan whose tank and uses it can show; entries it has no field
@@ -15,81 +14,61 @@ import longrun.plan.Plan;
  */
 public final class FillFile {
 
-    private static final JsonMapper JSON = JsonMapper.builder()
-            .enable(com.fasterxml.jackson.core.StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .build();
     private static final int MOST_LINES = 100;
 
     private FillFile() {}
-
-    /** A file this page cannot show, with the reason in words. */
-    public static final class NotAFill extends Exception {
-        private static final long serialVersionUID = 1L;
-
-        NotAFill(String why) {
-            super(why);
-        }
-    }
 
     public static String write(FillDraft draft) {
         return draft.plan().toPrettyString() + "\n";
     }
 
-    public static FillDraft read(String text) throws NotAFill {
-        JsonNode node;
-        try {
-            node = JSON.readTree(text);
-        } catch (JsonProcessingException e) {
-            throw new NotAFill("it is no plan file: it cannot be read as JSON");
-        }
-        if (!(node instanceof ObjectNode plan) || !plan.path("format").asText().equals(Plan.FORMAT)) {
-            throw new NotAFill("it is no plan file: a plan says \"format\": \"" + Plan.FORMAT + "\"");
-        }
+    public static FillDraft read(String text) throws NotAPlan {
+        ObjectNode plan = PlanFiles.read(text);
         tank(plan);
         for (String holder : new String[] {"site", "use", FillDraft.OWN}) {
             if (plan.has(holder) && !plan.path(holder).isObject()) {
-                throw new NotAFill("its " + holder + " cannot be read");
+                throw new NotAPlan("its " + holder + " cannot be read");
             }
         }
         JsonNode starting = plan.path(FillDraft.OWN).path("starting");
         if (!starting.isMissingNode() && !starting.isArray()) {
-            throw new NotAFill("its starting values cannot be read");
+            throw new NotAPlan("its starting values cannot be read");
         }
         if (plan.path("use").has("hotWater")) {
-            throw new NotAFill("its hot water is told as a whole house tells it; open it under Houses");
+            throw new NotAPlan("its hot water is told as a whole house tells it; open it under Houses");
         }
         lines(plan);
         list(plan, "deliveries", plan);
         for (JsonNode d : plan.path("deliveries")) {
             if (!d.isObject()) {
-                throw new NotAFill("its past fills cannot be read");
+                throw new NotAPlan("its past fills cannot be read");
             }
         }
         return FillDraft.of(plan);
     }
 
-    private static void tank(ObjectNode plan) throws NotAFill {
+    private static void tank(ObjectNode plan) throws NotAPlan {
         JsonNode tank = plan.path("tank");
         if (tank.isArray() && tank.size() == 1) {
             plan.set("tank", tank.get(0));
         } else if (!tank.isObject() && !tank.isMissingNode()
                 || plan.path("tanks").size() > 0) {
-            throw new NotAFill("it has several tanks, and this page shows one, or several alike");
+            throw new NotAPlan("it has several tanks, and this page shows one, or several alike");
         }
     }
 
-    private static void lines(ObjectNode plan) throws NotAFill {
+    private static void lines(ObjectNode plan) throws NotAPlan {
         list(plan, BurnsEntries.APPLIANCES, plan);
         JsonNode all = plan.path(BurnsEntries.APPLIANCES);
         if (all.size() > MOST_LINES) {
-            throw new NotAFill("it has " + all.size() + " appliances, and this page shows up to " + MOST_LINES);
+            throw new NotAPlan("it has " + all.size() + " appliances, and this page shows up to " + MOST_LINES);
         }
         Set<String> ids = new HashSet<>();
         for (JsonNode a : all) {
             if (!a.isObject()
                     || !a.path("id").isTextual()
                     || !ids.add(a.path("id").asText())) {
-                throw new NotAFill("its appliances are not told apart by ids of their own");
+                throw new NotAPlan("its appliances are not told apart by ids of their own");
             }
         }
         Set<String> used = new HashSet<>();
@@ -99,7 +78,7 @@ public final class FillFile {
                 for (JsonNode each : use.path(kind)) {
                     String id = each.path(BurnsEntries.APPLIANCE).asText();
                     if (!each.isObject() || !ids.contains(id) || !used.add(id)) {
-                        throw new NotAFill("not every use in it is that of one appliance; open it under Houses");
+                        throw new NotAPlan("not every use in it is that of one appliance; open it under Houses");
                     }
                 }
             }
@@ -107,14 +86,14 @@ public final class FillFile {
     }
 
     /** One entry may be written without a list. */
-    private static void list(ObjectNode in, String name, ObjectNode maker) throws NotAFill {
+    private static void list(ObjectNode in, String name, ObjectNode maker) throws NotAPlan {
         JsonNode there = in.path(name);
         if (there.isObject()) {
             ArrayNode list = maker.arrayNode();
             list.add(there);
             in.set(name, list);
         } else if (!there.isMissingNode() && !there.isArray()) {
-            throw new NotAFill("its " + name + " cannot be read");
+            throw new NotAPlan("its " + name + " cannot be read");
         }
     }
 }

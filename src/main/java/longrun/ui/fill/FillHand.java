@@ -63,7 +63,7 @@ final class FillHand implements Hand {
         int before = page.draft().past().size();
         page.change(page.draft().pasted(text, page.units()));
         int came = page.draft().past().size() - before;
-        page.sheet()
+        page.acts()
                 .say(
                         came == 0
                                 ? "Nothing in what was pasted looked like a date and gallons; nothing was changed."

@@ -1,13 +1,19 @@
 package longrun.ui.fill;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Optional;
+import java.time.LocalDate;
+import java.util.function.Supplier;
+import longrun.draft.NotAPlan;
 import longrun.draft.fill.FillDraft;
 import longrun.draft.fill.FillFile;
 import longrun.ui.frame.PageActs;
 
-/** How long a fill lasts, as its page's acts see it. */
-record FillSheet(FillView view) implements PageActs.Page {
+/**
+ * How long a fill lasts, as a whole.
+ *
+ * @param today the day the demo begins at
+ */
+record FillSheet(Supplier<LocalDate> today) implements PageActs.Sheet<FillDraft> {
 
     @Override
     public String called() {
@@ -30,32 +36,32 @@ record FillSheet(FillView view) implements PageActs.Page {
     }
 
     @Override
-    public String file() {
-        return FillFile.write(view.draft());
+    public FillDraft empty() {
+        return FillDraft.empty();
     }
 
     @Override
-    public ObjectNode plan() {
-        return view.draft().plan();
+    public FillDraft demo() {
+        return FillDraft.demo(today.get());
     }
 
     @Override
-    public void showEmpty() {
-        view.replace(FillDraft.empty());
+    public FillDraft read(String text) throws NotAPlan {
+        return FillFile.read(text);
     }
 
     @Override
-    public void showDemo() {
-        view.replace(FillDraft.demo(view.today()));
+    public String file(FillDraft draft) {
+        return FillFile.write(draft);
     }
 
     @Override
-    public Optional<String> read(String text) {
-        try {
-            view.replace(FillFile.read(text));
-            return Optional.empty();
-        } catch (FillFile.NotAFill e) {
-            return Optional.of(String.valueOf(e.getMessage()));
-        }
+    public String kept(FillDraft draft) {
+        return draft.kept();
+    }
+
+    @Override
+    public ObjectNode plan(FillDraft draft) {
+        return draft.plan();
     }
 }

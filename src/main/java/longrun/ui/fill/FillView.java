@@ -10,20 +10,13 @@ import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Supplier;
-import longrun.draft.History;
 import longrun.draft.fill.FillDraft;
 import longrun.draft.fill.FillErrors;
-import longrun.draft.fill.FillFile;
 import longrun.draft.fill.FillState;
 import longrun.draft.run.BecomesHouse;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.Frame;
-import longrun.ui.frame.Keeper;
-import longrun.ui.frame.OtherWindow;
-import longrun.ui.frame.PageActs;
-import longrun.words.UnitSystem;
+import longrun.ui.frame.KeptPage;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /** How long does a fill last: the tank, its gauge, the climate, what burns, the truck; and the day to call by. */
@@ -33,25 +26,19 @@ import org.springframework.beans.factory.annotation.Autowired;
 @StyleSheet("context://frontend/house.css")
 @StyleSheet("context://frontend/fill.css")
 @JsModule("context://frontend/lines.js")
-public final class FillView extends Frame implements Keeper.Hears {
+public final class FillView extends KeptPage<FillDraft> {
 
     private final transient FillReviewer reviewer;
     private final transient Supplier<LocalDate> clock;
-    private final transient History<FillDraft> history = new History<>(FillDraft.empty());
     private final transient Hand hand = new FillHand(this);
     private final transient FillFields fields = new FillFields(hand);
     private final transient BurnsTable burns = new BurnsTable(hand);
     private final transient FillBelow below = new FillBelow(hand);
     private final transient FillAnswerPanel panel;
-    private final transient OtherWindow otherWindow = new OtherWindow("page");
-    private final Keeper keeper = new Keeper("longrun-fill", this);
-    private final transient PageActs sheet;
     private final Element notKnown = Dom.text("p", "not-sized", ""); // on paper only
-    private final Element offer;
-    private UnitSystem units = UnitSystem.CUSTOMARY;
+    private final Element offer = offer("offer");
     private transient Map<String, String> wrong = Map.of();
     private int inHand;
-    private boolean begun;
 
     @Autowired
     public FillView(FillReviewer reviewer, BecomesHouse houses) {
@@ -59,16 +46,12 @@ public final class FillView extends Frame implements Keeper.Hears {
     }
 
     FillView(FillReviewer reviewer, BecomesHouse houses, Supplier<LocalDate> clock) {
-        super("How long does a fill last", "tank rules, NFPA 58");
+        super("How long does a fill last", "tank rules, NFPA 58", "longrun-fill", new FillSheet(clock), houses);
         this.reviewer = reviewer;
         this.clock = clock;
         getElement().getClassList().add("fill");
-        sheet = new PageActs(new FillSheet(this), houses, keeper);
         panel = new FillAnswerPanel(answer());
-        offer = Dom.el(
-                "div", "acts screen-only offer", Dom.text("span", "q", "Nothing is typed yet."), sheet.demo("ask"));
         work().appendChild(
-                        otherWindow.element(),
                         notKnown,
                         section("tank", "The tank", "All to one scale.", fields.tank()),
                         section("gauge", "The gauge", "On the tank, under the lid.", fields.gauge()),
@@ -83,9 +66,8 @@ public final class FillView extends Frame implements Keeper.Hears {
                                 "Input stands on the plate. Enter for the next.",
                                 burns.element(),
                                 offer),
-                        section("truck", "The truck", "Count a bad week, not a good one.", fields.truck()),
-                        keeper.getElement());
-        Element acts = section("sheet", "This sheet", "", sheet.acts(), sheet.said());
+                        section("truck", "The truck", "Count a bad week, not a good one.", fields.truck()));
+        Element acts = section("sheet", "This sheet", "", acts().acts(), acts().said());
         acts.setAttribute("class", "side screen-only sheet-acts");
         Element sheetOfWork = answer().getParent();
         // A sheet of its own: an answer that stays in view must not run down over it.
@@ -94,18 +76,12 @@ public final class FillView extends Frame implements Keeper.Hears {
                         getElement().indexOfChild(sheetOfWork) + 1,
                         Dom.el("section", "after", below.element(), acts)
                                 .setAttribute("aria-label", "The year, the tanks, past fills"));
-        onUndo(this::undo, this::redo);
-        onUnits(this::setUnits);
-        refresh("");
+        begin();
     }
 
     /** What a person does. */
     Hand hand() {
         return hand;
-    }
-
-    UnitSystem units() {
-        return units;
     }
 
     /** The line that is in hand from the next change on. */
@@ -116,66 +92,21 @@ public final class FillView extends Frame implements Keeper.Hears {
     /** A person has gone into a line: the next key begins a step of its own. */
     void goneInto(int line) {
         standIn(line);
-        history.endStep();
+        endStep();
         burns.mark(inHand);
     }
 
-    private void undo() {
-        history.undo().ifPresent(d -> refresh(""));
-    }
-
-    private void redo() {
-        history.redo().ifPresent(d -> refresh(""));
-    }
-
-    private void setUnits(UnitSystem system) {
-        units = system;
-        refresh("");
-    }
-
-    // What the keeper brings.
-
     @Override
-    public void kept(String text, Map<String, String> unsent, Optional<UnitSystem> keptUnits) {
-        keptUnits.ifPresent(u -> units = u);
-        if (!begun && !text.isEmpty()) {
-            try {
-                history.take(FillFile.read(text), "");
-            } catch (FillFile.NotAFill e) {
-                sheet.say("What this browser had kept could not be opened: " + e.getMessage() + ".");
-            }
-        }
-        begun = true;
-        refresh("");
-        unsent.forEach((place, typed) -> FillPlaces.type(this, place, typed));
-        refresh("");
-    }
-
-    @Override
-    public void keptElsewhere(String text) {
-        otherWindow.ask(() -> sheet.opened("the other window", text, false), () -> keeper.keepAgain(draft().kept()));
-    }
-
-    @Override
-    public void opened(String name, String text, boolean tooLong) {
-        sheet.opened(name, text, tooLong);
+    protected void typedBefore(String place, String text) {
+        FillPlaces.type(this, place, text);
     }
 
     // What the page shows.
 
-    /** Takes another page in place of the one shown; undo brings that back. */
-    void replace(FillDraft next) {
+    @Override
+    protected void replace(FillDraft next) {
         inHand = 0;
         change(next);
-    }
-
-    void change(FillDraft next) {
-        history.take(next, "");
-        refresh("");
-    }
-
-    FillDraft draft() {
-        return history.now();
     }
 
     LocalDate today() {
@@ -198,14 +129,15 @@ public final class FillView extends Frame implements Keeper.Hears {
         return panel;
     }
 
-    PageActs sheet() {
-        return sheet;
-    }
-
     /** A key: what else it changed is written into its field, the field it was typed in never. */
     void took(FillDraft next, String place) {
-        history.take(next, place);
+        takeKey(next, place);
         refresh(place);
+    }
+
+    @Override
+    protected void refresh() {
+        refresh("");
     }
 
     /** @param typing the place a person is typing in, which is not written; empty for none */
@@ -213,40 +145,35 @@ public final class FillView extends Frame implements Keeper.Hears {
         FillDraft draft = draft();
         LocalDate today = today();
         inHand = Math.min(inHand, draft.lines().size());
-        showUnits(units);
         Dom.show(offer, draft.lines().isEmpty());
         FillReviewer.Result now = reviewer.review(draft.plan());
         wrong = FillErrors.of(draft, now.errors(), today);
         // While an entry is not understood, the answer to what stood there before it.
         FillReviewer.Result shown = now;
         if (!wrong.isEmpty()) {
-            shown = history.before()
-                    .filter(d -> d.isAskedLike(draft))
+            shown = before().filter(d -> d.isAskedLike(draft))
                     .filter(d -> FillErrors.of(d, List.of(), today).isEmpty())
                     .map(d -> reviewer.review(d.plan()))
                     .orElse(FillReviewer.Result.NONE);
         }
-        burns.show(draft, units, inHand, typing);
-        burns.gallons(draft, shown.report(), units);
-        below.show(draft, shown.report(), today, units, typing);
-        fields.show(draft, units, wrong, typing);
+        burns.show(draft, units(), inHand, typing);
+        burns.gallons(draft, shown.report(), units());
+        below.show(draft, shown.report(), today, units(), typing);
+        fields.show(draft, units(), wrong, typing);
         showWrong();
         FillState state = FillState.of(
                 draft,
                 shown.report(),
                 wrong.keySet().stream().map(FillErrors::where).toList(),
                 today);
-        panel.show(draft, state, shown.plan(), shown.report(), today, units);
+        panel.show(draft, state, shown.plan(), shown.report(), today, units());
         panel.findings(shown.findings(), draft);
         boolean dated = state.kind() == FillState.Kind.DATED || state.kind() == FillState.Kind.NOW;
         Dom.show(notKnown, !dated);
         Dom.retext(notKnown, state.words() + ". " + state.because());
         FillSpoken.foot(foot(), state, shown.report());
         speak(FillSpoken.of(state));
-        canUndo(history.canUndo(), history.canRedo());
-        if (begun) {
-            keeper.keep(draft.kept(), heard());
-        }
+        keep(heard());
     }
 
     private void showWrong() {

@@ -1,13 +1,13 @@
 package longrun.ui.run;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Optional;
+import longrun.draft.NotAPlan;
 import longrun.draft.run.RunDraft;
 import longrun.draft.run.RunFile;
 import longrun.ui.frame.PageActs;
 
-/** A run as its page's acts see it. */
-record RunSheet(RunView view) implements PageActs.Page {
+/** A run as a whole. */
+record RunSheet() implements PageActs.Sheet<RunDraft> {
 
     @Override
     public String called() {
@@ -30,32 +30,32 @@ record RunSheet(RunView view) implements PageActs.Page {
     }
 
     @Override
-    public String file() {
-        return RunFile.write(view.draft());
+    public RunDraft empty() {
+        return RunDraft.empty();
     }
 
     @Override
-    public ObjectNode plan() {
-        return view.draft().plan();
+    public RunDraft demo() {
+        return RunDraft.demo();
     }
 
     @Override
-    public void showEmpty() {
-        view.replace(RunDraft.empty());
+    public RunDraft read(String text) throws NotAPlan {
+        return RunFile.read(text);
     }
 
     @Override
-    public void showDemo() {
-        view.replace(RunDraft.demo());
+    public String file(RunDraft draft) {
+        return RunFile.write(draft);
     }
 
     @Override
-    public Optional<String> read(String text) {
-        try {
-            view.replace(RunFile.read(text));
-            return Optional.empty();
-        } catch (RunFile.NotARun e) {
-            return Optional.of(String.valueOf(e.getMessage()));
-        }
+    public String kept(RunDraft draft) {
+        return draft.kept();
+    }
+
+    @Override
+    public ObjectNode plan(RunDraft draft) {
+        return draft.plan();
     }
 }

@@ -6,9 +6,7 @@ import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import longrun.draft.History;
 import longrun.draft.run.BecomesHouse;
 import longrun.draft.run.Line;
 import longrun.draft.run.PastedLine;
@@ -16,27 +14,21 @@ import longrun.draft.run.Pipe;
 import longrun.draft.run.RunAnswer;
 import longrun.draft.run.RunAnswers;
 import longrun.draft.run.RunDraft;
-import longrun.draft.run.RunFile;
 import longrun.draft.run.RunPasteReader;
 import longrun.draft.run.RunState;
 import longrun.draft.run.Sizer;
 import longrun.draft.run.Spoken;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.Frame;
-import longrun.ui.frame.Keeper;
-import longrun.ui.frame.OtherWindow;
-import longrun.ui.frame.PageActs;
-import longrun.words.UnitSystem;
+import longrun.ui.frame.KeptPage;
 
 /** Size a run: where the pressure starts, material, lines, fittings, the row used, and the size of the line in hand. */
 @Route("run")
 @PageTitle("Size a run \u00b7 Longrun")
 @StyleSheet("context://frontend/run.css")
 @JsModule("context://frontend/lines.js")
-public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
+public final class RunView extends KeptPage<RunDraft> implements LineRow.Hand {
 
     private final transient RunAnswers answers;
-    private final transient History<RunDraft> history = new History<>(RunDraft.empty());
     private final transient LinesTable lines = new LinesTable(this, this::pasted);
     private final transient AnswerPanel panel;
     private final transient RunFindings findings;
@@ -45,29 +37,21 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     private final transient PastePanel paste = new PastePanel(this::takePasted);
     private final transient RunBasis basis;
     private final transient FittingSwitch fittings = new FittingSwitch(a -> change(draft().with(a)));
-    private final Element offer = Dom.el("div", "acts screen-only start-note");
-    private final transient OtherWindow otherWindow = new OtherWindow("run");
-    private final Keeper keeper = new Keeper("longrun-run", this);
-    private final transient PageActs sheet;
-    private UnitSystem units = UnitSystem.CUSTOMARY;
+    private final Element offer = offer("start-note");
     private transient List<String> wrong = List.of();
     private int inHand;
     private final Element notSized = Dom.text("p", "not-sized", ""); // on paper only
-    private boolean begun;
 
     public RunView(Sizer sizer, BecomesHouse houses) {
-        super("Size a run", "fuel gas code, 2018");
+        super("Size a run", "fuel gas code, 2018", "longrun-run", new RunSheet(), houses);
         answers = new RunAnswers(sizer);
-        sheet = new PageActs(new RunSheet(this), houses, keeper);
-        basis = new RunBasis(s -> change(draft().with(s)), this::choose, sheet::makeHouse);
-        findings = new RunFindings(sheet::makeHouse);
+        basis = new RunBasis(s -> change(draft().with(s)), this::choose, acts()::makeHouse);
+        findings = new RunFindings(acts()::makeHouse);
         panel = new AnswerPanel(answer(), findings);
         Element rows = section("row", "The row used", "thousand Btu/h", row.content());
         row.headedBy(rows);
         rows.setAttribute("class", "side screen-only"); // on paper each line has its own
-        offer.appendChild(Dom.text("span", "q", "Nothing is typed yet."), sheet.demo("ask"));
         work().appendChild(
-                        otherWindow.element(),
                         notSized,
                         section(
                                 "where",
@@ -90,12 +74,9 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
                                 fittings.content()),
                         rows,
                         proofs.element(),
-                        section("sheet", "This sheet", "", sheet.acts(), sheet.said())
-                                .setAttribute("class", "side screen-only"),
-                        keeper.getElement());
-        onUndo(this::undo, this::redo);
-        onUnits(this::setUnits);
-        refresh();
+                        section("sheet", "This sheet", "", acts().acts(), acts().said())
+                                .setAttribute("class", "side screen-only"));
+        begin();
     }
 
     @Override
@@ -110,7 +91,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         // A line before it that has been emptied since leaves its place to it.
         boolean movesUp = index > draft().lines().size();
         inHand = index;
-        history.take(draft().typed(index, column, stored), index + " " + column);
+        takeKey(draft().typed(index, column, stored), index + " " + column);
         refresh(movesUp);
     }
 
@@ -137,7 +118,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
     @Override
     public void inHand(int index) {
         inHand = index;
-        history.endStep();
+        endStep();
         lines.mark(draft(), inHand);
         showHand();
         showState();
@@ -145,8 +126,8 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     void pasted(String text) {
         paste.show(
-                new RunPasteReader(units).read(text, draft().lines().size()),
-                units,
+                new RunPasteReader(units()).read(text, draft().lines().size()),
+                units(),
                 draft().lines().size());
     }
 
@@ -155,74 +136,24 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         change(draft().plus(pasted));
     }
 
-    private void undo() {
-        history.undo().ifPresent(d -> refresh());
-    }
-
-    private void redo() {
-        history.redo().ifPresent(d -> refresh());
-    }
-
-    private void setUnits(UnitSystem system) {
-        units = system;
-        refresh();
-    }
-
-    // What the keeper brings.
-
     @Override
-    public void kept(String text, Map<String, String> unsent, Optional<UnitSystem> keptUnits) {
-        keptUnits.ifPresent(u -> units = u);
-        if (!begun && !text.isEmpty()) {
-            try {
-                history.take(RunFile.read(text), "");
-            } catch (RunFile.NotARun e) {
-                sheet.say("What this browser had kept could not be opened: " + e.getMessage() + ".");
-            }
-        }
-        begun = true;
-        lines.show(draft(), units);
-        unsent.forEach(this::typedBefore);
-        refresh();
-    }
-
-    /** An entry typed while the program did not answer. */
-    private void typedBefore(String place, String text) {
+    protected void typedBefore(String place, String text) {
         String[] at = place.split(" ", 2);
         int index = Integer.parseInt(at[0]);
         if (index < lines.size()) {
             Line.Column column = Line.Column.valueOf(at[1]);
-            history.take(draft().typed(index, column, lines.row(index).stored(column, text)), place);
-            lines.show(draft(), units);
+            takeKey(draft().typed(index, column, lines.row(index).stored(column, text)), place);
+            lines.show(draft(), units());
         }
-    }
-
-    @Override
-    public void keptElsewhere(String text) {
-        otherWindow.ask(() -> sheet.opened("the other window", text, false), () -> keeper.keepAgain(draft().kept()));
-    }
-
-    @Override
-    public void opened(String name, String text, boolean tooLong) {
-        sheet.opened(name, text, tooLong);
     }
 
     // What the page shows.
 
-    /** Takes another run in place of the one shown; undo brings that back. */
-    void replace(RunDraft next) {
+    @Override
+    protected void replace(RunDraft next) {
         paste.close(); // what was pasted was for the run before
         inHand = Math.max(0, Math.min(1, next.lines().size() - 1));
         change(next);
-    }
-
-    private void change(RunDraft next) {
-        history.take(next, "");
-        refresh();
-    }
-
-    RunDraft draft() {
-        return history.now();
     }
 
     PastePanel paste() {
@@ -237,7 +168,8 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         return panel;
     }
 
-    private void refresh() {
+    @Override
+    protected void refresh() {
         refresh(true);
     }
 
@@ -247,34 +179,30 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
         inHand = Math.min(inHand, draft.lines().size());
         basis.show(draft);
         fittings.choose(draft.allowance());
-        showUnits(units);
         Dom.show(offer, draft.lines().isEmpty());
-        lines.show(draft, units);
+        lines.show(draft, units());
         if (write) {
-            lines.write(draft, units);
+            lines.write(draft, units());
         }
         lines.mark(draft, inHand);
         Sizer.Result now = answers.size(draft);
         wrong = WrongEntries.show(draft, lines, now.errors());
-        answers.take(draft, now, wrong, history.before());
+        answers.take(draft, now, wrong, before());
         findings.show(shown(), draft);
         showHand();
         showState();
-        canUndo(history.canUndo(), history.canRedo());
-        if (begun) {
-            keeper.keep(draft.kept(), lines.heard());
-        }
+        keep(lines.heard());
     }
 
     private void showState() {
         RunDraft draft = draft();
         RunState state = RunState.of(draft, shown(), wrong, inHand);
-        lines.answer(draft, shown(), units, state.unsized());
-        proofs.show(draft, shown(), units);
+        lines.answer(draft, shown(), units(), state.unsized());
+        proofs.show(draft, shown(), units());
         Dom.show(notSized, !state.words().equals(RunState.SIZED));
         Dom.retext(notSized, "Not sized. " + state.words() + ". " + state.because());
         panel.state(state.words(), state.because());
-        panel.show(inHandLine(), inHandAnswer(), draft.pipe(), units, state.unsized());
+        panel.show(inHandLine(), inHandAnswer(), draft.pipe(), units(), state.unsized());
         foot().show(
                         inHandLine().map(l -> "Line " + l.id()).orElse("Size"),
                         inHandAnswer()
@@ -307,7 +235,7 @@ public final class RunView extends Frame implements LineRow.Hand, Keeper.Hears {
 
     private void showHand() {
         Optional<RunAnswer.LineAnswer> own = inHandAnswer();
-        row.show(inHandLine(), own.flatMap(RunAnswer.LineAnswer::cell), units);
-        fittings.show(draft(), inHandLine(), answers, units);
+        row.show(inHandLine(), own.flatMap(RunAnswer.LineAnswer::cell), units());
+        fittings.show(draft(), inHandLine(), answers, units());
     }
 }

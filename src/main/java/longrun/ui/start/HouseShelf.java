@@ -1,13 +1,13 @@
 package longrun.ui.start;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longrun.draft.DemoHouse;
+import longrun.draft.NotAPlan;
 import longrun.draft.PlanFiles;
 import longrun.draft.RunToHouse;
 import longrun.draft.run.BecomesHouse;
@@ -30,15 +30,6 @@ public class HouseShelf implements BecomesHouse {
 
     HouseShelf(DraftStore store) {
         this.store = store;
-    }
-
-    /** A file that is no plan, with the reason in words. */
-    static final class NotAPlan extends Exception {
-        private static final long serialVersionUID = 1L;
-
-        NotAPlan(String why) {
-            super(why);
-        }
     }
 
     public List<ListedHouse> list() {
@@ -68,15 +59,7 @@ public class HouseShelf implements BecomesHouse {
 
     /** Opens a plan file; entries that are wrong stay as they are written, and its place says so. */
     long open(String text) throws NotAPlan {
-        JsonNode node;
-        try {
-            node = PlanReader.tree(text);
-        } catch (JsonProcessingException e) {
-            throw new NotAPlan("it is no plan file: it cannot be read as JSON");
-        }
-        if (!(node instanceof ObjectNode plan) || !plan.path("format").asText().equals(Plan.FORMAT)) {
-            throw new NotAPlan("it is no plan file: a plan says \"format\": \"" + Plan.FORMAT + "\"");
-        }
+        ObjectNode plan = PlanFiles.read(text);
         try {
             return add(plan);
         } catch (IllegalArgumentException e) {

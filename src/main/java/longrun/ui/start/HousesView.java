@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.NotAPlan;
 import longrun.draft.PlanFiles;
 import longrun.store.ListedHouse;
 import longrun.store.NotStored;
@@ -323,7 +324,7 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
         orSaid(() -> {
             try {
                 go(shelf.open(text));
-            } catch (HouseShelf.NotAPlan e) {
+            } catch (NotAPlan e) {
                 say(name + " was not opened: " + e.getMessage() + ".");
             }
         });
@@ -346,7 +347,7 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
                 String houses =
                         opened.houses() == 1 ? "One house was opened." : opened.houses() + " houses were opened.";
                 say(houses + (opened.refused().isEmpty() ? "" : " " + String.join("; ", opened.refused()) + "."));
-            } catch (HouseShelf.NotAPlan | IllegalArgumentException e) {
+            } catch (NotAPlan | IllegalArgumentException e) {
                 say(name + " was not opened: " + e.getMessage() + ".");
             }
         });

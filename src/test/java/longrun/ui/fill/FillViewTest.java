@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import longrun.draft.NotAPlan;
 import longrun.draft.fill.Burns;
 import longrun.draft.fill.FillEntry;
 import longrun.draft.fill.FillFile;
@@ -321,7 +322,7 @@ class FillViewTest {
     }
 
     @Test
-    void aSavedPageOpensAgainAndAWholeHouseIsLeftAlone() throws FillFile.NotAFill {
+    void aSavedPageOpensAgainAndAWholeHouseIsLeftAlone() throws NotAPlan {
         house();
         String file = FillFile.write(view.draft());
         assertThat(file).doesNotContain("starting");
@@ -347,7 +348,7 @@ class FillViewTest {
                 () -> TODAY);
         UI.getCurrent().add(page);
         page.kept(view.draft().kept(), Map.of("GAUGE", "62"), Optional.empty());
-        page.sheet().makeHouse();
+        page.acts().makeHouse();
         assertThat(made.get()).isEqualTo(page.draft().plan().toString()).doesNotContain("\"fill\"");
         assertThat(PlanDoor.read(page.draft().plan()).plan()).isPresent();
         assertThat(Shown.inSight(page.getElement())).contains("No house was made");
