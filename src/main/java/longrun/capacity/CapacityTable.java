@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.origin.Confidence;
 import longrun.plan.choice.Material;
+import longrun.plan.choice.Named;
 import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 
@@ -15,7 +16,7 @@ import longrun.quantity.Pressure;
 public final class CapacityTable {
 
     /** What a table may be used for. */
-    public enum Use {
+    public enum Use implements Named {
         /** Sizes pipe. */
         SIZING,
         /** Held from memory throughout: sizes only when the person turns it on. */

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longrun.capacity.CapacityTable.Use;
-import longrun.capacity.TableFile.Row;
+import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 import longrun.plan.choice.Material;
 import longrun.quantity.Pressure;
 
@@ -29,24 +30,12 @@ public final class CapacityTables {
     }
 
     private static CapacityTables load() {
-        TableFile index = TableFile.load("tables/index.csv");
         List<CapacityTable> tables = new ArrayList<>();
-        for (Row row : index.rows()) {
-            String id = row.fields().get(0);
-            TableFile file = TableFile.load("tables/" + id + ".csv");
-            tables.add(TableReader.read(id, file, use(index, row)));
+        for (DataRow row : DataFile.read("tables/index.csv").rows()) {
+            String id = row.text("id");
+            tables.add(TableReader.read(id, DataFile.read("tables/" + id + ".csv"), row.choice("use", Use.class)));
         }
         return new CapacityTables(tables, MakerChart.load());
-    }
-
-    private static Use use(TableFile index, Row row) {
-        String word = row.fields().get(1);
-        return switch (word) {
-            case "sizing" -> Use.SIZING;
-            case "on-request" -> Use.ON_REQUEST;
-            case "as-printed" -> Use.AS_PRINTED;
-            default -> throw new TableFault(index.name(), row.line(), 2, "'" + word + "' is no use of a table");
-        };
     }
 
     /**

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import longrun.capacity.TableFile.Head;
 import longrun.origin.Confidence;
+import longrun.origin.DataFile;
+import longrun.origin.DataFile.Head;
+import longrun.origin.DataRow;
+import longrun.plan.choice.Named;
 
 /**
  * The head lines that say how sure each cell is: {@code confidence: print rows 10-40}, {@code print row 50 columns 1/4
@@ -13,8 +16,8 @@ import longrun.origin.Confidence;
  */
 final class ConfidenceLines {
 
-    private static final Pattern LINE = Pattern.compile(
-            "(print|computed|secondary|memory) (?:rest|rows? ([0-9]+)(?:-([0-9]+))?(?: columns ([^ ].*))?)");
+    private static final Pattern LINE =
+            Pattern.compile("([a-z]+) (?:rest|rows? ([0-9]+)(?:-([0-9]+))?(?: columns ([^ ].*))?)");
 
     private record Line(Confidence confidence, double from, double to, List<String> columns) {
         boolean holds(double rowFt, String size) {
@@ -22,10 +25,10 @@ final class ConfidenceLines {
         }
     }
 
-    private final TableFile file;
+    private final DataFile file;
     private final List<Line> lines = new ArrayList<>();
 
-    ConfidenceLines(TableFile file, List<String> sizes) {
+    ConfidenceLines(DataFile file, List<String> sizes) {
         this.file = file;
         file.need("confidence");
         for (Head head : file.heads("confidence")) {
@@ -36,7 +39,7 @@ final class ConfidenceLines {
     private Line line(Head head, List<String> sizes) {
         Matcher m = LINE.matcher(head.value());
         if (!m.matches()) {
-            throw new TableFault(file.name(), head.line(), 1, "'" + head.value() + "' says no confidence");
+            throw file.fault(head.line(), 1, "'" + head.value() + "' says no confidence");
         }
         String first = m.group(2);
         String last = m.group(3);
@@ -46,27 +49,20 @@ final class ConfidenceLines {
         List<String> named = columns == null ? List.of() : List.of(columns.split(" "));
         for (String column : named) {
             if (!sizes.contains(column)) {
-                throw new TableFault(file.name(), head.line(), 1, "no column '" + column + "'");
+                throw file.fault(head.line(), 1, "no column '" + column + "'");
             }
         }
-        return new Line(confidence(m.group(1)), from, to, named);
+        Confidence confidence = Named.find(Confidence.class, m.group(1))
+                .orElseThrow(() -> file.fault(head.line(), 1, "'" + m.group(1) + "' is no confidence"));
+        return new Line(confidence, from, to, named);
     }
 
-    private static Confidence confidence(String word) {
-        return switch (word) {
-            case "print" -> Confidence.PRINT;
-            case "computed" -> Confidence.COMPUTED;
-            case "secondary" -> Confidence.SECONDARY;
-            default -> Confidence.MEMORY;
-        };
-    }
-
-    Confidence at(long fileLine, int fileColumn, double rowFt, String size) {
+    Confidence at(DataRow row, double rowFt, String size) {
         for (Line line : lines) {
             if (line.holds(rowFt, size)) {
                 return line.confidence();
             }
         }
-        throw new TableFault(file.name(), fileLine, fileColumn, "no confidence line holds this cell");
+        throw row.fault(size, "no confidence line holds this cell");
     }
 }

@@ -1,6 +1,10 @@
 package longrun.capacity;
 
+import java.util.List;
 import java.util.OptionalDouble;
+import longrun.origin.DataFile;
+import longrun.origin.DataRow;
+import longrun.plan.choice.Named;
 import longrun.plan.choice.Tube;
 
 /**
@@ -9,9 +13,19 @@ import longrun.plan.choice.Tube;
  */
 public final class CopperBores {
 
-    private static final TableFile FILE = TableFile.load("fittings/copper-tube-inside-diameters.csv");
+    private static final List<Bore> ALL = DataFile.read("fittings/copper-tube-inside-diameters.csv").rows().stream()
+            .map(r -> new Bore(tube(r), r.text("size_in"), r.positive("inside_diameter_in")))
+            .toList();
+
+    private record Bore(Tube tube, String size, double inches) {}
 
     private CopperBores() {}
+
+    /** The type, drawn or annealed: {@code ACR(D)}. */
+    private static Tube tube(DataRow row) {
+        String type = row.text("type").replaceFirst("\\([DA]\\)$", "");
+        return Named.find(Tube.class, type).orElseThrow(() -> row.fault("type", "'" + type + "' is no type of tube"));
+    }
 
     /**
      * Inside diameter in inches; empty where the table has none.
@@ -19,10 +33,9 @@ public final class CopperBores {
      * @param size nominal for K and L, outside diameter for ACR; of drawn and annealed ACR the smaller bore counts
      */
     public static OptionalDouble boreIn(Tube tube, String size) {
-        return FILE.rows().stream()
-                .filter(r -> r.fields().get(0).replaceFirst("\\(.\\)$", "").equals(tube.written()))
-                .filter(r -> r.fields().get(1).equals(size))
-                .mapToDouble(r -> FILE.positive(r.line(), 3, r.fields().get(2)))
+        return ALL.stream()
+                .filter(b -> b.tube() == tube && b.size().equals(size))
+                .mapToDouble(Bore::inches)
                 .min();
     }
 }

@@ -4,8 +4,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import longrun.capacity.TableFile.Row;
 import longrun.origin.Confidence;
+import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 import longrun.plan.choice.Material;
 
 /**
@@ -71,18 +72,10 @@ public final class FittingLengths {
     }
 
     private static Map<String, Double> steel() {
-        TableFile file = TableFile.load("fittings/equivalent-lengths.csv");
-        List<String> names = file.names().fields();
         Map<String, Double> feet = new HashMap<>();
-        for (Turn turn : List.of(Turn.ELBOW_90, Turn.ELBOW_45, Turn.TEE_BRANCH)) {
-            int column = names.indexOf(turn.steelColumn());
-            if (column < 0) {
-                throw new TableFault(file.name(), file.names().line(), 1, "no column " + turn.steelColumn());
-            }
-            for (Row row : file.rows()) {
-                double value =
-                        file.positive(row.line(), column + 1, row.fields().get(column));
-                feet.put(turn + " " + row.fields().get(0), value);
+        for (DataRow row : DataFile.read("fittings/equivalent-lengths.csv").rows()) {
+            for (Turn turn : List.of(Turn.ELBOW_90, Turn.ELBOW_45, Turn.TEE_BRANCH)) {
+                feet.put(turn + " " + row.text("nominal"), row.positive(turn.steelColumn()));
             }
         }
         return Map.copyOf(feet);

@@ -2,7 +2,8 @@ package longrun.capacity;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import longrun.capacity.TableFile.Row;
+import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 import longrun.plan.choice.Material;
 import longrun.quantity.Pressure;
 
@@ -26,16 +27,15 @@ final class MakerChart {
     }
 
     static MakerChart load() {
-        TableFile file = TableFile.load("tables/pe-mixed-10psi-1psi-propane-maker.csv");
-        List<String> names = file.names().fields();
+        DataFile file = DataFile.read("tables/pe-mixed-10psi-1psi-propane-maker.csv");
+        List<String> names = file.headings();
         double[] feet = new double[file.rows().size()];
         double[][] btuh = new double[feet.length][names.size() - 1];
         for (int r = 0; r < feet.length; r++) {
-            Row row = file.rows().get(r);
-            feet[r] = file.positive(row.line(), 1, row.fields().get(0));
+            DataRow row = file.rows().get(r);
+            feet[r] = row.positive("length_ft");
             for (int c = 1; c < names.size(); c++) {
-                btuh[r][c - 1] =
-                        1000 * file.positive(row.line(), c + 1, row.fields().get(c));
+                btuh[r][c - 1] = 1000 * row.positive(names.get(c));
             }
         }
         return new MakerChart(names.subList(1, names.size()), feet, btuh);

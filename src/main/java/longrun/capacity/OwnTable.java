@@ -1,9 +1,5 @@
 package longrun.capacity;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -16,6 +12,9 @@ import longrun.capacity.CapacityTable.Column;
 import longrun.capacity.CapacityTable.TableHead;
 import longrun.capacity.CapacityTable.Use;
 import longrun.origin.Confidence;
+import longrun.origin.DataFault;
+import longrun.origin.PlainNumber;
+import longrun.origin.SheetLine;
 import longrun.plan.choice.Material;
 import longrun.quantity.Pressure;
 
@@ -50,9 +49,9 @@ public final class OwnTable {
         if (!(drop.psi() > 0) || drop.compareTo(inlet) >= 0) {
             fault(1, 1, "the drop is not between nothing and the inlet pressure, write a smaller drop");
         }
-        List<CsvRecord> lines = lines(csv);
+        List<SheetLine> lines = lines(csv);
         List<String> sizes = lines.isEmpty() ? noHeader() : header(lines.get(0), material);
-        List<CsvRecord> records = lines.isEmpty() ? lines : lines.subList(1, lines.size());
+        List<SheetLine> records = lines.isEmpty() ? lines : lines.subList(1, lines.size());
         if (sizes.size() > MOST_SIZES || records.size() > MOST_LENGTHS) {
             fault(1, 1, "more than 100 sizes or 1,000 lengths, write only those in use");
             throw new OwnTableFaults(faults);
@@ -71,16 +70,10 @@ public final class OwnTable {
         return table(material, inlet, drop, sizes, feet, thousands);
     }
 
-    private List<CsvRecord> lines(String csv) {
-        String text = csv.startsWith("\uFEFF") ? csv.substring(1) : csv;
+    private List<SheetLine> lines(String csv) {
         try {
-            return CsvReader.builder()
-                    .commentStrategy(CommentStrategy.SKIP)
-                    .ignoreDifferentFieldCount(true)
-                    .ofCsvRecord(text)
-                    .stream()
-                    .toList();
-        } catch (CsvParseException e) {
+            return SheetLine.read(name, csv).stream().filter(l -> !l.comment()).toList();
+        } catch (DataFault e) {
             fault(1, 1, "the sheet is no CSV, write plain values with commas between them");
             return List.of();
         }
@@ -93,13 +86,12 @@ public final class OwnTable {
         return List.of();
     }
 
-    private List<String> header(CsvRecord header, Material material) {
-        long line = header.getStartingLineNumber();
-        if (!header.getField(0).strip().equals("length_ft")) {
-            fault(line, 1, "the first column is '" + header.getField(0) + "'" + EXAMPLE);
+    private List<String> header(SheetLine header, Material material) {
+        long line = header.number();
+        if (!header.cells().get(0).equals("length_ft")) {
+            fault(line, 1, "the first column is '" + header.cells().get(0) + "'" + EXAMPLE);
         }
-        List<String> sizes =
-                header.getFields().stream().skip(1).map(String::strip).toList();
+        List<String> sizes = header.cells().subList(1, header.cells().size());
         if (sizes.isEmpty()) {
             fault(line, 2, "no sizes" + EXAMPLE);
         }
@@ -123,26 +115,26 @@ public final class OwnTable {
         return sizes;
     }
 
-    private void row(CsvRecord rec, List<String> sizes, double[] feet, double[][] thousands, int r) {
-        long line = rec.getStartingLineNumber();
-        feet[r] = number(line, 1, rec.getField(0).strip(), "a length in feet");
+    private void row(SheetLine rec, List<String> sizes, double[] feet, double[][] thousands, int r) {
+        long line = rec.number();
+        feet[r] = number(line, 1, rec.cells().get(0), "a length in feet");
         if (r > 0 && feet[r] <= feet[r - 1]) {
             fault(line, 1, "the length does not rise, write the lines shortest length first, each once");
         }
         int want = sizes.size() + 1;
-        if (rec.getFieldCount() != want) {
-            int column = Math.min(want, rec.getFieldCount()) + 1;
-            fault(line, column, rec.getFieldCount() + " values, write " + want + " as in the first line");
+        if (rec.cells().size() != want) {
+            int column = Math.min(want, rec.cells().size()) + 1;
+            fault(line, column, rec.cells().size() + " values, write " + want + " as in the first line");
         }
         for (int c = 0; c < sizes.size(); c++) {
-            thousands[r][c] = c + 1 < rec.getFieldCount() ? cell(line, c + 2, rec.getField(c + 1)) : Double.NaN;
+            thousands[r][c] =
+                    c + 1 < rec.cells().size() ? cell(line, c + 2, rec.cells().get(c + 1)) : Double.NaN;
             trend(line, thousands, r, c);
         }
     }
 
     private double cell(long line, int column, String text) {
-        String cell = text.strip();
-        return cell.isEmpty() ? 0 : number(line, column, cell, "a capacity in thousand Btu/h, such as 49");
+        return text.isEmpty() ? 0 : number(line, column, text, "a capacity in thousand Btu/h, such as 49");
     }
 
     /** Blank is nothing, so it may stand only at the end of a column and the beginning of a line. */

@@ -1,9 +1,9 @@
 package longrun.draft;
 
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import longrun.plan.choice.ApplianceKind;
+import longrun.plan.choice.Named;
 
 /** The appliances of a house to choose from. */
 public final class ApplianceChoices {
@@ -16,10 +16,8 @@ public final class ApplianceChoices {
         session.at("/appliances").forEach(a -> {
             String id = a.path("id").asText();
             String kind = a.path("kind").asText();
-            String label = Arrays.stream(ApplianceKind.values())
-                    .filter(k -> k.written().equals(kind))
+            String label = Named.find(ApplianceKind.class, kind)
                     .map(ApplianceKind::label)
-                    .findFirst()
                     .orElse(id);
             out.put(id, a.path("name").asText(label));
         });

@@ -3,6 +3,7 @@ package longrun.draft;
 import java.util.List;
 import java.util.stream.Stream;
 import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 import longrun.quantity.Show;
 
 /** The climate a house may begin with: the one full row of published monthly means that is held. */
@@ -17,7 +18,7 @@ public final class Climate {
 
     /** Twelve means as written in a plan, January first. */
     public static List<String> coldInland() {
-        DataFile.Row row = DataFile.read("climate/climate-samples.csv").rows().stream()
+        DataRow row = DataFile.read("climate/climate-samples.csv").rows().stream()
                 .filter(r -> r.text("item").equals("monthly_mean_f"))
                 .findFirst()
                 .orElseThrow();

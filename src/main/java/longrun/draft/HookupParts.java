@@ -4,10 +4,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import longrun.plan.Appliance.Part;
+import longrun.plan.choice.Named;
 import longrun.plan.choice.PartKind;
 import longrun.rules.shape.RightOrder;
 import longrun.words.IsolatedName;
@@ -80,10 +80,7 @@ public final class HookupParts {
 
     /** Adds a part where one of its kind belongs, and gives its index. */
     public int add(String kind) {
-        PartKind named = Arrays.stream(PartKind.values())
-                .filter(k -> k.written().equals(kind))
-                .findFirst()
-                .orElseThrow();
+        PartKind named = Named.find(PartKind.class, kind).orElseThrow();
         int place = RightOrder.placeFor(named, kinds());
         session.change(d -> {
             if (!d.at(at).isArray()) {

@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import longrun.origin.DataFault;
+import longrun.origin.SheetLine;
 
 /**
  * Daily temperatures a person brings, as text of three columns: date, high, low, degF. Every error is named by file, row and
@@ -46,17 +48,18 @@ public record DailyTemperatures(List<Day> days, List<String> errors) {
         List<Day> days = new ArrayList<>();
         List<String> errors = new ArrayList<>();
         Set<LocalDate> seen = new HashSet<>();
-        String[] lines = csv.replace("\r\n", "\n").replace('\r', '\n').split("\n", -1);
-        boolean first = true;
-        for (int i = 0; i < lines.length; i++) {
-            String line = lines[i].strip();
-            if (line.isEmpty() || line.startsWith("#")) {
-                continue;
-            }
-            boolean heading = first && line.toLowerCase(Locale.ROOT).startsWith(HEADINGS.get(0));
-            first = false;
+        List<SheetLine> lines = List.of();
+        try {
+            lines = SheetLine.read(name, csv).stream().filter(l -> !l.comment()).toList();
+        } catch (DataFault e) {
+            errors.add(e.getMessage());
+        }
+        for (SheetLine line : lines) {
+            boolean heading = line == lines.get(0)
+                    && line.cells().get(0).toLowerCase(Locale.ROOT).startsWith(HEADINGS.get(0));
             if (!heading) {
-                row(name + ":" + (i + 1) + ":", line, seen, errors).ifPresent(days::add);
+                row(name + ":" + line.number() + ":", line.cells(), seen, errors)
+                        .ifPresent(days::add);
             }
         }
         if (days.isEmpty() && errors.isEmpty()) {
@@ -65,18 +68,17 @@ public record DailyTemperatures(List<Day> days, List<String> errors) {
         return errors.isEmpty() ? new DailyTemperatures(days, errors) : new DailyTemperatures(List.of(), errors);
     }
 
-    private static Optional<Day> row(String at, String line, Set<LocalDate> seen, List<String> errors) {
-        String[] cells = line.split(",", -1);
-        if (cells.length != HEADINGS.size()) {
-            errors.add(at + "date: " + cells.length + " cells where date, high and low are wanted");
+    private static Optional<Day> row(String at, List<String> cells, Set<LocalDate> seen, List<String> errors) {
+        if (cells.size() != HEADINGS.size()) {
+            errors.add(at + "date: " + cells.size() + " cells where date, high and low are wanted");
             return Optional.empty();
         }
         int before = errors.size();
-        Optional<LocalDate> date = date(at, cells[0].strip(), seen, errors);
-        OptionalDouble high = temperature(at + "high", cells[1].strip(), errors);
-        OptionalDouble low = temperature(at + "low", cells[2].strip(), errors);
+        Optional<LocalDate> date = date(at, cells.get(0), seen, errors);
+        OptionalDouble high = temperature(at + "high", cells.get(1), errors);
+        OptionalDouble low = temperature(at + "low", cells.get(2), errors);
         if (high.isPresent() && low.isPresent() && high.getAsDouble() < low.getAsDouble()) {
-            errors.add(at + "high: the high of " + cells[1].strip() + " is below the low of " + cells[2].strip()
+            errors.add(at + "high: the high of " + cells.get(1) + " is below the low of " + cells.get(2)
                     + ": write the high first");
         }
         return errors.size() == before && date.isPresent()

@@ -2,7 +2,6 @@ package longrun.fuel;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import longrun.origin.Confidence;
 import longrun.origin.DataFile;
 
@@ -24,8 +23,8 @@ public record StartingClimate(
                     r.text("name"),
                     MONTHS.stream().map(r::number).toList(),
                     r.number("design_f"),
-                    confidence(r.text("means_confidence")),
-                    confidence(r.text("design_confidence"))))
+                    r.choice("means_confidence", Confidence.class),
+                    r.choice("design_confidence", Confidence.class)))
             .toList();
 
     public StartingClimate {
@@ -39,12 +38,5 @@ public record StartingClimate(
 
     public static Optional<StartingClimate> find(String id) {
         return ALL.stream().filter(c -> c.id().equals(id)).findFirst();
-    }
-
-    private static Confidence confidence(String written) {
-        return Stream.of(Confidence.values())
-                .filter(c -> c.written().equals(written))
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("no confidence: " + written));
     }
 }

@@ -2,6 +2,7 @@ package longrun.hotwater;
 
 import java.util.List;
 import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 
 /**
  * The heat it takes to warm water: k in Btu/h for each gallon a minute and degF. Straight between the rows of the table,
@@ -9,7 +10,7 @@ import longrun.origin.DataFile;
  */
 public final class WaterHeat {
 
-    private static final List<DataFile.Row> ROWS =
+    private static final List<DataRow> ROWS =
             DataFile.read("water/water-heat.csv").rows();
     private static final double[] TEMP =
             ROWS.stream().mapToDouble(r -> r.number("temp_f")).toArray();

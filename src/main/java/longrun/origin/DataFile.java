@@ -1,118 +1,163 @@
 package longrun.origin;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
+import java.util.Set;
 
 /**
- * One of the program's own files of facts: comment lines with the provenance, a line of headings, rows. A wrong row is
- * named by file, row and column.
+ * One of the program's own files of facts: a head of comment lines that says where they are from ({@code # source: ...}),
+ * a line of headings, rows. What is wrong is named by file, line and column.
  */
 public final class DataFile {
 
-    private final String name;
-    private final List<String> headings;
-    private final List<Row> rows;
+    private static final String FOLDER = "/longrun/data/";
 
-    private DataFile(String name, List<String> headings) {
+    private final String name;
+    private final List<Head> head;
+    private final SheetLine headings;
+    private final List<DataRow> rows;
+
+    /**
+     * A line of the head.
+     *
+     * @param key what stands before its first colon; blank where it has none
+     */
+    public record Head(long line, String key, String value) {
+
+        private static Head of(SheetLine line) {
+            String text = line.cells().get(0);
+            int colon = text.indexOf(':');
+            return colon < 0
+                    ? new Head(line.number(), "", text)
+                    : new Head(
+                            line.number(),
+                            text.substring(0, colon).strip(),
+                            text.substring(colon + 1).strip());
+        }
+    }
+
+    private DataFile(String name, List<Head> head, SheetLine headings, List<SheetLine> body) {
         this.name = name;
+        this.head = List.copyOf(head);
         this.headings = headings;
-        this.rows = new ArrayList<>();
+        this.rows = body.stream().map(line -> new DataRow(this, line)).toList();
     }
 
     /**
      * Reads a file of the data folder.
      *
      * @param path within that folder, such as {@code tanks/vapour-pressure.csv}
-     * @throws IllegalStateException where the file is missing or has a crooked row
+     * @throws DataFault where the file is missing, does not say what it is and where it is from, or has a crooked row
      */
     public static DataFile read(String path) {
-        try (InputStream in = DataFile.class.getResourceAsStream("/longrun/data/" + path)) {
+        DataFile file = parse(path, new String(bytes(path), StandardCharsets.UTF_8));
+        file.need("title");
+        file.need("source");
+        return file;
+    }
+
+    /** A file of the data folder as it stands. */
+    public static byte[] bytes(String path) {
+        try (InputStream in = DataFile.class.getResourceAsStream(FOLDER + path)) {
             if (in == null) {
-                throw new IllegalStateException(path + ": the file is not there");
+                throw new DataFault(path, 1, 1, "the file is missing");
             }
-            return parse(path, new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)));
+            return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    static DataFile parse(String path, BufferedReader reader) throws IOException {
-        DataFile file = null;
-        int line = 0;
-        for (String text = reader.readLine(); text != null; text = reader.readLine()) {
-            line++;
-            if (text.isBlank() || text.startsWith("#")) {
-                continue;
-            }
-            List<String> cells = List.of(text.split(",", -1));
-            if (file == null) {
-                file = new DataFile(path, cells);
-            } else if (cells.size() != file.headings.size()) {
-                throw new IllegalStateException(path + ":" + line + ": " + cells.size()
-                        + " cells where the heading has " + file.headings.size());
+    /** Reads the text of a file; its head may hold anything. */
+    public static DataFile parse(String name, String text) {
+        List<Head> head = new ArrayList<>();
+        List<SheetLine> body = new ArrayList<>();
+        for (SheetLine line : SheetLine.read(name, text)) {
+            if (line.comment()) {
+                head.add(Head.of(line));
             } else {
-                file.rows.add(file.new Row(line, cells));
+                body.add(line);
             }
         }
-        if (file == null) {
-            throw new IllegalStateException(path + ": there is no line of headings");
+        if (body.isEmpty()) {
+            throw new DataFault(name, 1, 1, "no line of headings");
         }
-        return file;
+        check(name, body);
+        return new DataFile(name, head, body.get(0), body.subList(1, body.size()));
+    }
+
+    private static void check(String name, List<SheetLine> body) {
+        Set<String> seen = new HashSet<>();
+        int want = body.get(0).cells().size();
+        for (int c = 0; c < want; c++) {
+            String heading = body.get(0).cells().get(c);
+            if (heading.isEmpty() || !seen.add(heading)) {
+                String what = heading.isEmpty() ? "a column has no heading" : heading + " stands twice";
+                throw new DataFault(name, body.get(0).number(), c + 1, what);
+            }
+        }
+        for (SheetLine line : body) {
+            int have = line.cells().size();
+            if (have != want) {
+                String what = have + " cells where the headings are " + want;
+                throw new DataFault(name, line.number(), Math.min(have, want) + 1, what);
+            }
+        }
+    }
+
+    /** The head, line by line. */
+    public List<Head> head() {
+        return head;
+    }
+
+    /** The lines of the head with a key. */
+    public List<Head> heads(String key) {
+        return head.stream().filter(h -> h.key().equals(key)).toList();
+    }
+
+    public Optional<Head> find(String key) {
+        return head.stream().filter(h -> h.key().equals(key)).findFirst();
+    }
+
+    /** The line of the head with a key, or the fault that names it. */
+    public Head need(String key) {
+        return find(key).orElseThrow(() -> fault(1, 1, "the head line '" + key + ":' is missing"));
+    }
+
+    /** Where its facts are from. */
+    public String source() {
+        return need("source").value();
     }
 
     public List<String> headings() {
-        return headings;
+        return headings.cells();
     }
 
-    public List<Row> rows() {
-        return List.copyOf(rows);
+    public List<DataRow> rows() {
+        return rows;
     }
 
-    /** One row. */
-    public final class Row {
-        private final int line;
-        private final List<String> cells;
+    /** What is wrong with the headings. */
+    public DataFault headingFault(int column, String what) {
+        return fault(headings.number(), column, what);
+    }
 
-        private Row(int line, List<String> cells) {
-            this.line = line;
-            this.cells = cells;
-        }
+    /** What is wrong, at its place. */
+    public DataFault fault(long line, int column, String what) {
+        return new DataFault(name, line, column, what);
+    }
 
-        public String text(String heading) {
-            int column = headings.indexOf(heading);
-            if (column < 0) {
-                throw new IllegalStateException(name + ": there is no column " + heading);
-            }
-            return cells.get(column).strip();
+    int column(String heading) {
+        int at = headings().indexOf(heading);
+        if (at < 0) {
+            throw headingFault(1, "there is no column " + heading);
         }
-
-        /** The number in a column, empty where the cell is blank. */
-        public OptionalDouble findNumber(String heading) {
-            String text = text(heading);
-            if (text.isEmpty()) {
-                return OptionalDouble.empty();
-            }
-            try {
-                return OptionalDouble.of(Double.parseDouble(text));
-            } catch (NumberFormatException e) {
-                throw new IllegalStateException(at(heading) + ": \"" + text + "\" is no number", e);
-            }
-        }
-
-        public double number(String heading) {
-            return findNumber(heading)
-                    .orElseThrow(() -> new IllegalStateException(at(heading) + ": a number is missing"));
-        }
-
-        private String at(String heading) {
-            return name + ":" + line + ":" + heading;
-        }
+        return at;
     }
 }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 import longrun.plan.choice.Material;
 
 /**
@@ -32,15 +33,12 @@ public record StockForm(String form, List<Double> lengthsFt, double wasteShare) 
 
     private static Map<Material, StockForm> read() {
         Map<Material, StockForm> out = new EnumMap<>(Material.class);
-        for (DataFile.Row row : DataFile.read("parts/stock.csv").rows()) {
-            for (Material material : Material.values()) {
-                if (material.written().equals(row.text("material"))) {
-                    StockForm before = out.get(material);
-                    List<Double> lengths = new ArrayList<>(before == null ? List.of() : before.lengthsFt());
-                    row.findNumber("stock_ft").ifPresent(lengths::add);
-                    out.put(material, new StockForm(row.text("form"), lengths, row.number("waste_percent") / 100));
-                }
-            }
+        for (DataRow row : DataFile.read("parts/stock.csv").rows()) {
+            Material material = row.choice("material", Material.class);
+            StockForm before = out.get(material);
+            List<Double> lengths = new ArrayList<>(before == null ? List.of() : before.lengthsFt());
+            row.findNumber("stock_ft").ifPresent(lengths::add);
+            out.put(material, new StockForm(row.text("form"), lengths, row.number("waste_percent") / 100));
         }
         return out;
     }

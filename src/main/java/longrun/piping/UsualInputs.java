@@ -1,11 +1,5 @@
 package longrun.piping;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -18,6 +12,8 @@ import longrun.finding.FindingBuilder;
 import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
+import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 import longrun.plan.Appliance;
 import longrun.plan.Plan;
 import longrun.plan.choice.ApplianceKind;
@@ -31,7 +27,6 @@ import longrun.quantity.Show;
  */
 public final class UsualInputs {
 
-    private static final String FILE = "/longrun/data/appliances/typical-inputs.csv";
     private static final Map<ApplianceKind, Range> RANGES = ranges();
 
     /** A pilot light burns about so much, Btu/h; held from memory. */
@@ -117,45 +112,14 @@ public final class UsualInputs {
     private static Map<ApplianceKind, Range> ranges() {
         Map<ApplianceKind, Range> out = new EnumMap<>(ApplianceKind.class);
         out.put(ApplianceKind.ON_DEMAND_WATER_HEATER, new Range(30_000, 250_000, Confidence.MEMORY));
-        int number = 0;
-        for (String line : lines()) {
-            number++;
-            if (line.startsWith("#") || line.startsWith("kind,") || line.isBlank()) {
-                continue;
-            }
-            try {
-                ApplianceKind kind = kind(line.substring(0, line.indexOf(',')));
-                String[] end = line.substring(line.lastIndexOf("\",") + 2).split(",", -1);
-                double row = Double.parseDouble(end[0]);
-                Confidence held = Confidence.valueOf(end[1].toUpperCase(java.util.Locale.ROOT));
-                Range first = new Range(row / 2, row * 2, held);
-                out.merge(kind, first, (known, one) -> known.with(row, held));
-            } catch (RuntimeException e) {
-                throw new IllegalStateException(FILE + ":" + number + " is no row: " + line, e);
-            }
+        for (DataRow row : DataFile.read("appliances/typical-inputs.csv").rows()) {
+            double btuh = row.positive("input_btu_h");
+            Confidence held = row.choice("confidence", Confidence.class);
+            out.merge(
+                    row.choice("kind", ApplianceKind.class),
+                    new Range(btuh / 2, btuh * 2, held),
+                    (known, one) -> known.with(btuh, held));
         }
         return out;
-    }
-
-    private static ApplianceKind kind(String written) {
-        for (ApplianceKind each : ApplianceKind.values()) {
-            if (each.written().equals(written)) {
-                return each;
-            }
-        }
-        throw new IllegalArgumentException("no appliance is a " + written);
-    }
-
-    private static List<String> lines() {
-        try (InputStream in = UsualInputs.class.getResourceAsStream(FILE)) {
-            if (in == null) {
-                throw new IllegalStateException(FILE + " is missing");
-            }
-            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
-                    .lines()
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

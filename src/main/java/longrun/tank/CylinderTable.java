@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 
 /** Draw a 100 lb cylinder can keep up: straight between rows and columns of its table, unknown outside (secondary). */
 public final class CylinderTable {
@@ -14,7 +15,7 @@ public final class CylinderTable {
     private static final DataFile FILE = DataFile.read("tanks/cylinder-vaporisation.csv");
     private static final double[] TEMP =
             FILE.headings().stream().skip(1).mapToDouble(Double::parseDouble).toArray();
-    private static final List<DataFile.Row> ROWS = FILE.rows().stream()
+    private static final List<DataRow> ROWS = FILE.rows().stream()
             .sorted(Comparator.comparingDouble(r -> r.number("pounds")))
             .toList();
     private static final double[] POUNDS =

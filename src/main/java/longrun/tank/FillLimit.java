@@ -2,6 +2,7 @@ package longrun.tank;
 
 import java.util.List;
 import longrun.origin.DataFile;
+import longrun.plan.choice.Placement;
 
 /**
  * How far a tank may be filled: 80 % of its water capacity in practice, less where the liquid is cold, because the code
@@ -15,7 +16,7 @@ public final class FillLimit {
     private static final double GRAVITY = 0.504;
     private static final List<Band> BANDS = DataFile.read("tanks/filling-density.csv").rows().stream()
             .map(r -> new Band(
-                    r.text("placement").equals("underground"),
+                    r.choice("placement", Placement.class) == Placement.UNDERGROUND,
                     r.number("over_gal"),
                     r.number("up_to_gal"),
                     r.number("percent") / 100))

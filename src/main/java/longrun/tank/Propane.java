@@ -2,6 +2,7 @@ package longrun.tank;
 
 import java.util.List;
 import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 import longrun.quantity.Elevation;
 
 /**
@@ -18,7 +19,7 @@ public final class Propane {
     private static final double RANKINE = 459.67;
     private static final double COLDEST_F = -100;
     private static final double HOTTEST_F = 150;
-    private static final List<DataFile.Row> ROWS =
+    private static final List<DataRow> ROWS =
             DataFile.read("tanks/vapour-pressure.csv").rows();
     private static final double[] TEMP = column("temp_f");
     private static final double[] LN_PSIA = logs(column("psia"));

@@ -49,17 +49,25 @@ public final class StandardTanks {
     private static final List<Size> SIZES = DataFile.read("tanks/tank-dimensions.csv").rows().stream()
             .map(r -> new Size(
                     r.text("id"),
-                    r.text("kind").equals("cylinder") ? TankKind.CYLINDER : TankKind.ASME,
-                    r.text("orientation").equals("vertical") ? Orientation.VERTICAL : Orientation.HORIZONTAL,
+                    r.choice("kind", TankKind.class),
+                    r.choice("orientation", Orientation.class),
                     r.number("water_gal"),
                     r.findNumber("also_gal"),
                     r.number("diameter_in"),
                     r.number("length_in"),
                     r.findNumber("propane_lb"),
-                    r.text("confidence").equals("memory") ? Confidence.MEMORY : Confidence.SECONDARY))
+                    r.choice("confidence", Confidence.class)))
             .toList();
-    private static final List<DataFile.Row> DISTANCES =
-            DataFile.read("tanks/tank-distances.csv").rows();
+    private static final List<Band> BANDS = DataFile.read("tanks/tank-distances.csv").rows().stream()
+            .map(r -> new Band(
+                    r.number("over_gal"),
+                    r.number("up_to_gal"),
+                    new Distances(r.number("above_ft"), r.number("alone_ft"), r.number("between_ft")),
+                    new Distances(r.number("underground_ft"), r.number("underground_ft"), 0)))
+            .toList();
+
+    /** Distances of tanks over one capacity up to another. */
+    private record Band(double overGal, double upToGal, Distances above, Distances underground) {}
 
     private StandardTanks() {}
 
@@ -91,12 +99,10 @@ public final class StandardTanks {
 
     /** How far a tank must stand off, empty beyond the table. */
     public static Optional<Distances> distances(double waterGal, boolean underground) {
-        return DISTANCES.stream()
-                .filter(r -> waterGal > r.number("over_gal") && waterGal <= r.number("up_to_gal"))
+        return BANDS.stream()
+                .filter(b -> waterGal > b.overGal() && waterGal <= b.upToGal())
                 .findFirst()
-                .map(r -> underground
-                        ? new Distances(r.number("underground_ft"), r.number("underground_ft"), 0)
-                        : new Distances(r.number("above_ft"), r.number("alone_ft"), r.number("between_ft")));
+                .map(b -> underground ? b.underground() : b.above());
     }
 
     /**

@@ -3,6 +3,7 @@ package longrun.tank;
 import java.util.Comparator;
 import java.util.List;
 import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 
 /**
  * The trade's rule for vapour: Q = D x L x K(fill) x M(air). K runs through its published points by the wetted share of the
@@ -17,7 +18,7 @@ public final class VapourRule {
     public static final double LEAST_PSIG = 10.7;
 
     private static final double HELD_M = 2;
-    private static final List<DataFile.Row> POINTS = DataFile.read("tanks/vaporisation-factors.csv").rows().stream()
+    private static final List<DataRow> POINTS = DataFile.read("tanks/vaporisation-factors.csv").rows().stream()
             .filter(r -> r.text("kind").equals("K"))
             .sorted(Comparator.comparingDouble(r -> r.number("key")))
             .toList();

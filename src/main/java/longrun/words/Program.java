@@ -9,6 +9,7 @@ import java.util.HexFormat;
 import java.util.Properties;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
+import longrun.origin.DataFile;
 
 /** What this program says of itself on paper. */
 public final class Program {
@@ -48,23 +49,12 @@ public final class Program {
             try {
                 MessageDigest sum = MessageDigest.getInstance("SHA-256");
                 for (CapacityTable table : CapacityTables.standard().all()) {
-                    sum.update(bytes("/longrun/data/tables/" + table.id() + ".csv"));
+                    sum.update(DataFile.bytes("tables/" + table.id() + ".csv"));
                 }
-                sum.update(bytes("/longrun/data/fittings/equivalent-lengths.csv"));
+                sum.update(DataFile.bytes("fittings/equivalent-lengths.csv"));
                 return HexFormat.of().formatHex(sum.digest(), 0, 4);
             } catch (NoSuchAlgorithmException e) {
                 throw new IllegalStateException("every Java has SHA-256", e);
-            }
-        }
-
-        private static byte[] bytes(String path) {
-            try (InputStream in = Program.class.getResourceAsStream(path)) {
-                if (in == null) {
-                    throw new IllegalStateException(path + ": the file is not there");
-                }
-                return in.readAllBytes();
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
             }
         }
     }

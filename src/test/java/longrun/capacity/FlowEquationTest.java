@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 import longrun.quantity.Pressure;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,17 +63,17 @@ class FlowEquationTest {
     }
 
     private static List<String> naturalDiffering(double dropInWc) throws IOException {
-        TableFile file = natural("steel-sch40-lt2psi-" + dropInWc + "inwc-natural.csv");
+        DataFile file = natural("steel-sch40-lt2psi-" + dropInWc + "inwc-natural.csv");
         String[] bores = file.need("inside_diameter_in").value().split(" ");
         List<String> differ = new ArrayList<>();
         int seen = 0;
-        for (TableFile.Row row : file.rows()) {
-            double feet = file.positive(row.line(), 1, row.fields().get(0));
+        for (DataRow row : file.rows()) {
+            double feet = row.positive("length_ft");
             for (int c = 0; c < bores.length; c++) {
                 double btuh = FlowEquation.capacityBtuh(
                         GasProperties.NATURAL, Double.parseDouble(bores[c]), LOW, Pressure.ofInWc(dropInWc), feet);
                 String equation = Double.toString(PrintRounding.btuh(btuh) / 1000);
-                String cell = row.fields().get(c + 1);
+                String cell = row.text(file.headings().get(c + 1));
                 seen++;
                 if (!(cell.isEmpty() ? "NaN" : cell + ".0").equals(equation)) {
                     differ.add(String.format(
@@ -83,10 +85,10 @@ class FlowEquationTest {
         return differ;
     }
 
-    private static TableFile natural(String name) throws IOException {
+    private static DataFile natural(String name) throws IOException {
         try (InputStream in = FlowEquationTest.class.getResourceAsStream(name)) {
             byte[] bytes = Objects.requireNonNull(in, name).readAllBytes();
-            return TableFile.parse(name, new String(bytes, StandardCharsets.UTF_8));
+            return DataFile.parse(name, new String(bytes, StandardCharsets.UTF_8));
         }
     }
 

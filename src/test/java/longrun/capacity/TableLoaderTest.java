@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import longrun.origin.Confidence;
+import longrun.origin.DataFault;
+import longrun.origin.DataFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,7 +31,7 @@ class TableLoaderTest {
             """;
 
     private static CapacityTable read(String text) {
-        return TableReader.read("t", TableFile.parse("t.csv", text), CapacityTable.Use.SIZING);
+        return TableReader.read("t", DataFile.parse("t.csv", text), CapacityTable.Use.SIZING);
     }
 
     @Test
@@ -54,7 +56,7 @@ class TableLoaderTest {
                 "20,200,|10,200,|t.csv:13:1: ",
                 "20,200,|x,200,|t.csv:13:1: ",
                 "length_ft,1/2,3/4|feet,1/2,3/4|t.csv:11:1: ",
-                "length_ft,1/2,3/4|length_ft,1/2,|t.csv:11:2: ",
+                "length_ft,1/2,3/4|length_ft,1/2,|t.csv:11:3: ",
                 "0.622 0.824|0.622|t.csv:10:2: ",
                 "0.622 0.824|0.622 zero|t.csv:10:2: ",
                 "11.0 in w.c.|eleven|t.csv:5:1: ",
@@ -66,7 +68,7 @@ class TableLoaderTest {
     void aFaultIsNamedByFileRowAndColumn(String right, String wrong, String place) {
         assertThat(GOOD).contains(right);
         assertThatThrownBy(() -> read(GOOD.replace(right, wrong)))
-                .isInstanceOf(TableFault.class)
+                .isInstanceOf(DataFault.class)
                 .hasMessageStartingWith(place);
     }
 
@@ -86,14 +88,14 @@ class TableLoaderTest {
     void aMissingHeadLineIsNamed(String key) {
         String without = GOOD.replaceAll("(?m)^# " + key + ":.*\n", "");
         assertThatThrownBy(() -> read(without))
-                .isInstanceOf(TableFault.class)
+                .isInstanceOf(DataFault.class)
                 .hasMessageStartingWith("t.csv:1:1: ")
                 .hasMessageContaining(key);
     }
 
     @Test
     void aMissingFileOrAnEmptyOneIsNamed() {
-        assertThatThrownBy(() -> TableFile.load("tables/none.csv")).hasMessageStartingWith("tables/none.csv:1:1: ");
+        assertThatThrownBy(() -> DataFile.read("tables/none.csv")).hasMessageStartingWith("tables/none.csv:1:1: ");
         assertThatThrownBy(() -> read("")).hasMessageStartingWith("t.csv:1:1: ");
         String noRows = GOOD.substring(0, GOOD.indexOf("10,291"));
         assertThatThrownBy(() -> read(noRows)).hasMessageContaining("no rows");

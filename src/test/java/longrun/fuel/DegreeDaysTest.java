@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 import longrun.origin.Months;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
@@ -23,7 +24,7 @@ class DegreeDaysTest {
         "jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"
     };
 
-    private static DataFile.Row row(String item) {
+    private static DataRow row(String item) {
         return DataFile.read("climate/climate-samples.csv").rows().stream()
                 .filter(r -> r.text("place").equals("Burlington VT")
                         && r.text("item").equals(item))
@@ -64,8 +65,7 @@ class DegreeDaysTest {
     void everyPublishedPlaceHasMoreDegreeDaysToAHigherBase() {
         for (String place : List.of("boston", "chicago", "minneapolis")) {
             double before = 0;
-            for (DataFile.Row r :
-                    DataFile.read("climate/degree-days-by-base.csv").rows()) {
+            for (DataRow r : DataFile.read("climate/degree-days-by-base.csv").rows()) {
                 assertThat(r.number(place)).isGreaterThan(before);
                 before = r.number(place);
             }

@@ -3,8 +3,7 @@ package longrun.rules;
 import static org.assertj.core.api.Assertions.assertThatNoException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.io.IOException;
-import java.io.StringReader;
+import longrun.origin.DataFile;
 import longrun.rules.limit.Thresholds;
 import org.junit.jupiter.api.Test;
 
@@ -20,9 +19,9 @@ class RuleNamesTest {
     }
 
     @Test
-    void aThresholdWithoutARuleIsRefusedByName() throws IOException {
-        Thresholds strange = Thresholds.read(
-                new StringReader(HEAD + "shutof,,any,must-fix,yes,,a valve,common practice,,memory,AD-1\n"));
+    void aThresholdWithoutARuleIsRefusedByName() {
+        Thresholds strange = Thresholds.read(DataFile.parse(
+                "strange.csv", HEAD + "shutof,,any,must-fix,yes,,a valve,common practice,,memory,AD-1\n"));
         assertThatThrownBy(() -> Rules.refuseStrangers(strange))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("shutof");

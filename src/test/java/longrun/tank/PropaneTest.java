@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 import longrun.quantity.Elevation;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,7 @@ class PropaneTest {
 
     @Test
     void everyRowOfTheTableComesBack() {
-        for (DataFile.Row row : DataFile.read("tanks/vapour-pressure.csv").rows()) {
+        for (DataRow row : DataFile.read("tanks/vapour-pressure.csv").rows()) {
             double t = row.number("temp_f");
             assertThat(Propane.psig(t) + Propane.AIR_PSIA).isCloseTo(row.number("psia"), within(PUBLISHED));
             assertThat(Propane.density(t)).isCloseTo(row.number("density_lb_per_gal"), within(1e-9));

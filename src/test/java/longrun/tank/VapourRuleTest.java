@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,7 +15,7 @@ class VapourRuleTest {
 
     @Test
     void everyPublishedKComesBackAtItsFill() {
-        for (DataFile.Row row : DataFile.read("tanks/vaporisation-factors.csv").rows()) {
+        for (DataRow row : DataFile.read("tanks/vaporisation-factors.csv").rows()) {
             if (row.text("kind").equals("K")) {
                 double fill = row.number("key") / 100;
                 assertThat(VapourRule.k(VapourRule.wettedShare(fill))).isCloseTo(row.number("value"), within(1e-9));
@@ -24,7 +25,7 @@ class VapourRuleTest {
 
     @Test
     void everyPublishedMButTheOneAtMinusTwentyLiesOnTheLine() {
-        for (DataFile.Row row : DataFile.read("tanks/vaporisation-factors.csv").rows()) {
+        for (DataRow row : DataFile.read("tanks/vaporisation-factors.csv").rows()) {
             if (row.text("kind").equals("M")) {
                 double air = row.number("key");
                 double printed = air == -20 ? 0 : row.number("value");
@@ -85,7 +86,7 @@ class VapourRuleTest {
     @Test
     void everyCellOfTheCylinderTableComesBack() {
         DataFile file = DataFile.read("tanks/cylinder-vaporisation.csv");
-        for (DataFile.Row row : file.rows()) {
+        for (DataRow row : file.rows()) {
             file.headings().stream()
                     .skip(1)
                     .forEach(t -> assertThat(CylinderTable.btuh(row.number("pounds"), Double.parseDouble(t)))

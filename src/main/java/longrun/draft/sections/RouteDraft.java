@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import longrun.plan.choice.ApplianceKind;
+import longrun.plan.choice.Named;
 
 /** The sections of a draft, changed line by line; {@link RouteLines} reads them. */
 public final class RouteDraft {
@@ -19,12 +20,10 @@ public final class RouteDraft {
             return name;
         }
         String kind = a.path("kind").asText("");
-        for (ApplianceKind k : ApplianceKind.values()) {
-            if (k.written().equals(kind) && k != ApplianceKind.OTHER) {
-                return k.label();
-            }
-        }
-        return a.path("id").asText();
+        return Named.find(ApplianceKind.class, kind)
+                .filter(k -> k != ApplianceKind.OTHER)
+                .map(ApplianceKind::label)
+                .orElseGet(() -> a.path("id").asText());
     }
 
     public static String together(List<String> names) {

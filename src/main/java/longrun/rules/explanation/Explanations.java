@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import longrun.origin.Confidence;
+import longrun.plan.choice.Named;
 import longrun.plan.json.PlanWith;
 import longrun.rules.limit.Threshold;
 import longrun.rules.limit.Thresholds;
@@ -119,12 +120,14 @@ public final class Explanations {
         }
         if (rule.group("source") != null) {
             all.add(new Explanation.Section(
-                    Optional.empty(),
-                    rule.group("required"),
-                    rule.group("source"),
-                    Thresholds.named(Confidence.values(), rule.group("held"))));
+                    Optional.empty(), rule.group("required"), rule.group("source"), held(rule.group("held"))));
         }
         return List.copyOf(all);
+    }
+
+    private static Confidence held(String written) {
+        return Named.find(Confidence.class, written)
+                .orElseThrow(() -> new IllegalStateException("an explanation is held as " + written));
     }
 
     private static String text(String file) {

@@ -1,15 +1,11 @@
 package longrun.rules.limit;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
-import java.io.IOException;
-import java.io.Reader;
-import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import longrun.origin.Confidence;
+import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 import org.jspecify.annotations.Nullable;
 
 /** The facts of the rules, read once from {@code data/rules/facts.csv} and {@code coverage.csv}. */
@@ -30,40 +26,29 @@ public final class RuleFacts {
     }
 
     private static List<RuleFact> load() {
-        Map<String, NamedCsvRecord> coverage = new HashMap<>();
-        for (NamedCsvRecord row : rows("rules/coverage.csv")) {
-            coverage.put(row.getField("fact"), row);
+        Map<String, DataRow> coverage = new HashMap<>();
+        for (DataRow row : DataFile.read("rules/coverage.csv").rows()) {
+            coverage.put(row.text("fact"), row);
         }
-        return rows("rules/facts.csv").stream()
-                .map(row -> fact(row, coverage.get(row.getField("id"))))
+        return DataFile.read("rules/facts.csv").rows().stream()
+                .map(row -> fact(row, coverage.get(row.text("id"))))
                 .toList();
     }
 
-    private static RuleFact fact(NamedCsvRecord row, @Nullable NamedCsvRecord covered) {
-        String id = row.getField("id");
+    private static RuleFact fact(DataRow row, @Nullable DataRow covered) {
+        String id = row.text("id");
         if (covered == null) {
-            throw new IllegalStateException("rules/coverage.csv says nothing of " + id);
+            throw row.fault("id", "coverage.csv says nothing of " + id);
         }
         return new RuleFact(
                 id,
-                row.getField("topic"),
-                row.getField("statement"),
-                row.getField("numbers"),
-                row.getField("where"),
-                Thresholds.named(Confidence.values(), row.getField("confidence")),
-                Thresholds.named(RuleFact.Use.values(), covered.getField("how")),
-                List.of(covered.getField("rules").split(" ")),
-                covered.getField("why"));
-    }
-
-    private static List<NamedCsvRecord> rows(String file) {
-        try (Reader in = Thresholds.open(file);
-                CsvReader<NamedCsvRecord> rows = CsvReader.builder()
-                        .commentStrategy(CommentStrategy.SKIP)
-                        .ofNamedCsvRecord(in)) {
-            return rows.stream().toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+                row.text("topic"),
+                row.text("statement"),
+                row.text("numbers"),
+                row.text("where"),
+                row.choice("confidence", Confidence.class),
+                covered.choice("how", RuleFact.Use.class),
+                covered.words("rules"),
+                covered.text("why"));
     }
 }

@@ -1,34 +1,27 @@
 package longrun.rules.limit;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import longrun.finding.Citation;
 import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
+import longrun.origin.DataFault;
+import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 import longrun.plan.choice.CodeProfile;
-import longrun.plan.choice.Named;
 import longrun.quantity.Length;
 import longrun.quantity.Measure;
+import longrun.quantity.NotAQuantity;
 
 /** The thresholds of all rules, read once from {@code data/rules/thresholds.csv}. A wrong row is named by its line. */
 public final class Thresholds {
 
     private static final String FILE = "rules/thresholds.csv";
-    private static final Thresholds BUILT_IN = load();
+    private static final Thresholds BUILT_IN = read(DataFile.read(FILE));
 
     private final Map<String, List<Threshold>> byRule;
 
@@ -69,82 +62,56 @@ public final class Thresholds {
                 .findFirst();
     }
 
-    private static Thresholds load() {
-        try (Reader in = open(FILE)) {
-            return read(in);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
     /**
      * Reads a table of thresholds.
      *
-     * @throws IllegalStateException naming the line that is wrong
+     * @throws DataFault naming the cell that is wrong
      */
-    public static Thresholds read(Reader in) throws IOException {
+    public static Thresholds read(DataFile file) {
         Map<String, List<Threshold>> byRule = new LinkedHashMap<>();
-        try (CsvReader<NamedCsvRecord> rows =
-                CsvReader.builder().commentStrategy(CommentStrategy.SKIP).ofNamedCsvRecord(in)) {
-            for (NamedCsvRecord row : rows) {
-                byRule.computeIfAbsent(row.getField("rule"), r -> new ArrayList<>())
-                        .add(read(row));
-            }
+        for (DataRow row : file.rows()) {
+            byRule.computeIfAbsent(row.text("rule"), r -> new ArrayList<>()).add(read(row));
         }
         return new Thresholds(byRule);
     }
 
-    /** A data file of the jar. */
-    public static Reader open(String file) throws IOException {
-        InputStream in = Thresholds.class.getResourceAsStream("/longrun/data/" + file);
-        if (in == null) {
-            throw new IOException("the data file " + file + " is not in the program");
-        }
-        return new InputStreamReader(in, StandardCharsets.UTF_8);
-    }
-
     /** A limit is a length, a wire's size or a temperature; anything else is a slip in the file. */
-    private static Optional<Length> length(String limit) {
-        if (limit.endsWith(" AWG")) {
-            Measure.WIRE.read(limit);
-            return Optional.empty();
-        }
-        if (limit.endsWith(" degF")) {
-            Measure.TEMPERATURE.read(limit);
-            return Optional.empty();
-        }
-        return limit.isEmpty() ? Optional.empty() : Optional.of(Measure.LENGTH.read(limit));
-    }
-
-    private static Threshold read(NamedCsvRecord row) {
+    private static Optional<Length> length(DataRow row, String limit) {
         try {
-            String limit = row.getField("limit");
-            String code = row.getField("code");
-            return new Threshold(
-                    new RuleName(row.getField("rule")),
-                    row.getField("variant"),
-                    code.equals("any") ? Optional.empty() : Optional.of(named(CodeProfile.values(), code)),
-                    named(Severity.values(), row.getField("severity")),
-                    named(Bound.values(), row.getField("bound")),
-                    length(limit),
-                    limit,
-                    row.getField("required"),
-                    new Citation(
-                            row.getField("reference"),
-                            row.getField("edition"),
-                            named(Confidence.values(), row.getField("confidence"))),
-                    row.getField("fact"));
-        } catch (IllegalArgumentException e) {
-            throw new IllegalStateException(FILE + ":" + row.getStartingLineNumber() + ": " + e.getMessage(), e);
+            if (limit.endsWith(" AWG")) {
+                Measure.WIRE.read(limit);
+                return Optional.empty();
+            }
+            if (limit.endsWith(" degF")) {
+                Measure.TEMPERATURE.read(limit);
+                return Optional.empty();
+            }
+            return limit.isEmpty() ? Optional.empty() : Optional.of(Measure.LENGTH.read(limit));
+        } catch (NotAQuantity e) {
+            throw row.fault("limit", e.getMessage());
         }
     }
 
-    public static <E extends Enum<E> & Named> E named(E[] values, String written) {
-        for (E value : values) {
-            if (value.written().equals(written)) {
-                return value;
-            }
+    private static Threshold read(DataRow row) {
+        String limit = row.text("limit");
+        return new Threshold(
+                rule(row),
+                row.text("variant"),
+                row.text("code").equals("any") ? Optional.empty() : Optional.of(row.choice("code", CodeProfile.class)),
+                row.choice("severity", Severity.class),
+                row.choice("bound", Bound.class),
+                length(row, limit),
+                limit,
+                row.text("required"),
+                new Citation(row.text("reference"), row.text("edition"), row.choice("confidence", Confidence.class)),
+                row.text("fact"));
+    }
+
+    private static RuleName rule(DataRow row) {
+        try {
+            return new RuleName(row.text("rule"));
+        } catch (IllegalArgumentException e) {
+            throw row.fault("rule", e.getMessage());
         }
-        throw new IllegalArgumentException("\"" + written.toLowerCase(Locale.ROOT) + "\" is not known here");
     }
 }

@@ -3,6 +3,7 @@ package longrun.rules.surroundings;
 import java.util.HashMap;
 import java.util.Map;
 import longrun.origin.DataFile;
+import longrun.origin.DataRow;
 import longrun.plan.choice.Louvre;
 
 /** The code's numbers for air, read once from {@code data/rules/combustion-air.csv}. */
@@ -38,8 +39,8 @@ final class AirNumbers {
 
     private static Map<String, Double> load() {
         Map<String, Double> all = new HashMap<>();
-        for (DataFile.Row row : DataFile.read("rules/combustion-air.csv").rows()) {
-            all.put(row.text("what"), row.number("value"));
+        for (DataRow row : DataFile.read("rules/combustion-air.csv").rows()) {
+            all.put(row.text("what"), row.positive("value"));
         }
         return Map.copyOf(all);
     }

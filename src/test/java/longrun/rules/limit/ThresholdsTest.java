@@ -3,7 +3,7 @@ package longrun.rules.limit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.io.StringReader;
+import longrun.origin.DataFile;
 import longrun.plan.Distance;
 import longrun.plan.choice.CodeProfile;
 import longrun.quantity.Length;
@@ -49,7 +49,7 @@ class ThresholdsTest {
     void wrongRowIsNamedByItsLine() {
         String rows = HEAD + "a,,any,must-fix,least,3 ft,x,y,2018,print,SV-01\n"
                 + "b,,any,must-fix,least,3 furlongs,x,y,2018,print,SV-01\n";
-        assertThatThrownBy(() -> Thresholds.read(new StringReader(rows)))
+        assertThatThrownBy(() -> Thresholds.read(DataFile.parse("rules/thresholds.csv", rows)))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("rules/thresholds.csv:4")
                 .hasMessageContaining("furlongs");
@@ -57,7 +57,8 @@ class ThresholdsTest {
 
     @Test
     void unknownWordIsNamedByItsLine() {
-        assertThatThrownBy(() -> Thresholds.read(new StringReader(HEAD + "a,,any,grave,least,3 ft,x,y,,print,SV-01\n")))
+        assertThatThrownBy(() -> Thresholds.read(
+                        DataFile.parse("rules/thresholds.csv", HEAD + "a,,any,grave,least,3 ft,x,y,,print,SV-01\n")))
                 .hasMessageContaining("rules/thresholds.csv:3")
                 .hasMessageContaining("grave");
     }

@@ -12,6 +12,7 @@ import longrun.draft.sections.RouteLine;
 import longrun.draft.sections.TubingDraft;
 import longrun.plan.SizeNames;
 import longrun.plan.choice.Material;
+import longrun.plan.choice.Named;
 import longrun.plan.choice.Setting;
 import longrun.plan.choice.Under;
 import longrun.quantity.Measure;
@@ -219,14 +220,12 @@ final class RouteTools {
             makers.forEach(size -> out.put(size, SizeNames.shown(Material.CSST, size)));
             return out;
         }
-        for (Material m : Material.values()) {
-            if (m.written().equals(material)) {
-                for (String size : SizeNames.standard(m)) {
-                    String stored = m == Material.COPPER ? size + " nominal" : size;
-                    out.put(stored, SizeNames.shown(m, size));
-                }
+        Named.find(Material.class, material).ifPresent(m -> {
+            for (String size : SizeNames.standard(m)) {
+                String stored = m == Material.COPPER ? size + " nominal" : size;
+                out.put(stored, SizeNames.shown(m, size));
             }
-        }
+        });
         return out;
     }
 
