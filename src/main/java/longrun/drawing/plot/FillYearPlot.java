@@ -1,7 +1,6 @@
 package longrun.drawing.plot;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,96 +51,37 @@ public record FillYearPlot(
     public String svg() {
         PlotSvg svg = new PlotSvg(WIDTH, 270, "Level through the year");
         svg.title(words());
-        axes(svg);
+        YearCurve curve = new YearCurve(year, waterGal, LEFT, RIGHT, TOP, BOTTOM);
+        curve.axes(svg, 0, 12, "start");
         EndNames names = new EndNames();
-        limit(svg, names, fullGal, "fill");
-        limit(svg, names, refillGal, "refill");
-        curve(svg);
-        fills(svg);
-        range(svg);
-        callBy(svg);
+        limit(svg, curve, names, fullGal, "fill");
+        limit(svg, curve, names, refillGal, "refill");
+        curve.draw(svg);
+        start(svg, curve);
+        fills(svg, curve);
+        range(svg, curve);
+        curve.callBy(svg, callBy);
         names.draw(svg, RIGHT + 8, BOTTOM);
         return svg.end();
     }
 
-    private double y(double gallons) {
-        return BOTTOM - (BOTTOM - TOP) * Math.max(0, Math.min(1, gallons / waterGal));
-    }
-
-    private static double x(double day) {
-        return LEFT + (RIGHT - LEFT) * Math.max(0, Math.min(365, day)) / 365;
-    }
-
-    private double x(LocalDate date) {
-        return x(ChronoUnit.DAYS.between(year.from(), date));
-    }
-
-    private void axes(PlotSvg svg) {
-        svg.path(
-                new double[] {LEFT, LEFT, RIGHT},
-                new double[] {TOP - 6, BOTTOM, BOTTOM},
-                PlotSvg.PART,
-                PlotSvg.Ink.INK,
-                "");
-        svg.text(0, 12, "start", PlotSvg.Ink.QUIET, "% full");
-        for (int p = 0; p <= 100; p += 20) {
-            double y = y(waterGal * p / 100);
-            svg.line(LEFT - 5, y, LEFT, y, PlotSvg.LEADER, PlotSvg.Ink.QUIET, "");
-            svg.text(LEFT - 9, y + 5, "end", PlotSvg.Ink.QUIET, String.valueOf(p));
-        }
-        LocalDate end = year.from().plusDays(365);
-        for (LocalDate d = year.from().withDayOfMonth(1); d.isBefore(end); d = d.plusMonths(1)) {
-            double start = x(d);
-            double stop = x(d.plusMonths(1));
-            if (!d.isBefore(year.from())) {
-                svg.line(start, BOTTOM, start, BOTTOM + 5, PlotSvg.LEADER, PlotSvg.Ink.QUIET, "");
-            }
-            if (stop - start > 30) {
-                svg.text(
-                        (start + stop) / 2,
-                        BOTTOM + 20,
-                        "middle",
-                        PlotSvg.Ink.QUIET,
-                        LevelPlot.day(d).split(" ")[1]);
-            }
-        }
-    }
-
-    private void limit(PlotSvg svg, EndNames names, double gallons, String name) {
-        double y = y(gallons);
+    private void limit(PlotSvg svg, YearCurve curve, EndNames names, double gallons, String name) {
+        double y = curve.y(gallons);
         svg.line(LEFT, y, RIGHT, y, PlotSvg.LEADER, PlotSvg.Ink.INK, "");
         names.add(y, name + ", " + Math.round(100 * gallons / waterGal) + " %", PlotSvg.Ink.INK, false);
     }
 
-    private void curve(PlotSvg svg) {
-        List<Double> x = new ArrayList<>();
-        List<Double> y = new ArrayList<>();
-        for (int day = 0; day < year.gallons().size(); day++) {
-            LocalDate before = year.from().plusDays(day - 1L);
-            int at = day;
-            // a fill stands straight up at its day's end
-            year.deliveries().stream().filter(d -> d.date().equals(before)).forEach(d -> {
-                x.add(x(at));
-                y.add(y(year.gallons().get(at) - d.gallons()));
-            });
-            x.add(x(day));
-            y.add(y(year.gallons().get(day)));
-        }
-        svg.path(
-                x.stream().mapToDouble(Double::doubleValue).toArray(),
-                y.stream().mapToDouble(Double::doubleValue).toArray(),
-                PlotSvg.PIPE,
-                PlotSvg.Ink.INK,
-                "");
+    /** What the gauge said, where the curve does not fall through the words. */
+    private void start(PlotSvg svg, YearCurve curve) {
         double start = year.gallons().get(0);
-        svg.circle(LEFT, y(start), 5, PlotSvg.Ink.ACCENT, true);
-        boolean room = year.deliveries().isEmpty() || x(year.deliveries().get(0).date()) > LEFT + 120;
+        boolean room =
+                year.deliveries().isEmpty() || curve.x(year.deliveries().get(0).date()) > LEFT + 120;
         if (!room) {
-            return; // the curve falls through it
+            return;
         }
         svg.words(
                 LEFT + 10,
-                y(start) - 6,
+                curve.y(start) - 6,
                 "start",
                 PlotSvg.Ink.ACCENT,
                 14,
@@ -149,10 +89,10 @@ public record FillYearPlot(
                 Math.round(100 * start / waterGal) + " on " + LevelPlot.day(year.from()));
     }
 
-    private void fills(PlotSvg svg) {
-        double top = y(fullGal) - 3;
+    private void fills(PlotSvg svg, YearCurve curve) {
+        double top = curve.y(fullGal) - 3;
         List<Double> marks = new ArrayList<>();
-        year.deliveries().forEach(d -> marks.add(x(d.date().plusDays(1))));
+        year.deliveries().forEach(d -> marks.add(curve.x(d.date().plusDays(1))));
         boolean tight = false;
         for (int i = 1; i < marks.size(); i++) {
             tight |= marks.get(i) - marks.get(i - 1) < 12;
@@ -183,14 +123,14 @@ public record FillYearPlot(
     }
 
     /** The days in which the refill gauge may be reached, as a bar on its line. */
-    private void range(PlotSvg svg) {
+    private void range(PlotSvg svg, YearCurve curve) {
         days.filter(d -> d.isWide() && d.low() < 365).ifPresent(d -> {
-            double y = y(refillGal);
-            svg.line(x(d.low()), y, x(d.high()), y, 6, PlotSvg.Ink.INK, "");
+            double y = curve.y(refillGal);
+            svg.line(curve.x(d.low()), y, curve.x(d.high()), y, 6, PlotSvg.Ink.INK, "");
             String to = d.high() > 365 ? "later" : LevelPlot.day(year.from().plusDays((long) d.high()));
-            boolean late = x(d.high()) > RIGHT - 130;
+            boolean late = curve.x(d.high()) > RIGHT - 130;
             svg.words(
-                    late ? x(d.low()) - 6 : x(d.high()) + 6,
+                    late ? curve.x(d.low()) - 6 : curve.x(d.high()) + 6,
                     y + 18,
                     late ? "end" : "start",
                     PlotSvg.Ink.QUIET,
@@ -198,26 +138,6 @@ public record FillYearPlot(
                     false,
                     LevelPlot.day(year.from().plusDays((long) d.low())) + " to " + to);
         });
-    }
-
-    private void callBy(PlotSvg svg) {
-        callBy.filter(d -> !d.isBefore(year.from()) && d.isBefore(year.from().plusDays(365)))
-                .ifPresent(d -> {
-                    double x = x(d);
-                    int day = (int) ChronoUnit.DAYS.between(year.from(), d);
-                    double y = y(year.gallons().get(day));
-                    svg.line(x, y, x, BOTTOM - 20, PlotSvg.PART, PlotSvg.Ink.ACCENT, "");
-                    svg.circle(x, y, 3.5, PlotSvg.Ink.ACCENT, false);
-                    boolean late = x > RIGHT - 140;
-                    svg.words(
-                            late ? x - 8 : x + 8,
-                            BOTTOM - 16,
-                            late ? "end" : "start",
-                            PlotSvg.Ink.ACCENT,
-                            14,
-                            true,
-                            "call by " + LevelPlot.day(d));
-                });
     }
 
     private String words() {

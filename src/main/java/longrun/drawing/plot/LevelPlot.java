@@ -3,7 +3,6 @@ package longrun.drawing.plot;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.format.TextStyle;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -76,7 +75,7 @@ public record LevelPlot(
         return date.getDayOfMonth() + " " + month(date.getMonth());
     }
 
-    private static String month(Month month) {
+    static String month(Month month) {
         return month.getDisplayName(TextStyle.SHORT, Locale.ROOT).substring(0, 3);
     }
 
@@ -107,60 +106,23 @@ public record LevelPlot(
                 : -1;
     }
 
-    private double y(double gallons) {
-        return BOTTOM - (BOTTOM - TOP) * Math.max(0, Math.min(1, gallons / waterGal.number()));
-    }
-
-    private static double x(double day) {
-        return LEFT + (RIGHT - LEFT) * day / 365;
-    }
-
-    private static double x(LevelYear year, LocalDate date) {
-        return x(Math.max(0, Math.min(365, ChronoUnit.DAYS.between(year.from(), date))));
-    }
-
     private void draw(PlotSvg svg, LevelYear year) {
-        axes(svg, year);
-        year.noTruck().forEach(gap -> noTruck(svg, year, gap));
+        YearCurve curve = new YearCurve(year, waterGal.number(), LEFT, RIGHT, TOP, BOTTOM);
+        curve.axes(svg, LEFT - 10, TOP - 12, "end");
+        year.noTruck().forEach(gap -> noTruck(svg, curve, gap));
         EndNames names = new EndNames();
-        limit(svg, names, fullGal, "filled");
-        limit(svg, names, refillGal, "refill");
-        curve(svg, year);
-        deliveries(svg, year);
-        callBy(svg, year);
-        lowest(svg, year);
+        limit(svg, curve, names, fullGal, "filled");
+        limit(svg, curve, names, refillGal, "refill");
+        curve.draw(svg);
+        deliveries(svg, curve);
+        curve.callBy(svg, callBy);
+        lowest(svg, curve);
         names.draw(svg, RIGHT + 8, BOTTOM);
     }
 
-    private void axes(PlotSvg svg, LevelYear year) {
-        svg.path(
-                new double[] {LEFT, LEFT, RIGHT},
-                new double[] {TOP, BOTTOM, BOTTOM},
-                PlotSvg.PART,
-                PlotSvg.Ink.INK,
-                "");
-        svg.text(LEFT - 10, TOP - 12, "end", PlotSvg.Ink.QUIET, "% full");
-        for (int p = 0; p <= 100; p += 20) {
-            double y = y(waterGal.number() * p / 100);
-            svg.line(LEFT - 5, y, LEFT, y, PlotSvg.LEADER, PlotSvg.Ink.QUIET, "");
-            svg.text(LEFT - 10, y + 5, "end", PlotSvg.Ink.QUIET, String.valueOf(p));
-        }
-        LocalDate end = year.from().plusDays(365);
-        for (LocalDate d = year.from().withDayOfMonth(1); d.isBefore(end); d = d.plusMonths(1)) {
-            double start = x(year, d);
-            double stop = x(year, d.plusMonths(1));
-            if (!d.isBefore(year.from())) {
-                svg.line(start, BOTTOM, start, BOTTOM + 6, PlotSvg.LEADER, PlotSvg.Ink.QUIET, "");
-            }
-            if (stop - start > 30) {
-                svg.text((start + stop) / 2, BOTTOM + 20, "middle", PlotSvg.Ink.QUIET, month(d.getMonth()));
-            }
-        }
-    }
-
-    private void noTruck(PlotSvg svg, LevelYear year, LevelYear.NoTruck gap) {
-        double from = x(year, gap.from());
-        double to = x(year, gap.to().plusDays(1));
+    private void noTruck(PlotSvg svg, YearCurve curve, LevelYear.NoTruck gap) {
+        double from = curve.x(gap.from());
+        double to = curve.x(gap.to().plusDays(1));
         double wide = to - from;
         for (double down = TOP + 7; down < BOTTOM + wide; down += 7) {
             double first = Math.max(0, down - BOTTOM);
@@ -179,43 +141,21 @@ public record LevelPlot(
                 "no truck, " + day(gap.from()) + " to " + day(gap.to()));
     }
 
-    private void limit(PlotSvg svg, EndNames names, Figure gallons, String name) {
+    private void limit(PlotSvg svg, YearCurve curve, EndNames names, Figure gallons, String name) {
         if (gallons.isKnown()) {
-            double y = y(gallons.number());
+            double y = curve.y(gallons.number());
             svg.line(LEFT, y, RIGHT, y, PlotSvg.PART, PlotSvg.Ink.INK, "");
             names.add(y, name + ", " + PlotSvg.number(percent(gallons)) + " %", PlotSvg.Ink.INK, false);
         }
     }
 
-    private void curve(PlotSvg svg, LevelYear year) {
-        List<Double> x = new ArrayList<>();
-        List<Double> y = new ArrayList<>();
-        for (int day = 0; day < year.gallons().size(); day++) {
-            // A delivery stands straight up at the day's end.
-            LocalDate before = year.from().plusDays(day - 1L);
-            int at = day;
-            year.deliveries().stream().filter(d -> d.date().equals(before)).forEach(d -> {
-                x.add(x(at));
-                y.add(y(year.gallons().get(at) - d.gallons()));
-            });
-            x.add(x(day));
-            y.add(y(year.gallons().get(day)));
-        }
-        svg.path(
-                x.stream().mapToDouble(Double::doubleValue).toArray(),
-                y.stream().mapToDouble(Double::doubleValue).toArray(),
-                PlotSvg.PIPE,
-                PlotSvg.Ink.INK,
-                "");
-        svg.circle(x(0), y(year.gallons().get(0)), 4.5, PlotSvg.Ink.ACCENT, true);
-    }
-
-    private static void deliveries(PlotSvg svg, LevelYear year) {
+    private static void deliveries(PlotSvg svg, YearCurve curve) {
+        LevelYear year = curve.year();
         double named = Double.NEGATIVE_INFINITY;
         boolean tight = false;
         for (int i = 1; i < year.deliveries().size(); i++) {
-            double room = x(year, year.deliveries().get(i).date())
-                    - x(year, year.deliveries().get(i - 1).date());
+            double room = curve.x(year.deliveries().get(i).date())
+                    - curve.x(year.deliveries().get(i - 1).date());
             tight |= room < 14;
         }
         if (tight) {
@@ -223,7 +163,7 @@ public record LevelPlot(
             return;
         }
         for (LevelYear.Drop drop : year.deliveries()) {
-            double x = x(year, drop.date().plusDays(1));
+            double x = curve.x(drop.date().plusDays(1));
             svg.shape(new double[] {x - 5, x + 5, x}, new double[] {TOP, TOP, TOP + 9}, PlotSvg.Ink.INK, true);
             if (x - named >= NAME_ROOM) {
                 svg.words(
@@ -239,33 +179,14 @@ public record LevelPlot(
         }
     }
 
-    private void callBy(PlotSvg svg, LevelYear year) {
-        Optional<LocalDate> inYear = callBy.filter(
-                d -> !d.isBefore(year.from()) && d.isBefore(year.from().plusDays(365)));
-        inYear.ifPresent(d -> {
-            double x = x(year, d);
-            int day = (int) ChronoUnit.DAYS.between(year.from(), d);
-            svg.line(x, y(year.gallons().get(day)), x, BOTTOM - 12, PlotSvg.LEADER, PlotSvg.Ink.ACCENT, "");
-            boolean late = x > RIGHT - 140;
-            svg.words(
-                    late ? x - 6 : x + 6,
-                    BOTTOM - 12,
-                    late ? "end" : "start",
-                    PlotSvg.Ink.ACCENT,
-                    14,
-                    true,
-                    "call by " + day(d));
-        });
-    }
-
     /** The lowest the tank stands in a spell without truck, where that is under the refill gauge. */
-    private void lowest(PlotSvg svg, LevelYear year) {
-        year.noTruck().stream()
+    private void lowest(PlotSvg svg, YearCurve curve) {
+        curve.year().noTruck().stream()
                 .filter(LevelYear.NoTruck::belowRefill)
                 .min(Comparator.comparingDouble(LevelYear.NoTruck::endGal))
                 .ifPresent(gap -> {
-                    double x = x(year, gap.to().plusDays(1));
-                    double y = y(gap.endGal());
+                    double x = curve.x(gap.to().plusDays(1));
+                    double y = curve.y(gap.endGal());
                     svg.circle(x, y, 4.5, PlotSvg.Ink.INK, false);
                     String share = String.format(Locale.ROOT, "%.0f %%", 100 * gap.endGal() / waterGal.number());
                     svg.words(x + 10, Math.min(y + 14, BOTTOM - 6), "start", PlotSvg.Ink.INK, 16, true, share);

@@ -10,17 +10,15 @@ import longrun.plan.Plan;
 import longrun.review.Review;
 import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.figure.AfterAnswer;
+import longrun.ui.house.figure.FiguresPlace;
 import longrun.ui.house.figure.PlacePart;
 import longrun.ui.house.findings.FindingLines;
 import longrun.ui.place.HousePage;
-import longrun.ui.place.Place;
 
 /** The place of the year's fuel. Its figures are worked out a moment after a key, which only stores the entry. */
-public final class FuelView implements Place {
+public final class FuelView extends FiguresPlace {
 
     private final HousePage desk;
-    private final FieldList fields = new FieldList();
     private final ClimateFields climate;
     private final UseFields uses;
     private final DeliveryFields deliveries;
@@ -32,14 +30,12 @@ public final class FuelView implements Place {
     private final Element doubts;
     private final Element level;
     private final Element year;
-    private final Element element;
-    private final AfterAnswer afterwards;
 
     public FuelView(HousePage desk) {
         this.desk = desk;
         climate = new ClimateFields(desk);
-        uses = new UseFields(desk, fields);
-        deliveries = new DeliveryFields(desk, fields);
+        uses = new UseFields(desk, fields());
+        deliveries = new DeliveryFields(desk, fields());
         answers = new FuelAnswers(desk);
         gallons = new GallonsTable(desk);
         tickets = new TicketsTable(desk);
@@ -54,9 +50,7 @@ public final class FuelView implements Place {
                 answers.when(),
                 findings.element());
         year = PlacePart.of("year", "The year", "", answers.year(), gallons.element());
-        element = Dom.el(
-                "div",
-                "place-body",
+        holds(
                 PlacePart.of(
                         "climate",
                         "Climate",
@@ -75,29 +69,22 @@ public final class FuelView implements Place {
                 spell,
                 doubts);
         showParts();
-        afterwards = new AfterAnswer(element, this::work);
     }
 
     @Override
-    public Element element() {
-        return element;
-    }
-
-    @Override
-    public void show(boolean write) {
+    protected boolean drawEntries() {
         boolean fresh = uses.draw();
         fresh |= deliveries.draw();
-        fields.show(write || fresh);
-        climate.show(write);
-        if (write) {
-            afterwards.now();
-        } else {
-            afterwards.soon();
-        }
+        return fresh;
     }
 
-    /** Works the figures out from the last plan that could be read. */
-    void work() {
+    @Override
+    protected void showEntries(boolean write) {
+        climate.show(write);
+    }
+
+    @Override
+    protected void work() {
         Optional<Review> review = desk.session().review();
         if (review.isEmpty()) {
             showParts();
@@ -127,19 +114,15 @@ public final class FuelView implements Place {
         if (pointer.startsWith(MonthCells.MEANS)) {
             FieldList.focus(climate.months().entry(0).getElement());
         } else {
-            fields.focus(pointer);
+            super.focus(pointer);
         }
     }
 
     @Override
     public Map<String, String> heard() {
-        Map<String, String> out = new LinkedHashMap<>(fields.heard());
+        Map<String, String> out = new LinkedHashMap<>(super.heard());
         out.putAll(climate.months().heard());
         return out;
-    }
-
-    FieldList fields() {
-        return fields;
     }
 
     ClimateFields climate() {

@@ -2,7 +2,6 @@ package longrun.ui.house.hotwater;
 
 import com.vaadin.flow.dom.Element;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import longrun.draft.PlaceKind;
@@ -15,23 +14,20 @@ import longrun.plan.Plan;
 import longrun.plan.Use;
 import longrun.plan.choice.Arrangement;
 import longrun.review.Review;
-import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Scale;
 import longrun.ui.frame.WhereFrom;
-import longrun.ui.house.figure.AfterAnswer;
 import longrun.ui.house.figure.Drawing;
+import longrun.ui.house.figure.FiguresPlace;
 import longrun.ui.house.figure.OriginSteps;
 import longrun.ui.house.figure.PlacePart;
 import longrun.ui.house.findings.FindingLines;
 import longrun.ui.place.HousePage;
-import longrun.ui.place.Place;
 
 /** The place of hot water. Its figures are worked out a moment after a key, which only stores the entry. */
-public final class HotWaterView implements Place {
+public final class HotWaterView extends FiguresPlace {
 
     private final HousePage desk;
-    private final FieldList fields = new FieldList();
     private final WaterFields entries;
     private final WaterLists lists;
     private final Scale<Arrangement> positions;
@@ -44,15 +40,13 @@ public final class HotWaterView implements Place {
     private final Element storage;
     private final Element onDemand;
     private final List<Element> figures;
-    private final Element element;
-    private final AfterAnswer afterwards;
     private Arrangement shown = Arrangement.SERIES;
     private boolean picked;
 
     public HotWaterView(HousePage desk) {
         this.desk = desk;
-        entries = new WaterFields(desk, fields);
-        lists = new WaterLists(desk, fields);
+        entries = new WaterFields(desk, fields());
+        lists = new WaterLists(desk, fields());
         play = new ShowerPlay(desk);
         tables = new WaterTables(desk);
         findings = new FindingLines(desk, f -> PlaceKind.HOT_WATER.holds(f.field()) || f.at().equals("hot-water"));
@@ -99,9 +93,7 @@ public final class HotWaterView implements Place {
                 from.ask(),
                 from.list());
         figures = List.of(evening, side, months, saves);
-        element = Dom.el(
-                "div",
-                "place-body",
+        holds(
                 PlacePart.of("used", "What is used", "", entries.used()),
                 storage,
                 onDemand,
@@ -121,25 +113,13 @@ public final class HotWaterView implements Place {
                 side,
                 months,
                 saves);
-        afterwards = new AfterAnswer(element, this::work);
     }
 
     @Override
-    public Element element() {
-        return element;
-    }
-
-    @Override
-    public void show(boolean write) {
-        boolean fresh = lists.draw();
+    protected boolean drawEntries() {
         Dom.show(storage, entries.asksForStorage());
         Dom.show(onDemand, entries.asksForOnDemand());
-        fields.show(write || fresh);
-        if (write) {
-            afterwards.now();
-        } else {
-            afterwards.soon();
-        }
+        return lists.draw();
     }
 
     /** Shows another arrangement in drawing and evening; what the house has stays as entered. */
@@ -149,8 +129,8 @@ public final class HotWaterView implements Place {
         work();
     }
 
-    /** Works the figures out from the last plan that could be read. */
-    void work() {
+    @Override
+    protected void work() {
         Optional<Review> review = desk.session().review();
         Optional<HotWaterStudy> study = review.flatMap(Review::hotWater);
         figures.forEach(f -> Dom.show(f, study.isPresent()));
@@ -193,20 +173,6 @@ public final class HotWaterView implements Place {
     private String set(Optional<longrun.quantity.Temperature> t) {
         return t.map(f -> "set " + EveningWords.temperature(f.degF(), desk.units()))
                 .orElse("set to ?");
-    }
-
-    @Override
-    public void focus(String pointer) {
-        fields.focus(pointer);
-    }
-
-    @Override
-    public Map<String, String> heard() {
-        return fields.heard();
-    }
-
-    FieldList fields() {
-        return fields;
     }
 
     WaterLists lists() {

@@ -17,11 +17,12 @@ import longrun.quantity.Temperature;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.figure.Drawing;
 import longrun.ui.house.figure.Slider;
+import longrun.ui.house.figure.SliderPlay;
 import longrun.ui.place.HousePage;
 import longrun.words.Shown;
 
 /** The evening at the shower, with four sliders to play with. What is entered stays until a set point is kept. */
-final class ShowerPlay {
+final class ShowerPlay extends SliderPlay {
 
     private static final double TENTHS = 10;
 
@@ -31,16 +32,13 @@ final class ShowerPlay {
     private final Slider flow;
     private final Slider storage;
     private final Slider cold;
-    private final Element keep = Dom.button("act", "Keep this set point");
-    private final Element back = Dom.button("ask", "Back to what is entered");
-    private final Element kept = Dom.text("p", "s q", "").setAttribute("role", "status");
     private final Element said = Dom.text("p", "evening", "").setAttribute("role", "status");
     private final Element element;
     private Optional<Plan> plan = Optional.empty();
     private Arrangement arrangement = Arrangement.SERIES;
-    private boolean played;
 
     ShowerPlay(HousePage desk) {
+        super("Keep this set point");
         this.desk = desk;
         minutes = new Slider("play-minutes", "Shower", 1, 120, v -> Math.round(v) + " min", v -> play());
         flow = new Slider(
@@ -52,16 +50,15 @@ final class ShowerPlay {
                 v -> play());
         storage = new Slider("play-storage", "Storage set to", 90, 170, this::temperature, v -> play());
         cold = new Slider("play-cold", "Cold water", 33, 85, this::temperature, v -> play());
-        keep.addEventListener("click", e -> keep());
-        back.addEventListener("click", e -> restore());
+        keepButton().addEventListener("click", e -> keep());
         element = Dom.el(
                 "div",
                 "",
                 plot.element(),
                 said,
                 Dom.el("div", "plays", minutes.element(), flow.element(), storage.element(), cold.element()),
-                Dom.el("div", "acts", keep, back),
-                kept);
+                acts(),
+                kept());
     }
 
     private String temperature(double degF) {
@@ -92,15 +89,11 @@ final class ShowerPlay {
     void show(Plan shownPlan, Arrangement shown) {
         plan = Optional.of(shownPlan);
         arrangement = shown;
-        if (played) {
-            draw();
-        } else {
-            restore();
-        }
+        refresh();
     }
 
-    private void restore() {
-        played = false;
+    @Override
+    protected void rest() {
         minutes.put(Shower.TWO_FOR_AN_HOUR.minutes());
         flow.put(Shower.TWO_FOR_AN_HOUR.gpm() * TENTHS);
         plan.flatMap(p -> p.use().flatMap(Use::hotWater))
@@ -108,29 +101,21 @@ final class ShowerPlay {
                 .flatMap(s -> s.setTemp().findValue())
                 .ifPresent(t -> storage.put(t.degF()));
         plan.flatMap(p -> Shower.TWO_FOR_AN_HOUR.run(p)).ifPresent(e -> cold.put(e.coldF()));
-        Dom.retext(kept, "");
-        draw();
-    }
-
-    private void play() {
-        played = true;
-        Dom.retext(kept, "");
-        draw();
     }
 
     /** Writes the storage set point played with. */
     private void keep() {
         String set = Math.round(storage.value()) + " degF";
         desk.session().change(d -> DraftTree.put(d, "/use/hotWater/storage/setTemp", TextNode.valueOf(set)));
-        Dom.retext(kept, "Kept as what the storage heater is set to; undo takes it back.");
+        Dom.retext(kept(), "Kept as what the storage heater is set to; undo takes it back.");
     }
 
-    private void draw() {
-        Dom.show(back, played);
+    @Override
+    protected void draw() {
         Optional<Shower.Evening> evening = plan.flatMap(p -> shower().run(p));
         Optional<DrawEvent> event = evening.flatMap(e -> e.find(arrangement));
         Dom.show(plot.element(), event.isPresent());
-        Dom.show(keep, played && arrangement != Arrangement.ON_DEMAND_ONLY);
+        Dom.show(keepButton(), isPlayed() && arrangement != Arrangement.ON_DEMAND_ONLY);
         if (event.isEmpty()) {
             Dom.retext(said, "The evening is not drawn: an entry is missing.");
             return;
@@ -140,7 +125,7 @@ final class ShowerPlay {
     }
 
     private Shower shower() {
-        return played
+        return isPlayed()
                 ? new Shower(
                         minutes.value(),
                         flow.value() / TENTHS,

@@ -17,11 +17,12 @@ import longrun.ui.frame.Dom;
 import longrun.ui.house.figure.Drawing;
 import longrun.ui.house.figure.FigureSlot;
 import longrun.ui.house.figure.Slider;
+import longrun.ui.house.figure.SliderPlay;
 import longrun.ui.place.HousePage;
 import longrun.words.FigureText;
 
 /** The vapour plot with two sliders to play with. What is entered stays until a reading is kept. */
-final class TankPlay {
+final class TankPlay extends SliderPlay {
 
     private static final String MORNING = "design temperature";
 
@@ -34,31 +35,28 @@ final class TankPlay {
     private final Slider air;
     private final FigureSlot rule;
     private final FigureSlot planned;
-    private final Element keep = Dom.button("act", "Keep this reading");
-    private final Element back = Dom.button("ask", "Back to what is entered");
-    private final Element kept = Dom.text("p", "s q", "").setAttribute("role", "status");
     private final Element element;
     private Optional<Plan> plan = Optional.empty();
     private Optional<TankReport> report = Optional.empty();
     private String base = "/tank";
-    private boolean played;
 
     TankPlay(HousePage desk) {
+        super("Keep this reading");
         this.desk = desk;
         gauge = new Slider("play-gauge", "Gauge", 0, 95, v -> Math.round(v) + " %", v -> play());
         air = new Slider("play-air", "Air", -50, 60, v -> signed(v) + " \u00b0F", v -> play());
         rule = new FigureSlot(desk, "rule", "At most, for a short time");
         planned = new FigureSlot(desk, "planned", "Vapour to plan with");
-        keep.addEventListener("click", e -> keep(e.getEventData().getString(TODAY)))
+        keepButton()
+                .addEventListener("click", e -> keep(e.getEventData().getString(TODAY)))
                 .addEventData(TODAY);
-        back.addEventListener("click", e -> restore());
         element = Dom.el(
                 "div",
                 "",
                 plot.element(),
                 Dom.el("div", "plays", gauge.element(), air.element()),
-                Dom.el("div", "acts", keep, back),
-                kept,
+                acts(),
+                kept(),
                 Dom.el("dl", "slots", planned.element(), rule.element()));
     }
 
@@ -95,28 +93,18 @@ final class TankPlay {
         return plot;
     }
 
-    Element keepButton() {
-        return keep;
-    }
-
     /** Shows a plan's tank; sliders a person has moved stay where they are. */
     void show(Plan shownPlan, TankReport shownReport, String tankAt) {
         plan = Optional.of(shownPlan);
         report = Optional.of(shownReport);
         base = tankAt;
-        if (played) {
-            draw();
-        } else {
-            restore();
-        }
+        refresh();
     }
 
-    private void restore() {
-        played = false;
+    @Override
+    protected void rest() {
         plan.flatMap(TankPlay::refill).ifPresent(gauge::put);
         plan.map(TankStudy::design).filter(Figure::isKnown).ifPresent(f -> air.put(f.number()));
-        Dom.retext(kept, "");
-        draw();
     }
 
     private static Optional<Double> refill(Plan plan) {
@@ -128,12 +116,6 @@ final class TankPlay {
                 .findFirst();
     }
 
-    private void play() {
-        played = true;
-        Dom.retext(kept, "");
-        draw();
-    }
-
     /** Writes the gauge played with as today's reading. */
     private void keep(String today) {
         String percent = Math.round(gauge.value()) + " %";
@@ -141,17 +123,17 @@ final class TankPlay {
             DraftTree.put(d, base + "/gauge", TextNode.valueOf(percent));
             DraftTree.put(d, base + "/gaugeDate", TextNode.valueOf(today));
         });
-        Dom.retext(kept, "Kept as the gauge\u2019s reading of " + today + "; undo takes it back.");
+        Dom.retext(kept(), "Kept as the gauge\u2019s reading of " + today + "; undo takes it back.");
     }
 
-    private void draw() {
+    @Override
+    protected void draw() {
         if (plan.isEmpty() || report.isEmpty()) {
             return;
         }
         TankReport r = report.get();
-        Dom.show(back, played);
         VapourPlot shown;
-        if (played) {
+        if (isPlayed()) {
             TankMoment moment = TankStudy.at(
                     plan.get(),
                     Figure.given("gauge", gauge.value(), "%", "as played with", Confidence.MEMORY),
@@ -172,8 +154,9 @@ final class TankPlay {
             shown = VapourPlot.of(r, TankStudy.design(plan.get()), MORNING);
         }
         plot.show(shown.svg());
-        String where =
-                played ? "At " + gauge.said() + " and " + air.said() : "At the refill gauge and the design temperature";
+        String where = isPlayed()
+                ? "At " + gauge.said() + " and " + air.said()
+                : "At the refill gauge and the design temperature";
         String kept = FigureText.words(r.keptPsig(), desk.units());
         planned.show(
                 shown.planned(),

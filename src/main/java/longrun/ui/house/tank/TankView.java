@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import longrun.draft.PlaceKind;
 import longrun.draft.WrittenPlaces;
@@ -16,22 +15,19 @@ import longrun.plan.Tank;
 import longrun.review.Review;
 import longrun.tank.TankReport;
 import longrun.ui.field.Field;
-import longrun.ui.field.FieldList;
 import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.figure.AfterAnswer;
 import longrun.ui.house.figure.Drawing;
+import longrun.ui.house.figure.FiguresPlace;
 import longrun.ui.house.figure.PlacePart;
 import longrun.ui.house.findings.FindingLines;
 import longrun.ui.place.HousePage;
-import longrun.ui.place.Place;
 import longrun.words.Shown;
 
 /** The place of the tank. Its figures are worked out a moment after a key, which only stores the entry. */
-public final class TankView implements Place {
+public final class TankView extends FiguresPlace {
 
     private final HousePage desk;
-    private final FieldList fields = new FieldList();
     private final TankPlay play;
     private final TankAnswers answers;
     private final Element tanks = Dom.el("div", "blocks");
@@ -39,8 +35,6 @@ public final class TankView implements Place {
     private final Element yard = Dom.el("div", "");
     private final FindingLines findings;
     private final List<Element> figures;
-    private final Element element;
-    private final AfterAnswer afterwards;
     private final List<TankFields> shownTanks = new ArrayList<>();
     private final List<Drawing> yards = new ArrayList<>();
     private List<String> bases = List.of();
@@ -89,9 +83,7 @@ public final class TankView implements Place {
                 "For everything firing at once, its pressure kept, even where the gauge stands 5 % too high.",
                 answers.sizes());
         figures = List.of(vapour, asked, holds, smallest);
-        element = Dom.el(
-                "div",
-                "place-body",
+        holds(
                 PlacePart.of("stands", "What stands there", "", tanks, Dom.el("p", "acts", another), cold),
                 vapour,
                 asked,
@@ -99,37 +91,25 @@ public final class TankView implements Place {
                 smallest,
                 PlacePart.of("off", "How far it stands off", "Shell to the thing, level with the ground.", yard),
                 PlacePart.of("supplier", "What the supplier knows", "", supplier));
-        afterwards = new AfterAnswer(element, this::work);
     }
 
     private Element field(Field field) {
-        return fields.add(field).element();
+        return fields().add(field).element();
     }
 
     @Override
-    public Element element() {
-        return element;
-    }
-
-    @Override
-    public void show(boolean write) {
-        boolean fresh = drawTanks();
-        fields.show(write || fresh);
+    protected void showEntries(boolean write) {
         shownTanks.forEach(TankFields::show);
-        if (write) {
-            afterwards.now();
-        } else {
-            afterwards.soon();
-        }
     }
 
-    /** Draws the entries anew where their number changed; true where it did. */
-    private boolean drawTanks() {
+    /** Draws the tanks anew where their number changed. */
+    @Override
+    protected boolean drawEntries() {
         List<String> now = WrittenPlaces.of(desk.session(), "/tank", "/tanks");
         if (now.equals(bases)) {
             return false;
         }
-        bases.forEach(fields::removeBelow);
+        bases.forEach(fields()::removeBelow);
         bases = now;
         shownTanks.clear();
         yards.clear();
@@ -138,7 +118,7 @@ public final class TankView implements Place {
         yard.removeAllChildren();
         for (int i = 0; i < bases.size(); i++) {
             String base = bases.get(i);
-            TankFields one = new TankFields(desk, fields, base);
+            TankFields one = new TankFields(desk, fields(), base);
             Drawing drawing = new Drawing("What is measured about the tank");
             shownTanks.add(one);
             yards.add(drawing);
@@ -170,7 +150,7 @@ public final class TankView implements Place {
                 all.addObject();
             }
         });
-        fields.focus(bases.get(bases.size() - 1) + "/kind");
+        fields().focus(bases.get(bases.size() - 1) + "/kind");
     }
 
     private Element removal(int index) {
@@ -181,13 +161,13 @@ public final class TankView implements Place {
 
     void removeTank(int index) {
         String base = bases.get(index);
-        bases.forEach(fields::removeBelow);
+        bases.forEach(fields()::removeBelow);
         bases = List.of();
         desk.session().remove(base);
     }
 
-    /** Works the figures out from the last plan that could be read. */
-    void work() {
+    @Override
+    protected void work() {
         Optional<Review> review = desk.session().review();
         figures.forEach(f -> Dom.show(f, review.isPresent()));
         if (review.isEmpty()) {
@@ -207,20 +187,6 @@ public final class TankView implements Place {
             }
         }
         findings.show();
-    }
-
-    @Override
-    public void focus(String pointer) {
-        fields.focus(pointer);
-    }
-
-    @Override
-    public Map<String, String> heard() {
-        return fields.heard();
-    }
-
-    FieldList fields() {
-        return fields;
     }
 
     TankPlay play() {
