@@ -9,6 +9,7 @@ import longrun.plan.choice.ReadingKind;
 import longrun.plan.choice.Says;
 import longrun.quantity.Pressure;
 import longrun.quantity.Ratio;
+import longrun.quantity.Temperature;
 import longrun.quantity.Volume;
 
 /**
@@ -59,16 +60,34 @@ public record Plan(
     /** A delivery ticket. */
     public record Delivery(Fact<LocalDate> date, Fact<Volume> volume) {}
 
-    /** A pressure read off a gauge. */
+    /**
+     * A pressure read off a gauge.
+     *
+     * @param minutes since a test began, or how long a check held
+     * @param temp of the gas in the pipe, as a thermometer on it shows; for a test
+     */
     public record Reading(
             Fact<String> at,
             Fact<ReadingKind> what,
             Fact<Pressure> pressure,
             Fact<Double> minutes,
+            Fact<Temperature> temp,
             Fact<LocalDate> date) {}
 
-    /** A point at which work stops until someone has looked. */
-    public record HoldPoint(Fact<String> point, Fact<Boolean> done, Fact<String> who, Fact<LocalDate> date) {}
+    /**
+     * A point at which work stops until someone has looked.
+     *
+     * @param point its public name, such as {@code gas-type}
+     * @param measured what was found or measured, in words
+     * @param reason why it was marked done with something before it that must be mended
+     */
+    public record HoldPoint(
+            Fact<String> point,
+            Fact<Boolean> done,
+            Fact<String> who,
+            Fact<LocalDate> date,
+            Fact<String> measured,
+            Fact<String> reason) {}
 
     /** What whoever decides has said of a finding. */
     public record Answer(Fact<String> rule, Fact<String> at, Fact<Says> says, Fact<String> who, Fact<LocalDate> date) {}

@@ -1,0 +1,69 @@
+package longrun.holdpoint;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import longrun.plan.Appliance;
+import longrun.plan.Plan;
+import longrun.plan.choice.ReadingKind;
+import longrun.pressure.Pressures;
+import longrun.pressure.RegulatorPressure;
+import longrun.quantity.Pressure;
+
+/**
+ * A pressure to be read off a gauge, beside what the plan predicts.
+ *
+ * @param at id of the regulator or appliance
+ * @param called what it is called
+ * @param kind nothing firing, or everything firing
+ * @param predicted by the plan; empty where an entry is missing
+ * @param measured what a gauge showed, the last entered; empty where nobody has read it
+ */
+public record Predicted(
+        String at, String called, ReadingKind kind, Optional<Pressure> predicted, Optional<Pressure> measured) {
+
+    /** Lock-up and flowing pressure of every regulator, then the pressure at every burner with everything firing. */
+    public static List<Predicted> of(Pressures pressures) {
+        Plan plan = pressures.sizing().piping().plan();
+        List<Predicted> out = new ArrayList<>();
+        for (RegulatorPressure r : pressures.regulators()) {
+            String id = r.regulator().id();
+            String called = "regulator " + id;
+            out.add(of(plan, id, called, ReadingKind.LOCK_UP, r.lockUpInWc()));
+            out.add(of(plan, id, called, ReadingKind.FLOWING_ALL, flowing(r)));
+        }
+        for (int i = 0; i < plan.appliances().size(); i++) {
+            Appliance a = plan.appliances().get(i);
+            out.add(of(
+                    plan,
+                    a.id(),
+                    a.called(),
+                    ReadingKind.FLOWING_ALL,
+                    pressures.outlet(i).pressureAtInletInWc()));
+        }
+        return List.copyOf(out);
+    }
+
+    private static OptionalDouble flowing(RegulatorPressure r) {
+        OptionalDouble fall = r.droop().map(d -> d.atLoadInWc()).orElse(OptionalDouble.empty());
+        return r.settingInWc().isEmpty() || fall.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.max(0, r.settingInWc().getAsDouble() - fall.getAsDouble()));
+    }
+
+    private static Predicted of(Plan plan, String id, String called, ReadingKind kind, OptionalDouble inWc) {
+        Optional<Pressure> read = Optional.empty();
+        for (Plan.Reading r : plan.readings()) {
+            if (r.at().is(id) && r.what().is(kind) && r.pressure().isKnown()) {
+                read = r.pressure().findValue();
+            }
+        }
+        return new Predicted(
+                id,
+                called,
+                kind,
+                inWc.isPresent() ? Optional.of(Pressure.ofInWc(inWc.getAsDouble())) : Optional.empty(),
+                read);
+    }
+}
