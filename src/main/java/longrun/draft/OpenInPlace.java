@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
+import longrun.holdpoint.HoldPoints;
 
 /**
  * What a place still lacks, in words.
@@ -19,6 +20,9 @@ public record OpenInPlace(String words, boolean must) {
         if (place == PlaceKind.FINDINGS) {
             return counted(session.findings(), session.errors().size(), "none yet");
         }
+        if (place == PlaceKind.VALVE) {
+            return recorded(session);
+        }
         if (place == PlaceKind.PAPERS) {
             return new OpenInPlace(session.review().isPresent() ? "as far as it is known" : "none yet", false);
         }
@@ -28,6 +32,24 @@ public record OpenInPlace(String words, boolean must) {
         return begun(session, place)
                 ? counted(own, (int) wrong, session.review().isPresent() ? "nothing lacking" : "not known")
                 : unbegun(counted(own, (int) wrong, ""));
+    }
+
+    /** Of the points before the valve only what is recorded: what is open for them stands in the other places. */
+    private static OpenInPlace recorded(HouseSession session) {
+        long wrong = session.errors().keySet().stream()
+                .filter(PlaceKind.VALVE::holds)
+                .count();
+        if (wrong > 0) {
+            return counted(List.of(), (int) wrong, "");
+        }
+        return session.review()
+                .map(HoldPoints::of)
+                .map(all -> new OpenInPlace(
+                        all.done() == 0
+                                ? "nothing recorded yet"
+                                : all.done() + " of " + all.points().size() + " recorded",
+                        all.points().stream().anyMatch(s -> s.record() == HoldPoints.Record.REASON_MISSING)))
+                .orElse(new OpenInPlace("not known", false));
     }
 
     /** Of a place in which nothing stands yet it is never said that nothing is lacking. */

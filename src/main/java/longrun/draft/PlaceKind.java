@@ -28,6 +28,10 @@ public enum PlaceKind {
             "Hot water",
             "The storage heater first, the on-demand heater behind it, the mixing valve last before the house."),
     FINDINGS("findings", "Findings", "What is wrong or doubtful, and the questions to take along, by who can answer."),
+    VALVE(
+            "valve",
+            "Before the valve",
+            "The pressure test, the points at which work stops, and what the gauge shows, before gas is let in for use."),
     PAPERS(
             "papers",
             "Papers",
@@ -90,7 +94,8 @@ public enum PlaceKind {
             new Entries("/availableSizes", ROUTE),
             new Entries("/tubingTables", ROUTE),
             new Entries("/useMemoryTables", ROUTE),
-            new Entries("/readings", ROUTE),
+            new Entries("/readings", VALVE),
+            new Entries("/holdPoints", VALVE),
             new Entries("/tank", TANK),
             new Entries("/tanks", TANK),
             new Entries("/use", FUEL),

@@ -19,7 +19,12 @@ import longrun.words.Names;
 public final class Papers {
 
     private static final List<Sheet> SHEETS = List.of(
-            new SupplierSheet(), new DrawingSheet(), new FitterSheet(), new CalculationSheet(), new PartsSheet());
+            new SupplierSheet(),
+            new DrawingSheet(),
+            new FitterSheet(),
+            new ValveSheet(),
+            new CalculationSheet(),
+            new PartsSheet());
 
     private Papers() {}
 

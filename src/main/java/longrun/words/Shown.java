@@ -40,6 +40,7 @@ public record Shown<Q extends Quantity>(Measure<Q> measure, String customary, St
             new Shown<>(Measure.PRESSURE, "in w.c.", "kPa", "#,##0.##");
     public static final Shown<Pressure> LINE_PRESSURE = new Shown<>(Measure.PRESSURE, "psi", "kPa", "#,##0.##");
     public static final Shown<Volume> ROOM_VOLUME = new Shown<>(Measure.VOLUME, "ft3", "L", "#,##0");
+    public static final Shown<Volume> PIPE_VOLUME = new Shown<>(Measure.VOLUME, "ft3", "L", "0.##");
     public static final Shown<Volume> GALLONS = new Shown<>(Measure.VOLUME, "gal", "L", "#,##0.#");
     public static final Shown<Mass> WEIGHT = new Shown<>(Measure.MASS, "lb", "kg", "#,##0.#");
     public static final Shown<Ratio> SHARE = new Shown<>(Measure.RATIO, "%", "%", "0.##");

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PlaceKindTest {
 
     /** Entries that no place asks for: the answers stand at their finding, the rest is for other programs. */
-    private static final Set<String> ASKED_NOWHERE = Set.of("answers", "diversity", "prices", "holdPoints");
+    private static final Set<String> ASKED_NOWHERE = Set.of("answers", "diversity", "prices");
 
     @ParameterizedTest
     @CsvSource({

@@ -10,6 +10,7 @@ import longrun.ui.house.hotwater.HotWaterView;
 import longrun.ui.house.papers.PapersPlace;
 import longrun.ui.house.route.RouteView;
 import longrun.ui.house.tank.TankView;
+import longrun.ui.house.valve.ValvePlace;
 import longrun.ui.place.HousePage;
 import longrun.ui.place.Place;
 
@@ -28,6 +29,7 @@ final class PlaceMaker {
             case FUEL -> new FuelView(desk);
             case HOT_WATER -> new HotWaterView(desk);
             case FINDINGS -> new FindingsPlace(desk);
+            case VALVE -> new ValvePlace(desk);
             case PAPERS -> new PapersPlace(desk);
         };
     }

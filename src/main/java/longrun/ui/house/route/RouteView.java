@@ -130,7 +130,7 @@ public final class RouteView implements Place, RouteRow.Hand {
             element.executeJs(WHEN_STILL);
         } else {
             drawing.show(review, id, units);
-            pressure.show(answer, write);
+            pressure.show(answer);
             tubing.show(write);
         }
         laid.show(inHand, write);
@@ -374,8 +374,6 @@ public final class RouteView implements Place, RouteRow.Hand {
             field.executeJs("setTimeout(() => this.focus())");
         } else if (pointer.startsWith(TubingDraft.TABLES)) {
             tubing.focus(pointer);
-        } else if (pointer.startsWith(ReadingsPane.READINGS)) {
-            pressure.focus(pointer);
         } else if (pointer.endsWith("/fedBy")) {
             RouteRow next = table.rows().get(table.rows().size() - 1); // what nothing feeds hangs on a section to come
             next.feeds().element().executeJs("setTimeout(() => this.focus())");
@@ -389,7 +387,6 @@ public final class RouteView implements Place, RouteRow.Hand {
         Map<String, String> heard = table.heard();
         heard.putAll(tubing.heard());
         heard.putAll(laid.fields().heard());
-        heard.putAll(pressure.heard());
         return heard;
     }
 

@@ -2,7 +2,9 @@ package longrun.ui.house.route;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import longrun.Samples;
+import longrun.ui.house.valve.ReadingsPane;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -11,14 +13,28 @@ import org.junit.jupiter.api.Test;
  */
 class ReadingsPaneTest extends OpenRoutes {
 
+    private ReadingsPane pane;
+
     private String read(String at, String what, String pressure) {
         int index = desk.session().at("/readings").size();
-        view.pressure().readings().add();
+        pane().add();
         desk.session().choose("/readings/" + index + "/at", at);
         desk.session().choose("/readings/" + index + "/what", what);
         desk.session().set("/readings/" + index + "/pressure", pressure);
         assertThat(desk.session().errors()).isEmpty();
-        return view.pressure().readings().verdictsShown().get(index);
+        return shown().get(index);
+    }
+
+    private ReadingsPane pane() {
+        if (pane == null) {
+            pane = new ReadingsPane(desk);
+        }
+        pane.show(true);
+        return pane;
+    }
+
+    private List<String> shown() {
+        return pane().verdictsShown();
     }
 
     private void openOrchard() {
@@ -62,9 +78,8 @@ class ReadingsPaneTest extends OpenRoutes {
     @Test
     void halfEnteredReadingIsAskedForAndATestStandsInTheTestPlan() {
         openOrchard();
-        view.pressure().readings().add();
-        assertThat(view.pressure().readings().verdictsShown())
-                .containsExactly("Enter where it was read, in which state, and what the gauge showed.");
+        pane().add();
+        assertThat(shown()).containsExactly("Enter where it was read, in which state, and what the gauge showed.");
         assertThat(read("R2", "test", "15 psi")).startsWith("A test is held against the test plan");
     }
 
@@ -75,7 +90,7 @@ class ReadingsPaneTest extends OpenRoutes {
         desk.session().endStep();
         desk.session().set("/readings/0/pressure", "eleven");
         assertThat(desk.session().error("/readings/0/pressure")).isPresent();
-        assertThat(view.pressure().readings().verdictsShown().get(0)).startsWith("An entry waits to be mended");
+        assertThat(shown().get(0)).startsWith("An entry waits to be mended");
         desk.session().undo();
         assertThat(desk.session().text("/readings/0/pressure")).isEqualTo("11 in w.c.");
     }
@@ -84,10 +99,10 @@ class ReadingsPaneTest extends OpenRoutes {
     void removedReadingComesBackByUndo() {
         openOrchard();
         read("R2", "static", "11 in w.c.");
-        view.pressure().readings().remove(0);
-        assertThat(view.pressure().readings().verdictsShown()).isEmpty();
+        pane().remove(0);
+        assertThat(shown()).isEmpty();
         desk.session().undo();
-        assertThat(view.pressure().readings().verdictsShown()).hasSize(1);
+        assertThat(shown()).hasSize(1);
     }
 
     @Test

@@ -1,4 +1,4 @@
-package longrun.ui.house.route;
+package longrun.ui.house.valve;
 
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
@@ -19,6 +19,7 @@ import longrun.review.Review;
 import longrun.ui.field.ChoiceField;
 import longrun.ui.field.DateField;
 import longrun.ui.field.FieldList;
+import longrun.ui.field.NumberField;
 import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.WhereFrom;
@@ -45,6 +46,8 @@ final class ReadingBlock {
     private final Element verdict = Dom.text("span", "", "");
     private final WhereFrom from;
     private final Element element;
+    private final Element tempField;
+    private final Element minutesField;
 
     ReadingBlock(HousePage desk, FieldList fields, int index, Runnable removed) {
         this.desk = desk;
@@ -52,6 +55,18 @@ final class ReadingBlock {
         String at = ReadingsPane.READINGS + "/" + index;
         from = new WhereFrom("from-reading-" + index);
         from.show(List.of());
+        tempField = fields.add(new QuantityField<>(
+                        desk,
+                        at + "/temp",
+                        "Pipe\u2019s temperature then",
+                        "Of the air in the pipe, by a thermometer on it: the gauge falls as it cools.",
+                        Shown.TEMPERATURE,
+                        false,
+                        ""))
+                .element();
+        minutesField = fields.add(new NumberField(
+                        desk, at + "/minutes", "Minutes since the test began", "0 for the first reading."))
+                .element();
         Element remove = Dom.button("ask", "Remove this reading");
         remove.addEventListener("click", e -> removed.run());
         element = Dom.el(
@@ -79,6 +94,8 @@ final class ReadingBlock {
                                         false,
                                         ""))
                                 .element(),
+                        tempField,
+                        minutesField,
                         fields.add(new DateField(desk, at + "/date", "Read on", "Such as Sep 1 2026, or 2026-09-01."))
                                 .element()),
                 Dom.el("p", "verdict", verdict, Dom.words(" "), from.ask()).setAttribute("role", "status"),
@@ -94,6 +111,14 @@ final class ReadingBlock {
         return verdict.getText();
     }
 
+    /** The weather and the clock count in a test alone. */
+    void showOfTest() {
+        String what = desk.session().text(ReadingsPane.READINGS + "/" + index + "/what");
+        boolean test = what.equals(ReadingKind.TEST.written());
+        Dom.show(tempField, test);
+        Dom.show(minutesField, test || what.equals(ReadingKind.LEAK_CHECK.written()));
+    }
+
     void judge(Optional<Review> review, Optional<GaugeCheck> check) {
         if (review.isEmpty()) {
             Dom.retext(verdict, "An entry waits to be mended; the reading is judged when it is.");
@@ -106,7 +131,8 @@ final class ReadingBlock {
             Dom.retext(
                     verdict,
                     test
-                            ? "A test is held against the test plan, not against the pressures in use."
+                            ? "A test is held against the test plan above, not against the pressures in use: enter its first and its"
+                                    + " last reading, each with the temperature."
                             : "Enter where it was read, in which state, and what the gauge showed.");
             from.show(List.of());
             return;

@@ -1,4 +1,4 @@
-package longrun.ui.house.route;
+package longrun.ui.house.valve;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.vaadin.flow.dom.Element;
@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longrun.plan.choice.ReadingKind;
 import longrun.pressure.GaugeCheck;
 import longrun.review.Review;
 import longrun.ui.field.FieldList;
@@ -13,9 +14,9 @@ import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 
 /** What a gauge has read, each reading beside what was predicted. */
-final class ReadingsPane {
+public final class ReadingsPane {
 
-    static final String READINGS = "/readings";
+    public static final String READINGS = "/readings";
 
     private final HousePage desk;
     private final FieldList fields = new FieldList();
@@ -24,7 +25,7 @@ final class ReadingsPane {
     private final Element element;
     private List<ReadingBlock> shown = List.of();
 
-    ReadingsPane(HousePage desk) {
+    public ReadingsPane(HousePage desk) {
         this.desk = desk;
         add.addEventListener("click", e -> add());
         element = Dom.el(
@@ -44,7 +45,7 @@ final class ReadingsPane {
         return element;
     }
 
-    List<String> verdictsShown() {
+    public List<String> verdictsShown() {
         return shown.stream().map(ReadingBlock::verdictShown).toList();
     }
 
@@ -52,16 +53,25 @@ final class ReadingsPane {
         return fields;
     }
 
-    void add() {
+    public void add() {
         int index = desk.session().add(READINGS, JsonNodeFactory.instance.objectNode());
         fields.focus(READINGS + "/" + index + "/at");
     }
 
-    void remove(int index) {
+    /** Begins a reading of one kind at one place. */
+    void add(String at, ReadingKind kind) {
+        int index = desk.session()
+                .add(
+                        READINGS,
+                        JsonNodeFactory.instance.objectNode().put("at", at).put("what", kind.written()));
+        fields.focus(READINGS + "/" + index + "/pressure");
+    }
+
+    public void remove(int index) {
         desk.session().remove(READINGS + "/" + index);
     }
 
-    void show(boolean write) {
+    public void show(boolean write) {
         int now = desk.session().at(READINGS).size();
         boolean fresh = now != shown.size();
         if (fresh) {
@@ -81,6 +91,7 @@ final class ReadingsPane {
         List<GaugeCheck> checks = review.map(r -> GaugeCheck.of(r.pressures())).orElse(List.of());
         for (int i = 0; i < shown.size(); i++) {
             int index = i;
+            shown.get(i).showOfTest();
             shown.get(i)
                     .judge(
                             review,
