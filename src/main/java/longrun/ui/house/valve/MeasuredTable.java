@@ -22,9 +22,9 @@ final class MeasuredTable {
 
     private final Enters enters;
     private final Element rows = Dom.el("tbody", "");
-    private final Element element = Dom.el(
+    private final Element table = Dom.el(
             "table",
-            "test measured",
+            "plain measured",
             Dom.el(
                     "thead",
                     "",
@@ -37,6 +37,10 @@ final class MeasuredTable {
                             head("Measured"),
                             Dom.text("td", "", ""))),
             rows);
+    private final Element element = Dom.el("div", "row-box", table)
+            .setAttribute("tabindex", "0")
+            .setAttribute("role", "group")
+            .setAttribute("aria-label", "Pressures to measure");
     private List<Predicted> shown = List.of();
     private Optional<UnitSystem> shownIn = Optional.empty();
 

@@ -21,9 +21,9 @@ final class PointBlock {
     private final HousePage desk;
     private final FieldList fields;
     private final HoldPoint point;
-    private final Runnable begin;
     private final Element open = Dom.el("div", "point-open");
     private final Element entries = Dom.el("div", "point-entries");
+    private final Element record = Dom.button("act", "Record this point");
     private final Element recorded = Dom.text("p", "verdict", "").setAttribute("role", "status");
     private final Element element;
     private List<Finding> openShown = List.of();
@@ -33,14 +33,18 @@ final class PointBlock {
         this.desk = desk;
         this.fields = fields;
         this.point = point;
-        this.begin = begin;
+        record.setAttribute("aria-label", "Record this point: " + point.title());
+        record.addEventListener("click", e -> begin.run());
         element = Dom.el(
                 "li",
                 "block point",
-                Dom.text("h4", "", point.title()),
-                Dom.text("p", "", point.look() + " Looked at by " + point.who() + "."),
-                open,
-                recorded,
+                Dom.el(
+                        "div",
+                        "point-what",
+                        Dom.text("h4", "", point.title()),
+                        Dom.text("p", "", point.look() + " Looked at by " + point.who() + "."),
+                        open),
+                Dom.el("div", "point-said", recorded, record),
                 entries);
     }
 
@@ -105,11 +109,8 @@ final class PointBlock {
 
     private void drawEntries(String at, boolean reasonNeeded) {
         entries.removeAllChildren();
+        Dom.show(record, at.isEmpty());
         if (at.isEmpty()) {
-            Element record = Dom.button("act", "Record this point");
-            record.setAttribute("aria-label", "Record this point: " + point.title());
-            record.addEventListener("click", e -> begin.run());
-            entries.appendChild(record);
             return;
         }
         fields.removeBelow(at);

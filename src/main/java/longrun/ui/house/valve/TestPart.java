@@ -70,9 +70,12 @@ final class TestPart {
         Purge purge = Purge.of(t);
         Element side = Dom.el(
                 "div",
-                "block side",
+                "block tested",
                 Dom.text("h4", "", t.title()),
-                Dom.el("table", "test", rows),
+                Dom.el("div", "row-box", Dom.el("table", "plain test", rows))
+                        .setAttribute("tabindex", "0")
+                        .setAttribute("role", "group")
+                        .setAttribute("aria-label", "The test: " + t.title()),
                 Dom.el("details", "", Dom.text("summary", "", "What comes off or is closed before"), before),
                 Dom.el(
                         "details",
