@@ -3,6 +3,7 @@ package longrun.draft;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import longrun.plan.PlanPath;
 
 /** The places of a house in the order of the thread. */
 public enum PlaceKind {
@@ -39,24 +40,21 @@ public enum PlaceKind {
                     + " still open in it.");
 
     /** An entry or a part of the plan, and the place it stands in; {@code *} is one item of a list. */
-    private record Entries(String path, PlaceKind place) {
+    private record Entries(PlanPath path, PlaceKind place) {
 
-        /** How many steps of a pointer this names; none where it is of something else. */
-        int stepsIn(String[] steps) {
-            String[] own = path.split("/", -1);
-            if (own.length > steps.length) {
-                return 0;
-            }
-            for (int i = 1; i < own.length; i++) {
-                if (!own[i].equals(steps[i]) && !(own[i].equals("*") && isIndex(steps[i]))) {
+        Entries(String path, PlaceKind place) {
+            this(PlanPath.of(path), place);
+        }
+
+        /** How many steps of a place this names; none where it is of something else. */
+        int stepsIn(PlanPath entry) {
+            for (int i = 0; i < path.length(); i++) {
+                String own = path.step(i);
+                if (!own.equals(entry.step(i)) && !(own.equals("*") && PlanPath.isIndex(entry.step(i)))) {
                     return 0;
                 }
             }
-            return own.length;
-        }
-
-        private static boolean isIndex(String step) {
-            return !step.isEmpty() && step.chars().allMatch(c -> c >= '0' && c <= '9');
+            return path.length();
         }
     }
 
@@ -134,11 +132,11 @@ public enum PlaceKind {
 
     /** The place an entry stands in, by its JSON pointer; empty where no page asks for it. */
     public static Optional<PlaceKind> find(String pointer) {
-        String[] steps = pointer.split("/", -1);
+        PlanPath entry = PlanPath.of(pointer);
         Entries best = null;
         int most = 0;
         for (Entries row : TABLE) {
-            int length = row.stepsIn(steps);
+            int length = row.stepsIn(entry);
             if (length > most) {
                 most = length;
                 best = row;

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import longrun.finding.Finding;
+import longrun.plan.PlanPath;
 import longrun.rules.code.EnteredCode;
 import longrun.rules.connector.Connector;
 import longrun.rules.gas.GasType;
@@ -139,11 +140,8 @@ public final class Rules {
 
     /** Where a place stands in the plan: its part, then its number in the list. */
     private static long order(String pointer) {
-        String[] steps = pointer.split("/", 4);
-        int part = steps.length > 1 ? PARTS.indexOf(steps[1]) : -1;
-        long index = steps.length > 2 && steps[2].chars().allMatch(Character::isDigit) && !steps[2].isEmpty()
-                ? Long.parseLong(steps[2])
-                : 0;
-        return (part < 0 ? PARTS.size() : part) * 10_000_000L + index;
+        PlanPath at = PlanPath.of(pointer);
+        int part = PARTS.indexOf(at.step(0));
+        return (part < 0 ? PARTS.size() : part) * 10_000_000L + at.findIndex().orElse(0);
     }
 }

@@ -3,6 +3,7 @@ package longrun.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -15,7 +16,6 @@ import java.util.Random;
 import java.util.TimeZone;
 import java.util.TreeMap;
 import longrun.Samples;
-import longrun.plan.json.Pointer;
 import longrun.review.json.ReviewJson;
 import longrun.sizing.RandomPlans;
 import org.junit.jupiter.api.Test;
@@ -93,7 +93,7 @@ class ReviewJsonTest {
             ObjectNode review = review(plan, Parts.ALL, true);
             JsonNode origins = review.remove("origin");
             List<String> pointers = new ArrayList<>();
-            numbers(review, "", pointers);
+            numbers(review, JsonPointer.empty(), pointers);
             numbers += pointers.size();
             for (String pointer : pointers) {
                 JsonNode origin = origins.path(pointer);
@@ -116,16 +116,16 @@ class ReviewJsonTest {
         origin.path("inputs").forEach(i -> entered(i, pointer));
     }
 
-    private static void numbers(JsonNode node, String pointer, List<String> out) {
+    private static void numbers(JsonNode node, JsonPointer pointer, List<String> out) {
         if (node.isNumber()) {
-            out.add(pointer);
+            out.add(pointer.toString());
         }
         if (node.isArray()) {
             for (int i = 0; i < node.size(); i++) {
-                numbers(node.get(i), Pointer.item(pointer, i), out);
+                numbers(node.get(i), pointer.appendIndex(i), out);
             }
         }
-        node.fields().forEachRemaining(e -> numbers(e.getValue(), Pointer.child(pointer, e.getKey()), out));
+        node.fields().forEachRemaining(e -> numbers(e.getValue(), pointer.appendProperty(e.getKey()), out));
     }
 
     @Test

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import longrun.plan.PlanPath;
 import longrun.quantity.Typed;
 import longrun.words.UnitSystem;
 
@@ -236,21 +237,21 @@ public final class BurnsEntries {
 
     /** The line and column a pointer of an error means. */
     public static Optional<BurnsCell> at(ObjectNode plan, String pointer) {
-        String[] steps = pointer.split("/", -1);
+        PlanPath path = PlanPath.of(pointer);
         List<Burns> all = of(plan);
-        if (steps.length == 4 && steps[1].equals(APPLIANCES) && steps[2].matches("\\d{1,4}")) {
-            int at = Integer.parseInt(steps[2]);
-            return at < all.size() && steps[3].equals("input")
+        if (path.length() == 3 && path.isIn(APPLIANCES) && path.findIndex().isPresent()) {
+            int at = path.findIndex().getAsInt();
+            return at < all.size() && path.step(2).equals("input")
                     ? Optional.of(new BurnsCell(at, Burns.Column.INPUT))
                     : Optional.empty();
         }
-        if (steps.length >= 5 && steps[1].equals("use") && steps[3].matches("\\d{1,4}")) {
+        if (path.length() >= 4 && path.isIn("use") && path.findIndex(2).isPresent()) {
             String id = plan.path("use")
-                    .path(steps[2])
-                    .path(Integer.parseInt(steps[3]))
+                    .path(path.step(1))
+                    .path(path.findIndex(2).getAsInt())
                     .path(APPLIANCE)
                     .asText();
-            Burns.Column column = switch (steps[4]) {
+            Burns.Column column = switch (path.step(3)) {
                 case "months" -> Burns.Column.MONTHS;
                 case EFFICIENCY -> Burns.Column.EFFICIENCY;
                 default -> Burns.Column.AMOUNT;

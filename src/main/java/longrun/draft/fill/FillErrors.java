@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longrun.plan.PlanPath;
 import longrun.plan.json.PlanError;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
@@ -85,12 +86,12 @@ public final class FillErrors {
         if (cell.isPresent()) {
             return "BURNS " + cell.get().line() + " " + cell.get().column();
         }
-        String[] steps = pointer.split("/", -1);
-        if (steps.length == 4 && steps[1].equals("deliveries")) {
-            return "PAST " + steps[2] + " "
-                    + (steps[3].equals("date") ? PastEntries.Column.DATE : PastEntries.Column.GALLONS);
+        PlanPath at = PlanPath.of(pointer);
+        if (at.length() == 3 && at.isIn("deliveries")) {
+            return "PAST " + at.step(1) + " "
+                    + (at.step(2).equals("date") ? PastEntries.Column.DATE : PastEntries.Column.GALLONS);
         }
-        return steps.length == 4 && steps[2].equals("monthlyMeanTemp") ? "MONTH " + steps[3] : "plan";
+        return at.length() == 3 && at.step(1).equals("monthlyMeanTemp") ? "MONTH " + at.step(2) : "plan";
     }
 
     private static String message(FillDraft draft, PlanError e) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import longrun.plan.PlanPath;
 
 /**
  * The run as typed: a plan document with one regulator (two with a line regulator) and a few lines. Never changed once
@@ -116,15 +117,15 @@ public final class RunDraft {
 
     /** The place in the lines that a pointer of a finding or an error means. */
     public Optional<Integer> lineAt(String pointer) {
-        String[] steps = pointer.split("/", -1);
-        if (steps.length < 3 || !steps[2].matches("\\d{1,4}")) {
+        PlanPath path = PlanPath.of(pointer);
+        if (path.findIndex().isEmpty()) {
             return Optional.empty();
         }
-        int at = Integer.parseInt(steps[2]);
-        if (steps[1].equals(SECTIONS)) {
+        int at = path.findIndex().getAsInt();
+        if (path.isIn(SECTIONS)) {
             return Optional.of(at);
         }
-        return steps[1].equals(APPLIANCES)
+        return path.isIn(APPLIANCES)
                 ? Optional.of(indexOf(
                                 plan.path(APPLIANCES).path(at).path(FED_BY).asText()))
                         .filter(i -> i >= 0)

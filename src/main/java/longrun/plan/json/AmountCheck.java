@@ -51,7 +51,7 @@ final class AmountCheck {
 
     private void tanks(List<Tank> tanks, String pointer) {
         for (int i = 0; i < tanks.size(); i++) {
-            limit(tanks.get(i).count(), 1000, Pointer.child(Pointer.item(pointer, i), "count"), "tanks alike");
+            limit(tanks.get(i).count(), 1000, pointer + "/" + i + "/count", "tanks alike");
         }
     }
 
@@ -117,7 +117,7 @@ final class AmountCheck {
         for (Map.Entry<Material, List<String>> e : plan.availableSizes().entrySet()) {
             if (e.getValue().isEmpty()) {
                 error.accept(
-                        Pointer.child("/availableSizes", e.getKey().written()),
+                        "/availableSizes/" + e.getKey().written(),
                         "an empty list leaves no size to choose: name the sizes, or leave the entry out");
             }
         }

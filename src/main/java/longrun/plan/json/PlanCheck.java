@@ -1,5 +1,6 @@
 package longrun.plan.json;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,6 +25,8 @@ import longrun.quantity.Pressure;
 
 /** What single entries can't show: ids, references, loops, turns, sizes and pressures that contradict one another. */
 final class PlanCheck {
+
+    private static final JsonPointer PRICES = JsonPointer.compile("/prices");
 
     private final Plan plan;
     private final JsonNode document;
@@ -53,7 +56,7 @@ final class PlanCheck {
             Section section = plan.sections().get(i);
             List<Leg> legs = section.legs().findValue().orElse(List.of());
             Optional<Leg> before = references.parentSection(section).flatMap(PlanCheck::lastLeg);
-            String pointer = Pointer.child(Pointer.item("/sections", i), "legs");
+            String pointer = "/sections/" + i + "/legs";
             if (!written.isWhole(pointer)) {
                 continue; // a leg between two may be the one that can't be read
             }
@@ -61,7 +64,7 @@ final class PlanCheck {
                 Leg leg = legs.get(k);
                 if (before.isPresent() && reverses(before.get(), leg)) {
                     error.accept(
-                            Pointer.item(pointer, k),
+                            pointer + "/" + k,
                             "\"" + leg.text() + "\" turns straight back on \""
                                     + before.get().text() + "\": write the way the pipe really goes, or leave the"
                                     + " direction out");
@@ -87,21 +90,21 @@ final class PlanCheck {
         for (int i = 0; i < plan.sections().size(); i++) {
             Section section = plan.sections().get(i);
             Optional<Material> material = section.material().findValue();
-            String at = Pointer.item("/sections", i);
+            String at = "/sections/" + i;
             if (material.isEmpty()) {
-                anySize(section.installedSize(), Pointer.child(at, "installedSize"));
-                anySize(section.chosenSize(), Pointer.child(at, "chosenSize"));
+                anySize(section.installedSize(), at + "/installedSize");
+                anySize(section.chosenSize(), at + "/chosenSize");
             } else {
                 Set<String> own = section.table().findValue().map(ownSizes::get).orElse(Set.of());
-                size(material.get(), section.installedSize(), own, Pointer.child(at, "installedSize"));
-                size(material.get(), section.chosenSize(), own, Pointer.child(at, "chosenSize"));
+                size(material.get(), section.installedSize(), own, at + "/installedSize");
+                size(material.get(), section.chosenSize(), own, at + "/chosenSize");
             }
         }
         Set<String> anyOwn = new HashSet<>();
         plan.tubingTables().forEach(t -> anyOwn.addAll(columns(t)));
         plan.availableSizes().forEach((material, names) -> {
             for (int k = 0; k < names.size(); k++) {
-                String at = Pointer.item(Pointer.child("/availableSizes", material.written()), k);
+                String at = "/availableSizes/" + material.written() + "/" + k;
                 size(material, Fact.known(names.get(k)), anyOwn, at);
             }
         });
@@ -134,7 +137,7 @@ final class PlanCheck {
             List<Appliance.Part> parts =
                     plan.appliances().get(i).connection().findValue().orElse(List.of());
             for (int k = 0; k < parts.size(); k++) {
-                String at = Pointer.item("/appliances/" + i + "/connection", k) + "/size";
+                String at = "/appliances/" + i + "/connection/" + k + "/size";
                 parts.get(k).size().findValue().ifPresent(text -> {
                     try {
                         NominalSize.read(text);
@@ -147,7 +150,7 @@ final class PlanCheck {
     }
 
     private void priceName(String key) {
-        String at = Pointer.child("/prices", key);
+        String at = PRICES.appendProperty(key).toString();
         for (Material material : Material.values()) {
             if (key.startsWith(material.written() + " ")) {
                 size(material, Fact.known(key.substring(material.written().length() + 1)), Set.of(), at);
@@ -188,16 +191,16 @@ final class PlanCheck {
     private void pressures() {
         for (int i = 0; i < plan.regulators().size(); i++) {
             Regulator r = plan.regulators().get(i);
-            String at = Pointer.item("/regulators", i);
-            positive(r.outlet(), Pointer.child(at, "outlet"), "an outlet pressure");
-            positive(r.allowedDrop(), Pointer.child(at, "allowedDrop"), "an allowed drop");
+            String at = "/regulators/" + i;
+            positive(r.outlet(), at + "/outlet", "an outlet pressure");
+            positive(r.allowedDrop(), at + "/allowedDrop", "an allowed drop");
             Optional<Pressure> outlet = r.outlet().findValue();
             Optional<Pressure> drop = r.allowedDrop().findValue();
             if (outlet.isPresent()
                     && drop.isPresent()
                     && drop.get().psi() >= outlet.get().psi()) {
                 error.accept(
-                        Pointer.child(at, "allowedDrop"),
+                        at + "/allowedDrop",
                         "\"" + r.allowedDrop().findText().orElse("") + "\" uses up the whole outlet pressure \""
                                 + r.outlet().findText().orElse("") + "\": write a drop smaller than the outlet");
             }

@@ -1,6 +1,7 @@
 package longrun.plan.json;
 
 import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -51,7 +52,7 @@ public final class PlanReader {
             return failed("", "a plan is one JSON object: write { \"format\": \"" + Plan.FORMAT + "\", ... }");
         }
         RecordReader reader = new RecordReader(limits);
-        Plan plan = (Plan) reader.record(Plan.class, document, "");
+        Plan plan = (Plan) reader.record(Plan.class, document, JsonPointer.empty());
         if (!document.path("format").isTextual()
                 || !document.path("format").textValue().equals(Plan.FORMAT)) {
             reader.error("/format", "the format is missing or not one this reads: write \"" + Plan.FORMAT + "\"");

@@ -1,5 +1,6 @@
 package longrun.plan.json;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
@@ -48,6 +49,10 @@ final class RecordReader {
         return places;
     }
 
+    private void error(JsonPointer pointer, String message) {
+        error(pointer.toString(), message);
+    }
+
     void error(String pointer, String message) {
         if (errors.size() < limits.errors()) {
             errors.add(new PlanError(pointer, message));
@@ -56,7 +61,7 @@ final class RecordReader {
         }
     }
 
-    Object record(Class<?> type, JsonNode node, String pointer) {
+    Object record(Class<?> type, JsonNode node, JsonPointer pointer) {
         RecordShape shape = RecordShape.of(type);
         Object[] values = new Object[shape.fields().size()];
         Set<String> known = new HashSet<>();
@@ -64,17 +69,19 @@ final class RecordReader {
             RecordShape.Field field = shape.fields().get(i);
             known.add(field.name());
             JsonNode child = node.path(field.name());
-            values[i] = field(field.type(), child, Pointer.child(pointer, field.name()));
+            values[i] = absent(child)
+                    ? missing(field.type(), pointer)
+                    : field(field.type(), child, pointer.appendProperty(field.name()));
         }
         node.fieldNames().forEachRemaining(name -> {
             if (!known.contains(name)) {
-                unread.add(Pointer.child(pointer, name));
+                unread.add(pointer.appendProperty(name).toString());
             }
         });
         return shape.create(values);
     }
 
-    private Object field(Type type, JsonNode node, String pointer) {
+    private Object field(Type type, JsonNode node, JsonPointer pointer) {
         Class<?> raw = RecordShape.raw(type);
         if (raw == Fact.class) {
             return fact(RecordShape.argument(type, 0), node, pointer);
@@ -91,13 +98,25 @@ final class RecordReader {
         return id(node, pointer);
     }
 
-    private String id(JsonNode node, String pointer) {
-        if (absent(node)) {
-            // an entry without a name still has a place: its path names it, and a finding asks for the id
-            return pointer.substring(0, pointer.lastIndexOf('/'))
-                    .replaceFirst("^/", "")
-                    .replace('/', '-');
+    private static Object missing(Type type, JsonPointer holder) {
+        Class<?> raw = RecordShape.raw(type);
+        if (raw == Fact.class) {
+            return Fact.unknown();
         }
+        if (raw == Optional.class) {
+            return Optional.empty();
+        }
+        if (raw == List.class) {
+            return List.of();
+        }
+        if (raw == Map.class) {
+            return Map.of();
+        }
+        // an entry without a name still has a place: its path names it, and a finding asks for the id
+        return holder.toString().replaceFirst("^/", "").replace('/', '-');
+    }
+
+    private String id(JsonNode node, JsonPointer pointer) {
         if (!node.isTextual() || node.textValue().isBlank()) {
             error(pointer, Values.shown(node) + " is no name: write a short text, such as \"A\"");
             return "";
@@ -108,8 +127,8 @@ final class RecordReader {
         return node.textValue();
     }
 
-    private Optional<Object> optional(Class<?> type, JsonNode node, String pointer) {
-        if (absent(node) || isNone(node)) {
+    private Optional<Object> optional(Class<?> type, JsonNode node, JsonPointer pointer) {
+        if (isNone(node)) {
             return Optional.empty();
         }
         if (!node.isObject()) {
@@ -119,12 +138,12 @@ final class RecordReader {
         return Optional.of(record(type, node, pointer));
     }
 
-    private List<Object> records(Class<?> type, JsonNode node, String pointer) {
-        if (absent(node) || isNone(node)) {
+    private List<Object> records(Class<?> type, JsonNode node, JsonPointer pointer) {
+        if (isNone(node)) {
             return List.of();
         }
         if (node.isObject()) {
-            places.put(pointer, List.of(AsWritten.ALONE));
+            places.put(pointer.toString(), List.of(AsWritten.ALONE));
             return List.of(record(type, node, pointer));
         }
         if (!node.isArray()) {
@@ -138,7 +157,7 @@ final class RecordReader {
         List<Integer> read = new ArrayList<>(node.size());
         int i = 0;
         for (JsonNode item : node) {
-            String at = Pointer.item(pointer, i);
+            JsonPointer at = pointer.appendIndex(i);
             if (item.isObject()) {
                 out.add(record(type, item, at));
                 read.add(i);
@@ -151,10 +170,7 @@ final class RecordReader {
         return Collections.unmodifiableList(out);
     }
 
-    private Fact<Object> fact(Type type, JsonNode node, String pointer) {
-        if (absent(node)) {
-            return Fact.unknown();
-        }
+    private Fact<Object> fact(Type type, JsonNode node, JsonPointer pointer) {
         Class<?> raw = RecordShape.raw(type);
         if (isNone(node) && !Values.hasOwnNone(raw)) {
             return Fact.none();
@@ -174,10 +190,10 @@ final class RecordReader {
         return single(raw, node, pointer).map(v -> Fact.known(v, node.asText())).orElseGet(Fact::unknown);
     }
 
-    private List<Object> values(Class<?> type, JsonNode node, String pointer) {
+    private List<Object> values(Class<?> type, JsonNode node, JsonPointer pointer) {
         List<Object> out = new ArrayList<>();
         if (!node.isArray()) {
-            places.put(pointer, List.of(AsWritten.ALONE));
+            places.put(pointer.toString(), List.of(AsWritten.ALONE));
             single(type, node, pointer).ifPresent(out::add);
             return Collections.unmodifiableList(out);
         }
@@ -188,7 +204,7 @@ final class RecordReader {
         int i = 0;
         for (JsonNode item : node) {
             int at = i++;
-            single(type, item, Pointer.item(pointer, at)).ifPresent(value -> {
+            single(type, item, pointer.appendIndex(at)).ifPresent(value -> {
                 out.add(value);
                 read.add(at);
             });
@@ -197,34 +213,34 @@ final class RecordReader {
         return Collections.unmodifiableList(out);
     }
 
-    private boolean isTooLong(JsonNode node, String pointer) {
-        int most = limits.entries(pointer);
+    private boolean isTooLong(JsonNode node, JsonPointer pointer) {
+        int most = limits.entries(pointer.toString());
         if (node.size() > most) {
             error(pointer, node.size() + " entries are more than a house has here: write up to " + most);
         }
         return node.size() > most;
     }
 
-    private void keepPlaces(String pointer, List<Integer> read, int written) {
+    private void keepPlaces(JsonPointer pointer, List<Integer> read, int written) {
         if (read.size() < written) {
-            places.put(pointer, read);
+            places.put(pointer.toString(), read);
         }
     }
 
-    private Map<Object, Object> map(Class<?> keys, Type values, JsonNode node, String pointer) {
-        Map<Object, Object> out = new LinkedHashMap<>();
-        if (absent(node) || isNone(node)) {
-            return out;
+    private Map<Object, Object> map(Class<?> keys, Type values, JsonNode node, JsonPointer pointer) {
+        if (isNone(node)) {
+            return Map.of();
         }
         if (!node.isObject()) {
             error(pointer, Values.shown(node) + " stands where an object is needed: write { \"name\": value }");
-            return out;
+            return Map.of();
         }
         if (isTooLong(node, pointer)) {
-            return out;
+            return Map.of();
         }
+        Map<Object, Object> out = new LinkedHashMap<>();
         node.properties().forEach(e -> {
-            String at = Pointer.child(pointer, e.getKey());
+            JsonPointer at = pointer.appendProperty(e.getKey());
             Optional<Object> key = keys == String.class ? Optional.of(e.getKey()) : key(keys, e.getKey(), at);
             Object value = RecordShape.raw(values) == List.class
                     ? values(RecordShape.raw(RecordShape.argument(values, 0)), e.getValue(), at)
@@ -236,7 +252,7 @@ final class RecordReader {
         return Collections.unmodifiableMap(out);
     }
 
-    private Optional<Object> key(Class<?> type, String written, String pointer) {
+    private Optional<Object> key(Class<?> type, String written, JsonPointer pointer) {
         for (Object constant : type.getEnumConstants()) {
             if (((Named) constant).written().equals(written)) {
                 return Optional.of(constant);
@@ -246,7 +262,7 @@ final class RecordReader {
         return Optional.empty();
     }
 
-    private Optional<Object> single(Class<?> type, JsonNode node, String pointer) {
+    private Optional<Object> single(Class<?> type, JsonNode node, JsonPointer pointer) {
         try {
             return Optional.of(Values.read(type, node));
         } catch (NotAQuantity e) {

@@ -1,5 +1,6 @@
 package longrun.review.json;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.IntNode;
@@ -12,7 +13,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import longrun.origin.Origin;
-import longrun.plan.json.Pointer;
 
 /**
  * One object of a review being written. A number can only be written together with where it comes from, so that none
@@ -24,17 +24,17 @@ final class Out {
     private static final JsonNodeFactory JSON = JsonNodeFactory.withExactBigDecimals(true);
 
     private final ObjectNode node;
-    private final String pointer;
+    private final JsonPointer pointer;
     private final Map<String, Supplier<Origin>> origins;
 
-    private Out(ObjectNode node, String pointer, Map<String, Supplier<Origin>> origins) {
+    private Out(ObjectNode node, JsonPointer pointer, Map<String, Supplier<Origin>> origins) {
         this.node = node;
         this.pointer = pointer;
         this.origins = origins;
     }
 
     static Out root(Map<String, Supplier<Origin>> origins) {
-        return new Out(JSON.objectNode(), "", origins);
+        return new Out(JSON.objectNode(), JsonPointer.empty(), origins);
     }
 
     ObjectNode node() {
@@ -42,12 +42,12 @@ final class Out {
     }
 
     String pointer() {
-        return pointer;
+        return pointer.toString();
     }
 
     void number(String field, double value, Supplier<Origin> origin) {
         node.set(field, decimal(value));
-        origins.put(Pointer.child(pointer, field), origin);
+        origins.put(pointer.appendProperty(field).toString(), origin);
     }
 
     void number(String field, OptionalDouble value, Supplier<Origin> origin) {
@@ -59,9 +59,10 @@ final class Out {
     /** A list of numbers that share where they come from. */
     void numbers(String field, double[] values, Supplier<Origin> origin) {
         ArrayNode list = node.putArray(field);
+        JsonPointer at = pointer.appendProperty(field);
         for (int i = 0; i < values.length; i++) {
             list.add(decimal(values[i]));
-            origins.put(Pointer.item(Pointer.child(pointer, field), i), origin);
+            origins.put(at.appendIndex(i).toString(), origin);
         }
     }
 
@@ -78,26 +79,26 @@ final class Out {
     }
 
     Out child(String field) {
-        return new Out(node.putObject(field), Pointer.child(pointer, field), origins);
+        return new Out(node.putObject(field), pointer.appendProperty(field), origins);
     }
 
     /** A list whose items are added one by one. */
     Items list(String field) {
-        return new Items(node.putArray(field), Pointer.child(pointer, field));
+        return new Items(node.putArray(field), pointer.appendProperty(field));
     }
 
     /** A list being written. */
     final class Items {
         private final ArrayNode list;
-        private final String at;
+        private final JsonPointer at;
 
-        private Items(ArrayNode list, String at) {
+        private Items(ArrayNode list, JsonPointer at) {
             this.list = list;
             this.at = at;
         }
 
         Out add() {
-            String item = Pointer.item(at, list.size());
+            JsonPointer item = at.appendIndex(list.size());
             return new Out(list.addObject(), item, origins);
         }
 

@@ -12,6 +12,7 @@ import longrun.origin.Confidence;
 import longrun.origin.Origin;
 import longrun.piping.Outlet;
 import longrun.piping.Stage;
+import longrun.plan.PlanPath;
 import longrun.plan.choice.Named;
 import longrun.plan.choice.PartKind;
 import longrun.review.Review;
@@ -79,11 +80,11 @@ public final class ReviewJson {
     }
 
     private static String arrangement(ObjectNode root, String pointer) {
-        String[] steps = pointer.split("/");
-        if (steps.length > 3 && steps[2].equals("events")) {
-            return root.at("/hotWater/events/" + steps[3] + "/arrangement").asText("");
+        PlanPath at = PlanPath.of(pointer);
+        if (at.step(1).equals("events")) {
+            return root.at("/hotWater/events/" + at.step(2) + "/arrangement").asText("");
         }
-        return steps.length > 3 && steps[2].equals("arrangements") ? steps[3] : "";
+        return at.step(1).equals("arrangements") ? at.step(2) : "";
     }
 
     private Out document(List<String> unread) {

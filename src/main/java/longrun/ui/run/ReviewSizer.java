@@ -14,6 +14,7 @@ import longrun.draft.run.SizedCell;
 import longrun.draft.run.Sizer;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
+import longrun.plan.PlanPath;
 import longrun.plan.json.Reading;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
@@ -69,12 +70,12 @@ class ReviewSizer implements Sizer {
 
     /** An input or length that is not typed yet the page asks for by itself. */
     private static boolean isStillToBeTyped(Review review, Finding f) {
-        String[] at = f.field().split("/", -1);
-        if (!f.rule().equals("entry-missing") || at.length != 4) {
+        PlanPath at = PlanPath.of(f.field());
+        if (!f.rule().equals("entry-missing") || at.length() != 3) {
             return false;
         }
-        int index = at[2].matches("\\d{1,6}") ? Integer.parseInt(at[2]) : -1;
-        return switch (at[1] + "/" + at[3]) {
+        int index = at.findIndex().orElse(-1);
+        return switch (at.step(0) + "/" + at.step(2)) {
             case "appliances/input" ->
                 !review.plan().appliances().get(index).input().isKnown();
             case "sections/legs" -> review.piping().measuredFt(index).isEmpty();
@@ -93,13 +94,15 @@ class ReviewSizer implements Sizer {
 
     /** Everything that must be mended or wants care, and of the questions those its own sizes rest on. */
     private static boolean concernsRun(Review review, Finding f) {
+        PlanPath at = PlanPath.of(f.field());
         return f.severity() != Severity.NOTE
                 || f.field().equals("/availableSizes/csst")
                 || f.rule().startsWith("section-")
-                || f.field().matches("/appliances/\\d+/input")
-                || f.field().matches("/sections/\\d+/legs")
+                || at.isIn("appliances") && at.step(2).equals("input")
+                || at.isIn("sections")
+                        && at.step(2).equals("legs")
                         && review.piping()
-                                        .measuredFt(Integer.parseInt(f.field().split("/")[2]))
+                                        .measuredFt(at.findIndex().orElseThrow())
                                         .orElse(1)
                                 == 0; // turns not described are no doubt of it: a fifth stands for them
     }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import longrun.draft.FreeId;
+import longrun.plan.PlanPath;
 import longrun.plan.choice.ApplianceKind;
 import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
@@ -207,10 +208,11 @@ public final class AppliancesPlace implements Place {
             FieldList.focus(kind);
             return;
         }
-        String[] at = pointer.split("/");
-        if (at.length > 2 && at[2].matches("[0-9]{1,6}") && Integer.parseInt(at[2]) < slots.size()) {
-            block(Integer.parseInt(at[2]));
-        }
+        PlanPath.of(pointer).findIndex().ifPresent(at -> {
+            if (at < slots.size()) {
+                block(at);
+            }
+        });
         fields.focus(pointer);
     }
 

@@ -10,6 +10,7 @@ import java.util.Map;
 import longrun.draft.OpenInPlace;
 import longrun.draft.PlaceKind;
 import longrun.finding.Finding;
+import longrun.plan.PlanPath;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 import longrun.ui.place.Place;
@@ -123,8 +124,8 @@ public final class ConnectionsPlace implements Place {
 
     /** What may be taken in hand that holds an entry: the appliance, the regulator, or the main shutoff. */
     private static String owner(String pointer) {
-        String[] at = pointer.split("/");
-        return at.length > 2 ? "/" + at[1] + "/" + at[2] : pointer;
+        PlanPath at = PlanPath.of(pointer);
+        return at.length() > 1 ? "/" + at.step(0) + "/" + at.step(1) : pointer;
     }
 
     private void tell(String pointer, String name, List<Finding> own, List<String> wrongIn) {

@@ -15,6 +15,7 @@ import longrun.drawing.part.HookupDrawing;
 import longrun.drawing.part.LineRegulatorDrawing;
 import longrun.drawing.part.VentDrawing;
 import longrun.plan.Appliance.Part;
+import longrun.plan.PlanPath;
 import longrun.plan.json.PlanReader;
 import longrun.rules.explanation.Explanation;
 import longrun.rules.explanation.Explanations;
@@ -83,7 +84,7 @@ record RuleWhy(Element ask, Element told) {
     /** The thing the example is about, drawn from the plan itself. */
     private static String drawn(String rule, JsonNode plan, Set<String> changed) {
         String about = changed.stream()
-                .map(RuleWhy::thing)
+                .map(p -> PlanPath.of(p).thing())
                 .filter(t -> !t.isEmpty())
                 .findFirst()
                 .orElse("");
@@ -99,12 +100,6 @@ record RuleWhy(Element ask, Element told) {
         List<Part> parts = DrawnParts.of(plan.at(about + "/connection"));
         String kind = plan.at(about + "/kind").asText("appliance").replace('-', ' ');
         return parts.isEmpty() ? "" : HookupDrawing.small(kind, parts);
-    }
-
-    /** "/regulators/1" of "/regulators/1/ventToIntake"; empty for what stands in no list. */
-    private static String thing(String pointer) {
-        String[] steps = pointer.split("/", 4);
-        return steps.length > 2 && steps[2].chars().allMatch(Character::isDigit) ? "/" + steps[1] + "/" + steps[2] : "";
     }
 
     /** The entries that the other example has not. */

@@ -14,6 +14,7 @@ import longrun.draft.HouseSession;
 import longrun.draft.sections.RouteAnswer;
 import longrun.draft.sections.RouteLine;
 import longrun.draft.sections.RouteLines;
+import longrun.plan.PlanPath;
 import longrun.ui.frame.Dom;
 import longrun.words.UnitSystem;
 
@@ -144,9 +145,9 @@ final class RouteTable {
     private static Set<Integer> wrongLines(HouseSession session) {
         Set<Integer> out = new HashSet<>();
         for (String pointer : session.errors().keySet()) {
-            String[] at = pointer.split("/");
-            if (at.length > 2 && at[1].equals("sections") && at[2].matches("[0-9]{1,6}")) {
-                out.add(Integer.parseInt(at[2]));
+            PlanPath at = PlanPath.of(pointer);
+            if (at.isIn("sections")) {
+                at.findIndex().ifPresent(out::add);
             }
         }
         return out;

@@ -19,6 +19,7 @@ import longrun.draft.sections.RouteLine;
 import longrun.draft.sections.RouteLines;
 import longrun.draft.sections.RoutePasteReader;
 import longrun.draft.sections.TubingDraft;
+import longrun.plan.PlanPath;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.findings.WrongEntryLine;
@@ -346,9 +347,10 @@ public final class RouteView implements Place, RouteRow.Hand {
 
     @Override
     public void focus(String pointer) {
-        String[] at = pointer.split("/");
-        if (at.length > 2 && at[1].equals("sections") && at[2].matches("[0-9]{1,6}")) {
-            inHand(Integer.parseInt(at[2]));
+        PlanPath at = PlanPath.of(pointer);
+        if (at.isIn("sections") && at.findIndex().isPresent()) {
+            int index = at.findIndex().getAsInt();
+            inHand(index);
             if (laid.fields()
                     .find(pointer)
                     .filter(f -> f.pointer().equals(pointer))
@@ -356,9 +358,8 @@ public final class RouteView implements Place, RouteRow.Hand {
                 laid.fields().focus(pointer);
                 return;
             }
-            RouteRow there = table.rows()
-                    .get(Math.min(Integer.parseInt(at[2]), table.rows().size() - 1));
-            Element field = switch (at.length > 3 ? at[3] : "legs") {
+            RouteRow there = table.rows().get(Math.min(index, table.rows().size() - 1));
+            Element field = switch (at.length() > 2 ? at.step(2) : "legs") {
                 case "material" -> there.tools().material().element();
                 case "setting" -> there.tools().setting().element();
                 case "under" -> there.tools().under().element();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import longrun.draft.sections.RouteDraft;
 import longrun.draft.sections.TubingDraft;
+import longrun.plan.PlanPath;
 import longrun.plan.choice.Material;
 import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
@@ -108,9 +109,9 @@ final class TubingPanel {
     }
 
     void focus(String pointer) {
-        String[] at = pointer.split("/");
-        int index = at.length > 2 && at[2].matches("[0-9]{1,4}") ? Integer.parseInt(at[2]) : -1;
-        String entry = at.length > 3 ? at[3] : "name";
+        PlanPath at = PlanPath.of(pointer);
+        int index = at.findIndex().orElse(-1);
+        String entry = at.length() > 2 ? at.step(2) : "name";
         if (index < 0 || index >= tables.size()) {
             FieldList.focus(add);
         } else if (entry.equals("inlet") || entry.equals("drop")) {
