@@ -56,6 +56,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     private final transient PlaceThread thread = new PlaceThread();
     private final Element heading = Dom.text("h2", "place", "");
     private final Element lede = Dom.text("p", "lede", "");
+    private final transient PlaceNotice told = new PlaceNotice();
     private final Element placeHolder = Dom.el("div", "place-holder");
     private @Nullable transient HouseSession session;
     private @Nullable transient HouseAnswer panel;
@@ -129,6 +130,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
                         notice.element(),
                         Dom.el("section", "place-head", heading, lede),
                         placeHolder,
+                        told.element(),
                         Dom.el(
                                 "p",
                                 "acts screen-only",
@@ -268,6 +270,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         code(CodeNames.of(s.text("/code/profile")));
         showUnits(units);
         place().show(write);
+        told.show(s, here);
         thread.show(s, here);
         HouseState state = HouseState.of(s);
         panel().show(state);

@@ -14,7 +14,6 @@ import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 import longrun.ui.place.Place;
-import longrun.words.CautionWords;
 
 /**
  * Before the valve: the test of the pipe, the points at which work stops, in order, and what the gauge shows. It never
@@ -58,8 +57,7 @@ public final class ValvePlace implements Place {
                                 "With a gauge on the test tap, beside what the plan predicts. Where they differ, the"
                                         + " reading says what to look at."),
                         measured.element()),
-                readings.element(),
-                Dom.text("p", "s", CautionWords.WITH_IT));
+                readings.element());
     }
 
     @Override
