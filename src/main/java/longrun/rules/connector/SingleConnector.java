@@ -1,18 +1,16 @@
 package longrun.rules.connector;
 
-import java.util.ArrayList;
 import java.util.List;
 import longrun.plan.choice.PartKind;
 import longrun.rules.limit.Threshold;
+import longrun.rules.shape.ApplianceRule;
 import longrun.rules.shape.Hookup;
 import longrun.rules.shape.House;
 import longrun.rules.shape.Judge;
-import longrun.rules.shape.Precedence;
-import longrun.rules.shape.Rule;
 import longrun.rules.shape.Verdict;
 
 /** One connector an appliance, none joined in series. */
-final class SingleConnector implements Rule {
+final class SingleConnector implements ApplianceRule {
 
     @Override
     public String name() {
@@ -20,21 +18,7 @@ final class SingleConnector implements Rule {
     }
 
     @Override
-    public Precedence precedence() {
-        return Precedence.MISSING;
-    }
-
-    @Override
-    public List<Verdict> judge(House house) {
-        Threshold own = house.limits().get(name(), "");
-        List<Verdict> verdicts = new ArrayList<>();
-        for (Hookup hookup : Hookup.listIn(house)) {
-            verdicts.add(judge(own, hookup));
-        }
-        return verdicts;
-    }
-
-    private static Verdict judge(Threshold own, Hookup hookup) {
+    public Verdict judge(House house, Threshold own, Hookup hookup) {
         List<Hookup.Fitted> connectors = hookup.listOf(PartKind.FLEXIBLE_CONNECTOR);
         if (connectors.size() > 1) {
             return Judge.broken(

@@ -1,19 +1,18 @@
 package longrun.rules.gas;
 
-import java.util.ArrayList;
 import java.util.List;
 import longrun.plan.choice.Gas;
 import longrun.rules.limit.Threshold;
+import longrun.rules.shape.ApplianceRule;
 import longrun.rules.shape.Hookup;
 import longrun.rules.shape.House;
 import longrun.rules.shape.Judge;
-import longrun.rules.shape.Precedence;
 import longrun.rules.shape.Question;
 import longrun.rules.shape.Rule;
 import longrun.rules.shape.Verdict;
 
 /** Topic gas: each appliance is made or converted for propane. */
-public final class GasType implements Rule {
+public final class GasType implements ApplianceRule {
 
     public static List<Rule> rules() {
         return List.of(new GasType());
@@ -25,21 +24,7 @@ public final class GasType implements Rule {
     }
 
     @Override
-    public Precedence precedence() {
-        return Precedence.MISSING;
-    }
-
-    @Override
-    public List<Verdict> judge(House house) {
-        Threshold own = house.limits().get(name(), "");
-        List<Verdict> verdicts = new ArrayList<>();
-        for (Hookup hookup : Hookup.listIn(house)) {
-            verdicts.add(judge(own, hookup));
-        }
-        return verdicts;
-    }
-
-    private static Verdict judge(Threshold own, Hookup hookup) {
+    public Verdict judge(House house, Threshold own, Hookup hookup) {
         String field = hookup.place().pointer() + "/gas";
         if (hookup.appliance().gas().is(Gas.NATURAL)) {
             return Judge.broken(

@@ -1,7 +1,5 @@
 package longrun.rules.shape;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import longrun.plan.choice.PartKind;
@@ -14,24 +12,10 @@ import longrun.rules.limit.Threshold;
  */
 public record MissingPart(
         String name, PartKind part, Function<Hookup, Optional<Case<Hookup>>> needed, String found, String remedy)
-        implements Rule {
+        implements ApplianceRule {
 
     @Override
-    public Precedence precedence() {
-        return Precedence.MISSING;
-    }
-
-    @Override
-    public List<Verdict> judge(House house) {
-        Threshold own = house.limits().get(name, "");
-        List<Verdict> verdicts = new ArrayList<>();
-        for (Hookup hookup : Hookup.listIn(house)) {
-            verdicts.add(judge(own, hookup));
-        }
-        return verdicts;
-    }
-
-    private Verdict judge(Threshold own, Hookup hookup) {
+    public Verdict judge(House house, Threshold own, Hookup hookup) {
         Optional<Case<Hookup>> wanted = needed.apply(hookup);
         if (wanted.isEmpty()) {
             return Judge.notFor(own, hookup.place());

@@ -1,6 +1,5 @@
 package longrun.rules.shape;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +19,7 @@ import longrun.rules.limit.Threshold;
  */
 public record OrderRule(
         String name, PartKind first, List<PartKind> after, Predicate<Hookup> toldElsewhere, String remedy)
-        implements Rule {
+        implements ApplianceRule {
 
     @Override
     public Precedence precedence() {
@@ -28,16 +27,7 @@ public record OrderRule(
     }
 
     @Override
-    public List<Verdict> judge(House house) {
-        Threshold own = house.limits().get(name, "");
-        List<Verdict> verdicts = new ArrayList<>();
-        for (Hookup hookup : Hookup.listIn(house)) {
-            verdicts.add(judge(house, own, hookup));
-        }
-        return verdicts;
-    }
-
-    private Verdict judge(House house, Threshold own, Hookup hookup) {
+    public Verdict judge(House house, Threshold own, Hookup hookup) {
         PartKind[] later = after.toArray(new PartKind[0]);
         int leads = hookup.first(first);
         int follows = hookup.first(later);

@@ -1,6 +1,5 @@
 package longrun.rules.shutoff;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longrun.plan.Appliance.Part;
@@ -9,16 +8,16 @@ import longrun.plan.NominalSize;
 import longrun.plan.choice.PartKind;
 import longrun.quantity.NotAQuantity;
 import longrun.rules.limit.Threshold;
+import longrun.rules.shape.ApplianceRule;
 import longrun.rules.shape.Hookup;
 import longrun.rules.shape.House;
 import longrun.rules.shape.Judge;
 import longrun.rules.shape.Precedence;
 import longrun.rules.shape.Question;
-import longrun.rules.shape.Rule;
 import longrun.rules.shape.Verdict;
 
 /** The valve ahead of a flexible connector is at least the connector's nominal size. */
-final class ShutoffSize implements Rule {
+final class ShutoffSize implements ApplianceRule {
 
     @Override
     public String name() {
@@ -31,16 +30,7 @@ final class ShutoffSize implements Rule {
     }
 
     @Override
-    public List<Verdict> judge(House house) {
-        Threshold own = house.limits().get(name(), "");
-        List<Verdict> verdicts = new ArrayList<>();
-        for (Hookup hookup : Hookup.listIn(house)) {
-            verdicts.add(judge(own, hookup));
-        }
-        return verdicts;
-    }
-
-    private static Verdict judge(Threshold own, Hookup hookup) {
+    public Verdict judge(House house, Threshold own, Hookup hookup) {
         Optional<Hookup.Fitted> valve = hookup.findShutoff();
         List<Hookup.Fitted> connectors = hookup.listOf(PartKind.FLEXIBLE_CONNECTOR);
         if (valve.isEmpty() || connectors.isEmpty()) {
