@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.sections.TableRow;
 import longrun.finding.Finding;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
@@ -93,26 +94,17 @@ public record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings, L
             Optional<String> od,
             HeatRate capacity,
             double sharePercent,
-            TableRow row,
+            ReadIn readIn,
             List<WhyStep> why,
             Optional<Bore> bore) {}
 
     /**
-     * The row used, with the one before and the one after.
+     * Where a size was read.
      *
      * @param table what the table is called, and from what pressure to what drop it holds
+     * @param held how its cell is held
      */
-    public record TableRow(
-            String table,
-            List<String> sizes,
-            List<Optional<String>> ods,
-            List<Cells> rows,
-            int hitColumn,
-            String source,
-            String held) {}
-
-    /** Cells of one row; a blank of the print is empty. */
-    public record Cells(Length run, boolean used, List<Optional<HeatRate>> capacities) {}
+    public record ReadIn(String table, TableRow row, String source, String held) {}
 
     /** One answer of where from: a heading, its text, and a sum where there is one. */
     public record WhyStep(String title, String text, List<Term> sum) {}

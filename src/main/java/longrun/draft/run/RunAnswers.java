@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.sections.Allowance;
 
 /** What a run is answered, at each position of the fitting switch, and what stands while an entry is not understood. */
 public final class RunAnswers {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import longrun.draft.sections.Allowance;
 import longrun.plan.PlanPath;
 
 /**

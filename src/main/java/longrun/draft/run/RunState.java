@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
+import longrun.draft.sections.Allowance;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 

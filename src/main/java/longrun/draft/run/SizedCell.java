@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
+import longrun.draft.sections.TableRow;
 import longrun.origin.Confidence;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
@@ -48,26 +49,9 @@ public final class SizedCell {
                 size.sizeOd(),
                 HeatRate.ofBtuh(size.capacityBtuh().orElseThrow()),
                 size.shareUsed().orElseThrow() * 100,
-                tableRow(),
+                new RunAnswer.ReadIn(named(""), TableRow.of(table, row, column), source(), held()),
                 why(),
                 bore.isPresent() ? Optional.of(new RunAnswer.Bore(bore.getAsDouble())) : Optional.empty());
-    }
-
-    private RunAnswer.TableRow tableRow() {
-        List<RunAnswer.Cells> rows = new ArrayList<>();
-        for (int r = Math.max(0, row - 1); r <= Math.min(table.rowCount() - 1, row + 1); r++) {
-            List<Optional<HeatRate>> cells = new ArrayList<>();
-            for (int c = 0; c < table.sizes().size(); c++) {
-                double btuh = table.capacityBtuh(r, c);
-                cells.add(Double.isNaN(btuh) ? Optional.empty() : Optional.of(HeatRate.ofBtuh(btuh)));
-            }
-            rows.add(new RunAnswer.Cells(Length.ofFeet(table.rowFt(r)), r == row, List.copyOf(cells)));
-        }
-        List<Optional<String>> ods = new ArrayList<>();
-        for (int c = 0; c < table.sizes().size(); c++) {
-            ods.add(table.outsideDiameter(c).map(od -> od + " OD"));
-        }
-        return new RunAnswer.TableRow(named(""), table.sizes(), ods, rows, column, source(), held());
     }
 
     /** The table with its pressures. */

@@ -3,6 +3,7 @@ package longrun.draft.run;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Map;
+import longrun.draft.sections.Allowance;
 
 /** Sizes a run as typed. */
 public interface Sizer {

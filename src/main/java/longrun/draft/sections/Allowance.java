@@ -1,5 +1,6 @@
-package longrun.draft.run;
+package longrun.draft.sections;
 
+import java.util.Optional;
 import longrun.plan.FittingAllowance;
 import longrun.quantity.Measure;
 
@@ -27,7 +28,7 @@ public enum Allowance {
     }
 
     /** As a plan writes it. */
-    String written() {
+    public String written() {
         return written;
     }
 
@@ -35,12 +36,17 @@ public enum Allowance {
         return title;
     }
 
-    public static Allowance of(String written) {
+    /** What a plan writes so; nothing written is counted, and what is none of the three is empty. */
+    public static Optional<Allowance> find(String written) {
         for (Allowance a : values()) {
-            if (a.written.equals(written)) {
-                return a;
+            if (a.written.equals(written.strip())) {
+                return Optional.of(a);
             }
         }
-        return COUNTED;
+        return written.isBlank() ? Optional.of(COUNTED) : Optional.empty();
+    }
+
+    public static Allowance of(String written) {
+        return find(written).orElse(COUNTED);
     }
 }

@@ -3,6 +3,8 @@ package longrun.ui.frame;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
+import longrun.draft.sections.TableRow;
+import longrun.words.UnitSystem;
 
 /** The row of a published table in use, ruled above and below, between its neighbours, its cell between corner ticks. */
 public final class RowTable {
@@ -12,7 +14,7 @@ public final class RowTable {
     private Shown last = new Shown("", List.of(), List.of(), List.of(), -1);
 
     /** A row as text: its length, whether it is the one used, its cells. */
-    public record Row(String run, boolean used, List<String> cells) {}
+    private record Row(String run, boolean used, List<String> cells) {}
 
     private record Shown(String caption, List<String> sizes, List<Optional<String>> under, List<Row> rows, int hit) {}
 
@@ -20,14 +22,25 @@ public final class RowTable {
         return box;
     }
 
-    /**
-     * Draws the rows.
-     *
-     * @param caption what the cells are, for those who do not see the table
-     * @param under a second name of each size
-     * @param hit column of the cell used; -1 for none
-     */
-    public void show(
+    /** @param caption what the cells are, for those who do not see the table */
+    public void show(String caption, TableRow used, UnitSystem units) {
+        show(
+                caption,
+                "Run, " + units.lengthUnit().name(),
+                used.sizes(),
+                used.ods(),
+                used.rows().stream()
+                        .map(r -> new Row(
+                                units.row(r.run()),
+                                r.used(),
+                                r.capacities().stream()
+                                        .map(c -> c.map(units::cell).orElse("\u2013"))
+                                        .toList()))
+                        .toList(),
+                used.column());
+    }
+
+    private void show(
             String caption, String runHead, List<String> sizes, List<Optional<String>> under, List<Row> rows, int hit) {
         Shown now = new Shown(caption + runHead, sizes, under, rows, hit);
         if (now.equals(last)) {

@@ -1,50 +1,40 @@
 package longrun.ui.run;
 
 import com.vaadin.flow.dom.Element;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import longrun.draft.run.Allowance;
 import longrun.draft.run.Line;
 import longrun.draft.run.RunAnswer;
 import longrun.draft.run.RunAnswers;
 import longrun.draft.run.RunDraft;
+import longrun.draft.sections.Allowance;
+import longrun.draft.sections.FittingEffect;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.Scale;
+import longrun.ui.frame.FittingScale;
 import longrun.words.UnitSystem;
 
 /** The one switch for fittings: what each position adds in feet, which row that takes, and which sizes hang on it. */
 final class FittingSwitch {
 
-    private final Scale<Allowance> positions;
+    private final FittingScale positions;
     private final Element effect = Dom.text("p", "lede start-note", "").setAttribute("data-fig", "");
 
     FittingSwitch(Consumer<Allowance> chosen) {
-        positions = new Scale<>(
-                "fittings", "fit", List.of(Allowance.values()), a -> Scale.Choice.of(a.title(), ""), chosen);
+        positions = new FittingScale("fittings", "fit", chosen);
     }
 
     Element[] content() {
-        return new Element[] {positions.getElement(), effect};
+        return new Element[] {positions.scale().getElement(), effect};
     }
 
     void choose(Allowance allowance) {
-        positions.setValue(allowance);
+        positions.scale().setValue(allowance);
     }
 
     void show(RunDraft draft, Optional<Line> inHand, RunAnswers answers, UnitSystem units) {
         String unit = " " + units.lengthUnit().name();
-        for (Allowance a : Allowance.values()) {
-            positions.note(
-                    a,
-                    run(inHand, answers.at(a).lines())
-                            .map(r -> (a == Allowance.NONE ? "" : "+")
-                                    + units.length(r.added())
-                                    + unit
-                                    + r.row().map(f -> ", row " + units.row(f)).orElse(""))
-                            .orElse(""));
-        }
+        positions.show(a -> run(inHand, answers.at(a).lines()).map(r -> new FittingEffect(r.added(), r.row())), units);
         Map<String, RunAnswer.LineAnswer> now = answers.at(draft.allowance()).lines();
         Dom.retext(
                 effect,

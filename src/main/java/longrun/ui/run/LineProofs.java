@@ -53,14 +53,15 @@ final class LineProofs {
                     Optional.ofNullable(answer.lines().get(line.id()));
             Optional<RunAnswer.StageRun> stage = own.flatMap(RunAnswer.LineAnswer::stage);
             Optional<RunAnswer.Sized> cell = own.flatMap(RunAnswer.LineAnswer::cell);
-            cell.ifPresent(c -> keys.putIfAbsent(c.row().table() + " " + c.row().held(), "T" + (keys.size() + 1)));
+            cell.ifPresent(
+                    c -> keys.putIfAbsent(c.readIn().table() + " " + c.readIn().held(), "T" + (keys.size() + 1)));
             String behind = stage.map(s -> draft.named(s.regulator())).orElse("");
             stage.ifPresent(s -> runs.putIfAbsent(behind, sentence(behind, s, units)));
             rows.add(List.of(
                     line.id(),
                     behind,
                     stage.map(s -> units.length(s.withFittings())).orElse("not known"),
-                    cell.map(c -> keys.get(c.row().table() + " " + c.row().held()))
+                    cell.map(c -> keys.get(c.readIn().table() + " " + c.readIn().held()))
                             .orElse(""),
                     cell.map(c -> readAt(c, line.pipe(), units)).orElse("no size"),
                     own.flatMap(RunAnswer.LineAnswer::load).map(units::heat).orElse("not known"),
@@ -80,11 +81,7 @@ final class LineProofs {
     }
 
     private static String readAt(RunAnswer.Sized cell, Pipe pipe, UnitSystem units) {
-        String row = cell.row().rows().stream()
-                .filter(RunAnswer.Cells::used)
-                .map(r -> units.row(r.run()))
-                .findFirst()
-                .orElseThrow();
+        String row = units.row(cell.readIn().row().run());
         return "Row " + row + " " + units.lengthUnit().name() + ", size " + cell.size()
                 + (pipe == Pipe.CSST ? " EHD" : "")
                 + cell.od().map(od -> " (" + od + " OD)").orElse("");

@@ -1,7 +1,6 @@
 package longrun.ui.run;
 
 import com.vaadin.flow.dom.Element;
-import java.util.List;
 import java.util.Optional;
 import longrun.draft.run.Line;
 import longrun.draft.run.RunAnswer;
@@ -40,25 +39,11 @@ final class RowUsed {
         Dom.show(empty, cell.isEmpty());
         Dom.show(table.element(), cell.isPresent());
         Dom.show(source, cell.isPresent());
-        cell.ifPresent(c -> show(c.row(), units));
+        cell.ifPresent(c -> show(c.readIn(), units));
     }
 
-    private void show(RunAnswer.TableRow t, UnitSystem units) {
-        List<RowTable.Row> rows = t.rows().stream()
-                .map(r -> new RowTable.Row(
-                        units.row(r.run()),
-                        r.used(),
-                        r.capacities().stream()
-                                .map(c -> c.map(units::cell).orElse("\u2013"))
-                                .toList()))
-                .toList();
-        table.show(
-                "Capacity, " + units.cellUnit(),
-                "Run, " + units.lengthUnit().name(),
-                t.sizes(),
-                t.ods(),
-                rows,
-                t.hitColumn());
-        Dom.retext(source, t.source() + " " + t.held());
+    private void show(RunAnswer.ReadIn in, UnitSystem units) {
+        table.show("Capacity, " + units.cellUnit(), in.row(), units);
+        Dom.retext(source, in.source() + " " + in.held());
     }
 }

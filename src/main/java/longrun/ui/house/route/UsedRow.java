@@ -6,9 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import longrun.capacity.CapacityTable;
 import longrun.draft.sections.RouteAnswer;
+import longrun.draft.sections.TableRow;
 import longrun.plan.choice.Material;
-import longrun.quantity.HeatRate;
-import longrun.quantity.Length;
 import longrun.review.json.SizingOrigins;
 import longrun.sizing.SectionSize;
 import longrun.ui.frame.Dom;
@@ -55,28 +54,13 @@ final class UsedRow {
         String id = sized.get().review().piping().section(sized.get().section()).id();
         Dom.retext(heading, "The row used for section " + id);
         Dom.retext(unit, t.material().label() + ", " + units.cellUnit());
-        List<RowTable.Row> rows = new ArrayList<>();
-        for (int r = Math.max(0, row - 1); r <= Math.min(t.rowCount() - 1, row + 1); r++) {
-            List<String> cells = new ArrayList<>();
-            for (int c = 0; c < t.sizes().size(); c++) {
-                double btuh = t.capacityBtuh(r, c);
-                cells.add(Double.isNaN(btuh) ? "\u2013" : units.cell(HeatRate.ofBtuh(btuh)));
-            }
-            rows.add(new RowTable.Row(units.row(Length.ofFeet(t.rowFt(r))), r == row, cells));
-        }
-        List<Optional<String>> under = new ArrayList<>();
-        for (int c = 0; c < t.sizes().size(); c++) {
-            under.add(t.outsideDiameter(c).map(od -> od + " OD"));
-        }
+        TableRow used = TableRow.of(t, row, hit);
         table.show(
                 t.title(),
-                "Run, " + units.lengthUnit().name(),
                 t.material() == Material.CSST
-                        ? t.sizes().stream().map(s -> "EHD " + s).toList()
-                        : t.sizes(),
-                under,
-                rows,
-                hit);
+                        ? used.headed(t.sizes().stream().map(s -> "EHD " + s).toList())
+                        : used,
+                units);
         Dom.retext(source, t.title() + ". " + t.source() + ".");
         SizingOrigins origins = new SizingOrigins(sized.get().review());
         List<WhereFrom.Step> steps =

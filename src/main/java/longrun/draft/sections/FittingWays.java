@@ -1,0 +1,44 @@
+package longrun.draft.sections;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import longrun.capacity.CapacityTables;
+import longrun.quantity.Length;
+import longrun.review.Review;
+import longrun.sizing.Sizing;
+import longrun.sizing.StageSize;
+import org.jspecify.annotations.Nullable;
+
+/** A house sized at each position of the fitting switch; once for each review, since a large one takes its time. */
+public final class FittingWays {
+
+    private final Map<Allowance, Sizing> sized = new EnumMap<>(Allowance.class);
+    private @Nullable Review sizedOf;
+
+    /** What a position would do to the run of a section; empty while its longest run is not known. */
+    public Optional<FittingEffect> effect(Review review, int section, Allowance allowance) {
+        Sizing other = at(review, allowance);
+        int stage = review.piping().stageIndex(section);
+        if (stage < 0) {
+            return Optional.empty();
+        }
+        StageSize size = other.stage(stage);
+        if (size.longestRunFt().isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalDouble row = other.section(section).rowFt();
+        return Optional.of(new FittingEffect(
+                Length.ofFeet(size.allowanceFt().orElse(0)),
+                row.isPresent() ? Optional.of(Length.ofFeet(row.getAsDouble())) : Optional.empty()));
+    }
+
+    private Sizing at(Review review, Allowance allowance) {
+        if (review != sizedOf) {
+            sizedOf = review;
+            sized.clear();
+        }
+        return sized.computeIfAbsent(allowance, a -> Sizing.of(review.piping(), CapacityTables.standard(), a.inPlan()));
+    }
+}

@@ -1,0 +1,54 @@
+package longrun.draft.sections;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longrun.capacity.CapacityTable;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
+
+/**
+ * The row of a table a size was read in, with the one before and the one after.
+ *
+ * @param sizes as the table heads its columns
+ * @param ods the outside diameter of each, where it has one
+ * @param column the one used
+ */
+public record TableRow(List<String> sizes, List<Optional<String>> ods, List<Cells> rows, int column) {
+
+    public TableRow {
+        sizes = List.copyOf(sizes);
+        ods = List.copyOf(ods);
+        rows = List.copyOf(rows);
+    }
+
+    /** Cells of one row; a blank of the print is empty. */
+    public record Cells(Length run, boolean used, List<Optional<HeatRate>> capacities) {}
+
+    public static TableRow of(CapacityTable table, int row, int column) {
+        List<Cells> rows = new ArrayList<>();
+        for (int r = Math.max(0, row - 1); r <= Math.min(table.rowCount() - 1, row + 1); r++) {
+            List<Optional<HeatRate>> cells = new ArrayList<>();
+            for (int c = 0; c < table.sizes().size(); c++) {
+                double btuh = table.capacityBtuh(r, c);
+                cells.add(Double.isNaN(btuh) ? Optional.empty() : Optional.of(HeatRate.ofBtuh(btuh)));
+            }
+            rows.add(new Cells(Length.ofFeet(table.rowFt(r)), r == row, List.copyOf(cells)));
+        }
+        List<Optional<String>> ods = new ArrayList<>();
+        for (int c = 0; c < table.sizes().size(); c++) {
+            ods.add(table.outsideDiameter(c).map(od -> od + " OD"));
+        }
+        return new TableRow(table.sizes(), ods, rows, column);
+    }
+
+    /** The same row under other names of its sizes. */
+    public TableRow headed(List<String> names) {
+        return new TableRow(names, ods, rows, column);
+    }
+
+    /** The length it is the row of. */
+    public Length run() {
+        return rows.stream().filter(Cells::used).findFirst().orElseThrow().run();
+    }
+}
