@@ -5,12 +5,9 @@ import com.fasterxml.jackson.databind.node.BooleanNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -45,6 +42,7 @@ public final class HouseSession {
     }
 
     private final StoredHouse house;
+    private final SaveChoices choices;
     private final LastReview last;
     private final List<Listener> listeners = new ArrayList<>();
     private ObjectNode draft;
@@ -52,6 +50,7 @@ public final class HouseSession {
 
     private HouseSession(DraftStore store, Function<Plan, Review> reviewing, Draft stored) {
         house = new StoredHouse(store, stored);
+        choices = new SaveChoices(this, house);
         last = new LastReview(reviewing);
         draft = house.draft();
         last.read(draft, false);
@@ -139,18 +138,7 @@ public final class HouseSession {
 
     /** The lines of the route that stand as they did when the review was made: their figures still are their own. */
     public Set<String> linesAsReviewed() {
-        Map<String, JsonNode> reviewed = new HashMap<>();
-        last.reviewed()
-                .path("sections")
-                .forEach(s -> reviewed.putIfAbsent(s.path("id").asText(), s));
-        Set<String> same = new HashSet<>();
-        for (JsonNode s : draft.path("sections")) {
-            String id = s.path("id").asText();
-            if (s.equals(reviewed.get(id))) {
-                same.add(id);
-            }
-        }
-        return same;
+        return last.linesLike(draft);
     }
 
     /** The open findings of the last review; what has been answered is left out. */
@@ -263,70 +251,21 @@ public final class HouseSession {
         tell(Change.CHANGED);
     }
 
-    private void takeStored() {
-        draft = house.draft();
+    /** What may be done where another tab changed the house, or it could not be stored. */
+    public SaveChoices saveChoices() {
+        return choices;
+    }
+
+    /** What the store has stands here now. */
+    void takeStored() {
+        takeUp(house.draft());
+    }
+
+    /** A draft that came by no change of its own. */
+    void takeUp(ObjectNode other) {
+        draft = other;
         endStep();
         last.read(draft, false);
-    }
-
-    // Two tabs.
-
-    /** Looks whether another tab has changed or deleted the house. */
-    public void lookAgain() {
-        if (house.lookAgain(draft)) {
-            tell(Change.STANDING);
-        }
-    }
-
-    /** Takes what the other tab has stored; what was typed here is one undo away. */
-    public void takeTheirs() {
-        if (house.takeTheirs(draft)) {
-            takeStored();
-        }
-        tell(Change.CHANGED);
-    }
-
-    /** Takes up a draft that was not stored since another tab had changed the house: the choice is still to be made. */
-    public void standAside(ObjectNode typed) {
-        if (!typed.equals(draft)) {
-            draft = typed;
-            endStep();
-            house.standsAside();
-            last.read(draft, false);
-            tell(Change.CHANGED);
-        }
-    }
-
-    /** Stores what is here as the newer; what the other tab stored is one undo away. */
-    public void keepMine() {
-        if (house.saveOverTheirs(draft)) {
-            tell(Change.CHANGED);
-        }
-    }
-
-    /** Stores what is here as a house of its own and gives its id; empty where it could not be stored. */
-    public OptionalLong keepCopy() {
-        ObjectNode copy = draft.deepCopy();
-        String name = text("/name").isBlank() ? "Copy" : text("/name") + " (copy)";
-        copy.put("name", name);
-        OptionalLong id = house.saveCopy(copy, name);
-        if (id.isEmpty()) {
-            tell(Change.STANDING);
-        }
-        return id;
-    }
-
-    /** Brings a deleted house back as it stands here. */
-    public void bringBack() {
-        if (house.bringBack(draft)) {
-            tell(Change.CHANGED);
-        }
-    }
-
-    /** Tries again to store what could not be stored. */
-    public void tryAgain() {
-        house.save(draft, false);
-        tell(Change.STANDING);
     }
 
     // Who hears of it.
@@ -337,7 +276,7 @@ public final class HouseSession {
         return () -> listeners.remove(listener);
     }
 
-    private void tell(Change change) {
+    void tell(Change change) {
         List.copyOf(listeners).forEach(l -> l.changed(change));
     }
 }

@@ -1,7 +1,10 @@
 package longrun.draft;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -161,9 +164,18 @@ final class LastReview {
         return Optional.ofNullable(review);
     }
 
-    /** The draft the review is of. */
-    ObjectNode reviewed() {
-        return reviewed;
+    /** Ids of the lines of a route that stand as they did when the review was made. */
+    Set<String> linesLike(ObjectNode draft) {
+        Map<String, JsonNode> before = new HashMap<>();
+        reviewed.path("sections").forEach(s -> before.putIfAbsent(s.path("id").asText(), s));
+        Set<String> same = new HashSet<>();
+        for (JsonNode s : draft.path("sections")) {
+            String id = s.path("id").asText();
+            if (s.equals(before.get(id))) {
+                same.add(id);
+            }
+        }
+        return same;
     }
 
     boolean isCurrent() {

@@ -2,22 +2,15 @@ package longrun.draft;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.Set;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.Supplier;
 import longrun.plan.json.PlanReader;
 import longrun.store.Draft;
 import longrun.store.DraftStore;
 import longrun.store.NotStored;
 import longrun.store.Outcome;
-import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataAccessException;
 import org.springframework.transaction.TransactionException;
 
@@ -27,27 +20,18 @@ import org.springframework.transaction.TransactionException;
  */
 final class StoredHouse {
 
-    private static final ExecutorService STORING = Executors.newCachedThreadPool(task -> {
-        Thread thread = new Thread(task, "storing");
-        thread.setDaemon(true);
-        return thread;
-    });
-
     private static final List<String> LISTS = List.of(
             "regulators", "sections", "rooms", "appliances", "readings", "answers", "deliveries", "tubingTables");
-    private static final int MOST_UNSURE = 50;
 
     private final DraftStore store;
     private Draft stored;
     private SaveState standing;
-    private @Nullable Future<Outcome> underWay;
-
-    /** Texts whose storing failed: the store may have one of them all the same. */
-    private final Set<String> unsure = new LinkedHashSet<>();
+    private final TextUnderWay underWay;
 
     StoredHouse(DraftStore store, Draft stored) {
         this.store = store;
         this.stored = stored;
+        this.underWay = new TextUnderWay(store, stored.id());
         this.standing = new SaveState.Kept(stored.changed());
     }
 
@@ -108,51 +92,12 @@ final class StoredHouse {
         if (now instanceof SaveState.ChangedElsewhere || now instanceof SaveState.Deleted) {
             return;
         }
-        String text = draft.toString();
-        long version = stored.version();
-        Set<String> failed = Set.copyOf(unsure);
-        keepUnsure(text);
-        underWay = STORING.submit(() -> {
-            long from = failed.isEmpty() ? version : versionOfOwn(failed, version);
-            return sameStep ? store.saveOn(id(), text, from) : store.save(id(), text, from);
-        });
-    }
-
-    private void keepUnsure(String text) {
-        if (unsure.size() == MOST_UNSURE) {
-            unsure.remove(unsure.iterator().next());
-        }
-        unsure.add(text);
-    }
-
-    /** What was told as not stored may be: then it is nobody else's change. */
-    private long versionOfOwn(Set<String> failed, long version) {
-        return store.find(id())
-                .filter(d -> failed.contains(d.json()))
-                .map(Draft::version)
-                .orElse(version);
+        underWay.begin(draft.toString(), stored.version(), sameStep);
     }
 
     /** Waits for what is being stored, and takes up how it ended. */
     void finish() {
-        Future<Outcome> ending = underWay;
-        if (ending == null) {
-            return;
-        }
-        underWay = null;
-        ask(() -> {
-            try {
-                return ending.get();
-            } catch (ExecutionException e) {
-                if (e.getCause() instanceof RuntimeException why) {
-                    throw why;
-                }
-                throw new IllegalStateException(e.getCause());
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                throw new IllegalStateException("the page was closed while storing", e);
-            }
-        });
+        underWay.end().ifPresent(this::ask);
     }
 
     /** Whether a step back was stored. */
@@ -275,7 +220,7 @@ final class StoredHouse {
             if (outcome instanceof Outcome.Saved saved) {
                 stored = saved.draft();
                 standing = new SaveState.Kept(stored.changed());
-                unsure.clear();
+                underWay.forget();
                 nameAsInDraft();
                 return true;
             }

@@ -109,7 +109,7 @@ class HouseSessionTest {
         house.set("/name", "Mine");
         other.set("/site/people", "x");
         other.set("/site/snowDepth", "2 ft");
-        other.keepMine();
+        other.saveChoices().keepMine();
         assertThat(other.standing()).isInstanceOf(SaveState.Kept.class);
         assertThat(open().text("/site/snowDepth")).isEqualTo("2 ft");
         other.undo();
@@ -123,7 +123,7 @@ class HouseSessionTest {
         HouseSession other = open();
         house.set("/name", "Mine");
         other.set("/name", "Theirs");
-        other.takeTheirs();
+        other.saveChoices().takeTheirs();
         assertThat(other.text("/name")).isEqualTo("Mine");
         assertThat(other.standing()).isInstanceOf(SaveState.Kept.class);
     }
@@ -133,7 +133,7 @@ class HouseSessionTest {
         HouseSession other = open();
         house.set("/name", "Mine");
         other.set("/name", "Theirs");
-        long copy = other.keepCopy().orElseThrow();
+        long copy = other.saveChoices().keepCopy().orElseThrow();
         assertThat(store.find(copy).orElseThrow().name()).isEqualTo("Theirs (copy)");
         assertThat(store.find(id).orElseThrow().name()).isEqualTo("Mine");
     }
@@ -142,7 +142,7 @@ class HouseSessionTest {
     void aTabThatHearsOfAnotherAsksBeforeItTakesAnything() {
         HouseSession other = open();
         house.set("/name", "Mine");
-        other.lookAgain();
+        other.saveChoices().lookAgain();
         assertThat(other.standing()).isInstanceOf(SaveState.ChangedElsewhere.class);
         assertThat(other.text("/name")).isEmpty();
     }
@@ -152,7 +152,7 @@ class HouseSessionTest {
         store.delete(id);
         house.set("/name", "Still here");
         assertThat(house.standing()).isInstanceOf(SaveState.Deleted.class);
-        house.bringBack();
+        house.saveChoices().bringBack();
         assertThat(open().text("/name")).isEqualTo("Still here");
     }
 
@@ -189,7 +189,7 @@ class HouseSessionTest {
         house.set("/name", "Theirs");
         other.set("/name", "Mine");
         other.set("/site/people", "4");
-        other.takeTheirs();
+        other.saveChoices().takeTheirs();
         assertThat(other.text("/name")).isEqualTo("Theirs");
         other.undo();
         assertThat(other.text("/name")).isEqualTo("Mine");
@@ -204,11 +204,11 @@ class HouseSessionTest {
         house.set("/name", "Theirs");
         other.set("/name", "Mine");
         HouseSession again = open();
-        again.standAside(other.draft());
+        again.saveChoices().standAside(other.draft());
         assertThat(again.standing()).isInstanceOf(SaveState.ChangedElsewhere.class);
         assertThat(again.text("/name")).isEqualTo("Mine");
         assertThat(store.find(id).orElseThrow().json()).contains("Theirs");
-        again.keepMine();
+        again.saveChoices().keepMine();
         assertThat(open().text("/name")).isEqualTo("Mine");
     }
 }

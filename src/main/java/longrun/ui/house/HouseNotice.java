@@ -55,25 +55,27 @@ final class HouseNotice {
                             + " shall it be?",
                     button("Take what the other tab has", () -> {
                         forgetTyped.run();
-                        session.takeTheirs();
+                        session.saveChoices().takeTheirs();
                     }),
-                    button("Keep what is here as the newer", session::keepMine),
+                    button("Keep what is here as the newer", session.saveChoices()::keepMine),
                     copy());
         } else if (now instanceof SaveState.Deleted) {
             say(
                     "This house was deleted in another tab. What you typed is still here.",
-                    button("Bring the house back", session::bringBack),
+                    button("Bring the house back", session.saveChoices()::bringBack),
                     copy());
         } else if (now instanceof SaveState.NotKept not) {
             say(
                     "Not saved: " + not.why() + ". What you typed is still here and is tried again at the next key.",
-                    button("Try again now", session::tryAgain),
+                    button("Try again now", session.saveChoices()::tryAgain),
                     copy());
         }
     }
 
     private Element copy() {
-        return button("Keep what is here as a copy", () -> session.keepCopy().ifPresent(toHouse));
+        return button(
+                "Keep what is here as a copy",
+                () -> session.saveChoices().keepCopy().ifPresent(toHouse));
     }
 
     private static Element button(String says, Runnable does) {

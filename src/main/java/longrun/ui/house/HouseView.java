@@ -209,7 +209,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     public void keptAside(String draft) {
         try {
             if (PlanReader.tree(draft) instanceof ObjectNode typed) {
-                session().standAside(typed);
+                session().saveChoices().standAside(typed);
             }
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("the page keeps what the program gave it", e);
@@ -224,7 +224,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
 
     @Override
     public void keptElsewhere(String version) {
-        session().lookAgain();
+        session().saveChoices().lookAgain();
     }
 
     @Override

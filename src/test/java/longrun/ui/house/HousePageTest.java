@@ -182,7 +182,7 @@ class HousePageTest extends OpenHouse {
         page.keptElsewhere("2");
         assertThat(page.noticeShown())
                 .contains("Another tab changed this house", "Take what the other tab has", "Keep what is here");
-        page.session().takeTheirs();
+        page.session().saveChoices().takeTheirs();
         assertThat(page.noticeShown()).isEmpty();
         assertThat(entry(((HousePlace) page.placeShown()).fields(), "/name").text())
                 .isEqualTo("Theirs");

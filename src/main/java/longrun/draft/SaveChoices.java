@@ -1,0 +1,72 @@
+package longrun.draft;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.OptionalLong;
+
+/** What a person may do where another tab changed or deleted the house, or it could not be stored. */
+public final class SaveChoices {
+
+    private final HouseSession session;
+    private final StoredHouse house;
+
+    SaveChoices(HouseSession session, StoredHouse house) {
+        this.session = session;
+        this.house = house;
+    }
+
+    /** Looks whether another tab has changed or deleted the house. */
+    public void lookAgain() {
+        if (house.lookAgain(session.draft())) {
+            session.tell(HouseSession.Change.STANDING);
+        }
+    }
+
+    /** Takes what the other tab has stored; what was typed here is one undo away. */
+    public void takeTheirs() {
+        if (house.takeTheirs(session.draft())) {
+            session.takeStored();
+        }
+        session.tell(HouseSession.Change.CHANGED);
+    }
+
+    /** Takes up a draft that was not stored since another tab had changed the house: the choice is still to be made. */
+    public void standAside(ObjectNode typed) {
+        if (!typed.equals(session.draft())) {
+            house.standsAside();
+            session.takeUp(typed);
+            session.tell(HouseSession.Change.CHANGED);
+        }
+    }
+
+    /** Stores what is here as the newer; what the other tab stored is one undo away. */
+    public void keepMine() {
+        if (house.saveOverTheirs(session.draft())) {
+            session.tell(HouseSession.Change.CHANGED);
+        }
+    }
+
+    /** Stores what is here as a house of its own and gives its id; empty where it could not be stored. */
+    public OptionalLong keepCopy() {
+        ObjectNode copy = session.draft().deepCopy();
+        String name = session.text("/name").isBlank() ? "Copy" : session.text("/name") + " (copy)";
+        copy.put("name", name);
+        OptionalLong id = house.saveCopy(copy, name);
+        if (id.isEmpty()) {
+            session.tell(HouseSession.Change.STANDING);
+        }
+        return id;
+    }
+
+    /** Brings a deleted house back as it stands here. */
+    public void bringBack() {
+        if (house.bringBack(session.draft())) {
+            session.tell(HouseSession.Change.CHANGED);
+        }
+    }
+
+    /** Tries again to store what could not be stored. */
+    public void tryAgain() {
+        house.save(session.draft(), false);
+        session.tell(HouseSession.Change.STANDING);
+    }
+}
