@@ -2,9 +2,11 @@ package longrun.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.plan.FittingAllowance;
@@ -33,7 +35,7 @@ public record HouseState(String words, String because, String unsized, int mustF
     public static HouseState of(HouseSession session) {
         List<Finding> findings = session.findings();
         int mustFix = (int) OpenInPlace.count(findings, Severity.MUST_FIX);
-        int questions = (int) OpenInPlace.count(findings, Severity.NOTE);
+        int questions = OpenQuestions.of(session).count();
         if (session.isFailed()) {
             return new HouseState(
                     FAILED,
@@ -69,7 +71,9 @@ public record HouseState(String words, String because, String unsized, int mustF
         boolean unknown = plan.sections().isEmpty() || anyOf(review.get(), SectionStatus.UNKNOWN);
         if (unknown) {
             return new HouseState(
-                    questions == 1 ? "1 question open" : questions + " questions open",
+                    questions == 0
+                            ? "Not sized yet"
+                            : questions == 1 ? "1 question open" : questions + " questions open",
                     "Nothing missing is taken as zero, so the sizes that rest on it wait.",
                     "not yet",
                     mustFix,
@@ -104,7 +108,17 @@ public record HouseState(String words, String because, String unsized, int mustF
                     mustFix,
                     questions);
         }
-        return new HouseState(SIZED, mend + assumed(review.get(), questions), "sized", mustFix, questions);
+        return new HouseState(
+                SIZED, mend + assumed(review.get(), questions) + notEntered(session), "sized", mustFix, questions);
+    }
+
+    /** What the house has no entry of yet, so that nothing is asked or judged of it. */
+    private static String notEntered(HouseSession session) {
+        String places = Stream.of(PlaceKind.CONNECTIONS, PlaceKind.TANK, PlaceKind.FUEL)
+                .filter(p -> !OpenInPlace.isBegun(session, p))
+                .map(p -> p.title().toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining(", "));
+        return places.isEmpty() ? "" : " Not entered yet: " + places + ".";
     }
 
     private static boolean anyOf(Review review, SectionStatus status) {

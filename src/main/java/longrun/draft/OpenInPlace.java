@@ -1,6 +1,7 @@
 package longrun.draft;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
@@ -16,9 +17,19 @@ import longrun.holdpoint.HoldPoints;
  */
 public record OpenInPlace(String words, boolean must) {
 
-    public static OpenInPlace of(HouseSession session, PlaceKind place) {
+    /** Of every place, in their order. */
+    public static Map<PlaceKind, OpenInPlace> all(HouseSession session) {
+        OpenQuestions questions = OpenQuestions.of(session);
+        Map<PlaceKind, OpenInPlace> out = new EnumMap<>(PlaceKind.class);
+        for (PlaceKind place : PlaceKind.values()) {
+            out.put(place, of(session, place, questions));
+        }
+        return out;
+    }
+
+    private static OpenInPlace of(HouseSession session, PlaceKind place, OpenQuestions questions) {
         if (place == PlaceKind.FINDINGS) {
-            return counted(session.findings(), session.errors().size(), "none yet");
+            return counted(session.findings(), session.errors().size(), questions.count(), "none yet");
         }
         if (place == PlaceKind.VALVE) {
             return recorded(session);
@@ -29,9 +40,19 @@ public record OpenInPlace(String words, boolean must) {
         List<Finding> own =
                 session.findings().stream().filter(f -> place.holds(f.field())).toList();
         long wrong = session.errors().keySet().stream().filter(place::holds).count();
-        return begun(session, place)
-                ? counted(own, (int) wrong, session.review().isPresent() ? "nothing lacking" : "not known")
-                : unbegun(counted(own, (int) wrong, ""));
+        return isBegun(session, place)
+                ? counted(own, (int) wrong, questions.countIn(place), none(session, place))
+                : unbegun(counted(own, (int) wrong, 0, ""));
+    }
+
+    /** An appliance that no section feeds lacks its pipe. */
+    private static String none(HouseSession session, PlaceKind place) {
+        if (session.review().isEmpty()) {
+            return "not known";
+        }
+        boolean unfed = session.review().get().plan().appliances().stream()
+                .anyMatch(a -> !a.fedBy().isKnown());
+        return place == PlaceKind.ROUTE && unfed ? "an appliance is on no section" : "nothing lacking";
     }
 
     /** Of the points before the valve only what is recorded: what is open for them stands in the other places. */
@@ -52,12 +73,14 @@ public record OpenInPlace(String words, boolean must) {
                 .orElse(new OpenInPlace("not known", false));
     }
 
-    /** Of a place in which nothing stands yet it is never said that nothing is lacking. */
+    /** Of a place in which nothing stands yet it is never said that nothing is lacking; its questions come with it. */
     public static OpenInPlace unbegun(OpenInPlace lack) {
-        return new OpenInPlace(lack.words().isEmpty() ? "not begun" : "not begun, " + lack.words(), lack.must());
+        return new OpenInPlace(
+                lack.words().isEmpty() ? "not entered yet" : "not entered yet, " + lack.words(), lack.must());
     }
 
-    private static boolean begun(HouseSession session, PlaceKind place) {
+    /** Whether anything is entered in a place. */
+    public static boolean isBegun(HouseSession session, PlaceKind place) {
         return switch (place) {
             case HOUSE -> anyIn(session.draft(), "", p -> place.holds(p) && !p.equals("/format"));
             case APPLIANCES -> !session.at("/appliances").isEmpty();
@@ -89,12 +112,16 @@ public record OpenInPlace(String words, boolean must) {
 
     /** What findings come to in words; those answered are left out. */
     public static OpenInPlace counted(List<Finding> findings, int wrong, String none) {
+        return counted(findings, wrong, (int) count(findings, Severity.NOTE), none);
+    }
+
+    private static OpenInPlace counted(List<Finding> findings, int wrong, int questions, String none) {
         long must = count(findings, Severity.MUST_FIX);
         String words = java.util.stream.Stream.of(
                         wrong == 0 ? "" : wrong == 1 ? "1 entry not understood" : wrong + " entries not understood",
                         must == 0 ? "" : must + " must fix",
                         several(count(findings, Severity.CAUTION), "caution"),
-                        several(count(findings, Severity.NOTE), "question"))
+                        several(questions, "question"))
                 .filter(s -> !s.isEmpty())
                 .collect(Collectors.joining(", "));
         return new OpenInPlace(words.isEmpty() ? none : words, must > 0);

@@ -40,8 +40,9 @@ final class PlaceThread {
     }
 
     void show(HouseSession session, PlaceKind here) {
+        Map<PlaceKind, OpenInPlace> open = OpenInPlace.all(session);
         knots.forEach((place, knot) -> {
-            OpenInPlace lack = OpenInPlace.of(session, place);
+            OpenInPlace lack = open.getOrDefault(place, new OpenInPlace("", false));
             Dom.retext(knot.lack(), lack.words());
             Dom.setClass(knot.lack(), "must", lack.must());
             Dom.setClass(knot.item(), "on", place == here);

@@ -87,20 +87,20 @@ class HouseEntriesTest extends OpenHouse {
         for (PlaceKind place : PlaceKind.values()) {
             assertThat(page.threadShown().lackShown(place)).doesNotContain("nothing lacking");
         }
-        assertThat(page.threadShown().lackShown(PlaceKind.ROUTE)).startsWith("not begun");
-        assertThat(page.threadShown().lackShown(PlaceKind.CONNECTIONS)).startsWith("not begun");
-        assertThat(page.threadShown().lackShown(PlaceKind.TANK)).startsWith("not begun");
-        assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).startsWith("not begun");
+        assertThat(page.threadShown().lackShown(PlaceKind.ROUTE)).startsWith("not entered yet");
+        assertThat(page.threadShown().lackShown(PlaceKind.CONNECTIONS)).startsWith("not entered yet");
+        assertThat(page.threadShown().lackShown(PlaceKind.TANK)).startsWith("not entered yet");
+        assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).startsWith("not entered yet");
     }
 
     @Test
     void aClimateIsABeginningOfTheYear() {
         HouseView page = open("house");
         page.session().change(d -> DraftTree.put(d, "/site/leadDays", d.numberNode(7)));
-        assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).doesNotContain("not begun");
-        assertThat(page.threadShown().lackShown(PlaceKind.HOT_WATER)).startsWith("not begun");
+        assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).doesNotContain("not entered yet");
+        assertThat(page.threadShown().lackShown(PlaceKind.HOT_WATER)).startsWith("not entered yet");
         page.session().change(d -> DraftTree.put(d, "/site/coldWater/temp", d.textNode("50 degF")));
-        assertThat(page.threadShown().lackShown(PlaceKind.HOT_WATER)).doesNotContain("not begun");
+        assertThat(page.threadShown().lackShown(PlaceKind.HOT_WATER)).doesNotContain("not entered yet");
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.Optional;
 import longrun.draft.DemoHouse;
 import longrun.draft.DraftTree;
 import longrun.draft.HouseSession;
+import longrun.draft.OpenQuestions;
 import longrun.draft.PlaceKind;
 import longrun.draft.PressureCut;
 import longrun.plan.json.PlanReader;
@@ -28,7 +29,7 @@ class HousePageTest extends OpenHouse {
     void anEmptyHouseSaysWhereToBegin() {
         HouseView page = open("house");
         assertThat(page.panel().stateShown()).startsWith("Nothing to size yet");
-        assertThat(page.threadShown().lackShown(PlaceKind.APPLIANCES)).isEqualTo("not begun");
+        assertThat(page.threadShown().lackShown(PlaceKind.APPLIANCES)).isEqualTo("not entered yet");
     }
 
     @Test
@@ -49,6 +50,42 @@ class HousePageTest extends OpenHouse {
         assertThat(entry(place.fields(), "/regulators/1/outlet").text()).isEqualTo("11");
         page.session().undo();
         assertThat(place.cuts().value()).isEmpty();
+    }
+
+    @Test
+    void whatComesNextIsSaidInOneSentenceFromTheFirstEntryOn() {
+        HouseView page = open("house");
+        assertThat(page.panel().nextShown()).isEqualTo("Say how the pressure is cut down between tank and house.");
+        page.session().change(PressureCut.WALL::into);
+        assertThat(page.panel().nextShown()).isEqualTo("Enter the first appliance, from its rating plate.");
+        page.session().change(d -> DraftTree.put(d, "/appliances/0", tree("{\"id\":\"a\",\"kind\":\"furnace\"}")));
+        assertThat(page.panel().nextShown()).isEqualTo("Enter the input of the furnace, from its rating plate.");
+        page.session().set("/appliances/0/input", "80000 Btu/h");
+        assertThat(page.panel().nextShown()).isEqualTo("Say which section feeds the furnace.");
+        assertThat(page.threadShown().lackShown(PlaceKind.ROUTE)).isNotEqualTo("nothing lacking");
+        assertThat(page.threadShown().lackShown(PlaceKind.TANK)).isEqualTo("not entered yet");
+    }
+
+    @Test
+    void noMoreThanSevenQuestionsStandBeforeAPersonAtOnce() {
+        HouseView page = open("findings");
+        page.session().change(PressureCut.WALL::into);
+        page.session()
+                .change(d -> DraftTree.put(
+                        d,
+                        "/appliances",
+                        tree("[{\"id\":\"a\",\"kind\":\"furnace\"},{\"id\":\"b\",\"kind\":\"range\"},"
+                                + "{\"id\":\"c\",\"kind\":\"furnace\"},{\"id\":\"d\",\"kind\":\"range\"}]")));
+        OpenQuestions open = OpenQuestions.of(page.session());
+        assertThat(open.next()).hasSizeLessThanOrEqualTo(OpenQuestions.AT_ONCE);
+        assertThat(open.now())
+                .filteredOn(a -> a.first().field().endsWith("/input"))
+                .as("four plates are one question")
+                .singleElement()
+                .satisfies(a -> assertThat(a.alike()).hasSize(4));
+        assertThat(((FindingsPlace) page.placeShown()).groupsShown())
+                .contains("The same is asked of")
+                .contains("Not entered yet");
     }
 
     @Test
@@ -245,7 +282,7 @@ class HousePageTest extends OpenHouse {
     void theTanksVapourCountsInItsPlaceTheAnswerAndTheFindings() {
         HouseView page = open("tank");
         page.session().set("/site/winterDesignTemp", "8 degF");
-        assertThat(page.threadShown().lackShown(PlaceKind.TANK)).contains("question");
+        assertThat(page.threadShown().lackShown(PlaceKind.TANK)).isEqualTo("not entered yet");
         page.session()
                 .change(d -> DraftTree.put(
                         d, "/appliances/0", tree("{\"id\":\"a\",\"kind\":\"furnace\",\"input\":\"900,000 Btu/h\"}")));
@@ -266,8 +303,12 @@ class HousePageTest extends OpenHouse {
         HouseView page = open("fuel");
         page.session().set("/use/heating/designLoad", "38000 Btu/h");
         assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).contains("question");
-        int open = page.session().findings().size();
-        assertThat(page.panel().openSlot().figureShown()).isEqualTo(String.valueOf(open));
+        OpenQuestions open = OpenQuestions.of(page.session());
+        assertThat(page.panel().openSlot().figureShown()).isEqualTo(String.valueOf(open.count()));
+        assertThat(open.later())
+                .as("asked once the tank and the pipe are entered")
+                .isPositive();
+        assertThat(open.now()).noneMatch(a -> a.place() == PlaceKind.TANK);
     }
 
     @Test

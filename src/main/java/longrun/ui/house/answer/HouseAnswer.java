@@ -8,23 +8,19 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import longrun.draft.HouseState;
-import longrun.draft.LineInHand;
+import longrun.draft.OpenQuestions;
 import longrun.draft.PlaceKind;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.piping.Stage;
-import longrun.plan.choice.Material;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.review.Review;
 import longrun.review.json.SizingOrigins;
-import longrun.sizing.SectionSize;
 import longrun.sizing.StageSize;
-import longrun.ui.frame.BigSize;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.figure.AnswerSlot;
 import longrun.ui.place.HousePage;
-import longrun.words.IsolatedName;
 import longrun.words.Names;
 import longrun.words.QuestionsByWhom;
 import longrun.words.Sentence;
@@ -35,8 +31,6 @@ import longrun.words.UnitSystem;
 public final class HouseAnswer {
 
     private final HousePage desk;
-    private final Element whose = Dom.text("p", "whose", "");
-    private final Element hand = Dom.el("div", "hand").setAttribute("data-fig", "");
     private final Element state = Dom.text("p", "state", "");
     private final Element because = Dom.text("p", "q s because", "");
     private final AnswerSlot load = new AnswerSlot("load", "Connected load");
@@ -45,15 +39,18 @@ public final class HouseAnswer {
     private final AnswerSlot mustFix = new AnswerSlot("must", "Must fix");
     private final AnswerSlot open = new AnswerSlot("open", "Open questions");
     private final SupplyAnswer supply = new SupplyAnswer();
+    private final NextStepLine next;
+    private final SizeInHand hand;
     private final Element sizeList = Dom.el("ul", "sizes").setAttribute("data-fig", "");
     private final Element mustList = Dom.el("span", "");
     private final Map<String, String> spoken = new TreeMap<>();
     private String sizesShown = "";
-    private String handShown = "";
     private List<Finding> mustShown = List.of();
 
     public HouseAnswer(HousePage desk, Element panel) {
         this.desk = desk;
+        next = new NextStepLine(desk);
+        hand = new SizeInHand(desk);
         sizes.below(sizeList);
         mustFix.below(mustList);
         Element findings = Dom.el("span", "", Dom.words(" "));
@@ -63,7 +60,8 @@ public final class HouseAnswer {
         Element slots = Dom.el(
                 "dl", "slots", load.element(), run.element(), sizes.element(), mustFix.element(), open.element());
         supply.elements().forEach(slots::appendChild);
-        panel.appendChild(whose, hand, state, because, slots);
+        hand.elements().forEach(panel::appendChild);
+        panel.appendChild(state, because, next.element(), slots);
     }
 
     public AnswerSlot loadSlot() {
@@ -93,21 +91,17 @@ public final class HouseAnswer {
 
     /** The size in hand for the foot strip. */
     public String sizeInShort(HouseState now) {
-        Optional<Review> review = desk.session().review();
-        OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
-        return index.isPresent()
-                ? review.get().sizing().section(index.getAsInt()).size().orElse(now.unsized())
-                        + SoFar.word(review.get(), index.getAsInt())
-                : now.unsized();
+        return hand.sizeInShort(now);
     }
 
     /** What the foot strip calls it. */
     public String handInShort() {
-        Optional<Review> review = desk.session().review();
-        OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
-        return index.isPresent()
-                ? "Section " + review.get().piping().section(index.getAsInt()).id()
-                : "Size";
+        return hand.inShort();
+    }
+
+    /** What to do next, as it is shown. */
+    public String nextShown() {
+        return next.wordsShown();
     }
 
     public void show(HouseState now) {
@@ -115,9 +109,10 @@ public final class HouseAnswer {
         Optional<Review> review = desk.session().review();
         Dom.retext(state, now.words());
         Dom.retext(because, now.because());
+        next.show();
         spoken.clear();
         spoken.put("state", now.words());
-        showHand(review, now);
+        hand.show(review, now, spoken);
         showLoad(review, units);
         showRun(review, units);
         showSizes(review, now);
@@ -134,78 +129,11 @@ public final class HouseAnswer {
                 .toList());
         open.show(
                 review.isPresent() ? Optional.of(String.valueOf(now.questions())) : Optional.empty(), "", "not known");
-        open.note(QuestionsByWhom.counts(findings));
+        open.note(QuestionsByWhom.counts(OpenQuestions.of(desk.session()).now().stream()
+                .map(OpenQuestions.Asked::first)
+                .toList()));
         spoken.put("must", now.mustFix() == 0 ? "" : now.mustFix() + " must fix");
         spoken.put("open", now.questions() == 1 ? "one question open" : now.questions() + " questions open");
-    }
-
-    private void showHand(Optional<Review> review, HouseState now) {
-        OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
-        if (review.isEmpty() || index.isEmpty()) {
-            Dom.retext(whose, "No section yet");
-            word(now.unsized());
-            return;
-        }
-        Review r = review.get();
-        var section = r.piping().section(index.getAsInt());
-        SectionSize size = r.sizing().section(index.getAsInt());
-        Dom.retext(
-                whose,
-                "Section " + IsolatedName.of(section.id())
-                        + section.name()
-                                .findText()
-                                .map(n -> ", " + IsolatedName.of(n))
-                                .orElse(""));
-        Optional<String> name = size.size();
-        if (name.isEmpty()) {
-            word(now.unsized());
-            return;
-        }
-        String soFar = SoFar.word(r, index.getAsInt());
-        String beside = besides(size, section.material().findValue().orElse(Material.STEEL))
-                + (soFar.isEmpty() ? "" : "\nso far");
-        String used = size.shareUsed().isPresent()
-                ? Math.round(size.shareUsed().getAsDouble() * 100) + " % used\n"
-                        + desk.units().heat(HeatRate.ofBtuh(size.loadBtuh().orElse(0))) + " of\n"
-                        + desk.units().heat(HeatRate.ofBtuh(size.capacityBtuh().orElse(0))) + " "
-                        + desk.units().heatUnit().name()
-                : "";
-        String shown = name.get() + beside + used;
-        if (!shown.equals(handShown)) {
-            handShown = shown;
-            Element share = Dom.el("span", "s q share").setAttribute("data-fig", "");
-            for (String line : used.split("\n", -1)) {
-                share.appendChild(Dom.text("span", "", line));
-            }
-            Dom.fill(hand, BigSize.of(name.get(), beside), share);
-        }
-        spoken.put("hand", "section " + section.id() + " " + name.get() + soFar);
-    }
-
-    private static String besides(SectionSize size, Material material) {
-        return switch (material) {
-            case STEEL -> "in. steel,\nSchedule 40";
-            case COPPER ->
-                "in. copper" + size.sizeOd().map(od -> "\n(" + od + " OD)").orElse("");
-            case CSST -> "EHD\nCSST";
-            case PE_PIPE -> "in. PE pipe";
-            case PE_TUBING -> "in. PE tubing";
-        };
-    }
-
-    private void word(String word) {
-        if (!word.equals(handShown)) {
-            handShown = word;
-            Dom.fill(hand, BigSize.word(word));
-        }
-    }
-
-    private OptionalInt inHand(Review review) {
-        Optional<OptionalInt> chosen = desk.lineInHand().map(review.piping()::findSection);
-        if (chosen.isPresent() && chosen.get().isPresent()) {
-            return chosen.get();
-        }
-        return LineInHand.usual(review);
     }
 
     private void showLoad(Optional<Review> review, UnitSystem units) {
@@ -259,12 +187,12 @@ public final class HouseAnswer {
 
     private void showSizes(Optional<Review> review, HouseState now) {
         List<List<String>> cells = new ArrayList<>();
-        int hand = review.map(this::inHand).orElse(OptionalInt.empty()).orElse(-1);
+        int inHand = review.map(hand::inHand).orElse(OptionalInt.empty()).orElse(-1);
         for (int i = 0; i < review.map(r -> r.piping().sectionCount()).orElse(0); i++) {
             Review r = review.get();
             String id = r.piping().section(i).id();
             String size = r.sizing().section(i).size().orElse("\u2013") + SoFar.word(r, i);
-            cells.add(i == hand ? List.of(id, size, "on") : List.of(id, size));
+            cells.add(i == inHand ? List.of(id, size, "on") : List.of(id, size));
         }
         long sized = review.map(SoFar::sized).orElse(0L);
         List<String> unfed = review.map(HouseAnswer::unfed).orElse(List.of());

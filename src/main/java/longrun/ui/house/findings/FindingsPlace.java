@@ -2,9 +2,12 @@ package longrun.ui.house.findings;
 
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import longrun.draft.OpenInPlace;
+import longrun.draft.PlaceKind;
 import longrun.draft.WrongEntry;
 import longrun.finding.AskWhom;
 import longrun.finding.Finding;
@@ -44,6 +47,7 @@ public final class FindingsPlace implements Place {
     private final Scale<Sorting> sorting;
     private final Element groups = Dom.el("div", "groups");
     private final RuleList rules;
+    private final NextQuestions next;
     private final Element element;
     private Sorting by = Sorting.SEVERITY;
     private String shown = "?";
@@ -54,6 +58,7 @@ public final class FindingsPlace implements Place {
                 "sorting", "h-sorting", List.of(Sorting.values()), s -> Scale.Choice.of(s.title, s.note), this::sort);
         sorting.setValue(by);
         rules = new RuleList(desk);
+        next = new NextQuestions(desk, fields);
         element = Dom.el(
                 "div",
                 "place-body",
@@ -85,6 +90,10 @@ public final class FindingsPlace implements Place {
         List<WrongEntry> wrong = WrongEntry.listIn(desk.session());
         String key = by + " " + desk.session().review().isPresent() + " " + wrong + " "
                 + desk.session().at("/answers").size() + " "
+                + Arrays.stream(PlaceKind.values())
+                        .filter(p -> OpenInPlace.isBegun(desk.session(), p))
+                        .toList()
+                + " "
                 + now.stream()
                         .map(f -> f.rule() + f.at() + f.field() + f.found() + f.required() + f.isOpen())
                         .toList();
@@ -123,7 +132,8 @@ public final class FindingsPlace implements Place {
             case WHOM -> byWhom(open);
         };
         sorted.forEach(this::group);
-        if (sorted.isEmpty() && allUnderstood) {
+        boolean asked = by == Sorting.SEVERITY && next.draw(groups);
+        if (sorted.isEmpty() && !asked && allUnderstood) {
             groups.appendChild(Dom.text(
                     "p",
                     "lede",
@@ -139,14 +149,13 @@ public final class FindingsPlace implements Place {
 
     private static Map<String, List<Finding>> bySeverity(List<Finding> open) {
         Map<String, List<Finding>> out = new LinkedHashMap<>();
-        for (Severity each : Severity.values()) {
+        for (Severity each : List.of(Severity.MUST_FIX, Severity.CAUTION)) {
             List<Finding> own = open.stream().filter(f -> f.severity() == each).toList();
             if (!own.isEmpty()) {
                 out.put(
                         switch (each) {
                             case MUST_FIX -> "Must fix";
-                            case CAUTION -> "Caution";
-                            case NOTE -> "Questions and notes";
+                            case CAUTION, NOTE -> "Caution";
                         },
                         own);
             }

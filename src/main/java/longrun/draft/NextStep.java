@@ -1,0 +1,146 @@
+package longrun.draft;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.plan.Appliance;
+import longrun.review.Review;
+import longrun.words.Names;
+
+/**
+ * What to do next, in one sentence.
+ *
+ * @param words the sentence
+ * @param pointer the entry it is done at; empty where nothing is left to enter
+ */
+public record NextStep(String words, String pointer) {
+
+    /** What to do next in a house as it stands. */
+    public static NextStep of(HouseSession session) {
+        List<WrongEntry> wrong = WrongEntry.listIn(session);
+        if (!wrong.isEmpty()) {
+            return new NextStep(
+                    "Write the entry that is not understood another way: "
+                            + wrong.get(0).where() + ".",
+                    wrong.get(0).pointer());
+        }
+        return begin(session)
+                .or(() -> mend(session))
+                .or(() -> goOn(session))
+                .or(() -> answer(session))
+                .orElse(new NextStep(
+                        "All that is asked is entered. Take the papers to those who decide; nothing is approved yet.",
+                        ""));
+    }
+
+    /** What the house cannot be sized without, in the order it is built up. */
+    private static Optional<NextStep> begin(HouseSession session) {
+        if (session.at("/regulators").isEmpty()) {
+            return step("Say how the pressure is cut down between tank and house.", "/regulators");
+        }
+        if (session.at("/appliances").isEmpty()) {
+            return step("Enter the first appliance, from its rating plate.", "/appliances");
+        }
+        Optional<Review> review = session.review();
+        int i = 0;
+        for (JsonNode a : session.at("/appliances")) {
+            if (a.path("input").asText().isBlank()) {
+                return step("Enter the input of " + called(review, i) + ", from its rating plate.", at(i, "input"));
+            }
+            i++;
+        }
+        if (session.at("/sections").isEmpty()) {
+            return step("Pace out the pipe: enter the first section, from the regulator on.", "/sections");
+        }
+        i = 0;
+        for (JsonNode a : session.at("/appliances")) {
+            if (a.path("fedBy").asText().isBlank()) {
+                return step("Say which section feeds " + called(review, i) + ".", at(i, "fedBy"));
+            }
+            i++;
+        }
+        i = 0;
+        for (JsonNode s : session.at("/sections")) {
+            String section = "/sections/" + i++;
+            for (String entry : List.of("from", "material", "legs")) {
+                if (s.path(entry).isMissingNode()
+                        || s.path(entry).isNull()
+                        || s.path(entry).asText("x").isBlank()) {
+                    return step(
+                            "Section " + s.path("id").asText() + ": enter "
+                                    + (entry.equals("from")
+                                            ? "what it leaves"
+                                            : entry.equals("legs") ? "its length" : "its material")
+                                    + ".",
+                            section + "/" + entry);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<NextStep> mend(HouseSession session) {
+        return session.findings().stream()
+                .filter(f -> f.severity() == Severity.MUST_FIX
+                        && PlaceKind.find(f.field()).isPresent())
+                .findFirst()
+                .map(f -> new NextStep("Mend what must be fixed: " + sentence(f.found()), f.field()));
+    }
+
+    private static Optional<NextStep> goOn(HouseSession session) {
+        if (!OpenInPlace.isBegun(session, PlaceKind.TANK)) {
+            return step("Enter the tank: its size, where it stands and what its gauge reads.", "/tank/waterCapacity");
+        }
+        if (!OpenInPlace.isBegun(session, PlaceKind.CONNECTIONS)) {
+            return step("Enter the parts at each appliance, from the end of the pipe on.", "/appliances/0/connection");
+        }
+        if (!OpenInPlace.isBegun(session, PlaceKind.FUEL)) {
+            return step("Enter what the house burns through the year.", "/use");
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<NextStep> answer(HouseSession session) {
+        return OpenQuestions.of(session).now().stream().findFirst().map(asked -> {
+            Finding f = asked.first();
+            int others = asked.alike().size() - 1;
+            String question = f.ask().orElse(sentence(f.found()));
+            return new NextStep(
+                    question
+                            + (others == 0
+                                    ? ""
+                                    : " The same is asked of " + others + (others == 1 ? " other." : " others.")),
+                    f.field());
+        });
+    }
+
+    private static Optional<NextStep> step(String words, String pointer) {
+        return Optional.of(new NextStep(words, pointer));
+    }
+
+    private static String at(int appliance, String entry) {
+        return "/appliances/" + appliance + "/" + entry;
+    }
+
+    private static String called(Optional<Review> review, int index) {
+        return review.map(r -> r.plan().appliances())
+                .filter(all -> index < all.size())
+                .map(all -> all.get(index))
+                .map(NextStep::name)
+                .orElse("the appliance");
+    }
+
+    private static String name(Appliance appliance) {
+        String name = Names.of(appliance);
+        return name.isEmpty()
+                ? "the appliance"
+                : "the " + name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+    }
+
+    private static String sentence(String words) {
+        return words.endsWith(".") || words.endsWith("?") ? words : words + ".";
+    }
+}

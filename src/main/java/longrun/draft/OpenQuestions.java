@@ -1,0 +1,88 @@
+package longrun.draft;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+
+/**
+ * The questions of a house in their time. A place in which nothing is entered yet has no questions but a next step; what
+ * many parts are asked alike is one question.
+ *
+ * @param now the questions of places that are begun, place after place; each stands for all that are asked alike
+ * @param later how many are asked in places that are not begun
+ */
+public record OpenQuestions(List<Asked> now, int later) {
+
+    /**
+     * One question.
+     *
+     * @param alike the findings that ask it, at least one, in the order of the plan
+     */
+    public record Asked(PlaceKind place, List<Finding> alike) {
+
+        public Finding first() {
+            return alike.get(0);
+        }
+    }
+
+    private static final Pattern INDEX = Pattern.compile("/[0-9]+");
+
+    /** So many stand open before a person at once. */
+    public static final int AT_ONCE = 7;
+
+    /** The questions of a house as it stands. */
+    public static OpenQuestions of(HouseSession session) {
+        Map<String, Asked> now = new LinkedHashMap<>();
+        Map<String, Finding> later = new LinkedHashMap<>();
+        Map<PlaceKind, List<Finding>> byPlace = new EnumMap<>(PlaceKind.class);
+        for (Finding f : session.findings()) {
+            if (f.severity() == Severity.NOTE) {
+                byPlace.computeIfAbsent(PlaceKind.of(f.field()), k -> new ArrayList<>())
+                        .add(f);
+            }
+        }
+        for (Map.Entry<PlaceKind, List<Finding>> asked : byPlace.entrySet()) {
+            PlaceKind place = asked.getKey();
+            boolean begun = OpenInPlace.isBegun(session, place);
+            for (Finding f : asked.getValue()) {
+                if (begun) {
+                    now.computeIfAbsent(likeness(f), k -> new Asked(place, new ArrayList<>()))
+                            .alike()
+                            .add(f);
+                } else {
+                    later.putIfAbsent(likeness(f), f);
+                }
+            }
+        }
+        return new OpenQuestions(
+                now.values().stream()
+                        .map(a -> new Asked(a.place(), List.copyOf(a.alike())))
+                        .toList(),
+                later.size());
+    }
+
+    /** What two questions have in common that differ only in the part they are asked of. */
+    private static String likeness(Finding f) {
+        return f.rule() + " " + INDEX.matcher(f.field()).replaceAll("/*");
+    }
+
+    /** How many open questions there are. */
+    public int count() {
+        return now.size();
+    }
+
+    /** How many of them stand in a place. */
+    public int countIn(PlaceKind place) {
+        return (int) now.stream().filter(a -> a.place() == place).count();
+    }
+
+    /** The next ones, no more than a person takes in at once. */
+    public List<Asked> next() {
+        return now.subList(0, Math.min(AT_ONCE, now.size()));
+    }
+}

@@ -1,0 +1,39 @@
+package longrun.ui.house.answer;
+
+import com.vaadin.flow.dom.Element;
+import longrun.draft.NextStep;
+import longrun.draft.PlaceKind;
+import longrun.ui.frame.Dom;
+import longrun.ui.place.HousePage;
+
+/** What to do next, in one sentence, with the way there. */
+final class NextStepLine {
+
+    private final HousePage desk;
+    private final Element words = Dom.text("span", "", "");
+    private final Element go = Dom.button("ask", "go there");
+    private final Element element = Dom.el("p", "next", Dom.text("b", "", "Next: "), words, Dom.words(" "), go)
+            .setAttribute("role", "status");
+    private NextStep shown = new NextStep("", "");
+
+    NextStepLine(HousePage desk) {
+        this.desk = desk;
+        go.addEventListener("click", e -> desk.goTo(shown.pointer()));
+    }
+
+    Element element() {
+        return element;
+    }
+
+    String wordsShown() {
+        return shown.words();
+    }
+
+    void show() {
+        shown = NextStep.of(desk.session());
+        Dom.retext(words, shown.words());
+        boolean there = PlaceKind.find(shown.pointer()).isPresent();
+        Dom.show(go, there);
+        go.setAttribute("aria-label", "go there: " + shown.words());
+    }
+}

@@ -1,0 +1,123 @@
+package longrun.ui.house.answer;
+
+import com.vaadin.flow.dom.Element;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import longrun.draft.HouseState;
+import longrun.draft.LineInHand;
+import longrun.plan.choice.Material;
+import longrun.quantity.HeatRate;
+import longrun.review.Review;
+import longrun.sizing.SectionSize;
+import longrun.ui.frame.BigSize;
+import longrun.ui.frame.Dom;
+import longrun.ui.place.HousePage;
+import longrun.words.IsolatedName;
+import longrun.words.SoFar;
+
+/** The size of the section in hand, large. */
+final class SizeInHand {
+
+    private final HousePage desk;
+    private final Element whose = Dom.text("p", "whose", "");
+    private final Element hand = Dom.el("div", "hand").setAttribute("data-fig", "");
+    private String handShown = "";
+
+    SizeInHand(HousePage desk) {
+        this.desk = desk;
+    }
+
+    List<Element> elements() {
+        return List.of(whose, hand);
+    }
+
+    /** The size in hand for the foot strip. */
+    String sizeInShort(HouseState now) {
+        Optional<Review> review = desk.session().review();
+        OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
+        return index.isPresent()
+                ? review.get().sizing().section(index.getAsInt()).size().orElse(now.unsized())
+                        + SoFar.word(review.get(), index.getAsInt())
+                : now.unsized();
+    }
+
+    /** What the foot strip calls it. */
+    String inShort() {
+        Optional<Review> review = desk.session().review();
+        OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
+        return index.isPresent()
+                ? "Section " + review.get().piping().section(index.getAsInt()).id()
+                : "Size";
+    }
+
+    void show(Optional<Review> review, HouseState now, Map<String, String> spoken) {
+        OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
+        if (review.isEmpty() || index.isEmpty()) {
+            Dom.retext(whose, "No section yet");
+            word(now.unsized());
+            return;
+        }
+        Review r = review.get();
+        var section = r.piping().section(index.getAsInt());
+        SectionSize size = r.sizing().section(index.getAsInt());
+        Dom.retext(
+                whose,
+                "Section " + IsolatedName.of(section.id())
+                        + section.name()
+                                .findText()
+                                .map(n -> ", " + IsolatedName.of(n))
+                                .orElse(""));
+        Optional<String> name = size.size();
+        if (name.isEmpty()) {
+            word(now.unsized());
+            return;
+        }
+        String soFar = SoFar.word(r, index.getAsInt());
+        String beside = besides(size, section.material().findValue().orElse(Material.STEEL))
+                + (soFar.isEmpty() ? "" : "\nso far");
+        String used = size.shareUsed().isPresent()
+                ? Math.round(size.shareUsed().getAsDouble() * 100) + " % used\n"
+                        + desk.units().heat(HeatRate.ofBtuh(size.loadBtuh().orElse(0))) + " of\n"
+                        + desk.units().heat(HeatRate.ofBtuh(size.capacityBtuh().orElse(0))) + " "
+                        + desk.units().heatUnit().name()
+                : "";
+        String shown = name.get() + beside + used;
+        if (!shown.equals(handShown)) {
+            handShown = shown;
+            Element share = Dom.el("span", "s q share").setAttribute("data-fig", "");
+            for (String line : used.split("\n", -1)) {
+                share.appendChild(Dom.text("span", "", line));
+            }
+            Dom.fill(hand, BigSize.of(name.get(), beside), share);
+        }
+        spoken.put("hand", "section " + section.id() + " " + name.get() + soFar);
+    }
+
+    private static String besides(SectionSize size, Material material) {
+        return switch (material) {
+            case STEEL -> "in. steel,\nSchedule 40";
+            case COPPER ->
+                "in. copper" + size.sizeOd().map(od -> "\n(" + od + " OD)").orElse("");
+            case CSST -> "EHD\nCSST";
+            case PE_PIPE -> "in. PE pipe";
+            case PE_TUBING -> "in. PE tubing";
+        };
+    }
+
+    private void word(String word) {
+        if (!word.equals(handShown)) {
+            handShown = word;
+            Dom.fill(hand, BigSize.word(word));
+        }
+    }
+
+    OptionalInt inHand(Review review) {
+        Optional<OptionalInt> chosen = desk.lineInHand().map(review.piping()::findSection);
+        if (chosen.isPresent() && chosen.get().isPresent()) {
+            return chosen.get();
+        }
+        return LineInHand.usual(review);
+    }
+}

@@ -1,0 +1,82 @@
+package longrun.ui.house.findings;
+
+import com.vaadin.flow.dom.Element;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import longrun.draft.OpenInPlace;
+import longrun.draft.OpenQuestions;
+import longrun.draft.PlaceKind;
+import longrun.finding.Finding;
+import longrun.ui.field.FieldList;
+import longrun.ui.frame.Dom;
+import longrun.ui.place.HousePage;
+import longrun.words.Names;
+
+/** The questions that come next, no more than one takes in at once; the rest folded up, those of places to come named. */
+final class NextQuestions {
+
+    private final HousePage desk;
+    private final FieldList fields;
+
+    NextQuestions(HousePage desk, FieldList fields) {
+        this.desk = desk;
+        this.fields = fields;
+    }
+
+    /** Draws them below what is there; says whether there were any. */
+    boolean draw(Element groups) {
+        OpenQuestions open = OpenQuestions.of(desk.session());
+        List<OpenQuestions.Asked> next = open.next();
+        if (!next.isEmpty()) {
+            int more = open.count() - next.size();
+            Element part = Dom.el(
+                    "section",
+                    "part",
+                    Dom.text(
+                            "h3",
+                            "",
+                            "Questions and notes, " + (more == 0 ? "" : "the next ") + next.size()
+                                    + (more == 0 ? "" : " of " + open.count())));
+            next.forEach(a -> part.appendChild(line(a)));
+            if (more > 0) {
+                Element rest =
+                        Dom.el("details", "more-asked", Dom.text("summary", "", more == 1 ? "1 more" : more + " more"));
+                open.now().subList(next.size(), open.count()).forEach(a -> rest.appendChild(line(a)));
+                part.appendChild(rest);
+            }
+            groups.appendChild(part);
+        }
+        String later = Arrays.stream(PlaceKind.values())
+                .filter(p -> p != PlaceKind.FINDINGS && p != PlaceKind.VALVE && p != PlaceKind.PAPERS)
+                .filter(p -> !OpenInPlace.isBegun(desk.session(), p))
+                .map(PlaceKind::title)
+                .collect(Collectors.joining(", "));
+        if (!later.isEmpty()) {
+            groups.appendChild(Dom.text(
+                    "p", "lede", "Not entered yet: " + later + ". What they ask comes once something stands there."));
+        }
+        return !next.isEmpty();
+    }
+
+    private Element line(OpenQuestions.Asked asked) {
+        Finding f = asked.first();
+        Element line = HouseFinding.of(f, desk);
+        if (asked.alike().size() > 1) {
+            line.appendChild(Dom.text("span", "q", " The same is asked of " + others(asked) + "."));
+        }
+        return Dom.el("div", "", line.appendChild(FindingReply.of(desk, fields, f)));
+    }
+
+    private String others(OpenQuestions.Asked asked) {
+        return asked.alike().stream()
+                .skip(1)
+                .map(f -> desk.session()
+                        .review()
+                        .map(r -> Names.of(r.plan(), f.at()))
+                        .filter(n -> !n.isEmpty())
+                        .orElse(f.at()))
+                .distinct()
+                .collect(Collectors.joining(", "));
+    }
+}
