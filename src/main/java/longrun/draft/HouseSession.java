@@ -14,6 +14,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import longrun.finding.Finding;
 import longrun.plan.Plan;
+import longrun.plan.json.PlanError;
 import longrun.review.Parts;
 import longrun.review.Review;
 import longrun.review.Reviewer;
@@ -107,12 +108,12 @@ public final class HouseSession {
         return DraftTree.holds(draft, pointer);
     }
 
-    /** What is wrong with entries, by pointer: what to write instead. */
-    public Map<String, String> errors() {
+    /** What is wrong with entries, by pointer. */
+    public Map<String, PlanError> errors() {
         return Map.copyOf(last.errors());
     }
 
-    public Optional<String> error(String pointer) {
+    public Optional<PlanError> error(String pointer) {
         return Optional.ofNullable(last.errors().get(pointer));
     }
 

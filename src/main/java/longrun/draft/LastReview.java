@@ -29,7 +29,7 @@ final class LastReview {
     private static final System.Logger LOG = System.getLogger(LastReview.class.getName());
 
     private final Function<Plan, Review> reviewing;
-    private final Map<String, String> errors = new LinkedHashMap<>();
+    private final Map<String, PlanError> errors = new LinkedHashMap<>();
     private @Nullable Review review;
     private @Nullable Review settled;
     private ObjectNode reviewed = JsonNodeFactory.instance.objectNode();
@@ -90,7 +90,7 @@ final class LastReview {
         Reading reading = PlanDoor.read(draft);
         asked = draft;
         for (PlanError e : reading.errors()) {
-            errors.putIfAbsent(e.pointer(), e.message());
+            errors.putIfAbsent(e.pointer(), e);
         }
         current = reading.plan().isPresent();
         if (current) {
@@ -156,7 +156,7 @@ final class LastReview {
     }
 
     /** What is wrong, by pointer: what to write instead. */
-    Map<String, String> errors() {
+    Map<String, PlanError> errors() {
         return errors;
     }
 

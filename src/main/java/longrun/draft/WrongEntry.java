@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
+import longrun.plan.json.PlanError;
 import longrun.words.IsolatedName;
 
 /**
@@ -22,18 +23,22 @@ public record WrongEntry(String pointer, String where, String says) {
         for (PlaceKind place : PlaceKind.values()) {
             new TreeMap<>(session.errors()).forEach((pointer, error) -> {
                 if (PlaceKind.of(pointer) == place) {
-                    out.add(new WrongEntry(pointer, where(session, pointer), says(session.text(pointer), error)));
+                    out.add(new WrongEntry(pointer, where(session, pointer), says(session.text(pointer), error, "4")));
                 }
             });
         }
         return out;
     }
 
-    /** What is said of an entry; where a number is needed the reader's words are for those who write JSON. */
-    public static String says(String stored, String error) {
-        return error.contains("bare number is needed")
-                ? "\u201c" + stored + "\u201d is no number: write it in digits, such as 4"
-                : error;
+    /**
+     * What is said of an entry; where a number is needed the reader's words are for those who write JSON.
+     *
+     * @param such a number as this entry has it
+     */
+    public static String says(String stored, PlanError error, String such) {
+        return error.kind() == PlanError.Kind.NOT_A_NUMBER
+                ? "\u201c" + stored + "\u201d is no number: write it in digits, such as " + such
+                : error.message();
     }
 
     private static String where(HouseSession session, String pointer) {

@@ -19,6 +19,7 @@ import longrun.origin.Confidence;
  * @param askWhom who can answer it
  * @param field JSON pointer of the entry that mends it
  * @param answer what whoever decides has said of it; the severity stays
+ * @param answerLeftOut whether an answer was given that nobody can give
  */
 public record Finding(
         RuleName name,
@@ -31,7 +32,8 @@ public record Finding(
         Optional<String> ask,
         Optional<AskWhom> askWhom,
         String field,
-        Optional<Answer> answer) {
+        Optional<Answer> answer,
+        boolean answerLeftOut) {
 
     /** The rule's public name as written. */
     public String rule() {
@@ -55,28 +57,31 @@ public record Finding(
 
     /** This finding with the answer it was given. */
     public Finding withAnswer(Answer given) {
-        return like(found, ask, remedy, field, Optional.of(given));
+        return like(remedy, field, Optional.of(given), answerLeftOut);
     }
 
-    /** This finding with other words for what was found, what is asked and what mends it. */
-    public Finding saying(String otherFound, Optional<String> otherAsk, String otherRemedy) {
-        return like(otherFound, otherAsk, otherRemedy, field, answer);
+    /**
+     * This finding beside an answer that nobody can give: it stays open, and that is told once.
+     *
+     * @param told put behind what mends it
+     */
+    public Finding leavingAnswerOut(String told) {
+        return answerLeftOut ? this : like(remedy + told, field, answer, true);
     }
 
     /** This finding with other words for what mends it. */
     public Finding withRemedy(String other) {
-        return like(found, ask, other, field, answer);
+        return like(other, field, answer, answerLeftOut);
     }
 
     /** This finding with another pointer to the entry that mends it. */
     public Finding withField(String other) {
-        return like(found, ask, remedy, other, answer);
+        return like(remedy, other, answer, answerLeftOut);
     }
 
-    private Finding like(
-            String nowFound, Optional<String> nowAsk, String nowRemedy, String nowField, Optional<Answer> given) {
+    private Finding like(String nowRemedy, String nowField, Optional<Answer> given, boolean leftOut) {
         return new Finding(
-                name, severity, at, nowFound, required, citation, nowRemedy, nowAsk, askWhom, nowField, given);
+                name, severity, at, found, required, citation, nowRemedy, ask, askWhom, nowField, given, leftOut);
     }
 
     /** Whether it counts among the open ones: an answer, accepted or refused, takes it out of that count. */

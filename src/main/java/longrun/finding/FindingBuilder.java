@@ -71,6 +71,6 @@ public final class FindingBuilder {
             throw new IllegalStateException("a finding of " + rule + " says nothing");
         }
         return new Finding(
-                rule, severity, at, found, required, citation, remedy, ask, askWhom, field, Optional.empty());
+                rule, severity, at, found, required, citation, remedy, ask, askWhom, field, Optional.empty(), false);
     }
 }

@@ -1,7 +1,7 @@
 package longrun.quantity;
 
 /** What a person wrote can't be taken as the quantity asked for; the message says what to write instead. */
-public final class NotAQuantity extends IllegalArgumentException {
+public class NotAQuantity extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
 

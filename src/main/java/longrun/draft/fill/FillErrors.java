@@ -101,7 +101,7 @@ public final class FillErrors {
         if (months) {
             return "write months as Sep to May, or Nov, Dec, or 11-2; blank for all year";
         }
-        if (!e.message().contains("bare number is needed")) {
+        if (e.kind() != PlanError.Kind.NOT_A_NUMBER) {
             return e.message();
         }
         String such = e.pointer().endsWith("pricePerGal") ? "2.80" : e.pointer().endsWith("hoursPerDay") ? "1.5" : "7";

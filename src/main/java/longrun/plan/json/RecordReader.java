@@ -54,8 +54,12 @@ final class RecordReader {
     }
 
     void error(String pointer, String message) {
+        add(new PlanError(pointer, message));
+    }
+
+    private void add(PlanError error) {
         if (errors.size() < limits.errors()) {
-            errors.add(new PlanError(pointer, message));
+            errors.add(error);
         } else {
             untold++;
         }
@@ -266,7 +270,8 @@ final class RecordReader {
         try {
             return Optional.of(Values.read(type, node));
         } catch (NotAQuantity e) {
-            error(pointer, e.advice());
+            PlanError.Kind kind = e instanceof Values.NotANumber ? PlanError.Kind.NOT_A_NUMBER : PlanError.Kind.OTHER;
+            add(new PlanError(pointer.toString(), e.advice(), kind));
             return Optional.empty();
         }
     }

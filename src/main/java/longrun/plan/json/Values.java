@@ -160,10 +160,20 @@ final class Values {
                 .collect(Collectors.joining(", "));
     }
 
+    /** What stands there is no bare number. */
+    static final class NotANumber extends NotAQuantity {
+
+        private static final long serialVersionUID = 1L;
+
+        private NotANumber(String advice) {
+            super(advice);
+        }
+    }
+
     private static Object number(Class<?> type, JsonNode node) {
         if (!node.isNumber()) {
-            throw new NotAQuantity(
-                    shown(node) + " stands where a bare number is needed: write a number without quotes" + " and unit");
+            throw new NotANumber(
+                    shown(node) + " stands where a bare number is needed: write a number without quotes and unit");
         }
         double value = node.doubleValue();
         if (!(value >= 0 && value <= GREATEST_BARE_NUMBER)) {

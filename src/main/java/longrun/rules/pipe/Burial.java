@@ -42,7 +42,7 @@ final class Burial {
                         "depth",
                         State.BROKEN,
                         new DistanceRule.Words(
-                                "{who} lies under {entered} of cover",
+                                "{who} {lies|lie} under {entered} of cover",
                                 "how deep the top of {who} lies is not entered",
                                 "Lay it with {limit} or more of cover, measured to the top of the pipe.",
                                 Question.fitter("How much cover is over the top of {who}?")))),
@@ -54,7 +54,7 @@ final class Burial {
                         true,
                         "coated",
                         new FlagRule.Words(
-                                "{who} is bare steel in the ground",
+                                "{who} {is|are} bare steel in the ground",
                                 "whether the buried steel of {who} is coated is not entered",
                                 "Lay factory-coated pipe and wrap every fitting and joint; galvanizing alone does not do.",
                                 Question.fitter(
@@ -111,13 +111,14 @@ final class Burial {
         if (section.under().isUnknown()) {
             return new Case.Doubt(
                     "whether a drive or a building lies over it is not entered",
-                    Question.fitter("Does {who} pass under a building, a slab or a drive anywhere?"),
+                    Question.fitter("{Does|Do} {who} pass under a building, a slab or a drive anywhere?"),
                     place.pointer() + "/under");
         }
         if (house.network().sideOf(section.id()) == Side.UNKNOWN) {
             return new Case.Doubt(
                     "whether it lies ahead of the last regulator is not clear",
-                    Question.supplier("Which regulators lie ahead of {who} and after it, and of which kind is each?"),
+                    Question.supplier(
+                            "Which regulators lie ahead of {who} and after {it|them}, and of which kind is each?"),
                     house.network()
                             .findRegulatorAhead(section.id())
                             .flatMap(r -> house.network().findPointer(r.id()))
@@ -126,7 +127,7 @@ final class Burial {
         }
         return new Case.Doubt(
                 "whether it is plastic is not entered",
-                Question.fitter("What is {who} made of?"),
+                Question.fitter("What {is|are} {who} made of?"),
                 place.pointer() + "/material");
     }
 
@@ -149,7 +150,7 @@ final class Burial {
                 return Case.asks(
                         place,
                         "what the buried pipe of {who} is made of is not entered",
-                        Question.fitter("What is {who} made of?"),
+                        Question.fitter("What {is|are} {who} made of?"),
                         place.pointer() + "/material");
             }
             Optional<Section> buried = Optional.of(section)

@@ -60,7 +60,7 @@ final class Concealed {
                 return Judge.broken(
                         own,
                         place,
-                        "{who} is " + face + " from the face of the studs, without plates",
+                        "{who} {is|are} " + face + " from the face of the studs, without plates",
                         REMEDY,
                         place.pointer() + "/fromStuds");
             }
@@ -68,14 +68,16 @@ final class Concealed {
                     ? Judge.asks(
                             own,
                             place,
-                            "whether steel plates cover {who}, which is " + face + " from the face, is not entered",
+                            "whether steel plates cover {who}, which {is|are} " + face
+                                    + " from the face, is not entered",
                             Question.fitter("Do steel plates cover {who} at each stud, joist and plate?"),
                             place.pointer() + "/plates")
                     : Judge.asks(
                             own,
                             place,
-                            "how far from the face of studs and joists {who} runs is not entered",
-                            Question.fitter("How far behind the face of studs and joists is {who}, at the nearest?"),
+                            "how far from the face of studs and joists {who} {runs|run} is not entered",
+                            Question.fitter(
+                                    "How far behind the face of studs and joists {is|are} {who}, at the nearest?"),
                             place.pointer() + "/fromStuds");
         }
     }

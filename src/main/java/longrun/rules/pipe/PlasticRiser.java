@@ -59,7 +59,7 @@ final class PlasticRiser extends SectionRule {
         return Judge.asks(
                 own,
                 place,
-                "how the ends of {who}, which is polyethylene, come out of the ground is not entered",
+                "how the ends of {who}, which {is|are} polyethylene, come out of the ground is not entered",
                 Question.fitter("Does polyethylene come up in an anodeless riser at each end of {who}?"),
                 field);
     }

@@ -40,8 +40,9 @@ final class Sections {
     }
 
     private static Question ask() {
-        return Question.fitter("Where is {who}: outdoors, in the ground, indoors in the open, or concealed?");
+        return Question.fitter("Where {is|are} {who}: outdoors, in the ground, indoors in the open, or concealed?");
     }
 
-    private static final String WHERE = "whether {who} is outdoors, in the ground, indoors or concealed is not entered";
+    private static final String WHERE =
+            "whether {who} {is|are} outdoors, in the ground, indoors or concealed is not entered";
 }

@@ -42,7 +42,7 @@ final class Support {
                 "supportEvery",
                 State.BROKEN,
                 new DistanceRule.Words(
-                        "{who} is held every {entered}",
+                        "{who} {is|are} held every {entered}",
                         "how far apart the supports of {who} are is not entered",
                         "Hold it every {limit} or closer.",
                         Question.fitter("How far apart are the straps or hangers of {who}?"))));
@@ -72,8 +72,8 @@ final class Support {
         if (!section.material().isKnown()) {
             return Case.asks(
                     place,
-                    "what {who} is made of, which decides how far apart it is held, is not entered",
-                    Question.fitter("What is {who} made of?"),
+                    "what {who} {is|are} made of, which decides how far apart {it is|they are} held, is not entered",
+                    Question.fitter("What {is|are} {who} made of?"),
                     place.pointer() + "/material");
         }
         List<String> rows = rows(house, section, index);

@@ -70,7 +70,7 @@ final class TracerWire extends SectionRule {
                         place,
                         found + "; whether it lies ahead of the last regulator is not clear",
                         Question.supplier(
-                                "Which regulators lie ahead of {who} and after it, and of which kind is each?"),
+                                "Which regulators lie ahead of {who} and after {it|them}, and of which kind is each?"),
                         house.network()
                                 .findRegulatorAhead(section.id())
                                 .flatMap(r -> house.network().findPointer(r.id()))

@@ -32,7 +32,7 @@ final class UnderBuilding extends SectionRule {
             return Judge.brokenAsking(
                     own,
                     place,
-                    "{who} lies under a building or its slab (under: "
+                    "{who} {lies|lie} under a building or its slab (under: "
                             + section.under().findText().orElse("") + ")",
                     "Lay it round the building, or bring it in above ground; else in a conduit vented above grade.",
                     Question.inspector("Is a vented conduit accepted for {who}, and how must its ends be?"),
@@ -49,7 +49,7 @@ final class UnderBuilding extends SectionRule {
                         own,
                         place,
                         "whether anything is built over {who} is not entered",
-                        Question.fitter("Does {who} pass under a building, a slab or a drive anywhere?"),
+                        Question.fitter("{Does|Do} {who} pass under a building, a slab or a drive anywhere?"),
                         field)
                 : Judge.holds(own, place);
     }

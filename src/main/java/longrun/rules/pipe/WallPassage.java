@@ -76,8 +76,9 @@ final class WallPassage implements Rule {
                 ? Judge.asks(
                         own,
                         place,
-                        "where {who} comes in through the outside wall, and how, is not entered",
-                        Question.fitter("Does {who} pass an outside wall, above ground or below, sleeved and sealed?"),
+                        "where {who} {comes|come} in through the outside wall, and how, is not entered",
+                        Question.fitter(
+                                "{Does|Do} {who} pass an outside wall, above ground or below, sleeved and sealed?"),
                         place.pointer() + "/passes")
                 : Verdict.of(name(), place, State.ASKS);
     }
@@ -88,7 +89,7 @@ final class WallPassage implements Rule {
             return Judge.broken(
                     house.limits().get(name(), "shaft"),
                     place,
-                    "{who} runs through a " + what.replace('-', ' ') + " (what: " + what + ")",
+                    "{who} {runs|run} through a " + what.replace('-', ' ') + " (what: " + what + ")",
                     "Take the pipe round it.",
                     place.pointer() + "/what");
         }
@@ -97,8 +98,8 @@ final class WallPassage implements Rule {
             return Judge.asks(
                     above,
                     place,
-                    "what {who} passes is not entered",
-                    Question.fitter("What does {who} pass through?"),
+                    "what {who} {passes|pass} is not entered",
+                    Question.fitter("What {does|do} {who} pass through?"),
                     place.pointer() + "/what");
         }
         return what.equals(WALL) ? wall(house, pass, place, above) : Judge.notFor(above, place);
@@ -112,9 +113,10 @@ final class WallPassage implements Rule {
                 : no(pass.sealed()) ? Optional.of("sealed") : Optional.empty();
         if (lacks.isPresent()) {
             Fact<Boolean> entered = lacks.get().equals("sleeved") ? pass.sleeved() : pass.sealed();
-            String found = "{who} passes an outside wall" + (where.isEmpty() ? "" : " " + where) + " and is not "
-                    + lacks.get() + " there (" + lacks.get() + ": "
-                    + entered.findText().orElse("") + ")";
+            String found =
+                    "{who} {passes|pass} an outside wall" + (where.isEmpty() ? "" : " " + where) + " and {is|are} not "
+                            + lacks.get() + " there (" + lacks.get() + ": "
+                            + entered.findText().orElse("") + ")";
             return Judge.broken(
                     own,
                     place,
@@ -128,8 +130,9 @@ final class WallPassage implements Rule {
         return Judge.asks(
                 own,
                 place,
-                "whether {who} is sleeved and sealed where it passes an outside wall is not entered",
-                Question.fitter("Is {who} in a sleeve where it passes the outside wall, and is the gap sealed?"),
+                "whether {who} {is|are} sleeved and sealed where {it passes|they pass} an outside wall is not entered",
+                Question.fitter(
+                        "{Is|Are} {who} in a sleeve where {it passes|they pass} the outside wall, and is the gap sealed?"),
                 place.pointer() + (pass.sleeved().isKnown() ? "/sealed" : "/sleeved"));
     }
 

@@ -4,11 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import longrun.finding.Finding;
-import longrun.plan.Appliance;
 import longrun.rules.limit.State;
 
 /**
@@ -48,70 +44,51 @@ public final class AskedOnce implements Rule {
     @Override
     public List<Verdict> judge(House house) {
         List<Verdict> verdicts = new ArrayList<>(rule.judge(house));
-        Map<String, String> called = ofSections ? Map.of() : called(house);
-        Map<String, List<Integer>> asked = new LinkedHashMap<>();
+        Map<Same, List<Integer>> told = new LinkedHashMap<>();
         for (int i = 0; i < verdicts.size(); i++) {
-            Verdict v = verdicts.get(i);
-            if (v.finding().isPresent()
-                    && (v.state().state() == State.ASKS || v.state().state() == State.BROKEN)) {
-                asked.computeIfAbsent(key(v, called), k -> new ArrayList<>()).add(i);
+            State state = verdicts.get(i).state().state();
+            if (state == State.ASKS || state == State.BROKEN) {
+                int at = i;
+                verdicts.get(i)
+                        .telling()
+                        .ifPresent(t -> told.computeIfAbsent(Same.of(t, state), k -> new ArrayList<>())
+                                .add(at));
             }
         }
-        asked.values().stream().filter(same -> same.size() > 1).forEach(same -> {
+        told.values().stream().filter(same -> same.size() > 1).forEach(same -> {
             same.sort(Comparator.comparing(i -> verdicts.get(i).state().at())); // by name, whatever the list's order
+            List<Place> places = same.stream()
+                    .map(i -> verdicts.get(i).telling().orElseThrow().place())
+                    .toList();
             Verdict first = verdicts.get(same.get(0));
-            String one = label(first, called);
-            String all = all(same.stream().map(verdicts::get).toList(), called);
-            verdicts.set(same.get(0), new Verdict(first.state(), first.finding().map(f -> about(f, one, all))));
-            same.stream()
-                    .skip(1)
-                    .forEach(i -> verdicts.set(i, new Verdict(verdicts.get(i).state(), Optional.empty())));
+            verdicts.set(same.get(0), first.about(places.get(0).together(all(places))));
+            same.stream().skip(1).forEach(i -> verdicts.set(i, verdicts.get(i).untold()));
         });
         return verdicts;
     }
 
-    private static Map<String, String> called(House house) {
-        Map<String, String> called = new LinkedHashMap<>();
-        for (Appliance a : house.plan().appliances()) {
-            called.put(a.id(), a.called());
+    /** What must be the same for it to be told once: what was found, what is required, and the entry that mends it. */
+    private record Same(String found, String required, String entry) {
+
+        static Same of(Telling t, State state) {
+            String field = t.field();
+            return new Same(
+                    t.found(),
+                    t.limit().required(),
+                    state == State.ASKS ? field.substring(field.lastIndexOf('/')) : field);
         }
-        return called;
     }
 
-    private String key(Verdict v, Map<String, String> called) {
-        Finding f = v.finding().orElseThrow();
-        boolean asks = v.state().state() == State.ASKS;
-        return f.found().toLowerCase(Locale.ROOT).replace(label(v, called).toLowerCase(Locale.ROOT), "{who}") + "\n"
-                + f.required() + "\n" + (asks ? f.field().substring(f.field().lastIndexOf('/')) : f.field());
-    }
-
-    private String label(Verdict v, Map<String, String> called) {
-        return ofSections
-                ? "section " + v.state().at()
-                : called.getOrDefault(v.state().at(), v.state().at());
-    }
-
-    private String all(List<Verdict> same, Map<String, String> called) {
-        List<String> named = same.stream()
+    private String all(List<Place> places) {
+        List<String> named = places.stream()
                 .limit(NAMED)
-                .map(v -> ofSections ? v.state().at() : label(v, called))
+                .map(p -> ofSections ? p.at() : p.label())
                 .toList();
-        int more = same.size() - named.size();
+        int more = places.size() - named.size();
         return (ofSections ? "sections " : "")
                 + (more > 0
                         ? String.join(", ", named) + " and " + more + " more"
                         : String.join(", ", named.subList(0, named.size() - 1)) + " and "
                                 + named.get(named.size() - 1));
-    }
-
-    private static Finding about(Finding f, String one, String all) {
-        String found = f.found().startsWith(capital(one))
-                ? capital(all) + f.found().substring(one.length())
-                : f.found().replace(one, all);
-        return f.saying(found, f.ask().map(q -> q.replace(one, all)), f.remedy().replace(one, all));
-    }
-
-    private static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -1,5 +1,6 @@
 package longrun.rules.shape;
 
+import java.util.Optional;
 import longrun.finding.Citation;
 import longrun.finding.Finding;
 import longrun.finding.FindingBuilder;
@@ -26,33 +27,22 @@ public final class Judge {
     }
 
     public static Verdict broken(Threshold t, Place place, String found, String remedy, String field) {
-        return Verdict.of(t.rule(), place, State.BROKEN, finding(t, t.severity(), place, found, remedy, field));
+        return Verdict.of(
+                place, State.BROKEN, new Telling(t, t.severity(), place, found, remedy, Optional.empty(), field));
     }
 
     /** Broken as far as is known, with the question whose answer could mend it on paper. */
     public static Verdict brokenAsking(
             Threshold t, Place place, String found, String remedy, Question question, String field) {
-        Question asked = question.about(place);
         return Verdict.of(
-                t.rule(),
-                place,
-                State.BROKEN,
-                begun(t, t.severity(), place, found)
-                        .remedy(mend(remedy, place, t))
-                        .ask(asked.whom(), asked.text())
-                        .at(field));
+                place, State.BROKEN, new Telling(t, t.severity(), place, found, remedy, Optional.of(question), field));
     }
 
     public static Verdict asks(Threshold t, Place place, String found, Question question, String field) {
-        Question asked = question.about(place);
         return Verdict.of(
-                t.rule(),
                 place,
                 State.ASKS,
-                begun(t, Severity.NOTE, place, found)
-                        .remedy("Enter the answer.")
-                        .ask(asked.whom(), asked.text())
-                        .at(field));
+                new Telling(t, Severity.NOTE, place, found, "Enter the answer.", Optional.of(question), field));
     }
 
     /** The chosen code is met, another code asks for more: both are named. */
@@ -60,26 +50,12 @@ public final class Judge {
             Threshold own, Threshold other, State state, Place place, String found, String remedy, String field) {
         Citation both = new Citation(own.reference() + "; " + other.reference(), own.edition(), other.confidence());
         Finding finding = FindingBuilder.finding(own.name(), Severity.NOTE, place.at(), both)
-                .found(found.replace("{who}", place.label()))
+                .found(place.named(found))
                 .required(other.source() + " asks for more: " + other.required() + ". The code that decides here: "
                         + own.required())
-                .remedy(mend(remedy, place, other) + " Only where that code is followed.")
+                .remedy(place.named(remedy).replace("{limit}", other.limitText())
+                        + " Only where that code is followed.")
                 .at(field);
         return Verdict.of(own.rule(), place, state, finding);
-    }
-
-    public static Finding finding(
-            Threshold t, Severity severity, Place place, String found, String remedy, String field) {
-        return begun(t, severity, place, found).remedy(mend(remedy, place, t)).at(field);
-    }
-
-    private static FindingBuilder begun(Threshold t, Severity severity, Place place, String found) {
-        return FindingBuilder.finding(t.name(), severity, place.at(), t.citation())
-                .found(found.replace("{who}", place.label()))
-                .required(t.required());
-    }
-
-    private static String mend(String remedy, Place place, Threshold limit) {
-        return remedy.replace("{who}", place.label()).replace("{limit}", limit.limitText());
     }
 }

@@ -26,6 +26,6 @@ public record Question(String text, AskWhom whom) {
     }
 
     public Question about(Place place) {
-        return new Question(text.replace("{who}", place.label()), whom);
+        return new Question(place.named(text), whom);
     }
 }

@@ -61,7 +61,7 @@ final class AirForCombustion implements Rule {
             return Judge.asks(
                     own,
                     place,
-                    "{who} holds a burner whose input is not entered",
+                    "{who} {holds|hold} a burner whose input is not entered",
                     Question.plate("What is the input of every burner in {who}, Btu/h?"),
                     all.noInput().get(0));
         }
@@ -77,7 +77,7 @@ final class AirForCombustion implements Rule {
             return Judge.asks(
                     own,
                     place,
-                    "{who} holds an appliance whose vent is not entered",
+                    "{who} {holds|hold} an appliance whose vent is not entered",
                     Question.plate("Is it direct-vent, so that it takes no air from {who}?"),
                     all.noVent().get(0));
         }
@@ -93,7 +93,7 @@ final class AirForCombustion implements Rule {
         return Judge.broken(
                 own,
                 place,
-                "{who} gives its burners too little air: "
+                "{who} {gives its|give their} burners too little air: "
                         + ways.stream().map(AirWay::sum).collect(Collectors.joining("; ")),
                 "Open it to a larger room or outdoors by openings of the areas named, or fit direct-vent appliances.",
                 place.pointer() + (ways.size() > 1 ? "/openings" : "/volume"));

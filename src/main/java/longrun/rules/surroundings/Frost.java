@@ -155,7 +155,7 @@ final class Frost {
                     ? Judge.asks(
                             own,
                             place,
-                            "whether {who} still keeps itself from freezing while the power is out is not entered",
+                            "whether {who} still {keeps itself|keep themselves} from freezing while the power is out is not entered",
                             Question.plate("Does the frost protection still work in a power cut: {who}?"),
                             field)
                     : Judge.broken(

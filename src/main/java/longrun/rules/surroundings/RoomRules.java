@@ -50,7 +50,7 @@ final class RoomRules {
             return Judge.asks(
                     own,
                     standing.place(),
-                    "what kind of room {who} is in is not entered",
+                    "what kind of room {who} {is|are} in is not entered",
                     Question.owner("Is " + standing.roomName() + " a garage, a bedroom, a bath or another room?"),
                     standing.roomPointer().orElseThrow() + "/kind");
         }
@@ -71,10 +71,11 @@ final class RoomRules {
                 return Judge.brokenAsking(
                         own,
                         standing.place(),
-                        "{who} is in " + standing.roomName() + ", whose floor is below the ground (belowGrade: true)",
+                        "{who} {is|are} in " + standing.roomName()
+                                + ", whose floor is below the ground (belowGrade: true)",
                         "Set {who} in a room from which gas can flow out, or as the authority allows it there.",
                         Question.inspector(
-                                "Is {who} allowed in a room below the ground, and with which ventilation and alarm?"),
+                                "{Is|Are} {who} allowed in a room below the ground, and with which ventilation and alarm?"),
                         field);
             }
             return room.belowGrade().isUnknown()
@@ -111,14 +112,15 @@ final class RoomRules {
                 return Judge.asks(
                         own,
                         standing.place(),
-                        "{who} is in a " + kind(room) + ", and how it is vented is not entered",
-                        Question.plate("Is {who} direct-vent, with its air and exhaust through the wall?"),
+                        "{who} {is|are} in a " + kind(room) + ", and how {it is|they are} vented is not entered",
+                        Question.plate(
+                                "{Is|Are} {who} direct-vent, with {its|their} air and exhaust through the wall?"),
                         standing.place().pointer() + "/vent");
             }
             return Judge.brokenAsking(
                     own,
                     standing.place(),
-                    "{who} takes its air from a " + kind(room) + " (kind: "
+                    "{who} {takes its|take their} air from a " + kind(room) + " (kind: "
                             + room.kind().findText().orElse("") + ", vent: "
                             + standing.appliance().vent().findText().orElse("") + ")",
                     "Fit a direct-vent one, or set it in another room.",
@@ -149,7 +151,7 @@ final class RoomRules {
             }
             String field = standing.place().pointer() + "/ignitionAboveFloor";
             Question question = Question.plate(
-                    "How far above the garage floor does {who} light, or is it labelled as flammable-vapour resistant?");
+                    "How far above the garage floor {does|do} {who} light, or {is it|are they} labelled as flammable-vapour resistant?");
             return standing.appliance()
                     .ignitionAboveFloor()
                     .fold(
@@ -162,7 +164,7 @@ final class RoomRules {
                             () -> Judge.asks(
                                     own,
                                     standing.place(),
-                                    "how far above the garage floor {who} lights is not entered",
+                                    "how far above the garage floor {who} {lights|light} is not entered",
                                     question,
                                     field));
         }
@@ -179,7 +181,7 @@ final class RoomRules {
         }
 
         private static String found(Standing standing) {
-            return "{who} lights "
+            return "{who} {lights|light} "
                     + standing.appliance().ignitionAboveFloor().findText().orElse("") + " above the floor of a garage";
         }
     }

@@ -1,5 +1,6 @@
 package longrun.rules.surroundings;
 
+import java.util.Optional;
 import longrun.plan.Fact;
 import longrun.plan.Site;
 import longrun.quantity.Length;
@@ -31,6 +32,7 @@ final class Snow {
                 "how deep snow lies at {who} is not entered; vents end and regulators hang above it",
                 Question.owner("How deep does snow lie at {who} in a hard winter, or is there none?"),
                 "/site/snowDepth");
-        return new Verdict(new RuleState(own.rule(), place.at(), place.pointer(), State.ASKS), asked.finding());
+        return new Verdict(
+                new RuleState(own.rule(), place.at(), place.pointer(), State.ASKS), asked.finding(), Optional.empty());
     }
 }

@@ -47,14 +47,14 @@ final class TerminalHeight implements Rule {
             return Judge.asks(
                     own,
                     place,
-                    "how high above the ground the vent of {who} ends is not entered",
-                    Question.fitter("How high above the ground does the vent of {who} end?"),
+                    "how high above the ground the {vent|vents} of {who} {ends|end} is not entered",
+                    Question.fitter("How high above the ground {does|do} the {vent|vents} of {who} end?"),
                     place.pointer());
         }
         Distance height = a.terminalAboveGrade().findValue().orElseThrow();
         String entered = a.terminalAboveGrade().findText().orElse("");
         if (own.test(height) == State.BROKEN) {
-            return broken(own, place, "the vent of {who} ends " + entered + " above the ground");
+            return broken(own, place, "the {vent|vents} of {who} {ends|end} " + entered + " above the ground");
         }
         if (snow.isUnknown()) {
             return Snow.ask(own, place);
@@ -71,14 +71,14 @@ final class TerminalHeight implements Rule {
                         own,
                         place,
                         under(entered, snow),
-                        Question.fitter("How high above the ground does the vent of {who} end?"),
+                        Question.fitter("How high above the ground {does|do} the {vent|vents} of {who} end?"),
                         place.pointer());
             default -> broken(own, place, under(entered, snow));
         };
     }
 
     private static String under(String entered, Fact<Length> snow) {
-        return "the vent of {who} ends " + entered + " above the ground, where snow lies "
+        return "the {vent|vents} of {who} {ends|end} " + entered + " above the ground, where snow lies "
                 + snow.findText().orElse("") + " deep";
     }
 
@@ -87,7 +87,7 @@ final class TerminalHeight implements Rule {
                 own,
                 place,
                 found,
-                "End the vent of {who} {limit} or more above the ground and above the snow to be expected.",
+                "End the {vent|vents} of {who} {limit} or more above the ground and above the snow to be expected.",
                 place.pointer());
     }
 }

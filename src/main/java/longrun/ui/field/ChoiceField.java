@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import longrun.plan.json.PlanError;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.PendingChoice;
 import longrun.ui.place.HousePage;
@@ -65,8 +66,8 @@ public final class ChoiceField implements Field {
             select.setProperty("innerHTML", Dom.options(now));
         }
         pending.show(stored, newList);
-        Optional<String> error = desk.session().error(pointer);
-        Dom.retext(said, error.orElse(""));
+        Optional<PlanError> error = desk.session().error(pointer);
+        Dom.retext(said, error.map(PlanError::message).orElse(""));
         Dom.setClass(said, "bad", error.isPresent());
         if (error.isPresent()) {
             select.setAttribute("aria-invalid", "true");

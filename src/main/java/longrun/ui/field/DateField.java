@@ -1,6 +1,7 @@
 package longrun.ui.field;
 
 import longrun.draft.EntryAddress;
+import longrun.plan.json.PlanError;
 import longrun.quantity.NotAQuantity;
 import longrun.quantity.Typed;
 import longrun.ui.place.HousePage;
@@ -37,13 +38,13 @@ public final class DateField extends LineField {
     }
 
     @Override
-    String wrong(String stored, String error) {
+    String wrong(String stored, PlanError error) {
         if (everyYear) {
             return "\u201c" + stored + "\u201d is no day of the year: write Jan 10, or 01-10 with the month first";
         }
         try {
             Typed.readDate(stored);
-            return error;
+            return error.message();
         } catch (NotAQuantity e) {
             return e.advice();
         }

@@ -3,6 +3,7 @@ package longrun.ui.field;
 import com.vaadin.flow.dom.Element;
 import java.util.Optional;
 import longrun.draft.EntryAddress;
+import longrun.plan.json.PlanError;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.ui.place.HousePage;
@@ -29,8 +30,8 @@ abstract class LineField implements Field {
     }
 
     /** What is said of an entry that is wrong. */
-    String wrong(String stored, String error) {
-        return error;
+    String wrong(String stored, PlanError error) {
+        return error.message();
     }
 
     /** What an entry was understood as; empty where it is told by what is typed. */
@@ -44,7 +45,7 @@ abstract class LineField implements Field {
         if (write && !address.stands(entry.text(), stored)) {
             entry.write(stored);
         }
-        Optional<String> error = desk.session().error(address.pointer());
+        Optional<PlanError> error = desk.session().error(address.pointer());
         if (error.isPresent()) {
             entry.wrong(wrong(stored, error.get()));
         } else {

@@ -2,6 +2,7 @@ package longrun.ui.field;
 
 import longrun.draft.EntryAddress;
 import longrun.draft.WrongEntry;
+import longrun.plan.json.PlanError;
 import longrun.ui.place.HousePage;
 
 /** A count or a price, which is a bare number in the plan; what is no number is kept as typed and said to be none. */
@@ -39,8 +40,8 @@ public final class NumberField extends LineField {
     }
 
     @Override
-    String wrong(String stored, String error) {
-        return WrongEntry.says(stored, error).replace("such as 4", "such as " + such);
+    String wrong(String stored, PlanError error) {
+        return WrongEntry.says(stored, error, such);
     }
 
     @Override

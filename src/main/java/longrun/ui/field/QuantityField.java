@@ -3,6 +3,7 @@ package longrun.ui.field;
 import com.vaadin.flow.dom.Element;
 import java.util.Optional;
 import longrun.draft.EntryAddress;
+import longrun.plan.json.PlanError;
 import longrun.quantity.NotAQuantity;
 import longrun.quantity.Quantity;
 import longrun.ui.frame.Dom;
@@ -87,9 +88,9 @@ public final class QuantityField<Q extends Quantity> implements Field {
     }
 
     private void tell(String stored, boolean isNone) {
-        Optional<String> error = desk.session().error(pointer);
+        Optional<PlanError> error = desk.session().error(pointer);
         if (error.isPresent()) {
-            entry.wrong(error.get());
+            entry.wrong(error.get().message());
         } else if (stored.isBlank()) {
             entry.understood(help);
         } else if (isNone) {

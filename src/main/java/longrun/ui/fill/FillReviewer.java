@@ -3,10 +3,16 @@ package longrun.ui.fill;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import longrun.finding.Finding;
+import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.fuel.fill.FillReport;
 import longrun.fuel.fill.FillStudy;
+import longrun.piping.UsualFigures;
+import longrun.piping.UsualInputs;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanError;
 import longrun.plan.json.Reading;
@@ -38,17 +44,27 @@ class FillReviewer {
         }
         Plan plan = reading.plan().get();
         Review review = reviewer.review(reading, Parts.ALL);
+        Set<String> unusual = unusual(plan, reading);
         return new Result(
                 Optional.of(plan),
                 Optional.of(FillStudy.of(
                         plan, review.tank().orElseThrow(), review.fuel().orElseThrow())),
-                review.findings().stream().filter(FillReviewer::concernsTheFill).toList(),
+                review.findings().stream()
+                        .filter(f -> concernsTheFill(f, unusual))
+                        .toList(),
                 List.of());
     }
 
+    /** Where figures stand that no house usually has. */
+    private static Set<String> unusual(Plan plan, Reading reading) {
+        return Stream.concat(UsualInputs.of(plan).stream(), UsualFigures.of(plan).stream())
+                .map(f -> reading.written().pointer(f.field()))
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
     /** What is wrong with the vapour, and figures no house usually has; pipes, rooms and distances are a house's. */
-    private static boolean concernsTheFill(Finding f) {
-        boolean unusual = f.rule().equals("entry-missing") && f.found().contains("usually has");
-        return unusual || f.rule().startsWith("tank-vapour") && f.severity() != Severity.NOTE;
+    private static boolean concernsTheFill(Finding f, Set<String> unusual) {
+        return f.name().equals(RuleName.ENTRY_MISSING) && unusual.contains(f.field())
+                || f.rule().startsWith("tank-vapour") && f.severity() != Severity.NOTE;
     }
 }

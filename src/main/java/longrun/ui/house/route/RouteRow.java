@@ -12,6 +12,7 @@ import longrun.draft.sections.LegsText;
 import longrun.draft.sections.RouteAnswer;
 import longrun.draft.sections.RouteLine;
 import longrun.draft.sections.RouteLines;
+import longrun.plan.json.PlanError;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.ui.frame.Dom;
@@ -184,17 +185,20 @@ final class RouteRow {
         wrong.removeAllChildren();
         String legsWrong = "";
         String leg = "/sections/" + index + "/legs";
-        for (Map.Entry<String, String> e : new java.util.TreeMap<>(session.errors()).entrySet()) {
+        for (Map.Entry<String, PlanError> e : new java.util.TreeMap<>(session.errors()).entrySet()) {
             if (line.isEmpty()) {
                 break;
             }
             if (e.getKey().equals(leg) || e.getKey().startsWith(leg + "/")) {
-                legsWrong = legsWrong.isEmpty() ? e.getValue() : legsWrong;
+                legsWrong = legsWrong.isEmpty() ? e.getValue().message() : legsWrong;
             } else if (e.getKey().startsWith("/sections/" + index + "/")
                     || isHanging(session, e.getKey(), line.get())) {
                 String entry = e.getKey().substring(e.getKey().lastIndexOf('/') + 1);
                 wrong.appendChild(Dom.el(
-                        "p", "said bad", Dom.text("b", "", "Not understood "), Dom.words(entry + ": " + e.getValue())));
+                        "p",
+                        "said bad",
+                        Dom.text("b", "", "Not understood "),
+                        Dom.words(entry + ": " + e.getValue().message())));
             }
         }
         if (!legsWrong.isEmpty()) {

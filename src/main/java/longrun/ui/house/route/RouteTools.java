@@ -15,6 +15,7 @@ import longrun.plan.choice.Material;
 import longrun.plan.choice.Named;
 import longrun.plan.choice.Setting;
 import longrun.plan.choice.Under;
+import longrun.plan.json.PlanError;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
 import longrun.quantity.Typed;
@@ -159,11 +160,11 @@ final class RouteTools {
     }
 
     private void showReserve(HouseSession session, RouteLine l) {
-        Optional<String> error = session.error(l.pointer("reserve"));
+        Optional<PlanError> error = session.error(l.pointer("reserve"));
         if (!l.feeds().equals(RouteDraft.CAP)) {
             reserve.understood("");
         } else if (error.isPresent()) {
-            reserve.wrong(error.get());
+            reserve.wrong(error.get().message());
         } else if (l.reserve().isBlank()) {
             reserve.understood("What a later appliance will burn, or none.");
         } else {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import longrun.draft.sections.RouteDraft;
 import longrun.draft.sections.TubingDraft;
 import longrun.draft.sections.TubingSheet;
+import longrun.plan.json.PlanError;
 import longrun.review.Review;
 import longrun.ui.field.Field;
 import longrun.ui.field.FieldList;
@@ -194,9 +195,9 @@ final class TubingBlock {
     }
 
     private void showName() {
-        Optional<String> error = desk.session().error(TubingDraft.at(index) + "/name");
+        Optional<PlanError> error = desk.session().error(TubingDraft.at(index) + "/name");
         if (error.isPresent()) {
-            name.wrong(error.get());
+            name.wrong(error.get().message());
         } else {
             name.understood("As the maker and the sheet call it; a section names it.");
         }

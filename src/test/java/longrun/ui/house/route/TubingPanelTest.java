@@ -2,6 +2,7 @@ package longrun.ui.house.route;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import longrun.plan.json.PlanError;
 import org.junit.jupiter.api.Test;
 
 /** A maker's tubing table loaded on the page: read, refused cell by cell, used, renamed, removed. The values are invented. */
@@ -125,6 +126,7 @@ class TubingPanelTest extends OpenRoutes {
         view.tubing().add();
         view.tubing().tables().get(1).rename("Hill tubing");
         assertThat(desk.session().error("/tubingTables/1/name"))
+                .map(PlanError::message)
                 .contains("another table is named \"Hill tubing\": write a name that differs");
     }
 
