@@ -15,6 +15,7 @@ import longrun.fuel.TankLevel;
 import longrun.fuel.fill.FillReport;
 import longrun.fuel.fill.Range;
 import longrun.plan.Plan;
+import longrun.ui.frame.AnswerHead;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
 import longrun.words.UnitSystem;
@@ -22,25 +23,21 @@ import longrun.words.UnitSystem;
 /** Beside the entries, always in view: days to the refill gauge, the day to call by, and what hangs on it. */
 final class FillAnswerPanel {
 
-    private final Element whose = Dom.text("p", "whose", "");
-    private final Element hand = Dom.el("div", "hand");
+    private final AnswerHead head = new AnswerHead();
     private final Element bar = Dom.el("div", "bar-box");
-    private final Element state = Dom.text("p", "state", "");
-    private final Element because = Dom.text("p", "q s because", "");
     private final FillSlots slots = new FillSlots();
     private final Element findings = Dom.el("div", "finds");
     private List<Finding> findingsShown = List.of();
-    private String handShown = "";
     private String barShown = "";
 
     FillAnswerPanel(Element panel) {
-        hand.setAttribute("data-fig", "");
         Element print = Dom.button("act main", "Print, one page").setAttribute("data-do", "print");
-        panel.appendChild(whose, hand, bar, state, because, slots.element(), findings, Dom.el("p", "acts", print));
+        head.into(panel, bar);
+        panel.appendChild(slots.element(), findings, Dom.el("p", "acts", print));
     }
 
     String stateShown() {
-        return state.getText() + ": " + because.getText();
+        return head.stateShown();
     }
 
     FillSlots slots() {
@@ -61,18 +58,15 @@ final class FillAnswerPanel {
             long gone = today.toEpochDay() - d.toEpochDay();
             return new Range(Math.max(0, r.low() - gone), Math.max(0, r.high() - gone));
         }));
-        Dom.retext(
-                whose,
-                "From today, " + FillState.spoken(today) + ", to the refill gauge"
-                        + report.filter(r -> now.days().isPresent())
-                                .flatMap(r -> r.fuel().nextRefill())
-                                .map(d -> ", " + FillState.spoken(d))
-                                .orElse(""));
+        head.whose("From today, " + FillState.spoken(today) + ", to the refill gauge"
+                + report.filter(r -> now.days().isPresent())
+                        .flatMap(r -> r.fuel().nextRefill())
+                        .map(d -> ", " + FillState.spoken(d))
+                        .orElse(""));
         showHand(now, fromToday);
         showBar(now, report, read, range);
-        Dom.retext(state, now.words());
         String calls = now.kind() == FillState.Kind.DATED ? calls(report, read, range) : "";
-        Dom.retext(because, (calls + " " + now.because()).strip());
+        head.state(now.words(), (calls + " " + now.because()).strip());
         slots.show(draft, now, plan, report, units);
     }
 
@@ -91,13 +85,12 @@ final class FillAnswerPanel {
                                 .map(w -> "\n" + w)
                                 .orElse("")
                 : "";
-        if ((big + beside).equals(handShown)) {
-            return;
-        }
-        handShown = big + beside;
+        head.hand(big + beside, () -> new Element[] {big(big, beside)});
+    }
+
+    private static Element big(String big, String beside) {
         if (beside.isEmpty()) {
-            Dom.fill(hand, Dom.text("span", "big word", big));
-            return;
+            return Dom.text("span", "big word", big);
         }
         Element small = Dom.el("small", "");
         for (String line : beside.split("\n")) {
@@ -106,7 +99,7 @@ final class FillAnswerPanel {
             }
             small.appendChild(Dom.words(line));
         }
-        Dom.fill(hand, Dom.el("span", "big", Dom.text("span", "whole", big), small));
+        return Dom.el("span", "big", Dom.text("span", "whole", big), small);
     }
 
     private void showBar(FillState now, Optional<FillReport> report, Optional<LocalDate> read, Optional<Range> range) {

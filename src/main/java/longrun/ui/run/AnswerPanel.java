@@ -8,8 +8,10 @@ import longrun.draft.run.Line;
 import longrun.draft.run.Pipe;
 import longrun.draft.run.PipeEnd;
 import longrun.draft.run.RunAnswer;
+import longrun.ui.frame.AnswerHead;
 import longrun.ui.frame.BigSize;
 import longrun.ui.frame.Dom;
+import longrun.ui.frame.SlotFigure;
 import longrun.ui.frame.WhereFrom;
 import longrun.words.IsolatedName;
 import longrun.words.UnitSystem;
@@ -17,41 +19,26 @@ import longrun.words.UnitSystem;
 /** Beside the lines, always in view: the size of the line in hand, what it rests on, and what is open. */
 final class AnswerPanel {
 
-    private final Element whose = Dom.text("p", "whose", "");
-    private final Element hand = Dom.el("div", "hand").setAttribute("data-fig", "");
-    private final Element state = Dom.text("p", "state", "");
-    private final Element because = Dom.text("p", "q s because", "");
+    private final AnswerHead head = new AnswerHead();
     private final Slot load = new Slot("Load");
     private final Slot share = new Slot("Share used");
     private final Slot row = new Slot("Row");
     private final Slot carries = new Slot("Carries");
     private final WhereFrom from = new WhereFrom("from");
-    private String handShown = "";
 
     /** A fixed slot: it never moves, only its figure changes. */
     private static final class Slot {
         private final Element term = new Element("dt");
-        private final Element figure = Dom.el("dd", "f").setAttribute("data-fig", "");
+        private final SlotFigure figure = new SlotFigure();
         private final Element note = Dom.text("dd", "w", "");
-        private final Element slot = Dom.el("div", "slot", term, figure, note);
-        private String shown = "\u0000";
+        private final Element slot = Dom.el("div", "slot", term, figure.element(), note);
 
         Slot(String name) {
             term.setText(name);
         }
 
         void show(Optional<String> value, String unit) {
-            String now = value.orElse("") + unit;
-            if (now.equals(shown)) {
-                return;
-            }
-            shown = now;
-            Dom.setClass(figure, "none", value.isEmpty());
-            if (value.isPresent()) {
-                Dom.fill(figure, Dom.words(value.get() + " "), Dom.text("small", "", unit));
-            } else {
-                Dom.fill(figure, Dom.words("not yet"));
-            }
+            figure.show(value.orElse("not yet"), value.isPresent() ? unit : "", value.isPresent());
         }
     }
 
@@ -61,11 +48,8 @@ final class AnswerPanel {
         share.slot.removeChild(share.note);
         carries.slot.appendChild(Dom.el("dd", "w", from.ask()));
         Element print = Dom.button("act main", "Print this run, one page").setAttribute("data-do", "print");
+        head.into(panel);
         panel.appendChild(
-                whose,
-                hand,
-                state,
-                because,
                 Dom.el("dl", "slots", load.slot, share.slot, row.slot, carries.slot),
                 from.list(),
                 Dom.el("p", "acts", print));
@@ -77,12 +61,11 @@ final class AnswerPanel {
     }
 
     void state(String words, String why) {
-        Dom.retext(state, words);
-        Dom.retext(because, why);
+        head.state(words, why);
     }
 
     String stateShown() {
-        return state.getText() + ": " + because.getText();
+        return head.stateShown();
     }
 
     /**
@@ -92,27 +75,14 @@ final class AnswerPanel {
      */
     void show(Optional<Line> line, Optional<RunAnswer.LineAnswer> answer, Pipe ofRun, UnitSystem units, String word) {
         Pipe pipe = line.map(Line::pipe).orElse(ofRun);
-        Dom.retext(
-                whose,
-                line.map(l -> "Line " + l.id() + (l.name().isBlank() ? "" : ", " + IsolatedName.of(l.name())))
-                        .orElse("No line yet"));
+        head.whose(line.map(l -> "Line " + l.id() + (l.name().isBlank() ? "" : ", " + IsolatedName.of(l.name())))
+                .orElse("No line yet"));
         Optional<RunAnswer.Sized> cell = answer.flatMap(RunAnswer.LineAnswer::cell);
         boolean soFar = answer.map(RunAnswer.LineAnswer::soFar).orElse(false);
-        String handNow = pipe
+        String key = pipe
                 + (soFar ? " so far" : "")
                 + cell.map(c -> c.size() + c.od() + c.bore()).orElse(word + answer.map(RunAnswer.LineAnswer::status));
-        if (!handNow.equals(handShown)) {
-            handShown = handNow;
-            Element size = cell.map(c -> BigSize.of(c.size(), beside(c, pipe, soFar)))
-                    .orElseGet(() -> BigSize.word(
-                            answer.map(a -> a.status() == RunAnswer.Status.NO_SIZE)
-                                            .orElse(false)
-                                    ? "no size"
-                                    : word));
-            Optional<Element> bore =
-                    cell.flatMap(c -> c.bore().map(b -> Dom.drawing(PipeEnd.of(b.inches(), PipeEnd.outside(pipe, c)))));
-            Dom.fill(hand, Stream.concat(Stream.of(size), bore.stream()).toArray(Element[]::new));
-        }
+        head.hand(key, () -> hand(cell, answer, pipe, soFar, word));
         load.show(
                 answer.flatMap(RunAnswer.LineAnswer::load).map(units::heat),
                 units.heatUnit().name());
@@ -134,6 +104,20 @@ final class AnswerPanel {
         carries.show(cell.map(c -> units.heat(c.capacity())), units.heatUnit().name());
         from.show(cell.map(c -> c.why().stream().map(w -> step(w, units)).toList())
                 .orElse(List.of()));
+    }
+
+    private static Element[] hand(
+            Optional<RunAnswer.Sized> cell,
+            Optional<RunAnswer.LineAnswer> answer,
+            Pipe pipe,
+            boolean soFar,
+            String word) {
+        boolean none = answer.map(a -> a.status() == RunAnswer.Status.NO_SIZE).orElse(false);
+        Element size = cell.map(c -> BigSize.of(c.size(), beside(c, pipe, soFar)))
+                .orElseGet(() -> BigSize.word(none ? "no size" : word));
+        Optional<Element> bore =
+                cell.flatMap(c -> c.bore().map(b -> Dom.drawing(PipeEnd.of(b.inches(), PipeEnd.outside(pipe, c)))));
+        return Stream.concat(Stream.of(size), bore.stream()).toArray(Element[]::new);
     }
 
     /** Both figures where parts are counted that nobody has entered. */

@@ -76,7 +76,7 @@ class FailedReviewTest extends OpenHouse {
         for (PlaceKind place : PlaceKind.values()) {
             page.show(place);
         }
-        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("324,000Btu/h");
+        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("324,000 Btu/h");
         page.session().set("/name", "Beyond");
         assertThat(page.session().review()).isEmpty();
         for (PlaceKind place : PlaceKind.values()) {

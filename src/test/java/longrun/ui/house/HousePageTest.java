@@ -118,7 +118,7 @@ class HousePageTest extends OpenHouse {
         appliances(page).add("range");
         page.kept("", Map.of("/appliances/0/input Btu/h", "65,000"), Optional.empty());
         assertThat(page.session().text("/appliances/0/input")).isEqualTo("65,000 Btu/h");
-        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("65,000Btu/h");
+        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("65,000 Btu/h");
     }
 
     @Test
@@ -151,7 +151,7 @@ class HousePageTest extends OpenHouse {
         assertThat(entry(appliances(page).fields(), "/appliances/0/input").isWrong())
                 .isTrue();
         assertThat(page.panel().stateShown()).startsWith("Waiting for an entry");
-        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("65,000Btu/h");
+        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("65,000 Btu/h");
     }
 
     @Test
@@ -243,8 +243,8 @@ class HousePageTest extends OpenHouse {
         }
         HouseView page = open("appliances");
         assertThat(page.panel().stateShown()).startsWith("Sized, not approved").contains("D");
-        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("324,000Btu/h");
-        assertThat(page.panel().runSlot().figureShown()).isEqualTo("59.5ft");
+        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("324,000 Btu/h");
+        assertThat(page.panel().runSlot().figureShown()).isEqualTo("59.5 ft");
         assertThat(page.panel().runSlot().noteShown()).contains("47.0 measured, 12.5 for fittings");
     }
 

@@ -18,6 +18,7 @@ import longrun.quantity.Length;
 import longrun.review.Review;
 import longrun.review.json.SizingOrigins;
 import longrun.sizing.StageSize;
+import longrun.ui.frame.AnswerHead;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.figure.AnswerSlot;
 import longrun.ui.place.HousePage;
@@ -31,8 +32,7 @@ import longrun.words.UnitSystem;
 public final class HouseAnswer {
 
     private final HousePage desk;
-    private final Element state = Dom.text("p", "state", "");
-    private final Element because = Dom.text("p", "q s because", "");
+    private final AnswerHead head = new AnswerHead();
     private final AnswerSlot load = new AnswerSlot("load", "Connected load");
     private final AnswerSlot run = new AnswerSlot("run", "Longest run");
     private final AnswerSlot sizes = new AnswerSlot("sizes", "Sizes");
@@ -50,7 +50,7 @@ public final class HouseAnswer {
     public HouseAnswer(HousePage desk, Element panel) {
         this.desk = desk;
         next = new NextStepLine(desk);
-        hand = new SizeInHand(desk);
+        hand = new SizeInHand(desk, head);
         sizes.below(sizeList);
         mustFix.below(mustList);
         Element findings = Dom.el("span", "", Dom.words(" "));
@@ -60,8 +60,8 @@ public final class HouseAnswer {
         Element slots = Dom.el(
                 "dl", "slots", load.element(), run.element(), sizes.element(), mustFix.element(), open.element());
         supply.elements().forEach(slots::appendChild);
-        hand.elements().forEach(panel::appendChild);
-        panel.appendChild(state, because, next.element(), slots);
+        head.into(panel);
+        panel.appendChild(next.element(), slots);
     }
 
     public AnswerSlot loadSlot() {
@@ -81,7 +81,7 @@ public final class HouseAnswer {
     }
 
     public String stateShown() {
-        return state.getText() + ": " + because.getText();
+        return head.stateShown();
     }
 
     /** What may be spoken of it, by what it is about. */
@@ -107,8 +107,7 @@ public final class HouseAnswer {
     public void show(HouseState now) {
         UnitSystem units = desk.units();
         Optional<Review> review = desk.session().review();
-        Dom.retext(state, now.words());
-        Dom.retext(because, now.because());
+        head.state(now.words(), now.because());
         next.show();
         spoken.clear();
         spoken.put("state", now.words());

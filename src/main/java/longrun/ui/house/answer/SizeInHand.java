@@ -1,7 +1,6 @@
 package longrun.ui.house.answer;
 
 import com.vaadin.flow.dom.Element;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -11,6 +10,7 @@ import longrun.plan.choice.Material;
 import longrun.quantity.HeatRate;
 import longrun.review.Review;
 import longrun.sizing.SectionSize;
+import longrun.ui.frame.AnswerHead;
 import longrun.ui.frame.BigSize;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
@@ -21,16 +21,11 @@ import longrun.words.SoFar;
 final class SizeInHand {
 
     private final HousePage desk;
-    private final Element whose = Dom.text("p", "whose", "");
-    private final Element hand = Dom.el("div", "hand").setAttribute("data-fig", "");
-    private String handShown = "";
+    private final AnswerHead head;
 
-    SizeInHand(HousePage desk) {
+    SizeInHand(HousePage desk, AnswerHead head) {
         this.desk = desk;
-    }
-
-    List<Element> elements() {
-        return List.of(whose, hand);
+        this.head = head;
     }
 
     /** The size in hand for the foot strip. */
@@ -55,20 +50,15 @@ final class SizeInHand {
     void show(Optional<Review> review, HouseState now, Map<String, String> spoken) {
         OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
         if (review.isEmpty() || index.isEmpty()) {
-            Dom.retext(whose, "No section yet");
+            head.whose("No section yet");
             word(now.unsized());
             return;
         }
         Review r = review.get();
         var section = r.piping().section(index.getAsInt());
         SectionSize size = r.sizing().section(index.getAsInt());
-        Dom.retext(
-                whose,
-                "Section " + IsolatedName.of(section.id())
-                        + section.name()
-                                .findText()
-                                .map(n -> ", " + IsolatedName.of(n))
-                                .orElse(""));
+        head.whose("Section " + IsolatedName.of(section.id())
+                + section.name().findText().map(n -> ", " + IsolatedName.of(n)).orElse(""));
         Optional<String> name = size.size();
         if (name.isEmpty()) {
             word(now.unsized());
@@ -83,15 +73,13 @@ final class SizeInHand {
                         + desk.units().heat(HeatRate.ofBtuh(size.capacityBtuh().orElse(0))) + " "
                         + desk.units().heatUnit().name()
                 : "";
-        String shown = name.get() + beside + used;
-        if (!shown.equals(handShown)) {
-            handShown = shown;
+        head.hand(name.get() + beside + used, () -> {
             Element share = Dom.el("span", "s q share").setAttribute("data-fig", "");
             for (String line : used.split("\n", -1)) {
                 share.appendChild(Dom.text("span", "", line));
             }
-            Dom.fill(hand, BigSize.of(name.get(), beside), share);
-        }
+            return new Element[] {BigSize.of(name.get(), beside), share};
+        });
         spoken.put("hand", "section " + section.id() + " " + name.get() + soFar);
     }
 
@@ -107,10 +95,7 @@ final class SizeInHand {
     }
 
     private void word(String word) {
-        if (!word.equals(handShown)) {
-            handShown = word;
-            Dom.fill(hand, BigSize.word(word));
-        }
+        head.hand(word, () -> new Element[] {BigSize.word(word)});
     }
 
     OptionalInt inHand(Review review) {

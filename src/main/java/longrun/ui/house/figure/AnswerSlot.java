@@ -5,22 +5,23 @@ import java.util.List;
 import java.util.Optional;
 import longrun.origin.Origin;
 import longrun.ui.frame.Dom;
+import longrun.ui.frame.SlotFigure;
 import longrun.ui.frame.WhereFrom;
 
 /** A fixed slot of the answer: it never moves, only its figure changes. */
 public final class AnswerSlot {
 
-    private final Element figure = Dom.el("dd", "f").setAttribute("data-fig", "");
+    private final SlotFigure figure = new SlotFigure();
     private final Element note = Dom.text("span", "", "");
     private final Element more;
     private final WhereFrom from;
     private final Element slot;
-    private String shown = "\u0000";
 
     public AnswerSlot(String id, String name) {
         from = new WhereFrom("from-" + id);
         more = Dom.el("dd", "w", note, Dom.words(" "), from.ask(), from.list());
-        slot = Dom.el("div", "slot", Dom.text("dt", "", name), figure, more).setAttribute("id", "slot-" + id);
+        slot = Dom.el("div", "slot", Dom.text("dt", "", name), figure.element(), more)
+                .setAttribute("id", "slot-" + id);
         from.show(List.of());
     }
 
@@ -35,17 +36,7 @@ public final class AnswerSlot {
 
     /** @param none the words where there is no figure */
     public void show(Optional<String> value, String unit, String none) {
-        String now = value.orElse(none) + unit;
-        if (now.equals(shown)) {
-            return;
-        }
-        shown = now;
-        Dom.setClass(figure, "none", value.isEmpty());
-        if (value.isPresent() && !unit.isEmpty()) {
-            Dom.fill(figure, Dom.words(value.get() + " "), Dom.text("small", "", unit));
-        } else {
-            Dom.fill(figure, Dom.words(value.orElse(none)));
-        }
+        figure.show(value.orElse(none), value.isPresent() ? unit : "", value.isPresent());
     }
 
     public void note(String words) {
@@ -65,7 +56,7 @@ public final class AnswerSlot {
     }
 
     public String figureShown() {
-        return shown;
+        return figure.shown();
     }
 
     public String noteShown() {

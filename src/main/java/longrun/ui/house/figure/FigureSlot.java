@@ -6,6 +6,7 @@ import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.origin.Origin;
 import longrun.ui.frame.Dom;
+import longrun.ui.frame.SlotFigure;
 import longrun.ui.frame.WhereFrom;
 import longrun.ui.place.HousePage;
 import longrun.words.FigureText;
@@ -14,19 +15,19 @@ import longrun.words.FigureText;
 public final class FigureSlot {
 
     private final HousePage desk;
-    private final Element figure = Dom.el("dd", "f").setAttribute("data-fig", "");
+    private final SlotFigure figure = new SlotFigure();
     private final Element note = Dom.text("span", "", "");
     private final Element lacks = Dom.el("span", "lacks");
     private final WhereFrom from;
     private final Element slot;
     private List<Missing> missingShown = List.of();
-    private String shown = "";
 
     public FigureSlot(HousePage desk, String id, String name) {
         this.desk = desk;
         from = new WhereFrom("from-" + id);
         Element more = Dom.el("dd", "w", note, lacks, from.ask(), from.list());
-        slot = Dom.el("div", "slot", Dom.text("dt", "", name), figure, more).setAttribute("id", "fig-" + id);
+        slot = Dom.el("div", "slot", Dom.text("dt", "", name), figure.element(), more)
+                .setAttribute("id", "fig-" + id);
         from.show(List.of());
     }
 
@@ -36,7 +37,7 @@ public final class FigureSlot {
 
     /** What stands there now: the number with its unit, or that it is not known. */
     public String shown() {
-        return shown;
+        return figure.shown();
     }
 
     /** What stands beside it. */
@@ -47,7 +48,7 @@ public final class FigureSlot {
     /** Shows a figure and a note beside it. */
     public void show(Figure f, String words) {
         String unit = f.isKnown() ? FigureText.unit(f.number(), f.unit(), desk.units()) : "";
-        put(f.isKnown() ? FigureText.number(f, desk.units()) : "not known", unit, f.isKnown());
+        figure.show(f.isKnown() ? FigureText.number(f, desk.units()) : "not known", unit, f.isKnown());
         Dom.retext(note, words.isEmpty() ? "" : words + " ");
         lack(f.isKnown() ? List.of() : f.missing());
         from.show(f.isKnown() ? OriginSteps.of(f.origin()) : List.of());
@@ -60,7 +61,7 @@ public final class FigureSlot {
 
     /** The same where the words beside hold figures of their own: each says where it is from. */
     public void show(String words, String beside, List<Origin> origins) {
-        put(words, "", true);
+        figure.show(words, "", true);
         Dom.retext(note, beside);
         lack(List.of());
         from.show(origins.stream()
@@ -71,24 +72,10 @@ public final class FigureSlot {
 
     /** Shows that it is not known, and what it lacks. */
     public void showUnknown(List<Missing> missing) {
-        put("not known", "", false);
+        figure.show("not known", "", false);
         Dom.retext(note, "");
         lack(missing);
         from.show(List.of());
-    }
-
-    private void put(String number, String unit, boolean known) {
-        String now = (number + " " + unit).strip();
-        if (now.equals(shown)) {
-            return;
-        }
-        shown = now;
-        Dom.setClass(figure, "none", !known);
-        if (unit.isEmpty()) {
-            Dom.fill(figure, Dom.words(number));
-        } else {
-            Dom.fill(figure, Dom.words(number + " "), Dom.text("small", "", unit));
-        }
     }
 
     private void lack(List<Missing> missing) {

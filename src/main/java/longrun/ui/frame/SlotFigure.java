@@ -1,0 +1,36 @@
+package longrun.ui.frame;
+
+import com.vaadin.flow.dom.Element;
+
+/** The figure of a fixed slot: the slot never moves, only its figure changes, and only where it differs. */
+public final class SlotFigure {
+
+    private final Element figure = Dom.el("dd", "f").setAttribute("data-fig", "");
+    private String shown = "";
+    private boolean begun;
+
+    public Element element() {
+        return figure;
+    }
+
+    /** What stands there now, with its unit. */
+    public String shown() {
+        return shown;
+    }
+
+    /** Shows a figure and the unit behind it; words where it is not known. */
+    public void show(String words, String unit, boolean known) {
+        String now = (words + " " + unit).strip();
+        Dom.setClass(figure, "none", !known);
+        if (begun && now.equals(shown)) {
+            return;
+        }
+        begun = true;
+        shown = now;
+        if (unit.isEmpty()) {
+            Dom.fill(figure, Dom.words(words));
+        } else {
+            Dom.fill(figure, Dom.words(words + " "), Dom.text("small", "", unit));
+        }
+    }
+}
