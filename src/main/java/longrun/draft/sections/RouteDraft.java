@@ -72,8 +72,8 @@ public final class RouteDraft {
         ObjectNode s = section(draft, index);
         if (value.isBlank()) {
             s.remove(entry);
-        } else if (entry.equals("ends")) {
-            s.putArray(entry).add(value).add(value); // one choice says it of both
+        } else if (entry.equals("ends") && !value.equals("none")) {
+            ends(s.putArray(entry), value);
         } else {
             s.put(entry, value);
         }
@@ -83,6 +83,12 @@ public final class RouteDraft {
         if (entry.equals("material") && !TubingDraft.isTubing(value)) {
             s.remove("table"); // a maker's table is for corrugated tubing
         }
+    }
+
+    /** One choice says it of both, or names each. */
+    private static void ends(ArrayNode list, String value) {
+        String[] each = value.split(", ", -1);
+        list.add(each[0]).add(each[each.length - 1]);
     }
 
     /** The lines beyond that say nothing of their own take the same; what is entered already stays. */

@@ -79,6 +79,9 @@ public final class RouteLines {
     }
 
     private static String ends(JsonNode entered) {
+        if (entered.isTextual()) {
+            return entered.asText();
+        }
         List<String> ends = new ArrayList<>();
         entered.forEach(e -> ends.add(e.asText("")));
         return ends.stream().distinct().count() == 1 && ends.size() == 2 ? ends.get(0) : String.join(", ", ends);

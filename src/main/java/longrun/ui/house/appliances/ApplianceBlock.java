@@ -31,7 +31,6 @@ public final class ApplianceBlock {
 
     private static final Map<String, String> GASES = new LinkedHashMap<>();
     private static final Map<String, String> VENTS = new LinkedHashMap<>();
-    private static final Map<String, String> CONDENSATES = new LinkedHashMap<>();
 
     static {
         GASES.put("propane", "propane");
@@ -41,15 +40,13 @@ public final class ApplianceBlock {
         VENTS.put("fan", "by a fan");
         VENTS.put("draft", "by a chimney\u2019s draft");
         VENTS.put("none", "there is none");
-        CONDENSATES.put("drained", "drained");
-        CONDENSATES.put("neutralised", "neutralised, then drained");
-        CONDENSATES.put("none", "none; it makes none");
     }
 
     private final HousePage desk;
     private final String at;
     private final Element title = Dom.text("h3", "", "");
     private final FindingLines findings;
+    private final Standing standing;
     private final Element asking = Dom.el("div", "");
     private final Runnable goes;
     private @Nullable RemovalAsk ask;
@@ -107,6 +104,7 @@ public final class ApplianceBlock {
                                 true,
                                 "there is none on the plate"))
                         .element());
+        standing = new Standing(desk, fields, at);
         Element about = Dom.el(
                 "div",
                 "grid",
@@ -134,45 +132,10 @@ public final class ApplianceBlock {
                                 fields.add(AnswerField.of(desk, at + "/vent", "What it burns leaves", VENTS))
                                         .element()),
                         plate),
-                more(fields),
+                standing.element(),
                 findings.element(),
                 gone,
                 asking);
-    }
-
-    /** What is asked once the appliance has its place. */
-    private Element more(FieldList fields) {
-        return Dom.el(
-                "details",
-                "more",
-                Dom.text("summary", "", "More about where it stands"),
-                Dom.el(
-                        "div",
-                        "grid",
-                        distance(fields, "terminalAboveGrade", "End of its vent above the ground", "no end outdoors"),
-                        distance(
-                                fields,
-                                "terminalToRegulator",
-                                "End of its vent to a regulator\u2019s vent",
-                                "there is none"),
-                        distance(fields, "ignitionAboveFloor", "Its spark or flame above the floor", "there is none"),
-                        fields.add(AnswerField.of(desk, at + "/condensate", "Its condensate is", CONDENSATES))
-                                .element(),
-                        fields.add(AnswerField.yesNo(
-                                        desk, at + "/freezePower", "Its freeze protection works in an outage"))
-                                .element()));
-    }
-
-    private Element distance(FieldList fields, String name, String label, String none) {
-        return fields.add(new QuantityField<>(
-                        desk,
-                        at + "/" + name,
-                        label,
-                        "As measured; > 25 ft where it is far.",
-                        Shown.LENGTH,
-                        true,
-                        none))
-                .element();
     }
 
     Element element() {
@@ -227,6 +190,7 @@ public final class ApplianceBlock {
         if (ask != null && !asked.equals(desk.session().text(at + "/id"))) {
             keep();
         }
+        standing.show();
         findings.show();
     }
 
@@ -244,6 +208,7 @@ public final class ApplianceBlock {
 
     private Map<String, String> rooms() {
         Map<String, String> out = new LinkedHashMap<>();
+        out.put("none", "it stands outdoors");
         for (JsonNode r : desk.session().at("/rooms")) {
             String id = r.path("id").asText("");
             String name = r.path("name").asText("");

@@ -64,11 +64,13 @@ final class RegulatorList {
                 quantity(at + "/capacityAtInlet", "Capacity is at an inlet of", "On its tag.", Shown.LINE_PRESSURE, ""),
                 quantity(at + "/minInlet", "Least inlet at its load", "From its data sheet.", Shown.LINE_PRESSURE, ""),
                 quantity(
-                        at + "/droopAtCapacity",
-                        "Falls at full capacity by",
-                        "Its droop.",
-                        outlet,
-                        "it does not fall"));
+                        at + "/droopAtCapacity", "Falls at full capacity by", "Its droop.", outlet, "it does not fall"),
+                quantity(
+                        at + "/lockUp",
+                        "Locks up at, of its setting",
+                        "Its outlet with nothing firing; 120 % where the sheet is silent.",
+                        Shown.SHARE,
+                        ""));
         if (kind.equals("line")) {
             tag.appendChild(quantity(
                     at + "/lossAtLoad", "Loses at its load", "From its data sheet.", Shown.APPLIANCE_PRESSURE, ""));

@@ -209,6 +209,10 @@ final class RouteTools {
         Map<String, String> out = new LinkedHashMap<>();
         out.put("", "not said");
         out.put("anodeless-riser", "a riser outdoors at both");
+        out.put("transition-fitting", "changed to metal below ground at both");
+        out.put("anodeless-riser, transition-fitting", "a riser at one, metal below ground at the other");
+        out.put("wall-head-adapter", "a wall-head adapter at both");
+        out.put("none", "no riser");
         return out;
     }
 

@@ -351,11 +351,7 @@ public final class RouteView implements Place, RouteRow.Hand {
         if (at.isIn("sections") && at.findIndex().isPresent()) {
             int index = at.findIndex().getAsInt();
             inHand(index);
-            if (laid.fields()
-                    .find(pointer)
-                    .filter(f -> f.pointer().equals(pointer))
-                    .isPresent()) {
-                laid.fields().focus(pointer);
+            if (laid.focus(pointer)) {
                 return;
             }
             RouteRow there = table.rows().get(Math.min(index, table.rows().size() - 1));
@@ -363,7 +359,7 @@ public final class RouteView implements Place, RouteRow.Hand {
                 case "material" -> there.tools().material().element();
                 case "setting" -> there.tools().setting().element();
                 case "under" -> there.tools().under().element();
-                case "ends", "passes" -> there.tools().ends().element();
+                case "ends" -> there.tools().ends().element();
                 case "chosenSize" -> there.tools().chosen().element();
                 case "installedSize" -> there.tools().installed().element();
                 case "table" -> there.tools().table().element();

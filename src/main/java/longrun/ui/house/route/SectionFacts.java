@@ -18,6 +18,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 import longrun.words.IsolatedName;
 import longrun.words.Shown;
+import org.jspecify.annotations.Nullable;
 
 /** How the section in hand is laid, joined and held: only what its material and its place can ask. */
 final class SectionFacts {
@@ -63,6 +64,7 @@ final class SectionFacts {
     private final Element blocks = Dom.el("div", "facts");
     private final Element element = Dom.el("section", "part laid", title, blocks);
     private String shown = "";
+    private @Nullable PassageList passages;
 
     SectionFacts(HousePage desk) {
         this.desk = desk;
@@ -76,6 +78,25 @@ final class SectionFacts {
         return fields;
     }
 
+    /** Puts the cursor where an entry is asked; false where it is not asked here. */
+    boolean focus(String pointer) {
+        PassageList list = passages;
+        boolean passes = list != null && pointer.startsWith(list.pointer());
+        if (fields.find(pointer).filter(f -> f.pointer().equals(pointer)).isPresent()) {
+            fields.focus(pointer);
+            return true;
+        }
+        if (list != null && passes) {
+            list.focus();
+        }
+        return passes;
+    }
+
+    @Nullable
+    PassageList passages() {
+        return passages;
+    }
+
     /** @param index of the section in hand; nothing is asked where it stands in no line yet */
     void show(int index, boolean write) {
         String at = "/sections/" + index;
@@ -87,10 +108,12 @@ final class SectionFacts {
             shown = now;
             fields.clear();
             blocks.removeAllChildren();
+            passages = null;
             draw(at, material, setting);
         }
+        fresh |= passages != null && passages.draw();
         Dom.retext(title, "How section " + IsolatedName.of(desk.session().text(at + "/id")) + " is laid");
-        Dom.show(element, fields.count() > 0);
+        Dom.show(element, fields.count() > 0 || passages != null);
         fields.show(write || fresh);
     }
 
@@ -132,6 +155,10 @@ final class SectionFacts {
                     "From the face of the stud to the pipe.",
                     Shown.SHORT_LENGTH);
             add(AnswerField.yesNo(desk, at + "/plates", "Steel plates where it is nearer"));
+        }
+        if (!setting.isEmpty()) {
+            passages = new PassageList(desk, fields, at);
+            blocks.appendChild(passages.element());
         }
         if (!buried && !setting.isEmpty() && !material.isEmpty() && !plastic && !csst) {
             length(at + "/supportEvery", "Held every", "The widest space between two supports.", Shown.LENGTH);

@@ -56,6 +56,39 @@ class SectionFactsTest extends OpenHouse {
     }
 
     @Test
+    void anOutsideWallIsAskedItsSleeveAndItsSealAndAnInsideWallIsNot() {
+        id = store.create("", HOUSE.formatted("steel", "indoors")).id();
+        HouseView page = open("route");
+        page.goTo("/sections/0/passes");
+        SectionFacts laid = ((RouteView) page.placeShown()).laid();
+        java.util.Objects.requireNonNull(laid.passages()).add();
+        page.session().choose("/sections/0/passes/0/what", "inside-wall");
+        assertThat(Shown.inSight(laid.element())).doesNotContain("In a sleeve");
+        page.session().choose("/sections/0/passes/0/what", "outside-wall");
+        assertThat(Shown.inSight(laid.element())).contains("In a sleeve", "gap round it", "Below the ground");
+        page.session().choose("/sections/0/passes/0/sleeved", true);
+        page.session().choose("/sections/0/passes/0/sealed", false);
+        assertThat(page.session().findings())
+                .filteredOn(f -> f.rule().equals("pipe-wall-passage"))
+                .extracting(longrun.finding.Finding::field)
+                .containsExactly("/sections/0/passes/0/sealed");
+    }
+
+    @Test
+    void aRiserAtOneEndAndMetalBelowGroundAtTheOtherAreEachSaid() {
+        com.fasterxml.jackson.databind.node.ObjectNode draft =
+                (com.fasterxml.jackson.databind.node.ObjectNode) tree(HOUSE.formatted("pe-pipe", "underground"));
+        longrun.draft.sections.RouteDraft.put(draft, 0, "ends", "anodeless-riser, transition-fitting");
+        assertThat(draft.at("/sections/0/ends")).hasToString("[\"anodeless-riser\",\"transition-fitting\"]");
+        longrun.draft.sections.RouteDraft.put(draft, 0, "ends", "none");
+        assertThat(new longrun.draft.sections.RouteLines(draft)
+                        .at(0)
+                        .orElseThrow()
+                        .ends())
+                .isEqualTo("none");
+    }
+
+    @Test
     void nothingIsAskedOfASectionWithoutMaterialAndPlace() {
         id = store.create("", "{\"format\":\"longrun-plan/1\",\"sections\":[{\"id\":\"A\",\"legs\":[\"40 ft\"]}]}")
                 .id();
