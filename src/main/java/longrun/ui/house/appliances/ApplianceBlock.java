@@ -43,6 +43,7 @@ public final class ApplianceBlock {
     }
 
     private final HousePage desk;
+    private final TerminalPicture terminal = new TerminalPicture();
     private final String at;
     private final Element title = Dom.text("h3", "", "");
     private final FindingLines findings;
@@ -133,6 +134,7 @@ public final class ApplianceBlock {
                                         .element()),
                         plate),
                 standing.element(),
+                terminal.element(),
                 findings.element(),
                 gone,
                 asking);
@@ -192,6 +194,7 @@ public final class ApplianceBlock {
         }
         standing.show();
         findings.show();
+        terminal.show(desk.session().review(), desk.session().text(at + "/id"));
     }
 
     private Map<String, String> lines() {

@@ -63,11 +63,14 @@ final class SectionFacts {
     private final Element title = Dom.text("h3", "", "How it is laid");
     private final Element blocks = Dom.el("div", "facts");
     private final Element element = Dom.el("section", "part laid", title, blocks);
+    private final LaidPicture picture;
     private String shown = "";
     private @Nullable PassageList passages;
 
     SectionFacts(HousePage desk) {
         this.desk = desk;
+        picture = new LaidPicture(desk);
+        element.appendChild(picture.element());
     }
 
     Element element() {
@@ -115,6 +118,7 @@ final class SectionFacts {
         Dom.retext(title, "How section " + IsolatedName.of(desk.session().text(at + "/id")) + " is laid");
         Dom.show(element, fields.count() > 0 || passages != null);
         fields.show(write || fresh);
+        picture.show(index);
     }
 
     private void draw(String at, String material, String setting) {
