@@ -11,7 +11,7 @@ import longrun.draft.run.RunDraft;
 import longrun.draft.sections.Allowance;
 import longrun.draft.sections.FittingEffect;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.FittingScale;
+import longrun.ui.lines.FittingScale;
 import longrun.words.UnitSystem;
 
 /** The one switch for fittings: what each position adds in feet, which row that takes, and which sizes hang on it. */

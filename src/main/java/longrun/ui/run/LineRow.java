@@ -18,8 +18,7 @@ import longrun.quantity.Measure;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.ui.frame.QuantityText;
-import longrun.ui.frame.SizeCell;
-import longrun.ui.frame.UsedCell;
+import longrun.ui.lines.LineBody;
 import longrun.words.UnitSystem;
 
 /** One line as it is typed: what it feeds, feet, Btu/h; and under the line in hand what was understood. */
@@ -39,9 +38,8 @@ final class LineRow {
     }
 
     private final int index;
-    private final Element body = Dom.el("tbody", "");
+    private final LineBody body = new LineBody(Dom.el("tbody", ""));
     private final Element tree = Dom.el("td", "tr").setAttribute("rowspan", "2").setAttribute("aria-hidden", "true");
-    private final Element id = Dom.text("th", "id", "").setAttribute("scope", "row");
     private final Entry name;
     private final Entry length;
     private final Entry input;
@@ -49,13 +47,8 @@ final class LineRow {
     private final LineTools tools;
     private final Element material = Dom.text("td", "mat", "").setAttribute("data-l", "Material");
     private final Element of = Dom.text("span", "of", "");
-    private final Element load =
-            Dom.text("td", "load", "").setAttribute("data-fig", "").setAttribute("data-l", "Load ");
-    private final UsedCell used = new UsedCell();
-    private final SizeCell size = new SizeCell();
     private UnitSystem units = UnitSystem.CUSTOMARY;
     private String drawn = "";
-    private boolean spare;
 
     LineRow(int index, Hand hand) {
         this.index = index;
@@ -69,23 +62,28 @@ final class LineRow {
                         index == 0 ? "to the first branch, or what it feeds" : "what does the next line feed?");
         inputCell = Dom.el("td", "ent inp", input.getElement(), of);
         tools = new LineTools(index, hand);
-        body.addEventListener("focusin", e -> hand.inHand(index)).setFilter("!element.classList.contains('on')");
+        body.element()
+                .addEventListener("focusin", e -> hand.inHand(index))
+                .setFilter("!element.classList.contains('on')");
         Element says = Dom.el(
                 "div", "says", help("name"), help("length"), help("input"), name.said(), length.said(), input.said());
-        body.appendChild(
-                Dom.el(
-                        "tr",
-                        "main",
-                        tree,
-                        id,
-                        Dom.el("td", "nm", name.getElement()),
-                        material,
-                        Dom.el("td", "ent len", length.getElement()),
-                        inputCell,
-                        load,
-                        used.element(),
-                        size.element()),
-                Dom.el("tr", "under", Dom.el("td", "", says, tools.element()).setAttribute("colspan", "8")));
+        Element main = Dom.el(
+                "tr",
+                "main",
+                tree,
+                body.id(),
+                Dom.el("td", "nm", name.getElement()),
+                material,
+                Dom.el("td", "ent len", length.getElement()),
+                inputCell);
+        main.appendChild(body.figures());
+        body.element()
+                .appendChild(
+                        main,
+                        Dom.el(
+                                "tr",
+                                "under",
+                                Dom.el("td", "", says, tools.element()).setAttribute("colspan", "8")));
     }
 
     private Entry entry(String column, String label, String classes, Hand hand, Line.Column which) {
@@ -141,7 +139,7 @@ final class LineRow {
     }
 
     Element element() {
-        return body;
+        return body.element();
     }
 
     Entry entry(Line.Column column) {
@@ -154,14 +152,13 @@ final class LineRow {
 
     /** Whether it is kept behind the next line, out of sight until a person types so far ahead. */
     void spare(boolean behind) {
-        spare = behind;
-        Dom.setClass(body, "spare", behind);
+        body.spare(behind);
     }
 
     /** The line with what is typed in it; empty for the next one, which is not begun. */
     void show(Optional<Line> line, UnitSystem system, Map<String, String> mayLeave) {
         units = system;
-        Dom.retext(id, line.map(Line::id).orElse(RunNames.letter(index)));
+        body.name(line.map(Line::id).orElse(RunNames.letter(index)));
         String typedInput = line.map(Line::input).orElse("");
         tellLength(line);
         inputs().tell(input, typedInput, "Input");
@@ -173,7 +170,7 @@ final class LineRow {
         Dom.show(input.getElement(), !branches || !typedInput.isBlank());
         Dom.show(of, branches && typedInput.isBlank());
         Dom.retext(of, line.map(l -> named(l.feeds())).orElse(""));
-        Dom.setClass(body, "next", line.isEmpty() && !spare);
+        body.notBegun(line.isEmpty());
         Dom.retext(material, line.map(l -> l.pipe().brief()).orElse(""));
         markWrong();
         tools.show(line, mayLeave);
@@ -210,15 +207,15 @@ final class LineRow {
     void label(String lengthHead, String inputHead, String loadHead) {
         entry(Line.Column.LENGTH).getElement().getParent().setAttribute("data-l", lengthHead);
         inputCell.setAttribute("data-l", inputHead);
-        load.setAttribute("data-l", loadHead + " ");
+        body.load().setAttribute("data-l", loadHead + " ");
     }
 
     void markWrong() {
-        Dom.setClass(body, "wrong", length.isWrong() || input.isWrong());
+        body.wrong(length.isWrong() || input.isWrong());
     }
 
     void markInHand(boolean inHand) {
-        Dom.setClass(body, "on", inHand);
+        body.inHand(inHand);
     }
 
     private static String named(List<String> feeds) {
@@ -252,12 +249,10 @@ final class LineRow {
      * @param unit of the size, where the column's heading cannot tell it
      */
     void answer(Optional<RunAnswer.LineAnswer> answer, UnitSystem system, String unsized, String unit) {
-        Dom.retext(
-                load,
-                answer.flatMap(RunAnswer.LineAnswer::load).map(system::heat).orElse(""));
         Optional<RunAnswer.Sized> cell = answer.flatMap(RunAnswer.LineAnswer::cell);
-        used.show(cell.map(c -> OptionalLong.of(Math.round(c.sharePercent()))).orElse(OptionalLong.empty()));
-        size.show(
+        body.answer(
+                answer.flatMap(RunAnswer.LineAnswer::load).map(system::heat).orElse(""),
+                cell.map(c -> OptionalLong.of(Math.round(c.sharePercent()))).orElse(OptionalLong.empty()),
                 cell.map(RunAnswer.Sized::size)
                         .orElse(answer.map(a -> word(a.status(), unsized)).orElse(unsized)),
                 cell.isPresent() ? unit : "",

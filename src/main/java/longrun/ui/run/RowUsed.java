@@ -5,7 +5,7 @@ import java.util.Optional;
 import longrun.draft.run.Line;
 import longrun.draft.run.RunAnswer;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.RowTable;
+import longrun.ui.lines.RowTable;
 import longrun.words.UnitSystem;
 
 /** The row of the table the line in hand was read in, between its neighbours, and what is printed over that table. */

@@ -20,6 +20,7 @@ import longrun.draft.run.Sizer;
 import longrun.draft.run.Spoken;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.KeptPage;
+import longrun.ui.lines.PastePreview;
 
 /** Size a run: where the pressure starts, material, lines, fittings, the row used, and the size of the line in hand. */
 @Route("run")
@@ -34,7 +35,7 @@ public final class RunView extends KeptPage<RunDraft> implements LineRow.Hand {
     private final transient RunFindings findings;
     private final transient RowUsed row = new RowUsed();
     private final transient LineProofs proofs = new LineProofs();
-    private final transient PastePanel paste = new PastePanel(this::takePasted);
+    private final transient PastePreview<PastedLine> paste = new PastePreview<>("paste-h", "line", this::takePasted);
     private final transient RunBasis basis;
     private final transient FittingSwitch fittings = new FittingSwitch(a -> change(draft().with(a)));
     private final Element offer = offer("start-note");
@@ -125,10 +126,9 @@ public final class RunView extends KeptPage<RunDraft> implements LineRow.Hand {
     }
 
     void pasted(String text) {
-        paste.show(
-                new RunPasteReader(units()).read(text, draft().lines().size()),
-                units(),
-                draft().lines().size());
+        int first = draft().lines().size();
+        RunPasteReader.Understood u = new RunPasteReader(units()).read(text, first);
+        paste.show(u.lines(), PasteRows.understood(u), PasteRows.of(u.lines(), units(), first));
     }
 
     private void takePasted(List<PastedLine> pasted) {
@@ -156,7 +156,7 @@ public final class RunView extends KeptPage<RunDraft> implements LineRow.Hand {
         change(next);
     }
 
-    PastePanel paste() {
+    PastePreview<PastedLine> paste() {
         return paste;
     }
 

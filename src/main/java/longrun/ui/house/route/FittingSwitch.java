@@ -9,7 +9,7 @@ import longrun.draft.sections.RouteAnswer;
 import longrun.quantity.Length;
 import longrun.sizing.StageSize;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.FittingScale;
+import longrun.ui.lines.FittingScale;
 import longrun.words.UnitSystem;
 
 /** The one switch for fittings, beside it how long the longest run is as measured. */

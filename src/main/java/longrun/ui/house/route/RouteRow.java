@@ -17,8 +17,7 @@ import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
-import longrun.ui.frame.SizeCell;
-import longrun.ui.frame.UsedCell;
+import longrun.ui.lines.LineBody;
 import longrun.words.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
@@ -43,28 +42,21 @@ final class RouteRow {
     }
 
     private final int index;
-    private final Element body;
-    private final Element id = Dom.text("th", "id", "").setAttribute("scope", "row");
+    private final LineBody body;
     private final Choice from;
     private final Choice feeds;
     private final Entry legs;
     private final Element legsCell;
     private final Element feet = Dom.text("td", "feet", "").setAttribute("data-fig", "");
-    private final Element load =
-            Dom.text("td", "load", "").setAttribute("data-fig", "").setAttribute("data-l", "Load ");
-    private final UsedCell used = new UsedCell();
-    private final SizeCell size = new SizeCell();
     private final Element flag = Dom.text("span", "q s flag", "");
     private final Element wrong = Dom.el("div", "wrongs");
     private final Element under = Dom.el("td", "").setAttribute("colspan", "8");
     private final RouteTools tools;
     private @Nullable RouteLine inTools;
-    private boolean spare;
-    private boolean on;
 
     RouteRow(int index, Hand hand, Element body) {
         this.index = index;
-        this.body = body;
+        this.body = new LineBody(body);
         from = new Choice("from-" + index, "Section leaves", v -> hand.put(index, "from", v));
         feeds = new Choice("feeds-" + index, "Section feeds", v -> hand.feeds(index, v));
         legs = new Entry("legs-" + index, "Section legs", "in", typed -> hand.legs(index, typed));
@@ -76,23 +68,22 @@ final class RouteRow {
                 .setAttribute("placeholder", index == 0 ? "up 4, north 6, east 10" : " ");
         tools = new RouteTools(index, hand);
         legsCell = Dom.el("td", "ent legs tl", legs.getElement());
+        Element main = Dom.el(
+                "tr",
+                "main",
+                this.body.id(),
+                Dom.el("td", "ent leaves tl", from.element()).setAttribute("data-l", "Leaves"),
+                Dom.el("td", "nm tl", feeds.element(), flag),
+                legsCell,
+                feet);
+        main.appendChild(this.body.figures());
         body.appendChild(
-                Dom.el(
-                        "tr",
-                        "main",
-                        id,
-                        Dom.el("td", "ent leaves tl", from.element()).setAttribute("data-l", "Leaves"),
-                        Dom.el("td", "nm tl", feeds.element(), flag),
-                        legsCell,
-                        feet,
-                        load,
-                        used.element(),
-                        size.element()),
+                main,
                 Dom.el("tr", "under", under.appendChild(Dom.el("div", "says", legs.said(), wrong), tools.element())));
     }
 
     Element element() {
-        return body;
+        return body.element();
     }
 
     Entry legs() {
@@ -113,11 +104,11 @@ final class RouteRow {
     }
 
     String sizeShown() {
-        return size.shown();
+        return body.sizeShown();
     }
 
     String loadShown() {
-        return load.getText();
+        return body.load().getText();
     }
 
     List<String> wrongShown() {
@@ -126,8 +117,7 @@ final class RouteRow {
 
     /** Whether it is kept behind the next line, out of sight until a person types so far ahead. */
     void spare(boolean spare) {
-        this.spare = spare;
-        Dom.setClass(body, "spare", spare);
+        body.spare(spare);
     }
 
     /** The line as it stands; empty for the next, which is not begun. */
@@ -135,7 +125,7 @@ final class RouteRow {
         Optional<RouteLine> line = lines.at(index);
         OptionalDouble sum = line.map(l -> LegsText.feet(l.legs())).orElse(OptionalDouble.empty());
         String name = line.map(RouteLine::id).orElse(nextId);
-        Dom.retext(id, name);
+        body.name(name);
         from.element().setAttribute("aria-label", "Section " + name + " leaves");
         feeds.element().setAttribute("aria-label", "Section " + name + " feeds");
         legs.getElement()
@@ -143,7 +133,7 @@ final class RouteRow {
                         "aria-label",
                         "Section " + name + ", legs in " + units.lengthUnit().name());
         legsCell.setAttribute("data-l", "Legs, " + units.lengthUnit().name());
-        Dom.setClass(body, "next", line.isEmpty() && !spare);
+        body.notBegun(line.isEmpty());
         Map<String, String> mayFeed = lines.mayFeed(index);
         if (line.isEmpty()) {
             mayFeed.put("", "feeds what?");
@@ -155,11 +145,10 @@ final class RouteRow {
         }
         Dom.retext(flag, flags(line));
         Dom.retext(feet, sum.isPresent() ? units.row(Length.ofFeet(Math.rint(sum.getAsDouble() * 100) / 100)) : "");
-        boolean comesInHand = inHand && !on;
-        on = inHand;
-        Dom.setClass(body, "on", on);
+        boolean comesInHand = inHand && !body.isInHand();
+        body.inHand(inHand);
         RouteLine entered = line.orElseGet(lines::next);
-        if (on || write || !entered.equals(inTools)) {
+        if (inHand || write || !entered.equals(inTools)) {
             inTools = entered;
             tools.show(session, entered, write || comesInHand);
         }
@@ -211,13 +200,12 @@ final class RouteRow {
                                     + units.lengthUnit().name()
                             : "As you would pace it: up 4, north 6, east 10. North is any wall you choose.");
         }
-        Dom.setClass(body, "wrong", legs.isWrong() || wrong.getChildCount() > 0);
+        body.wrong(legs.isWrong() || wrong.getChildCount() > 0);
     }
 
     /** Leaves its place to what stands there next. */
     void leave() {
-        List.of("spare", "next", "on", "wrong").forEach(c -> Dom.setClass(body, c, false));
-        body.removeAllChildren();
+        body.leave();
     }
 
     private static boolean isHanging(HouseSession session, String pointer, RouteLine line) {
@@ -228,12 +216,13 @@ final class RouteRow {
     /** What came of it. */
     void answer(Optional<RouteAnswer> answer, UnitSystem units, String none) {
         OptionalDouble btuh = answer.map(RouteAnswer::loadBtuh).orElse(OptionalDouble.empty());
-        Dom.retext(load, btuh.isPresent() ? units.heat(HeatRate.ofBtuh(btuh.getAsDouble())) : "");
         OptionalInt percent = answer.map(RouteAnswer::share).orElse(OptionalInt.empty());
-        load.setAttribute("data-u", units.heatUnit().name());
-        used.show(percent.isPresent() ? OptionalLong.of(percent.getAsInt()) : OptionalLong.empty());
-        size.show(
+        body.load().setAttribute("data-u", units.heatUnit().name());
+        body.answer(
+                btuh.isPresent() ? units.heat(HeatRate.ofBtuh(btuh.getAsDouble())) : "",
+                percent.isPresent() ? OptionalLong.of(percent.getAsInt()) : OptionalLong.empty(),
                 answer.map(RouteAnswer::sizeWords).orElse(none),
+                "",
                 answer.flatMap(a -> a.size().size()).isPresent(),
                 answer.map(RouteAnswer::sizeNote).orElse(""));
     }

@@ -11,8 +11,8 @@ import longrun.draft.sections.RouteLine;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.SizeCell;
-import longrun.ui.frame.UsedCell;
+import longrun.ui.lines.SizeCell;
+import longrun.ui.lines.UsedCell;
 import longrun.words.UnitSystem;
 
 /**

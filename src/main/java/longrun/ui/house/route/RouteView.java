@@ -23,6 +23,7 @@ import longrun.plan.PlanPath;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.findings.WrongEntryLine;
+import longrun.ui.lines.PastePreview;
 import longrun.ui.place.HousePage;
 import longrun.ui.place.Place;
 import longrun.ui.place.RemovalAsk;
@@ -39,7 +40,7 @@ public final class RouteView implements Place, RouteRow.Hand {
     private final HousePage desk;
     private final FittingSwitch fittings;
     private final RouteTable table;
-    private final RoutePastePanel paste = new RoutePastePanel(this::takePasted);
+    private final PastePreview<PastedRoute> paste = new PastePreview<>("route-paste-h", "section", this::takePasted);
     private final RouteFindings findings;
     private final DrawingPane drawing;
     private final UsedRow row = new UsedRow();
@@ -319,7 +320,8 @@ public final class RouteView implements Place, RouteRow.Hand {
     }
 
     void pasted(String text) {
-        paste.show(new RoutePasteReader(desk.session().draft(), desk.units()).read(text));
+        RoutePasteReader.Understood u = new RoutePasteReader(desk.session().draft(), desk.units()).read(text);
+        paste.show(u.lines(), u.columns(), RoutePasteRows.of(u.lines()));
     }
 
     private void takePasted(List<PastedRoute> pasted) {
@@ -407,7 +409,7 @@ public final class RouteView implements Place, RouteRow.Hand {
         return laid;
     }
 
-    RoutePastePanel paste() {
+    PastePreview<PastedRoute> paste() {
         return paste;
     }
 

@@ -11,9 +11,9 @@ import longrun.plan.choice.Material;
 import longrun.review.json.SizingOrigins;
 import longrun.sizing.SectionSize;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.RowTable;
 import longrun.ui.frame.WhereFrom;
 import longrun.ui.house.figure.OriginSteps;
+import longrun.ui.lines.RowTable;
 import longrun.words.UnitSystem;
 
 /** The row of the table used for the line in hand, with its neighbours, its cell framed, and where it is from. */

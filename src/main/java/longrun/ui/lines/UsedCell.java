@@ -1,7 +1,8 @@
-package longrun.ui.frame;
+package longrun.ui.lines;
 
 import com.vaadin.flow.dom.Element;
 import java.util.OptionalLong;
+import longrun.ui.frame.Dom;
 
 /** The cell of a line that tells how much of its pipe's capacity is used: a figure and a bar. */
 public final class UsedCell {

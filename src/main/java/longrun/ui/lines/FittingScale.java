@@ -1,4 +1,4 @@
-package longrun.ui.frame;
+package longrun.ui.lines;
 
 import java.util.List;
 import java.util.Optional;
@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import longrun.draft.sections.Allowance;
 import longrun.draft.sections.FittingEffect;
+import longrun.ui.frame.Scale;
 import longrun.words.UnitSystem;
 
 /** The one switch for fittings, each position with what it adds to the longest run and the row it leads to. */

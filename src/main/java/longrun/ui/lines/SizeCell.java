@@ -1,10 +1,11 @@
-package longrun.ui.frame;
+package longrun.ui.lines;
 
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import longrun.ui.frame.Dom;
 
 /** The cell of a line that tells its size, or the word that stands where no size can. */
 public final class SizeCell {

@@ -1,9 +1,10 @@
-package longrun.ui.frame;
+package longrun.ui.lines;
 
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
 import longrun.draft.sections.TableRow;
+import longrun.ui.frame.Dom;
 import longrun.words.UnitSystem;
 
 /** The row of a published table in use, ruled above and below, between its neighbours, its cell between corner ticks. */

@@ -2,7 +2,6 @@ package longrun.ui.run;
 
 import com.vaadin.flow.dom.Element;
 import java.util.List;
-import java.util.function.Consumer;
 import longrun.draft.run.PastedLine;
 import longrun.draft.run.Pipe;
 import longrun.draft.run.RunNames;
@@ -14,61 +13,22 @@ import longrun.quantity.NotAQuantity;
 import longrun.ui.frame.Dom;
 import longrun.words.UnitSystem;
 
-/** What a paste was understood as, shown before it is taken. */
-final class PastePanel {
+/** The lines of a paste as they were understood, beside what was written. */
+final class PasteRows {
 
-    private final Element panel =
-            Dom.el("div", "paste").setAttribute("role", "region").setAttribute("aria-labelledby", "paste-h");
-    private final Consumer<List<PastedLine>> taken;
+    private PasteRows() {}
 
-    PastePanel(Consumer<List<PastedLine>> taken) {
-        this.taken = taken;
-        Dom.show(panel, false);
-        panel.addEventListener("keydown", e -> close()).setFilter("event.key === 'Escape'");
-    }
-
-    Element element() {
-        return panel;
-    }
-
-    boolean isOpen() {
-        return !panel.hasAttribute("hidden");
-    }
-
-    void close() {
-        Dom.show(panel, false);
-        panel.removeAllChildren();
-    }
-
-    void show(RunPasteReader.Understood u, UnitSystem units, int firstLine) {
-        panel.removeAllChildren();
-        int n = u.lines().size();
-        String count = n == 1 ? "1 line" : n + " lines";
+    /** What was understood of the columns, and how many lines are to be mended. */
+    static String understood(RunPasteReader.Understood u) {
         long unclear = u.lines().stream().filter(l -> !l.problems().isEmpty()).count();
-        String doubt = unclear == 0
-                ? ""
-                : " " + unclear + (unclear == 1 ? " holds" : " hold")
+        return unclear == 0
+                ? u.columns()
+                : u.columns() + " " + unclear + (unclear == 1 ? " holds" : " hold")
                         + " an entry that is not understood; it is taken as written, to be mended.";
-        Element take = Dom.button("act main", n == 1 ? "Take this line" : "Take these " + n + " lines");
-        take.addEventListener("click", e -> {
-            close();
-            taken.accept(u.lines());
-        });
-        Element leave = Dom.button("act", "Leave them out");
-        leave.addEventListener("click", e -> close());
-        panel.appendChild(
-                Dom.text("h3", "", "The paste is understood as " + count).setAttribute("id", "paste-h"),
-                Dom.text("p", "s q", u.columns() + doubt));
-        if (n > 0) {
-            panel.appendChild(table(u.lines(), units, firstLine), Dom.el("div", "acts", take, leave));
-        } else {
-            panel.appendChild(Dom.el("div", "acts", leave));
-        }
-        Dom.show(panel, true);
-        (n > 0 ? take : leave).executeJs("setTimeout(() => this.focus())");
     }
 
-    private static Element table(List<PastedLine> lines, UnitSystem units, int firstLine) {
+    /** @param firstLine place of the first among the lines, from zero */
+    static Element of(List<PastedLine> lines, UnitSystem units, int firstLine) {
         Element body = Dom.el("tbody", "");
         for (int i = 0; i < lines.size(); i++) {
             PastedLine l = lines.get(i);
