@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import longrun.rules.limit.RuleFact;
@@ -15,6 +16,8 @@ import longrun.rules.limit.RuleFacts;
 import longrun.rules.limit.Thresholds;
 import longrun.rules.shape.Rule;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every row of the rule facts is checked, or shown as information, or names the entry a plan does not hold. */
 class CoverageTest {
@@ -62,6 +65,25 @@ class CoverageTest {
         });
     }
 
+    /** Figures of other codes that a person enters as a local amendment decide then: SV-13, SV-14, ST-08, TR-09, TK-12. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "shutoff-within-reach|3 ft|/appliances/1/connection/0/distance = \"3.1 ft\"",
+                "shutoff-within-reach|50 ft|/appliances/1/connection/0/distance = \"51 ft\"",
+                "trap-nipple-length|3 in|/appliances/0/connection/1/nipple = \"2.9 in\"",
+                "regulator-vent-intake|10 ft|/regulators/1/ventToIntake = \"9.9 ft\"",
+                "regulator-vent-ignition|10 ft|/regulators/1/ventToIgnition = \"9.9 ft\"",
+                "tank-relief-opening|6 ft|/tank/toOpeningBelow = \"5.9 ft\"",
+                "tank-ignition-or-intake|12 ft|/tank/toIntake = \"11.9 ft\""
+            })
+    void aFigureOfAnotherCodeDecidesAsAnAmendment(String rule, String limit, String edit) {
+        assertThat(PlantedFaultsTest.toMend("/code/amendments = [ { \"rule\": \"" + rule + "\", \"limit\": \"" + limit
+                        + "\", \"source\": \"local code\" } ] & " + edit))
+                .anyMatch(found -> found.startsWith(rule + " at "));
+    }
+
     @Test
     void everyThresholdRestsOnAFactThatItsRuleChecks() {
         assertThat(Thresholds.builtIn().listAll()).allSatisfy(t -> {
@@ -90,6 +112,11 @@ class CoverageTest {
 
     @Test
     void tableIsWrittenWithTheBuild() throws IOException {
+        Map<RuleFact.Use, Long> counts = RuleFacts.all().stream()
+                .filter(f -> ROWS.containsKey(f.id().replaceAll("-.*", "")))
+                .collect(Collectors.groupingBy(RuleFact::use, TreeMap::new, Collectors.counting()));
+        long held = counts.get(RuleFact.Use.CHECKED) + counts.get(RuleFact.Use.USED);
+        assertThat(held).isGreaterThanOrEqualTo(150);
         String table = RuleFacts.all().stream()
                 .map(f -> "| " + f.id() + " | " + f.statement() + " | " + f.where() + " | "
                         + f.confidence().written() + " | "
@@ -100,7 +127,13 @@ class CoverageTest {
                                 + "| --- | --- | --- | --- | --- | --- | --- |\n",
                         ""));
         Path file = Path.of("target", "rules-coverage.md");
-        Files.writeString(file, table);
-        assertThat(Files.readAllLines(file)).hasSize(RuleFacts.all().size() + 2);
+        String head = "# What becomes of each fact of the trade\n\n" + held + " of "
+                + RuleFacts.all().size() + ": "
+                + counts.get(RuleFact.Use.CHECKED) + " checked by a rule, " + counts.get(RuleFact.Use.USED)
+                + " used by a figure, the test plan or a point before the valve. Not: "
+                + counts.get(RuleFact.Use.NOT_HELD) + " that no entry of a plan shows, "
+                + counts.get(RuleFact.Use.SHOWN) + " only shown.\n\n";
+        Files.writeString(file, head + table);
+        assertThat(Files.readAllLines(file)).hasSize(RuleFacts.all().size() + 6);
     }
 }

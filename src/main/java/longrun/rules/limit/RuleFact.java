@@ -8,7 +8,7 @@ import longrun.plan.choice.Named;
  * One fact the rules rest on, in our own words, and what becomes of it.
  *
  * @param rules the rules that check it or show it
- * @param why where it is not checked: what is shown, or the entry a plan does not hold
+ * @param why what uses or shows it, or the entry a plan does not hold for the rest of it
  */
 public record RuleFact(
         String id,
@@ -24,6 +24,8 @@ public record RuleFact(
     /** What becomes of a fact. */
     public enum Use implements Named {
         CHECKED,
+        /** A figure, the test plan or a point before the valve rests on it. */
+        USED,
         /** Told beside a rule, for a person to know. */
         SHOWN,
         /** A plan holds no entry that would show it. */
