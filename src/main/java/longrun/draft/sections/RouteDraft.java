@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import longrun.plan.choice.ApplianceKind;
 import longrun.plan.choice.Named;
+import longrun.words.UnitSystem;
 
 /** The sections of a draft, changed line by line; {@link RouteLines} reads them. */
 public final class RouteDraft {
@@ -54,6 +55,20 @@ public final class RouteDraft {
     private static void putIfSaid(ObjectNode section, String entry, String value) {
         if (!value.isEmpty()) {
             section.put(entry, value);
+        }
+    }
+
+    /**
+     * Legs as typed, and the material named with them ("csst up 4, north 6"). A material is taken once all of the entry is
+     * understood, so that what is only half typed changes none.
+     */
+    public static void legs(ObjectNode draft, int index, String typed, UnitSystem units) {
+        MaterialWords words = MaterialWords.of(typed);
+        List<String> legs = LegsText.stored(words.rest(), units);
+        boolean named = words.material().isPresent() && LegsText.feet(legs).isPresent();
+        legs(draft, index, named ? legs : LegsText.stored(typed, units));
+        if (named) {
+            put(draft, index, "material", words.material().get().written());
         }
     }
 

@@ -198,7 +198,8 @@ final class RouteRow {
                             ? String.join(", ", line.get().legs()) + ": "
                                     + units.length(Length.ofFeet(sum.getAsDouble())) + " "
                                     + units.lengthUnit().name()
-                            : "As you would pace it: up 4, north 6, east 10. North is any wall you choose.");
+                            : "As you would pace it: up 4, north 6, east 10; another material may stand before it: csst up 4."
+                                    + " North is any wall you choose.");
         }
         body.wrong(legs.isWrong() || wrong.getChildCount() > 0);
     }

@@ -11,7 +11,6 @@ import java.util.Set;
 import longrun.draft.LineInHand;
 import longrun.draft.NamedBy;
 import longrun.draft.WrongEntry;
-import longrun.draft.sections.LegsText;
 import longrun.draft.sections.PastedRoute;
 import longrun.draft.sections.RouteAnswer;
 import longrun.draft.sections.RouteDraft;
@@ -217,9 +216,8 @@ public final class RouteView implements Place, RouteRow.Hand {
     @Override
     public void legs(int index, String typed) {
         begun(index);
-        List<String> legs = LegsText.stored(typed, desk.units());
         typing = true;
-        desk.session().type("/sections/" + index + "/legs", d -> RouteDraft.legs(d, index, legs));
+        desk.session().type("/sections/" + index + "/legs", d -> RouteDraft.legs(d, index, typed, desk.units()));
         typing = false;
         tellInHand(index);
     }

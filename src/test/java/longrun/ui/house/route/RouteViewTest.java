@@ -56,6 +56,20 @@ class RouteViewTest extends OpenRoutes {
     }
 
     @Test
+    void aMaterialMayStandWithTheLegs() {
+        open(HOUSE);
+        typeThreeLines();
+        view.legs(1, "csst n 8, d 3");
+        assertThat(desk.session().text("/sections/1/material")).isEqualTo("csst");
+        assertThat(desk.session().at("/sections/1/legs").toString()).isEqualTo("[\"north 8 ft\",\"down 3 ft\"]");
+        view.legs(1, "pe n 8, d");
+        assertThat(desk.session().text("/sections/1/material"))
+                .as("half an entry changes no material")
+                .isEqualTo("csst");
+        assertThat(desk.session().text("/sections/2/material")).isEqualTo("steel");
+    }
+
+    @Test
     void everyLineIsSizedAndTheRowFramed() {
         open(HOUSE);
         typeThreeLines();
