@@ -26,12 +26,12 @@ final class StoredHouse {
     private final DraftStore store;
     private Draft stored;
     private SaveState standing;
-    private final TextUnderWay underWay;
+    private final PendingSave underWay;
 
     StoredHouse(DraftStore store, Draft stored) {
         this.store = store;
         this.stored = stored;
-        this.underWay = new TextUnderWay(store, stored.id());
+        this.underWay = new PendingSave(store, stored.id());
         this.standing = new SaveState.Kept(stored.changed());
     }
 

@@ -55,17 +55,17 @@ public final class FillDraft {
         UnitSystem us = UnitSystem.CUSTOMARY;
         FillDraft d = empty().typed(FillEntry.GAUGE, "62", us, today)
                 .typed(FillEntry.PRICE, "2.85", us, today)
-                .typed(0, Burns.Column.NAME, "furnace", us)
-                .typed(0, Burns.Column.INPUT, "60,000", us)
-                .typed(0, Burns.Column.AMOUNT, "38,000", us)
-                .typed(1, Burns.Column.NAME, "range", us)
-                .typed(1, Burns.Column.INPUT, "65,000", us)
-                .typed(1, Burns.Column.AMOUNT, "60", us)
-                .typed(2, Burns.Column.NAME, "fireplace", us)
-                .typed(2, Burns.Column.INPUT, "30,000", us);
-        return d.with(2, Burns.How.HOURS)
-                .typed(2, Burns.Column.AMOUNT, "2", us)
-                .typed(2, Burns.Column.MONTHS, "Nov to Feb", us);
+                .typed(0, FuelUse.Column.NAME, "furnace", us)
+                .typed(0, FuelUse.Column.INPUT, "60,000", us)
+                .typed(0, FuelUse.Column.AMOUNT, "38,000", us)
+                .typed(1, FuelUse.Column.NAME, "range", us)
+                .typed(1, FuelUse.Column.INPUT, "65,000", us)
+                .typed(1, FuelUse.Column.AMOUNT, "60", us)
+                .typed(2, FuelUse.Column.NAME, "fireplace", us)
+                .typed(2, FuelUse.Column.INPUT, "30,000", us);
+        return d.with(2, FuelUse.How.HOURS)
+                .typed(2, FuelUse.Column.AMOUNT, "2", us)
+                .typed(2, FuelUse.Column.MONTHS, "Nov to Feb", us);
     }
 
     /** The plan to be reviewed, saved or stored: a copy. */
@@ -113,12 +113,12 @@ public final class FillDraft {
         return plan.path(TANK).path("placement").asText().equals("underground");
     }
 
-    public List<Burns> lines() {
-        return BurnsEntries.of(plan);
+    public List<FuelUse> lines() {
+        return FuelUseEntries.of(plan);
     }
 
-    public List<PastEntries.Past> past() {
-        return PastEntries.of(plan);
+    public List<PastFillEntries.Past> past() {
+        return PastFillEntries.of(plan);
     }
 
     /** Whether an entry still holds the value the page began with. */
@@ -132,8 +132,8 @@ public final class FillDraft {
     }
 
     /** The line and column a pointer of an error means. */
-    public Optional<BurnsCell> lineAt(String pointer) {
-        return BurnsEntries.at(plan, pointer);
+    public Optional<FuelUseCell> lineAt(String pointer) {
+        return FuelUseEntries.at(plan, pointer);
     }
 
     /** Whether another draft asks about the same tank in the same place: then its answer may stand under this. */
@@ -181,38 +181,38 @@ public final class FillDraft {
     }
 
     /** A key in a line of what burns; in the line after the last it begins a new one. */
-    public FillDraft typed(int index, Burns.Column column, String typed, UnitSystem units) {
+    public FillDraft typed(int index, FuelUse.Column column, String typed, UnitSystem units) {
         return changed(p -> {
-            int lines = p.path(BurnsEntries.APPLIANCES).size();
+            int lines = p.path(FuelUseEntries.APPLIANCES).size();
             if (index >= lines) {
                 if (typed.isBlank()) {
                     return;
                 }
-                BurnsEntries.add(p);
+                FuelUseEntries.add(p);
             }
             int at = Math.min(index, lines);
-            BurnsEntries.type(p, at, column, typed, units);
-            if (column == Burns.Column.EFFICIENCY) {
-                starting(p, "efficiency " + BurnsEntries.of(p).get(at).id(), false);
+            FuelUseEntries.type(p, at, column, typed, units);
+            if (column == FuelUse.Column.EFFICIENCY) {
+                starting(p, "efficiency " + FuelUseEntries.of(p).get(at).id(), false);
             }
-            BurnsEntries.dropBlankEnd(p);
+            FuelUseEntries.dropBlankEnd(p);
         });
     }
 
-    public FillDraft typedPast(int index, PastEntries.Column column, String typed, UnitSystem units) {
-        return changed(p -> PastEntries.type(p, index, column, typed, units));
+    public FillDraft typedPast(int index, PastFillEntries.Column column, String typed, UnitSystem units) {
+        return changed(p -> PastFillEntries.type(p, index, column, typed, units));
     }
 
     public FillDraft pasted(String text, UnitSystem units) {
-        return changed(p -> PastEntries.paste(p, text, units));
+        return changed(p -> PastFillEntries.paste(p, text, units));
     }
 
-    public FillDraft with(int line, Burns.How how) {
+    public FillDraft with(int line, FuelUse.How how) {
         return changed(p -> {
-            if (line >= p.path(BurnsEntries.APPLIANCES).size()) {
-                BurnsEntries.add(p);
+            if (line >= p.path(FuelUseEntries.APPLIANCES).size()) {
+                FuelUseEntries.add(p);
             }
-            BurnsEntries.choose(p, line, how);
+            FuelUseEntries.choose(p, line, how);
         });
     }
 
@@ -238,11 +238,11 @@ public final class FillDraft {
     }
 
     public FillDraft withoutLine(int index) {
-        return changed(p -> BurnsEntries.removeLine(p, index));
+        return changed(p -> FuelUseEntries.removeLine(p, index));
     }
 
     public FillDraft withoutPast(int index) {
-        return changed(p -> PastEntries.remove(p, index));
+        return changed(p -> PastFillEntries.remove(p, index));
     }
 
     private static boolean isStarting(ObjectNode p, String entry) {

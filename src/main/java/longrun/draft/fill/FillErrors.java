@@ -31,10 +31,10 @@ public final class FillErrors {
             int month = m;
             ClimateEntries.wrong(draft.months().get(m)).ifPresent(e -> out.put("MONTH " + month, e));
         }
-        List<PastEntries.Past> past = draft.past();
+        List<PastFillEntries.Past> past = draft.past();
         for (int i = 0; i < past.size(); i++) {
             String at = "PAST " + i + " ";
-            date(past.get(i).date(), LocalDate.MAX, "").ifPresent(e -> out.put(at + PastEntries.Column.DATE, e));
+            date(past.get(i).date(), LocalDate.MAX, "").ifPresent(e -> out.put(at + PastFillEntries.Column.DATE, e));
         }
         read.forEach(e -> out.putIfAbsent(place(draft, e.pointer()), message(draft, e)));
         return out;
@@ -82,21 +82,21 @@ public final class FillErrors {
         if (single.isPresent()) {
             return single.get().name();
         }
-        Optional<BurnsCell> cell = draft.lineAt(pointer);
+        Optional<FuelUseCell> cell = draft.lineAt(pointer);
         if (cell.isPresent()) {
             return "BURNS " + cell.get().line() + " " + cell.get().column();
         }
         PlanPath at = PlanPath.of(pointer);
         if (at.length() == 3 && at.isIn("deliveries")) {
             return "PAST " + at.step(1) + " "
-                    + (at.step(2).equals("date") ? PastEntries.Column.DATE : PastEntries.Column.GALLONS);
+                    + (at.step(2).equals("date") ? PastFillEntries.Column.DATE : PastFillEntries.Column.GALLONS);
         }
         return at.length() == 3 && at.step(1).equals("monthlyMeanTemp") ? "MONTH " + at.step(2) : "plan";
     }
 
     private static String message(FillDraft draft, PlanError e) {
         boolean months = draft.lineAt(e.pointer())
-                .filter(c -> c.column() == Burns.Column.MONTHS)
+                .filter(c -> c.column() == FuelUse.Column.MONTHS)
                 .isPresent();
         if (months) {
             return "write months as Sep to May, or Nov, Dec, or 11-2; blank for all year";
@@ -114,7 +114,7 @@ public final class FillErrors {
         return switch (steps[0]) {
             case "BURNS" ->
                 "line " + (char) ('a' + Integer.parseInt(steps[1]) % 26) + ", "
-                        + Burns.Column.valueOf(steps[2]).written();
+                        + FuelUse.Column.valueOf(steps[2]).written();
             case "PAST" -> "past fill " + (Integer.parseInt(steps[1]) + 1);
             case "MONTH" -> "the mean of " + MonthsText.name(Integer.parseInt(steps[1]));
             case "plan" -> "the plan";

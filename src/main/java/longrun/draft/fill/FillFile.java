@@ -58,8 +58,8 @@ public final class FillFile {
     }
 
     private static void lines(ObjectNode plan) throws NotAPlan {
-        list(plan, BurnsEntries.APPLIANCES, plan);
-        JsonNode all = plan.path(BurnsEntries.APPLIANCES);
+        list(plan, FuelUseEntries.APPLIANCES, plan);
+        JsonNode all = plan.path(FuelUseEntries.APPLIANCES);
         if (all.size() > MOST_LINES) {
             throw new NotAPlan("it has " + all.size() + " appliances, and this page shows up to " + MOST_LINES);
         }
@@ -76,7 +76,7 @@ public final class FillFile {
             for (String kind : new String[] {"heating", "others"}) {
                 list(use, kind, plan);
                 for (JsonNode each : use.path(kind)) {
-                    String id = each.path(BurnsEntries.APPLIANCE).asText();
+                    String id = each.path(FuelUseEntries.APPLIANCE).asText();
                     if (!each.isObject() || !ids.contains(id) || !used.add(id)) {
                         throw new NotAPlan("not every use in it is that of one appliance; open it under Houses");
                     }

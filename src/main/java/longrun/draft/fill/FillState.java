@@ -175,11 +175,11 @@ public record FillState(Kind kind, String words, String because, Optional<Long> 
         if (draft.coldestMonth().isEmpty()) {
             out.add("the climate, all twelve months");
         }
-        List<Burns> lines = draft.lines();
+        List<FuelUse> lines = draft.lines();
         if (lines.isEmpty()) {
             out.add("what burns");
         }
-        for (Burns b : lines) {
+        for (FuelUse b : lines) {
             String name = b.name().isBlank() ? "one line" : "the " + b.name().strip();
             if (b.amount().isBlank()) {
                 out.add(
@@ -189,13 +189,13 @@ public record FillState(Kind kind, String words, String because, Optional<Long> 
                             case GALLONS -> "gallons a year of " + name + ", or its hours a day";
                         });
             }
-            if (b.how() == Burns.How.HOURS && b.input().isBlank()) {
+            if (b.how() == FuelUse.How.HOURS && b.input().isBlank()) {
                 out.add("the input of " + name);
             }
-            if (b.how() == Burns.How.HEATS && b.efficiency().isBlank()) {
+            if (b.how() == FuelUse.How.HEATS && b.efficiency().isBlank()) {
                 out.add("the efficiency of " + name);
             }
-            if (b.how() == Burns.How.HEATS && draft.text(FillEntry.DESIGN).isBlank()) {
+            if (b.how() == FuelUse.How.HEATS && draft.text(FillEntry.DESIGN).isBlank()) {
                 out.add(FillEntry.DESIGN.words());
             }
         }

@@ -31,7 +31,7 @@ final class ClimateField {
     private final Element twelve;
     private boolean ownShown;
 
-    ClimateField(Hand hand) {
+    ClimateField(FillActions hand) {
         for (StartingClimate each : StartingClimate.all()) {
             select.appendChild(Dom.text("option", "", each.name()).setAttribute("value", each.id()));
         }

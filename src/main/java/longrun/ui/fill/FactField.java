@@ -23,7 +23,7 @@ final class FactField {
     private final Element notKnown = Dom.button("", "not known");
     private final Element element;
 
-    FactField(FillEntry which, String label, Hand hand) {
+    FactField(FillEntry which, String label, FillActions hand) {
         this.which = which;
         String id = id(which);
         entry = new Entry(id, label, "in r", text -> hand.typed(which, text));

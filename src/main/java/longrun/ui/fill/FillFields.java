@@ -24,7 +24,7 @@ final class FillFields {
     private final Element dial = Dom.el("div", "dial");
     private String dialShown = "";
 
-    FillFields(Hand hand) {
+    FillFields(FillActions hand) {
         picker = new TankPicker(hand);
         climate = new ClimateField(hand);
         add(FillEntry.COUNT, "How many alike", hand);
@@ -38,7 +38,7 @@ final class FillFields {
         add(FillEntry.PRICE, "Price", hand);
     }
 
-    private void add(FillEntry which, String label, Hand hand) {
+    private void add(FillEntry which, String label, FillActions hand) {
         all.put(which, new FactField(which, label, hand));
     }
 

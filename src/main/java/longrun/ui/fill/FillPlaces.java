@@ -1,9 +1,9 @@
 package longrun.ui.fill;
 
 import java.util.Optional;
-import longrun.draft.fill.Burns;
 import longrun.draft.fill.FillEntry;
-import longrun.draft.fill.PastEntries;
+import longrun.draft.fill.FuelUse;
+import longrun.draft.fill.PastFillEntries;
 import longrun.ui.frame.Entry;
 
 /** The places of the page's entries as the browser knows them: "GAUGE", "BURNS 0 AMOUNT", "PAST 1 DATE", "MONTH 3". */
@@ -19,11 +19,11 @@ final class FillPlaces {
             case "plan" -> Optional.empty();
             case "BURNS" ->
                 at < page.burns().size()
-                        ? Optional.of(page.burns().row(at).entry(Burns.Column.valueOf(steps[2])))
+                        ? Optional.of(page.burns().row(at).entry(FuelUse.Column.valueOf(steps[2])))
                         : Optional.empty();
             case "PAST" ->
                 at < page.past().size()
-                        ? Optional.of(page.past().row(at).entry(PastEntries.Column.valueOf(steps[2])))
+                        ? Optional.of(page.past().row(at).entry(PastFillEntries.Column.valueOf(steps[2])))
                         : Optional.empty();
             case "MONTH" -> Optional.of(page.fields().month(at));
             default -> Optional.of(page.fields().field(FillEntry.valueOf(place)).entry());
@@ -40,8 +40,8 @@ final class FillPlaces {
         String[] steps = place.split(" ");
         int at = steps.length > 1 ? Integer.parseInt(steps[1]) : 0;
         switch (steps[0]) {
-            case "BURNS" -> page.hand().typed(at, Burns.Column.valueOf(steps[2]), text);
-            case "PAST" -> page.hand().typedPast(at, PastEntries.Column.valueOf(steps[2]), text);
+            case "BURNS" -> page.hand().typed(at, FuelUse.Column.valueOf(steps[2]), text);
+            case "PAST" -> page.hand().typedPast(at, PastFillEntries.Column.valueOf(steps[2]), text);
             case "MONTH" -> page.hand().typedMonth(at, text);
             default -> page.hand().typed(FillEntry.valueOf(place), text);
         }

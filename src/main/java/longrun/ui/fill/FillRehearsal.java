@@ -3,9 +3,9 @@ package longrun.ui.fill;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
-import longrun.draft.fill.Burns;
 import longrun.draft.fill.FillDraft;
 import longrun.draft.fill.FillEntry;
+import longrun.draft.fill.FuelUse;
 import longrun.ui.frame.Rehearsal;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.annotation.Order;
@@ -40,6 +40,6 @@ class FillRehearsal extends Rehearsal {
             return;
         }
         page.hand().typed(FillEntry.GAUGE, number % 2 == 0 ? "6" : "62");
-        page.hand().typed(0, Burns.Column.AMOUNT, number % 2 == 0 ? "3,800" : "38,000");
+        page.hand().typed(0, FuelUse.Column.AMOUNT, number % 2 == 0 ? "3,800" : "38,000");
     }
 }

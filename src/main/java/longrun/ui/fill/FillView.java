@@ -14,7 +14,7 @@ import java.util.function.Supplier;
 import longrun.draft.fill.FillDraft;
 import longrun.draft.fill.FillErrors;
 import longrun.draft.fill.FillState;
-import longrun.draft.run.BecomesHouse;
+import longrun.draft.run.HouseMaker;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.KeptPage;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -30,10 +30,10 @@ public final class FillView extends KeptPage<FillDraft> {
 
     private final transient FillReviewer reviewer;
     private final transient Supplier<LocalDate> clock;
-    private final transient Hand hand = new FillHand(this);
+    private final transient FillActions hand = new FillEdits(this);
     private final transient FillFields fields = new FillFields(hand);
-    private final transient BurnsTable burns = new BurnsTable(hand);
-    private final transient FillBelow below = new FillBelow(hand);
+    private final transient FuelUseTable burns = new FuelUseTable(hand);
+    private final transient FillDetails below = new FillDetails(hand);
     private final transient FillAnswerPanel panel;
     private final Element notKnown = Dom.text("p", "not-sized", ""); // on paper only
     private final Element offer = offer("offer");
@@ -41,11 +41,11 @@ public final class FillView extends KeptPage<FillDraft> {
     private int inHand;
 
     @Autowired
-    public FillView(FillReviewer reviewer, BecomesHouse houses) {
+    public FillView(FillReviewer reviewer, HouseMaker houses) {
         this(reviewer, houses, () -> LocalDate.now(ZoneId.systemDefault()));
     }
 
-    FillView(FillReviewer reviewer, BecomesHouse houses, Supplier<LocalDate> clock) {
+    FillView(FillReviewer reviewer, HouseMaker houses, Supplier<LocalDate> clock) {
         super("How long does a fill last", "tank rules, NFPA 58", "longrun-fill", new FillSheet(clock), houses);
         this.reviewer = reviewer;
         this.clock = clock;
@@ -80,7 +80,7 @@ public final class FillView extends KeptPage<FillDraft> {
     }
 
     /** What a person does. */
-    Hand hand() {
+    FillActions hand() {
         return hand;
     }
 
@@ -117,11 +117,11 @@ public final class FillView extends KeptPage<FillDraft> {
         return fields;
     }
 
-    BurnsTable burns() {
+    FuelUseTable burns() {
         return burns;
     }
 
-    PastTable past() {
+    PastFillTable past() {
         return below.past();
     }
 

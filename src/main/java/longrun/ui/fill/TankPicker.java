@@ -20,7 +20,7 @@ final class TankPicker {
     private final Element picker = Dom.el("div", "tanks");
     private String shown = "";
 
-    TankPicker(Hand hand) {
+    TankPicker(FillActions hand) {
         picker.setAttribute("role", "radiogroup").setAttribute("aria-label", "Which tank, all drawn to one scale");
         for (TankChoice each : TankChoice.values()) {
             Element radio = radio("tank", each.name(), () -> hand.chose(each));

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.draft.History;
 import longrun.draft.NotAPlan;
-import longrun.draft.run.BecomesHouse;
+import longrun.draft.run.HouseMaker;
 import longrun.words.UnitSystem;
 
 /**
@@ -25,7 +25,7 @@ public abstract class KeptPage<D> extends Frame implements Keeper.Hears {
     private boolean begun;
 
     /** @param key by which the browser keeps what is typed */
-    protected KeptPage(String title, String code, String key, PageActs.Sheet<D> sheet, BecomesHouse houses) {
+    protected KeptPage(String title, String code, String key, PageActs.Sheet<D> sheet, HouseMaker houses) {
         super(title, code);
         this.sheet = sheet;
         history = new History<>(sheet.empty());

@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import longrun.draft.NotAPlan;
 import longrun.draft.PlanFiles;
-import longrun.draft.run.BecomesHouse;
+import longrun.draft.run.HouseMaker;
 import longrun.store.NotStored;
 import org.springframework.dao.DataAccessException;
 import org.springframework.transaction.TransactionException;
@@ -59,7 +59,7 @@ public final class PageActs<D> {
     private final Sheet<D> sheet;
     private final Supplier<D> now;
     private final Consumer<D> show;
-    private final BecomesHouse houses;
+    private final HouseMaker houses;
     private final Keeper keeper;
     private final Element openHouse;
     private Optional<ObjectNode> wholeHouse = Optional.empty();
@@ -72,7 +72,7 @@ public final class PageActs<D> {
      * @param now what stands on the page
      * @param show shows another in its place
      */
-    PageActs(Sheet<D> sheet, Supplier<D> now, Consumer<D> show, BecomesHouse houses, Keeper keeper) {
+    PageActs(Sheet<D> sheet, Supplier<D> now, Consumer<D> show, HouseMaker houses, Keeper keeper) {
         this.sheet = sheet;
         this.now = now;
         this.show = show;

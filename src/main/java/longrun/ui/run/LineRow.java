@@ -25,7 +25,7 @@ import longrun.words.UnitSystem;
 final class LineRow {
 
     /** What a person does in a line. */
-    interface Hand {
+    interface Actions {
         void typed(int index, Line.Column column, String stored);
 
         void leaves(int index, String from);
@@ -50,7 +50,7 @@ final class LineRow {
     private UnitSystem units = UnitSystem.CUSTOMARY;
     private String drawn = "";
 
-    LineRow(int index, Hand hand) {
+    LineRow(int index, Actions hand) {
         this.index = index;
         String letter = RunNames.letter(index);
         name = entry("name", "Line " + letter + ", what it feeds or where it branches", "in", hand, Line.Column.NAME);
@@ -86,7 +86,7 @@ final class LineRow {
                                 Dom.el("td", "", says, tools.element()).setAttribute("colspan", "8")));
     }
 
-    private Entry entry(String column, String label, String classes, Hand hand, Line.Column which) {
+    private Entry entry(String column, String label, String classes, Actions hand, Line.Column which) {
         Entry[] made = new Entry[1];
         made[0] = new Entry(
                 column + "-" + index, label, classes, typed -> hand.typed(index, which, stored(which, typed)));

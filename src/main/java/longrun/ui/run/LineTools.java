@@ -25,7 +25,7 @@ final class LineTools {
     private String materialShown = "";
     private Map<String, String> mayLeaveShown = Map.of();
 
-    LineTools(int index, LineRow.Hand hand) {
+    LineTools(int index, LineRow.Actions hand) {
         leaves.setAttribute("id", "leaves-" + index);
         leaves.addEventListener(
                         "change", e -> hand.leaves(index, e.getEventData().getString("element.value")))

@@ -29,9 +29,9 @@ final class LinesTable {
     private final Element inputHead = Dom.text("th", "", "Input, Btu/h").setAttribute("scope", "col");
     private final Element sizeHead = Dom.text("th", "", "Size, in.").setAttribute("scope", "col");
     private final List<LineRow> rows = new ArrayList<>();
-    private final LineRow.Hand hand;
+    private final LineRow.Actions hand;
 
-    LinesTable(LineRow.Hand hand, Consumer<String> pasted) {
+    LinesTable(LineRow.Actions hand, Consumer<String> pasted) {
         this.hand = hand;
         table.addEventListener("pasted", e -> pasted.accept(e.getEventData().getString("event.detail")))
                 .addEventData("event.detail");

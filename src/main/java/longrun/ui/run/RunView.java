@@ -7,7 +7,7 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import java.util.List;
 import java.util.Optional;
-import longrun.draft.run.BecomesHouse;
+import longrun.draft.run.HouseMaker;
 import longrun.draft.run.Line;
 import longrun.draft.run.PastedLine;
 import longrun.draft.run.Pipe;
@@ -27,7 +27,7 @@ import longrun.ui.lines.PastePreview;
 @PageTitle("Size a run \u00b7 Longrun")
 @StyleSheet("context://frontend/run.css")
 @JsModule("context://frontend/lines.js")
-public final class RunView extends KeptPage<RunDraft> implements LineRow.Hand {
+public final class RunView extends KeptPage<RunDraft> implements LineRow.Actions {
 
     private final transient RunAnswers answers;
     private final transient LinesTable lines = new LinesTable(this, this::pasted);
@@ -43,7 +43,7 @@ public final class RunView extends KeptPage<RunDraft> implements LineRow.Hand {
     private int inHand;
     private final Element notSized = Dom.text("p", "not-sized", ""); // on paper only
 
-    public RunView(Sizer sizer, BecomesHouse houses) {
+    public RunView(Sizer sizer, HouseMaker houses) {
         super("Size a run", "fuel gas code, 2018", "longrun-run", new RunSheet(), houses);
         answers = new RunAnswers(sizer);
         basis = new RunBasis(s -> change(draft().with(s)), this::choose, acts()::makeHouse);

@@ -10,7 +10,7 @@ import longrun.draft.DemoHouse;
 import longrun.draft.NotAPlan;
 import longrun.draft.PlanFiles;
 import longrun.draft.RunToHouse;
-import longrun.draft.run.BecomesHouse;
+import longrun.draft.run.HouseMaker;
 import longrun.paper.file.HeldPlan;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
@@ -22,7 +22,7 @@ import org.springframework.stereotype.Component;
 
 /** The houses as a list: begun, opened from a file, copied, renamed, deleted and brought back. */
 @Component
-public class HouseShelf implements BecomesHouse {
+public class HouseShelf implements HouseMaker {
 
     private static final String NAME = "name";
 

@@ -16,10 +16,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import longrun.draft.NotAPlan;
-import longrun.draft.fill.Burns;
 import longrun.draft.fill.FillEntry;
 import longrun.draft.fill.FillFile;
-import longrun.draft.fill.PastEntries;
+import longrun.draft.fill.FuelUse;
+import longrun.draft.fill.PastFillEntries;
 import longrun.draft.fill.TankChoice;
 import longrun.fuel.FuelReport;
 import longrun.fuel.StartingClimate;
@@ -64,23 +64,23 @@ class FillViewTest {
         FillPlaces.type(view, entry.name(), text);
     }
 
-    private void type(int line, Burns.Column column, String text) {
+    private void type(int line, FuelUse.Column column, String text) {
         FillPlaces.type(view, "BURNS " + line + " " + column, text);
     }
 
-    private void type(int fill, PastEntries.Column column, String text) {
+    private void type(int fill, PastFillEntries.Column column, String text) {
         FillPlaces.type(view, "PAST " + fill + " " + column, text);
     }
 
     private void house() {
         type(FillEntry.GAUGE, "62");
         type(FillEntry.PRICE, "$2.85");
-        type(0, Burns.Column.NAME, "furnace");
-        type(0, Burns.Column.INPUT, "60k");
-        type(0, Burns.Column.AMOUNT, "38,000");
-        type(1, Burns.Column.NAME, "range");
-        type(1, Burns.Column.INPUT, "65000");
-        type(1, Burns.Column.AMOUNT, "35");
+        type(0, FuelUse.Column.NAME, "furnace");
+        type(0, FuelUse.Column.INPUT, "60k");
+        type(0, FuelUse.Column.AMOUNT, "38,000");
+        type(1, FuelUse.Column.NAME, "range");
+        type(1, FuelUse.Column.INPUT, "65000");
+        type(1, FuelUse.Column.AMOUNT, "35");
     }
 
     private Review review() {
@@ -159,9 +159,9 @@ class FillViewTest {
     @Test
     void zeroUseSaysNoUseEnteredAndNeverEndlessDays() {
         type(FillEntry.GAUGE, "62");
-        type(0, Burns.Column.NAME, "range");
-        type(0, Burns.Column.INPUT, "65000");
-        type(0, Burns.Column.AMOUNT, "0");
+        type(0, FuelUse.Column.NAME, "range");
+        type(0, FuelUse.Column.INPUT, "65000");
+        type(0, FuelUse.Column.AMOUNT, "0");
         assertThat(state()).startsWith("No use entered");
         assertThat(answer())
                 .contains("no use entered")
@@ -172,7 +172,7 @@ class FillViewTest {
     @Test
     void aUseNotKnownIsNeverZero() {
         house();
-        type(1, Burns.Column.AMOUNT, "");
+        type(1, FuelUse.Column.AMOUNT, "");
         assertThat(state()).startsWith("1 question open").contains("gallons a year of the range");
         assertThat(answer()).contains("not known");
     }
@@ -181,12 +181,12 @@ class FillViewTest {
     void wordsInNumberFieldsAreSaidBesideTheFieldAndTheLastAnswerStays() {
         house();
         String before = FigureText.words(review().fuel().orElseThrow().annualGal(), UnitSystem.CUSTOMARY);
-        type(0, Burns.Column.AMOUNT, "a lot");
-        assertThat(view.burns().row(0).entry(Burns.Column.AMOUNT).isWrong()).isTrue();
-        assertThat(view.burns().row(0).entry(Burns.Column.AMOUNT).text()).isEqualTo("a lot");
+        type(0, FuelUse.Column.AMOUNT, "a lot");
+        assertThat(view.burns().row(0).entry(FuelUse.Column.AMOUNT).isWrong()).isTrue();
+        assertThat(view.burns().row(0).entry(FuelUse.Column.AMOUNT).text()).isEqualTo("a lot");
         assertThat(state()).startsWith("Waiting for an entry").contains("line a, amount");
         assertThat(answer()).contains(before);
-        type(0, Burns.Column.AMOUNT, "38,000");
+        type(0, FuelUse.Column.AMOUNT, "38,000");
         assertThat(state()).startsWith("Call by");
         for (FillEntry entry : List.of(
                 FillEntry.GAUGE,
@@ -226,10 +226,10 @@ class FillViewTest {
         assertThat(view.fields().field(FillEntry.GAUGE_DATE).entry().saying())
                 .hasValueSatisfying(s -> assertThat(s).contains("write a date as"));
         type(FillEntry.GAUGE_DATE, "Oct 1 2026");
-        type(1, Burns.Column.MONTHS, "winter");
-        assertThat(view.burns().row(1).entry(Burns.Column.MONTHS).saying())
+        type(1, FuelUse.Column.MONTHS, "winter");
+        assertThat(view.burns().row(1).entry(FuelUse.Column.MONTHS).saying())
                 .hasValueSatisfying(s -> assertThat(s).contains("Sep to May"));
-        type(1, Burns.Column.MONTHS, "Nov to Feb");
+        type(1, FuelUse.Column.MONTHS, "Nov to Feb");
         assertThat(state()).startsWith("Call by");
         type(FillEntry.REFILL_AT, "85");
         assertThat(view.fields().field(FillEntry.REFILL_AT).entry().saying())
@@ -239,9 +239,9 @@ class FillViewTest {
     @Test
     void aLoadNoTankCarriesIsShortOnEveryRung() {
         house();
-        type(2, Burns.Column.NAME, "pool heater");
-        type(2, Burns.Column.INPUT, "9,000,000");
-        type(2, Burns.Column.AMOUNT, "10");
+        type(2, FuelUse.Column.NAME, "pool heater");
+        type(2, FuelUse.Column.INPUT, "9,000,000");
+        type(2, FuelUse.Column.AMOUNT, "10");
         assertThat(answer()).contains("short", "No standard tank alone carries everything firing");
     }
 
@@ -288,11 +288,11 @@ class FillViewTest {
     void theKeysOfOneEntryAreOneStep() {
         house();
         for (String typed : new String[] {"4", "40", "400"}) {
-            type(1, Burns.Column.AMOUNT, typed);
+            type(1, FuelUse.Column.AMOUNT, typed);
         }
         view.hand().inHand(1);
         for (String typed : new String[] {"3", "30"}) {
-            type(1, Burns.Column.AMOUNT, typed);
+            type(1, FuelUse.Column.AMOUNT, typed);
         }
         fire("sheet-undo");
         assertThat(view.draft().lines().get(1).amount()).isEqualTo("400 gal");
@@ -304,7 +304,7 @@ class FillViewTest {
     void otherUnitsShowTheSameAndKeepWhatWasTyped() {
         house();
         view.kept("", Map.of(), Optional.of(UnitSystem.METRIC));
-        assertThat(view.burns().row(1).entry(Burns.Column.AMOUNT).text()).isEqualTo("35 gal");
+        assertThat(view.burns().row(1).entry(FuelUse.Column.AMOUNT).text()).isEqualTo("35 gal");
         assertThat(answer())
                 .contains(FigureText.words(review().fuel().orElseThrow().annualGal(), UnitSystem.METRIC));
     }
@@ -362,15 +362,16 @@ class FillViewTest {
         assertThat(view.draft().past()).hasSize(2);
         assertThat(view.past().said()).contains("every figure here is scaled by", "give or take");
         assertThat(answer()).contains("start").doesNotContain(plain);
-        type(2, PastEntries.Column.DATE, "Apr 20 2026");
+        type(2, PastFillEntries.Column.DATE, "Apr 20 2026");
         assertThat(answer()).contains("foretold").doesNotContain("a fill is missing");
-        type(2, PastEntries.Column.DATE, "2027-03-01");
+        type(2, PastFillEntries.Column.DATE, "2027-03-01");
         assertThat(answer()).contains("more than a full tank: a fill is missing");
-        type(2, PastEntries.Column.DATE, "Apr 20 2026");
-        type(2, PastEntries.Column.GALLONS, "100");
+        type(2, PastFillEntries.Column.DATE, "Apr 20 2026");
+        type(2, PastFillEntries.Column.GALLONS, "100");
         assertThat(answer()).contains("% under");
-        type(2, PastEntries.Column.DATE, "Apr 41 2026");
-        assertThat(view.past().row(2).entry(PastEntries.Column.DATE).isWrong()).isTrue();
+        type(2, PastFillEntries.Column.DATE, "Apr 41 2026");
+        assertThat(view.past().row(2).entry(PastFillEntries.Column.DATE).isWrong())
+                .isTrue();
     }
 
     @Test
@@ -395,12 +396,12 @@ class FillViewTest {
 
     @Test
     void aHeaterHeatsTheHouseUntilThePersonSaysOtherwise() {
-        type(0, Burns.Column.NAME, "wall heater");
-        assertThat(view.draft().lines().get(0).how()).isEqualTo(Burns.How.HEATS);
-        assertThat(view.burns().row(0).entry(Burns.Column.EFFICIENCY).text()).isEqualTo("80");
-        view.hand().chose(0, Burns.How.GALLONS);
-        type(0, Burns.Column.NAME, "wall heater in the shop");
-        assertThat(view.draft().lines().get(0).how()).isEqualTo(Burns.How.GALLONS);
+        type(0, FuelUse.Column.NAME, "wall heater");
+        assertThat(view.draft().lines().get(0).how()).isEqualTo(FuelUse.How.HEATS);
+        assertThat(view.burns().row(0).entry(FuelUse.Column.EFFICIENCY).text()).isEqualTo("80");
+        view.hand().chose(0, FuelUse.How.GALLONS);
+        type(0, FuelUse.Column.NAME, "wall heater in the shop");
+        assertThat(view.draft().lines().get(0).how()).isEqualTo(FuelUse.How.GALLONS);
     }
 
     /** What cannot be reckoned says what to write instead, in the answer. */

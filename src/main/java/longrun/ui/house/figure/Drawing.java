@@ -16,7 +16,7 @@ public final class Drawing {
                 .setAttribute("tabindex", "0")
                 .setAttribute("role", "group")
                 .setAttribute("aria-label", what);
-        element = Dom.el("div", "", box, Slides.hint(box));
+        element = Dom.el("div", "", box, ScrollHint.hint(box));
     }
 
     public Element element() {

@@ -11,7 +11,7 @@ public abstract class FiguresPlace implements Place {
 
     private final FieldList fields = new FieldList();
     private final Element element = Dom.el("div", "place-body");
-    private final AfterAnswer afterwards = new AfterAnswer(element, this::work);
+    private final DeferredWork afterwards = new DeferredWork(element, this::work);
 
     /** Puts its parts on the page. */
     protected final void holds(Element... parts) {

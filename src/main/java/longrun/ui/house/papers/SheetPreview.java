@@ -5,7 +5,7 @@ import com.vaadin.flow.server.StreamResource;
 import java.util.Optional;
 import longrun.paper.file.PagePictures;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.figure.AfterAnswer;
+import longrun.ui.house.figure.DeferredWork;
 
 /** A sheet as it will be printed, page for page as pictures. */
 final class SheetPreview {
@@ -15,7 +15,7 @@ final class SheetPreview {
     private final Element says = Dom.text("p", "s q", "").setAttribute("role", "status");
     private final Element pages = Dom.el("div", "pages");
     private final Element element = Dom.el("section", "preview", heading, says, pages);
-    private final AfterAnswer later = new AfterAnswer(element, this::draw);
+    private final DeferredWork later = new DeferredWork(element, this::draw);
     private String slug = "";
     private String title = "";
 

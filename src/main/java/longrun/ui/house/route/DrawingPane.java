@@ -8,7 +8,7 @@ import longrun.drawing.route.Schematic;
 import longrun.drawing.svg.Palette;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.figure.Slides;
+import longrun.ui.house.figure.ScrollHint;
 import longrun.words.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
@@ -24,7 +24,8 @@ final class DrawingPane {
             .setAttribute("tabindex", "0")
             .setAttribute("role", "region")
             .setAttribute("aria-label", "Drawing of the route");
-    private final Element element = Dom.el("section", "part drawing", box, new Element("pan-tools"), Slides.hint(box));
+    private final Element element =
+            Dom.el("section", "part drawing", box, new Element("pan-tools"), ScrollHint.hint(box));
     private @Nullable Review shown;
     private String shownKey = "";
 

@@ -14,7 +14,7 @@ import longrun.store.Outcome;
 import org.jspecify.annotations.Nullable;
 
 /** A house's text on its way into the store, while the page works out its answer; one at a time. */
-final class TextUnderWay {
+final class PendingSave {
 
     private static final ExecutorService STORING = Executors.newCachedThreadPool(task -> {
         Thread thread = new Thread(task, "storing");
@@ -31,7 +31,7 @@ final class TextUnderWay {
     /** Texts whose storing failed: the store may have one of them all the same. */
     private final Set<String> unsure = new LinkedHashSet<>();
 
-    TextUnderWay(DraftStore store, long house) {
+    PendingSave(DraftStore store, long house) {
         this.store = store;
         this.house = house;
     }

@@ -4,7 +4,7 @@ import com.vaadin.flow.dom.Element;
 import longrun.ui.frame.Dom;
 
 /** Says beside a drawing that it slides sideways, where it is wider than its place. */
-public final class Slides {
+public final class ScrollHint {
 
     /** Only the browser knows whether the drawing is wider than the window lets it be. */
     private static final String WHETHER_IT_SLIDES =
@@ -12,7 +12,7 @@ public final class Slides {
                     + " new ResizeObserver(look).observe(this);"
                     + " new MutationObserver(look).observe(this, {childList: true, subtree: true}); look()";
 
-    private Slides() {}
+    private ScrollHint() {}
 
     /** The words, to stand after the box in the same parent. */
     public static Element hint(Element box) {

@@ -13,7 +13,7 @@ import longrun.quantity.Typed;
 import longrun.words.UnitSystem;
 
 /** What burns, in a plan document: an appliance each, and its use. A use told without an amount yet waits beside the plan. */
-public final class BurnsEntries {
+public final class FuelUseEntries {
 
     static final String APPLIANCES = "appliances";
     static final String APPLIANCE = "appliance";
@@ -22,17 +22,17 @@ public final class BurnsEntries {
     /** A heater without a label in hand: older, or the least that may be sold (memory); the lower the safer. */
     static final String USUAL_EFFICIENCY = "80 %";
 
-    private BurnsEntries() {}
+    private FuelUseEntries() {}
 
-    public static List<Burns> of(ObjectNode plan) {
-        List<Burns> out = new ArrayList<>();
+    public static List<FuelUse> of(ObjectNode plan) {
+        List<FuelUse> out = new ArrayList<>();
         for (JsonNode a : plan.path(APPLIANCES)) {
             String id = a.path("id").asText();
             JsonNode heating = find(plan.path("use").path("heating"), id);
             JsonNode other = find(plan.path("use").path("others"), id);
-            Burns.How how = how(plan, id, heating, other);
-            JsonNode use = how == Burns.How.HEATS ? heating : other;
-            out.add(new Burns(
+            FuelUse.How how = how(plan, id, heating, other);
+            JsonNode use = how == FuelUse.How.HEATS ? heating : other;
+            out.add(new FuelUse(
                     id,
                     a.path("name").asText(""),
                     a.path("input").asText(""),
@@ -54,20 +54,20 @@ public final class BurnsEntries {
         return real ? MonthsText.written(all) : months.isValueNode() ? months.asText() : months.toString();
     }
 
-    private static Burns.How how(ObjectNode plan, String id, JsonNode heating, JsonNode other) {
+    private static FuelUse.How how(ObjectNode plan, String id, JsonNode heating, JsonNode other) {
         if (heating.isObject()) {
-            return Burns.How.HEATS;
+            return FuelUse.How.HEATS;
         }
         if (other.has("hoursPerDay")) {
-            return Burns.How.HOURS;
+            return FuelUse.How.HOURS;
         }
         String chosen = plan.path(FillDraft.OWN).path(HOW).path(id).asText("");
-        for (Burns.How each : Burns.How.values()) {
+        for (FuelUse.How each : FuelUse.How.values()) {
             if (each.name().equals(chosen)) {
                 return each;
             }
         }
-        return Burns.How.GALLONS;
+        return FuelUse.How.GALLONS;
     }
 
     public static JsonNode find(JsonNode list, String id) {
@@ -91,10 +91,10 @@ public final class BurnsEntries {
         all.addObject().put("id", "a" + n).put("kind", "other");
     }
 
-    public static void type(ObjectNode plan, int index, Burns.Column column, String typed, UnitSystem units) {
+    public static void type(ObjectNode plan, int index, FuelUse.Column column, String typed, UnitSystem units) {
         ObjectNode a = (ObjectNode) plan.withArray(APPLIANCES).get(index);
         String id = a.path("id").asText();
-        Burns line = of(plan).get(index);
+        FuelUse line = of(plan).get(index);
         switch (column) {
             case NAME -> named(plan, a, typed);
             case INPUT ->
@@ -134,20 +134,20 @@ public final class BurnsEntries {
     private static void named(ObjectNode plan, ObjectNode a, String typed) {
         String id = a.path("id").asText();
         a.put("name", typed);
-        String kind = BurnsKind.of(typed);
+        String kind = FuelUseKind.of(typed);
         boolean heats = find(plan.path("use").path("heating"), id).isObject();
-        a.put("kind", heats && !BurnsKind.heatsTheHouse(kind) ? "space-heater" : kind);
+        a.put("kind", heats && !FuelUseKind.heatsTheHouse(kind) ? "space-heater" : kind);
         boolean saidHow = plan.path(FillDraft.OWN).path(HOW).has(id);
         boolean nothing = of(plan).stream()
                 .filter(b -> b.id().equals(id))
                 .allMatch(b -> b.amount().isBlank());
         if (!saidHow && nothing) {
-            how(plan, id, BurnsKind.heatsTheHouse(kind) ? Burns.How.HEATS : Burns.How.GALLONS);
+            how(plan, id, FuelUseKind.heatsTheHouse(kind) ? FuelUse.How.HEATS : FuelUse.How.GALLONS);
         }
     }
 
-    private static void amount(ObjectNode plan, String id, Burns.How how, String typed, UnitSystem units) {
-        ObjectNode use = how == Burns.How.HEATS ? heating(plan, id) : other(plan, id);
+    private static void amount(ObjectNode plan, String id, FuelUse.How how, String typed, UnitSystem units) {
+        ObjectNode use = how == FuelUse.How.HEATS ? heating(plan, id) : other(plan, id);
         JsonNode value = switch (how) {
             case HEATS ->
                 TextNode.valueOf(Typed.quantity(typed, units.heatUnit().name()));
@@ -160,21 +160,21 @@ public final class BurnsEntries {
     }
 
     /** Tells the use of a line another way; the amount of the old way is no amount of the new. */
-    public static void choose(ObjectNode plan, int index, Burns.How how) {
+    public static void choose(ObjectNode plan, int index, FuelUse.How how) {
         ObjectNode a = (ObjectNode) plan.withArray(APPLIANCES).get(index);
         String id = a.path("id").asText();
         how(plan, id, how);
         say(plan, id, how);
-        String kind = BurnsKind.of(a.path("name").asText(""));
-        a.put("kind", how == Burns.How.HEATS && !BurnsKind.heatsTheHouse(kind) ? "space-heater" : kind);
+        String kind = FuelUseKind.of(a.path("name").asText(""));
+        a.put("kind", how == FuelUse.How.HEATS && !FuelUseKind.heatsTheHouse(kind) ? "space-heater" : kind);
     }
 
-    private static void say(ObjectNode plan, String id, Burns.How how) {
+    private static void say(ObjectNode plan, String id, FuelUse.How how) {
         plan.withObject("/" + FillDraft.OWN + "/" + HOW).put(id, how.name());
     }
 
-    private static void how(ObjectNode plan, String id, Burns.How how) {
-        if (how == Burns.How.HEATS) {
+    private static void how(ObjectNode plan, String id, FuelUse.How how) {
+        if (how == FuelUse.How.HEATS) {
             remove(plan, "others", id);
             ObjectNode heating = heating(plan, id);
             if (!heating.has(EFFICIENCY)) {
@@ -184,7 +184,7 @@ public final class BurnsEntries {
         } else {
             remove(plan, "heating", id);
             ObjectNode other = other(plan, id);
-            other.remove(how == Burns.How.HOURS ? Burns.How.GALLONS.entry() : Burns.How.HOURS.entry());
+            other.remove(how == FuelUse.How.HOURS ? FuelUse.How.GALLONS.entry() : FuelUse.How.HOURS.entry());
         }
     }
 
@@ -222,9 +222,9 @@ public final class BurnsEntries {
 
     /** Lines at the end in which nothing is typed are not begun. */
     public static void dropBlankEnd(ObjectNode plan) {
-        List<Burns> all = of(plan);
+        List<FuelUse> all = of(plan);
         for (int i = all.size() - 1; i >= 0; i--) {
-            Burns b = all.get(i);
+            FuelUse b = all.get(i);
             if (!b.name().isBlank()
                     || !b.input().isBlank()
                     || !b.amount().isBlank()
@@ -236,13 +236,13 @@ public final class BurnsEntries {
     }
 
     /** The line and column a pointer of an error means. */
-    public static Optional<BurnsCell> at(ObjectNode plan, String pointer) {
+    public static Optional<FuelUseCell> at(ObjectNode plan, String pointer) {
         PlanPath path = PlanPath.of(pointer);
-        List<Burns> all = of(plan);
+        List<FuelUse> all = of(plan);
         if (path.length() == 3 && path.isIn(APPLIANCES) && path.findIndex().isPresent()) {
             int at = path.findIndex().getAsInt();
             return at < all.size() && path.step(2).equals("input")
-                    ? Optional.of(new BurnsCell(at, Burns.Column.INPUT))
+                    ? Optional.of(new FuelUseCell(at, FuelUse.Column.INPUT))
                     : Optional.empty();
         }
         if (path.length() >= 4 && path.isIn("use") && path.findIndex(2).isPresent()) {
@@ -251,14 +251,14 @@ public final class BurnsEntries {
                     .path(path.findIndex(2).getAsInt())
                     .path(APPLIANCE)
                     .asText();
-            Burns.Column column = switch (path.step(3)) {
-                case "months" -> Burns.Column.MONTHS;
-                case EFFICIENCY -> Burns.Column.EFFICIENCY;
-                default -> Burns.Column.AMOUNT;
+            FuelUse.Column column = switch (path.step(3)) {
+                case "months" -> FuelUse.Column.MONTHS;
+                case EFFICIENCY -> FuelUse.Column.EFFICIENCY;
+                default -> FuelUse.Column.AMOUNT;
             };
             for (int i = 0; i < all.size(); i++) {
                 if (all.get(i).id().equals(id)) {
-                    return Optional.of(new BurnsCell(i, column));
+                    return Optional.of(new FuelUseCell(i, column));
                 }
             }
         }

@@ -12,7 +12,7 @@ import java.util.Locale;
  * @param months in which it burns, as typed; blank for all
  * @param efficiency of a heater, as stored
  */
-public record Burns(String id, String name, String input, How how, String amount, String months, String efficiency) {
+public record FuelUse(String id, String name, String input, How how, String amount, String months, String efficiency) {
 
     /** What stands in one of its columns, as stored. */
     public String stored(Column column) {

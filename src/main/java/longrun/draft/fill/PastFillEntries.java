@@ -11,13 +11,13 @@ import longrun.quantity.Typed;
 import longrun.words.UnitSystem;
 
 /** Past fills in a plan document, and as they are pasted from a list of bills. */
-public final class PastEntries {
+public final class PastFillEntries {
 
     private static final String DELIVERIES = "deliveries";
     private static final Pattern LAST_NUMBER = Pattern.compile(
             "(.*?)[\\s;,:|]+([0-9][0-9.,]*\\s*(?:gal(?:lons?)?\\.?|L|liters?|litres?)?)\\s*", Pattern.CASE_INSENSITIVE);
 
-    private PastEntries() {}
+    private PastFillEntries() {}
 
     /** A fill as typed: its date and what was delivered, as stored. */
     public record Past(String date, String gallons) {

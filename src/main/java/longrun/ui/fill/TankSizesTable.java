@@ -13,7 +13,7 @@ import longrun.ui.frame.Dom;
 import longrun.words.UnitSystem;
 
 /** Which tank to ask for: each standard size with the days of a fill, its vapour and the distance it needs. */
-final class LadderTable {
+final class TankSizesTable {
 
     private final Element caption = Dom.text("span", "q", "");
     private final Element rows = Dom.el("div", "");

@@ -1,7 +1,7 @@
 package longrun.ui.fill;
 
 import com.vaadin.flow.dom.Element;
-import longrun.draft.fill.PastEntries;
+import longrun.draft.fill.PastFillEntries;
 import longrun.quantity.NotAQuantity;
 import longrun.quantity.Typed;
 import longrun.ui.frame.Dom;
@@ -9,7 +9,7 @@ import longrun.ui.frame.Entry;
 import longrun.words.UnitSystem;
 
 /** One past fill as typed: its date and what the ticket says. */
-final class PastRow {
+final class PastFillRow {
 
     private final Element body = Dom.el("tbody", "");
     private final Entry date;
@@ -18,18 +18,18 @@ final class PastRow {
             Dom.text("td", "reck", "").setAttribute("data-fig", "").setAttribute("data-l", "Reckoned ");
     private final Element remove = Dom.button("ask", "Remove this fill");
 
-    PastRow(int index, Hand hand) {
+    PastFillRow(int index, FillActions hand) {
         String number = String.valueOf(index + 1);
         date = new Entry(
                 "past-date-" + index,
                 "Past fill " + number + ", filled on",
                 "in",
-                t -> hand.typedPast(index, PastEntries.Column.DATE, t));
+                t -> hand.typedPast(index, PastFillEntries.Column.DATE, t));
         gallons = new Entry(
                 "past-gallons-" + index,
                 "Past fill " + number + ", gallons",
                 "in r",
-                t -> hand.typedPast(index, PastEntries.Column.GALLONS, t));
+                t -> hand.typedPast(index, PastFillEntries.Column.GALLONS, t));
         date.getElement().setAttribute("data-column", "date").setAttribute("data-at", "PAST " + index + " DATE");
         date.getElement().setAttribute("placeholder", index == 0 ? "Jan 12 2026" : "the next fill");
         gallons.getElement()
@@ -58,11 +58,11 @@ final class PastRow {
         return body;
     }
 
-    Entry entry(PastEntries.Column column) {
-        return column == PastEntries.Column.DATE ? date : gallons;
+    Entry entry(PastFillEntries.Column column) {
+        return column == PastFillEntries.Column.DATE ? date : gallons;
     }
 
-    void show(PastEntries.Past fill, UnitSystem units, String words, String typing) {
+    void show(PastFillEntries.Past fill, UnitSystem units, String words, String typing) {
         String unit = units == UnitSystem.CUSTOMARY ? "gal" : "L";
         boolean dateStands = !date.text().isBlank() && Typed.date(date.text()).equals(fill.date());
         if (!dateStands && !typing.equals(date.getElement().getAttribute("data-at"))) {

@@ -1,4 +1,4 @@
 package longrun.draft.fill;
 
 /** A line of what burns, and a column of it. */
-public record BurnsCell(int line, Burns.Column column) {}
+public record FuelUseCell(int line, FuelUse.Column column) {}

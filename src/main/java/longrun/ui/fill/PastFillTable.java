@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.draft.fill.FillDraft;
-import longrun.draft.fill.PastEntries;
+import longrun.draft.fill.PastFillEntries;
 import longrun.fuel.fill.FillReport;
 import longrun.fuel.fill.TicketFit;
 import longrun.quantity.NotAQuantity;
@@ -20,16 +20,16 @@ import longrun.words.FigureText;
 import longrun.words.UnitSystem;
 
 /** Past fills from the tickets, what was reckoned for each, and what the next will be. */
-final class PastTable {
+final class PastFillTable {
 
     private final Element table = Dom.el("table", "lines past");
     private final Element gallonsHead = Dom.text("th", "", "Gallons").setAttribute("scope", "col");
     private final Element said = Dom.text("p", "s", "").setAttribute("role", "status");
     private final Element element;
-    private final List<PastRow> rows = new ArrayList<>();
-    private final Hand hand;
+    private final List<PastFillRow> rows = new ArrayList<>();
+    private final FillActions hand;
 
-    PastTable(Hand hand) {
+    PastFillTable(FillActions hand) {
         this.hand = hand;
         table.addEventListener("pasted", e -> hand.pastedFills(e.getEventData().getString("event.detail")))
                 .addEventData("event.detail");
@@ -52,7 +52,7 @@ final class PastTable {
         return element;
     }
 
-    PastRow row(int index) {
+    PastFillRow row(int index) {
         return rows.get(index);
     }
 
@@ -65,18 +65,18 @@ final class PastTable {
     }
 
     void show(FillDraft draft, Optional<FillReport> report, LocalDate today, UnitSystem units, String typing) {
-        List<PastEntries.Past> fills = draft.past();
+        List<PastFillEntries.Past> fills = draft.past();
         while (rows.size() > fills.size() + 1) {
             rows.remove(rows.size() - 1).element().removeFromParent();
         }
         while (rows.size() < fills.size() + 1) {
-            PastRow row = new PastRow(rows.size(), hand);
+            PastFillRow row = new PastFillRow(rows.size(), hand);
             rows.add(row);
             table.appendChild(row.element());
         }
         Dom.retext(gallonsHead, units == UnitSystem.CUSTOMARY ? "Gallons" : "Litres");
         for (int i = 0; i < rows.size(); i++) {
-            PastEntries.Past fill = i < fills.size() ? fills.get(i) : new PastEntries.Past("", "");
+            PastFillEntries.Past fill = i < fills.size() ? fills.get(i) : new PastFillEntries.Past("", "");
             rows.get(i).show(fill, units, reckoned(fill, i == rows.size() - 1, report, today, units), typing);
         }
         Dom.setClass(element, "none-typed", fills.isEmpty());
@@ -84,7 +84,7 @@ final class PastTable {
     }
 
     private static String reckoned(
-            PastEntries.Past fill, boolean next, Optional<FillReport> report, LocalDate today, UnitSystem units) {
+            PastFillEntries.Past fill, boolean next, Optional<FillReport> report, LocalDate today, UnitSystem units) {
         Optional<TicketFit> fit = report.flatMap(FillReport::fit);
         Optional<LocalDate> on = date(fill.date());
         if (fit.isEmpty() || report.flatMap(FillReport::reckoned).isEmpty()) {
@@ -129,7 +129,7 @@ final class PastTable {
         }
     }
 
-    private static String words(List<PastEntries.Past> fills, Optional<FillReport> report, UnitSystem units) {
+    private static String words(List<PastFillEntries.Past> fills, Optional<FillReport> report, UnitSystem units) {
         Optional<TicketFit> fit = report.flatMap(FillReport::fit);
         if (fit.isEmpty()) {
             long whole = fills.stream()
@@ -159,7 +159,7 @@ final class PastTable {
     Map<String, String> heard() {
         Map<String, String> heard = new LinkedHashMap<>();
         for (int i = 0; i < rows.size(); i++) {
-            for (PastEntries.Column c : PastEntries.Column.values()) {
+            for (PastFillEntries.Column c : PastFillEntries.Column.values()) {
                 heard.put("PAST " + i + " " + c, rows.get(i).entry(c).text());
             }
         }

@@ -3,7 +3,7 @@ package longrun.draft.run;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /** Takes a run that has become a whole house. */
-public interface BecomesHouse {
+public interface HouseMaker {
 
     /** Stores it as a house of its own and gives its id; the run stays as it is. */
     long keep(ObjectNode run);

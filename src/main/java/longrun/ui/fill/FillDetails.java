@@ -11,17 +11,17 @@ import longrun.ui.frame.Dom;
 import longrun.words.UnitSystem;
 
 /** Below the entries: the level through the year, the standard tanks, the past fills. */
-final class FillBelow {
+final class FillDetails {
 
     private final Element plot = Dom.el("div", "plot");
     private final Element words = Dom.text("span", "q", "");
-    private final LadderTable ladder = new LadderTable();
-    private final PastTable past;
+    private final TankSizesTable ladder = new TankSizesTable();
+    private final PastFillTable past;
     private final Element element;
     private String shown = "-";
 
-    FillBelow(Hand hand) {
-        past = new PastTable(hand);
+    FillDetails(FillActions hand) {
+        past = new PastFillTable(hand);
         plot.setAttribute("tabindex", "0")
                 .setAttribute("role", "group")
                 .setAttribute("aria-label", "Level through the year");
@@ -33,7 +33,7 @@ final class FillBelow {
         return element;
     }
 
-    PastTable past() {
+    PastFillTable past() {
         return past;
     }
 
@@ -47,7 +47,7 @@ final class FillBelow {
             plot.setProperty("innerHTML", svg);
             Dom.show(plot, !svg.isEmpty());
         }
-        Dom.retext(words, drawn.map(FillBelow::says).orElse("drawn once the gauge is read and the use is known"));
+        Dom.retext(words, drawn.map(FillDetails::says).orElse("drawn once the gauge is read and the use is known"));
     }
 
     private static String says(FillYearPlot p) {

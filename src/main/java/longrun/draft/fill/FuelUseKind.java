@@ -3,7 +3,7 @@ package longrun.draft.fill;
 import java.util.Locale;
 
 /** What an appliance is by the name a person gives it, for the questions a kind asks and for the house it may become. */
-public final class BurnsKind {
+public final class FuelUseKind {
 
     private static final String[][] WORDS = {
         {"on-demand|tankless|instant", "on-demand-water-heater"},
@@ -24,7 +24,7 @@ public final class BurnsKind {
         {"fridge|refrigerator", "refrigerator"}
     };
 
-    private BurnsKind() {}
+    private FuelUseKind() {}
 
     public static String of(String name) {
         String lower = name.toLowerCase(Locale.ROOT);

@@ -1,17 +1,17 @@
 package longrun.ui.fill;
 
-import longrun.draft.fill.Burns;
 import longrun.draft.fill.FillEntry;
-import longrun.draft.fill.PastEntries;
+import longrun.draft.fill.FuelUse;
+import longrun.draft.fill.PastFillEntries;
 import longrun.draft.fill.TankChoice;
 import longrun.fuel.StartingClimate;
 
 /** What a person does, made a change of the page's draft. */
-final class FillHand implements Hand {
+final class FillEdits implements FillActions {
 
     private final FillView page;
 
-    FillHand(FillView page) {
+    FillEdits(FillView page) {
         this.page = page;
     }
 
@@ -26,13 +26,13 @@ final class FillHand implements Hand {
     }
 
     @Override
-    public void typed(int line, Burns.Column column, String text) {
+    public void typed(int line, FuelUse.Column column, String text) {
         page.standIn(line);
         page.took(page.draft().typed(line, column, text, page.units()), "BURNS " + line + " " + column);
     }
 
     @Override
-    public void chose(int line, Burns.How how) {
+    public void chose(int line, FuelUse.How how) {
         page.standIn(line);
         page.change(page.draft().with(line, how));
     }
@@ -49,7 +49,7 @@ final class FillHand implements Hand {
     }
 
     @Override
-    public void typedPast(int fill, PastEntries.Column column, String text) {
+    public void typedPast(int fill, PastFillEntries.Column column, String text) {
         page.took(page.draft().typedPast(fill, column, text, page.units()), "PAST " + fill + " " + column);
     }
 

@@ -3,7 +3,7 @@ package longrun.ui.fill;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
-import longrun.draft.fill.Burns;
+import longrun.draft.fill.FuelUse;
 import longrun.draft.fill.MonthsText;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Measure;
@@ -15,7 +15,7 @@ import longrun.ui.frame.PendingChoice;
 import longrun.words.UnitSystem;
 
 /** One line of what burns; under the line in hand what helps to fill it in. */
-final class BurnsRow {
+final class FuelUseRow {
 
     private final int index;
     private final Element body = Dom.el("tbody", "");
@@ -37,26 +37,26 @@ final class BurnsRow {
     private final Element remove = Dom.button("ask", "Remove this line");
     private final Element onPaper = Dom.text("span", "paper-only of", "");
 
-    BurnsRow(int index, Hand hand) {
+    FuelUseRow(int index, FillActions hand) {
         this.index = index;
         String letter = letter(index);
-        name = entry(Burns.Column.NAME, "Line " + letter + ", what burns", "in", hand);
+        name = entry(FuelUse.Column.NAME, "Line " + letter + ", what burns", "in", hand);
         name.getElement().setAttribute("placeholder", index == 0 ? "furnace, range, water heater" : "what else?");
-        input = entry(Burns.Column.INPUT, "Line " + letter + ", input from the plate", "in r", hand);
-        amount = entry(Burns.Column.AMOUNT, "Line " + letter + ", how much", "in r", hand);
-        months = entry(Burns.Column.MONTHS, "Line " + letter + ", months", "in", hand);
+        input = entry(FuelUse.Column.INPUT, "Line " + letter + ", input from the plate", "in r", hand);
+        amount = entry(FuelUse.Column.AMOUNT, "Line " + letter + ", how much", "in r", hand);
+        months = entry(FuelUse.Column.MONTHS, "Line " + letter + ", months", "in", hand);
         months.getElement().setAttribute("placeholder", "all year");
-        efficiency = entry(Burns.Column.EFFICIENCY, "Line " + letter + ", efficiency of the heater", "in r", hand);
+        efficiency = entry(FuelUse.Column.EFFICIENCY, "Line " + letter + ", efficiency of the heater", "in r", hand);
         how.setAttribute("aria-label", "Line " + letter + ", how its use is told")
                 .setAttribute("id", "how-" + index);
-        for (Burns.How each : Burns.How.values()) {
+        for (FuelUse.How each : FuelUse.How.values()) {
             how.appendChild(Dom.text("option", "", each.title()).setAttribute("value", each.name()));
         }
         pending = new PendingChoice(how);
         how.addEventListener("change", e -> {
                     String value = e.getEventData().getString("element.value");
                     pending.heard(value);
-                    hand.chose(index, Burns.How.valueOf(value));
+                    hand.chose(index, FuelUse.How.valueOf(value));
                 })
                 .addEventData("element.value");
         remove.addEventListener("click", e -> hand.removedLine(index));
@@ -96,11 +96,11 @@ final class BurnsRow {
                                 .setAttribute("colspan", "7")));
     }
 
-    private Entry entry(Burns.Column column, String label, String classes, Hand hand) {
+    private Entry entry(FuelUse.Column column, String label, String classes, FillActions hand) {
         String lower = column.name().toLowerCase(java.util.Locale.ROOT);
         Entry made = new Entry(lower + "-" + index, label, classes, t -> hand.typed(index, column, t));
         made.getElement().setAttribute("data-column", lower).setAttribute("data-at", "BURNS " + index + " " + column);
-        if (column != Burns.Column.NAME) {
+        if (column != FuelUse.Column.NAME) {
             made.getElement().setAttribute("placeholder", " ");
         }
         return made;
@@ -118,7 +118,7 @@ final class BurnsRow {
         return body;
     }
 
-    Entry entry(Burns.Column column) {
+    Entry entry(FuelUse.Column column) {
         return switch (column) {
             case NAME -> name;
             case INPUT -> input;
@@ -129,11 +129,11 @@ final class BurnsRow {
     }
 
     /** The line as typed; empty for the next one, which is not begun. */
-    void show(Optional<Burns> line, UnitSystem units, boolean startingEfficiency) {
+    void show(Optional<FuelUse> line, UnitSystem units, boolean startingEfficiency) {
         Dom.retext(id, letter(index));
-        Burns.How told = line.map(Burns::how).orElse(Burns.How.GALLONS);
+        FuelUse.How told = line.map(FuelUse::how).orElse(FuelUse.How.GALLONS);
         pending.show(told.name(), false);
-        boolean heats = told == Burns.How.HEATS;
+        boolean heats = told == FuelUse.How.HEATS;
         Dom.retext(unit, unit(told, units));
         Dom.show(months.getElement(), !heats);
         Dom.show(byCold, heats);
@@ -150,10 +150,10 @@ final class BurnsRow {
                         .orElse(""));
         inputCell.setAttribute("data-l", "Input, " + units.heatUnit().name());
         Dom.setClass(body, "next", line.isEmpty());
-        String stored = line.map(Burns::input).orElse("");
+        String stored = line.map(FuelUse::input).orElse("");
         input.understood(heat(stored, units, "Input"));
-        amount.understood(heats ? heat(line.map(Burns::amount).orElse(""), units, "Loses") : "");
-        months.understood(line.map(Burns::months)
+        amount.understood(heats ? heat(line.map(FuelUse::amount).orElse(""), units, "Loses") : "");
+        months.understood(line.map(FuelUse::months)
                 .filter(m -> !m.isBlank() && MonthsText.read(m).isPresent() && !m.equals(months.text()))
                 .orElse(""));
         efficiency.understood("");
@@ -166,7 +166,7 @@ final class BurnsRow {
         markWrong();
     }
 
-    private static String unit(Burns.How how, UnitSystem units) {
+    private static String unit(FuelUse.How how, UnitSystem units) {
         return switch (how) {
             case HEATS -> units.heatUnit().name();
             case HOURS -> "h";
@@ -188,7 +188,7 @@ final class BurnsRow {
 
     void markWrong() {
         boolean wrong = false;
-        for (Burns.Column c : Burns.Column.values()) {
+        for (FuelUse.Column c : FuelUse.Column.values()) {
             wrong |= entry(c).isWrong();
         }
         Dom.setClass(body, "wrong", wrong);
@@ -207,9 +207,9 @@ final class BurnsRow {
      *
      * @param typing the place a person is typing in, which is left alone
      */
-    void write(Optional<Burns> line, UnitSystem units, String typing) {
-        Burns.How told = line.map(Burns::how).orElse(Burns.How.GALLONS);
-        for (Burns.Column each : Burns.Column.values()) {
+    void write(Optional<FuelUse> line, UnitSystem units, String typing) {
+        FuelUse.How told = line.map(FuelUse::how).orElse(FuelUse.How.GALLONS);
+        for (FuelUse.Column each : FuelUse.Column.values()) {
             if (typing.equals("BURNS " + index + " " + each)) {
                 continue;
             }
@@ -217,7 +217,7 @@ final class BurnsRow {
             switch (each) {
                 case NAME -> name.write(stored);
                 case INPUT -> write(input, stored, units.heatUnit().name());
-                case AMOUNT -> write(amount, stored, told == Burns.How.HOURS ? "" : unit(told, units));
+                case AMOUNT -> write(amount, stored, told == FuelUse.How.HOURS ? "" : unit(told, units));
                 case EFFICIENCY -> write(efficiency, stored, "%");
                 case MONTHS -> {
                     Optional<List<Integer>> read = MonthsText.read(months.text());

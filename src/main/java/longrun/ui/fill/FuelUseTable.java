@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import longrun.draft.fill.Burns;
 import longrun.draft.fill.FillDraft;
+import longrun.draft.fill.FuelUse;
 import longrun.fuel.OtherYear;
 import longrun.fuel.fill.FillReport;
 import longrun.origin.Figure;
@@ -16,15 +16,15 @@ import longrun.words.FigureText;
 import longrun.words.UnitSystem;
 
 /** What burns: a line each, and one more that is not begun. */
-final class BurnsTable {
+final class FuelUseTable {
 
     private final Element table = Dom.el("table", "lines burns");
     private final Element inputHead = Dom.text("th", "", "Input, Btu/h").setAttribute("scope", "col");
     private final Element yearHead = Dom.text("th", "", "Gal a year").setAttribute("scope", "col");
-    private final List<BurnsRow> rows = new ArrayList<>();
-    private final Hand hand;
+    private final List<FuelUseRow> rows = new ArrayList<>();
+    private final FillActions hand;
 
-    BurnsTable(Hand hand) {
+    FuelUseTable(FillActions hand) {
         this.hand = hand;
         Element heads = Dom.el(
                 "tr",
@@ -43,7 +43,7 @@ final class BurnsTable {
         return table;
     }
 
-    BurnsRow row(int index) {
+    FuelUseRow row(int index) {
         return rows.get(index);
     }
 
@@ -52,19 +52,19 @@ final class BurnsTable {
     }
 
     void show(FillDraft draft, UnitSystem units, int inHand, String typing) {
-        List<Burns> lines = draft.lines();
+        List<FuelUse> lines = draft.lines();
         while (rows.size() > lines.size() + 1) {
             rows.remove(rows.size() - 1).element().removeFromParent();
         }
         while (rows.size() < lines.size() + 1) {
-            BurnsRow row = new BurnsRow(rows.size(), hand);
+            FuelUseRow row = new FuelUseRow(rows.size(), hand);
             rows.add(row);
             table.appendChild(row.element());
         }
         Dom.retext(inputHead, "Input, " + units.heatUnit().name());
         Dom.retext(yearHead, (units == UnitSystem.CUSTOMARY ? "Gal" : "L") + " a year");
         for (int i = 0; i < rows.size(); i++) {
-            Optional<Burns> line = i < lines.size() ? Optional.of(lines.get(i)) : Optional.empty();
+            Optional<FuelUse> line = i < lines.size() ? Optional.of(lines.get(i)) : Optional.empty();
             rows.get(i).write(line, units, typing);
             rows.get(i)
                     .show(
@@ -85,10 +85,10 @@ final class BurnsTable {
 
     /** Gallons of each line; several heaters share one figure, which stands at the last of them. */
     void gallons(FillDraft draft, Optional<FillReport> report, UnitSystem units) {
-        List<Burns> lines = draft.lines();
+        List<FuelUse> lines = draft.lines();
         List<Integer> heaters = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
-            if (lines.get(i).how() == Burns.How.HEATS) {
+            if (lines.get(i).how() == FuelUse.How.HEATS) {
                 heaters.add(i);
             }
         }
@@ -117,7 +117,7 @@ final class BurnsTable {
     Map<String, String> heard() {
         Map<String, String> heard = new LinkedHashMap<>();
         for (int i = 0; i < rows.size(); i++) {
-            for (Burns.Column c : Burns.Column.values()) {
+            for (FuelUse.Column c : FuelUse.Column.values()) {
                 heard.put("BURNS " + i + " " + c, rows.get(i).entry(c).text());
             }
         }
