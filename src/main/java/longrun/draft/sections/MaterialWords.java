@@ -45,8 +45,9 @@ public record MaterialWords(Optional<Material> material, String rest) {
         // Tubing before pipe: "pe" begins both.
         for (Material each :
                 new Material[] {Material.STEEL, Material.COPPER, Material.CSST, Material.PE_TUBING, Material.PE_PIPE}) {
-            Matcher m = WORDS.get(each).matcher(text);
-            if (m.matches()) {
+            Pattern words = WORDS.get(each);
+            Matcher m = words == null ? null : words.matcher(text);
+            if (m != null && m.matches()) {
                 String rest = Optional.ofNullable(m.group("behind"))
                         .orElseGet(() -> Optional.ofNullable(m.group("before")).orElse(""));
                 return new MaterialWords(Optional.of(each), rest.strip());

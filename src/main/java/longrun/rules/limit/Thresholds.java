@@ -88,7 +88,7 @@ public final class Thresholds {
             }
             return limit.isEmpty() ? Optional.empty() : Optional.of(Measure.LENGTH.read(limit));
         } catch (NotAQuantity e) {
-            throw row.fault("limit", e.getMessage());
+            throw row.fault("limit", e.advice());
         }
     }
 
@@ -111,7 +111,7 @@ public final class Thresholds {
         try {
             return new RuleName(row.text("rule"));
         } catch (IllegalArgumentException e) {
-            throw row.fault("rule", e.getMessage());
+            throw row.fault("rule", "'" + row.text("rule") + "' is no rule name");
         }
     }
 }

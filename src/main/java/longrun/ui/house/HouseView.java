@@ -54,8 +54,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     private final transient Reviewer reviewer;
     private final transient Map<PlaceKind, Place> made = new EnumMap<>(PlaceKind.class);
     private final transient PlaceThread thread = new PlaceThread();
-    private final Element heading = Dom.text("h2", "place", "");
-    private final Element lede = Dom.text("p", "lede", "");
+    private final transient PlaceHead head = new PlaceHead();
     private final transient PlaceNotice told = new PlaceNotice();
     private final Element placeHolder = Dom.el("div", "place-holder");
     private @Nullable transient HouseSession session;
@@ -105,8 +104,6 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     void show(PlaceKind place) {
         PlaceKind before = here;
         here = place;
-        Dom.retext(heading, here.title());
-        Dom.retext(lede, here.lede());
         placeHolder.removeAllChildren();
         placeHolder.appendChild(place().element());
         if (here != before) {
@@ -128,7 +125,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         begun = false;
         work().appendChild(
                         notice.element(),
-                        Dom.el("section", "place-head", heading, lede),
+                        head.element(),
                         placeHolder,
                         told.element(),
                         Dom.el(
@@ -148,8 +145,6 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     protected void onDetach(DetachEvent event) {
         stopListening.run();
     }
-
-    // The desk.
 
     @Override
     public HouseSession session() {
@@ -232,8 +227,6 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         // A house is opened from the list of houses.
     }
 
-    // What the page shows.
-
     private void setUnits(UnitSystem system) {
         units = system;
         show(true);
@@ -259,6 +252,10 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         return panel;
     }
 
+    DemoWalk walk() {
+        return head.walk();
+    }
+
     String noticeShown() {
         return notice == null ? "" : notice.words();
     }
@@ -271,6 +268,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         showUnits(units);
         place().show(write);
         told.show(s, here);
+        head.show(s, here);
         thread.show(s, here);
         HouseState state = HouseState.of(s);
         panel().show(state);

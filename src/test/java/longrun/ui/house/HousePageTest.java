@@ -6,6 +6,7 @@ import com.vaadin.flow.component.UI;
 import java.util.Map;
 import java.util.Optional;
 import longrun.draft.DemoHouse;
+import longrun.draft.DemoStep;
 import longrun.draft.DraftTree;
 import longrun.draft.HouseSession;
 import longrun.draft.OpenQuestions;
@@ -64,6 +65,22 @@ class HousePageTest extends OpenHouse {
         assertThat(page.panel().nextShown()).isEqualTo("Say which section feeds the furnace.");
         assertThat(page.threadShown().lackShown(PlaceKind.ROUTE)).isNotEqualTo("nothing lacking");
         assertThat(page.threadShown().lackShown(PlaceKind.TANK)).isEqualTo("not entered yet");
+    }
+
+    @Test
+    void theDemoSaysWhatToLookAtInWhicheverPlaceOneIsAndCanBePutAway() {
+        id = store.create("", DemoHouse.json()).id();
+        for (DemoStep step : DemoStep.WALK) {
+            assertThat(open(step.place().slug()).walk().wordsShown()).contains(step.words());
+        }
+        assertThat(open("fuel").walk().wordsShown()).startsWith("5 of 6. Under Findings: ");
+        HouseView page = open("house");
+        page.walk().putAway();
+        assertThat(page.walk().wordsShown()).isEmpty();
+        assertThat(open("tank").walk().wordsShown()).isEmpty();
+        id = store.create("", "{\"format\":\"longrun-plan/1\",\"name\":\"Hill house\"}")
+                .id();
+        assertThat(open("house").walk().wordsShown()).isEmpty();
     }
 
     @Test

@@ -1,0 +1,29 @@
+package longrun.ui.house;
+
+import com.vaadin.flow.dom.Element;
+import longrun.draft.HouseSession;
+import longrun.draft.PlaceKind;
+import longrun.ui.frame.Dom;
+
+/** What stands over a place: its name, what it is for, and in the demo house what to look at. */
+final class PlaceHead {
+
+    private final Element heading = Dom.text("h2", "place", "");
+    private final Element lede = Dom.text("p", "lede", "");
+    private final DemoWalk walk = new DemoWalk();
+    private final Element element = Dom.el("section", "place-head", heading, lede, walk.element());
+
+    Element element() {
+        return element;
+    }
+
+    DemoWalk walk() {
+        return walk;
+    }
+
+    void show(HouseSession session, PlaceKind here) {
+        Dom.retext(heading, here.title());
+        Dom.retext(lede, here.lede());
+        walk.show(session, here);
+    }
+}
