@@ -89,8 +89,9 @@ public final class RunPasteReader {
         Optional<Pipe> pipe =
                 MaterialWords.named(written).or(measured::material).flatMap(m -> Pipe.of(m.written()));
         if (pipe.isEmpty() && (!written.isBlank() || measured.material().isPresent())) {
-            problems.add((written.isBlank() ? "polyethylene tubing" : written)
-                    + " is no material this page sizes; the line is taken as the one above it, choose another there");
+            problems.add(
+                    (written.isBlank() ? "polyethylene tubing" : written)
+                            + " is no material this page sizes; the line is taken as the one above it; choose its material under it");
         }
         return pipe;
     }

@@ -58,8 +58,7 @@ final class LineRow {
         input = entry("input", "Line " + letter + ", input in Btu/h", "in r", hand, Line.Column.INPUT);
         name.getElement()
                 .setAttribute(
-                        "placeholder",
-                        index == 0 ? "to the first branch, or what it feeds" : "what does the next line feed?");
+                        "placeholder", index == 0 ? "to the first branch, or what it feeds" : "what does it feed?");
         inputCell = Dom.el("td", "ent inp", input.getElement(), of);
         tools = new LineTools(index, hand);
         body.element()

@@ -24,7 +24,7 @@ final class PasteRows {
         return unclear == 0
                 ? u.columns()
                 : u.columns() + " " + unclear + (unclear == 1 ? " holds" : " hold")
-                        + " an entry that is not understood; it is taken as written, to be mended.";
+                        + " an entry that is not understood, to be mended once taken.";
     }
 
     /** @param firstLine place of the first among the lines, from zero */
@@ -37,7 +37,7 @@ final class PasteRows {
                     "",
                     Dom.text("td", "", RunNames.letter(firstLine + i)),
                     Dom.text("td", "tl", l.name()),
-                    Dom.text("td", "tl", l.pipe().map(Pipe::brief).orElse("")),
+                    Dom.text("td", "tl", l.pipe().map(Pipe::brief).orElse("as above")),
                     length(l.length(), units),
                     heat(l.input(), units)));
             for (String problem : l.problems()) {
