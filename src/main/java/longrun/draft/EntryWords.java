@@ -3,14 +3,14 @@ package longrun.draft;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import longrun.finding.EntryName;
 
 /** Entries of a plan as short words, such as "same room: yes". */
 public final class EntryWords {
 
     private EntryWords() {}
 
-    /** Every entry below a place as its name and value, wherever it stands. */
+    /** Every entry below a place, wherever it stands; a part is told by its kind alone. */
     public static List<String> listIn(String name, JsonNode node) {
         List<String> all = new ArrayList<>();
         collect(name, node, all);
@@ -23,19 +23,12 @@ public final class EntryWords {
         } else if (node.isArray()) {
             node.forEach(each -> collect(name, each, all));
         } else {
-            all.add(name + ": " + node.asText());
+            all.add(words(name, node.asText()));
         }
     }
 
-    public static String spoken(String entry) {
-        return entry.replaceAll("([a-z])([A-Z])", "$1 $2")
-                .toLowerCase(Locale.ROOT)
-                .replace(": true", ": yes")
-                .replace(": false", ": no")
-                .replace("btu/h", "Btu/h")
-                .replace("degf", "degF")
-                .replace("part: ", "")
-                .replace("accessible: ", "can be reached: ")
-                .replaceAll("(?<=[a-z])-(?=[a-z])", " ");
+    private static String words(String name, String value) {
+        String spoken = EntryName.spoken(value);
+        return name.equals("part") ? spoken : EntryName.of(name) + ": " + spoken;
     }
 }

@@ -3,8 +3,9 @@ package longrun.draft;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.TreeMap;
+import longrun.finding.EntryName;
+import longrun.plan.PlanPath;
 import longrun.plan.json.PlanError;
 import longrun.words.IsolatedName;
 
@@ -44,29 +45,24 @@ public record WrongEntry(String pointer, String where, String says) {
     private static String where(HouseSession session, String pointer) {
         String place = PlaceKind.of(pointer).title();
         String thing = thing(session, pointer);
-        String entry = pointer.replaceFirst("(/[0-9]+)+$", "");
-        String name = entry.substring(entry.lastIndexOf('/') + 1)
-                .replaceAll("([a-z])([A-Z])", "$1 $2")
-                .toLowerCase(Locale.ROOT);
-        return place + (thing.isEmpty() ? "" : ", " + thing) + ", " + name;
+        return place + (thing.isEmpty() ? "" : ", " + thing) + ", " + EntryName.of(PlanPath.of(pointer));
     }
 
     private static String thing(HouseSession session, String pointer) {
-        String[] names = pointer.split("/", -1);
-        if (names.length < 4 || !names[2].matches("[0-9]+")) {
+        PlanPath at = PlanPath.of(pointer);
+        if (at.length() < 3 || at.findIndex().isEmpty()) {
             return "";
         }
-        JsonNode item = session.at("/" + names[1] + "/" + names[2]);
-        String id = item.path("id").asText(String.valueOf(Integer.parseInt(names[2]) + 1));
-        return switch (names[1]) {
-            case "appliances" ->
-                IsolatedName.of(
-                        item.path("name").asText(item.path("kind").asText(id).replace('-', ' ')));
+        JsonNode item = session.at(at.thing());
+        String number = String.valueOf(at.findIndex().getAsInt() + 1);
+        String id = item.path("id").asText(number);
+        return switch (at.step(0)) {
+            case "appliances" -> IsolatedName.of(ApplianceChoices.of(session).getOrDefault(id, "appliance " + id));
             case "sections" -> "section " + IsolatedName.of(id);
             case "regulators" -> "regulator " + IsolatedName.of(id);
             case "rooms" -> IsolatedName.of(item.path("name").asText(id));
             case "tanks", "tank" -> "tank " + IsolatedName.of(id);
-            default -> String.valueOf(Integer.parseInt(names[2]) + 1);
+            default -> number;
         };
     }
 }

@@ -56,6 +56,15 @@ public record PlanPath(List<String> steps) {
         return last < 0 ? "" : steps.get(last);
     }
 
+    /** The entry that holds it: {@code sections} of {@code /sections/2/legs}; blank where the plan itself does. */
+    public String holder() {
+        int last = steps.size() - 1;
+        while (last > 0 && isIndex(steps.get(last))) {
+            last--;
+        }
+        return last < 1 ? "" : new PlanPath(steps.subList(0, last)).entry();
+    }
+
     /** The pointer of the thing of a list it stands in, {@code /sections/2}; blank where it stands in none. */
     public String thing() {
         return findIndex().isPresent() ? "/" + step(0) + "/" + step(1) : "";

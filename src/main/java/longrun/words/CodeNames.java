@@ -1,5 +1,8 @@
 package longrun.words;
 
+import longrun.plan.choice.CodeProfile;
+import longrun.plan.choice.Named;
+
 /** What the code profiles are called. */
 public final class CodeNames {
 
@@ -7,11 +10,8 @@ public final class CodeNames {
 
     /** @param profile as written in the plan; empty where none is entered */
     public static String of(String profile) {
-        return switch (profile) {
-            case "nfpa-54-58" -> "NFPA 54 and 58";
-            case "plumbing-code" -> "plumbing code";
-            case "", "fuel-gas-2018" -> "fuel gas code, 2018";
-            default -> profile;
-        };
+        return profile.isEmpty()
+                ? CodeProfile.FUEL_GAS_2018.label()
+                : Named.find(CodeProfile.class, profile).map(CodeProfile::label).orElse(profile);
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import longrun.Samples;
+import longrun.finding.EntryName;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
@@ -53,7 +54,7 @@ class FindingTextTest {
         assertThat(all().filter(f -> f.finding().severity() != Severity.NOTE)).allSatisfy(found -> {
             JsonNode entry = found.plan().at(found.finding().field());
             if (entry.isValueNode() && !entry.isMissingNode()) {
-                assertThat(found.finding().found()).contains(entry.asText());
+                assertThat(EntryName.spoken(found.finding().found())).contains(EntryName.spoken(entry.asText()));
             }
         });
     }

@@ -59,8 +59,8 @@ public final class EnteredCode implements Rule {
                 State.ASKS,
                 note(
                         RuleName.ENTRY_MISSING,
-                        "No code is entered; the plan is checked by the 2018 fuel gas code (fuel-gas-2018).",
-                        "the code the inspector goes by: fuel-gas-2018, nfpa-54-58 or plumbing-code",
+                        "No code is entered; the plan is checked by the 2018 fuel gas code.",
+                        "the code the inspector goes by: the 2018 fuel gas code, NFPA 54 and 58, or the plumbing code",
                         "Enter the code's profile.",
                         Optional.of("Which fuel gas code is adopted here, and with which local amendments?"),
                         "/code/profile"));

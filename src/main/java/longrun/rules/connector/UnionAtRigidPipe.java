@@ -3,6 +3,7 @@ package longrun.rules.connector;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import longrun.finding.EntryName;
 import longrun.plan.Appliance.Part;
 import longrun.plan.Distance;
 import longrun.plan.Fact;
@@ -107,7 +108,7 @@ final class UnionAtRigidPipe implements Rule {
             return Judge.broken(
                     own,
                     union.place(),
-                    "the union of {who} cannot be reached (accessible: false)",
+                    "the union of {who} cannot be reached " + EntryName.entered("accessible", "false"),
                     "Move the union of {who} to where a wrench reaches it.",
                     union.place().pointer() + "/accessible");
         }
@@ -131,7 +132,12 @@ final class UnionAtRigidPipe implements Rule {
                                 "the union at {who} is " + within.findText().orElse("") + " from it",
                                 remedy,
                                 field),
-                () -> Judge.broken(near, at.place(), "no union is fitted at {who} (unionWithin: none)", remedy, field),
+                () -> Judge.broken(
+                        near,
+                        at.place(),
+                        "no union is fitted at {who} " + EntryName.entered("unionWithin", "none"),
+                        remedy,
+                        field),
                 () -> Judge.asks(
                         near,
                         at.place(),

@@ -30,7 +30,7 @@ public final class GasType implements ApplianceRule {
             return Judge.broken(
                     own,
                     hookup.place(),
-                    "{who} is set up for natural gas (gas: natural); on propane its burner takes about 1.6 times its"
+                    "{who} is set up for natural gas; on propane its burner takes about 1.6 times its"
                             + " rating at the same burner pressure, 2.7 times at 10 in w.c.",
                     "Fit the maker's propane conversion kit and its label, or another appliance, before gas is let in.",
                     field);

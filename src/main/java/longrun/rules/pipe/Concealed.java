@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
+import longrun.finding.EntryName;
 import longrun.plan.Section;
 import longrun.plan.choice.Material;
 import longrun.plan.choice.Setting;
@@ -109,6 +111,10 @@ final class Concealed {
             return "pipe-concealed-fitting";
         }
 
+        private static String spoken(List<String> fittings) {
+            return fittings.stream().map(EntryName::spoken).collect(Collectors.joining(", "));
+        }
+
         @Override
         public Verdict judge(House house, Threshold own, Section section, Place place) {
             String field = place.pointer() + "/fittingsConcealed";
@@ -127,8 +133,7 @@ final class Concealed {
                 return Judge.broken(
                         own,
                         place,
-                        "a fitting of {who} that can work loose is concealed (fittingsConcealed: "
-                                + String.join(", ", barred) + ")",
+                        "a fitting of {who} that can work loose is concealed: " + spoken(barred),
                         "Move it to where it can be reached, or braze, weld or thread the joint.",
                         field);
             }
@@ -142,10 +147,8 @@ final class Concealed {
                 return Judge.asks(
                         own,
                         place,
-                        "whether a concealed fitting of {who} is listed for it is not known (fittingsConcealed: "
-                                + String.join(", ", open) + ")",
-                        Question.inspector(
-                                "Is this allowed inside a wall or floor at {who}: " + String.join(", ", open) + "?"),
+                        "whether a concealed fitting of {who} is listed for it is not known: " + spoken(open),
+                        Question.inspector("Is this allowed inside a wall or floor at {who}: " + spoken(open) + "?"),
                         field);
             }
             return section.fittingsConcealed().isUnknown()

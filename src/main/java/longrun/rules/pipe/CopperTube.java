@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import longrun.finding.EntryName;
 import longrun.plan.Section;
 import longrun.plan.choice.Joint;
 import longrun.plan.choice.Material;
@@ -53,7 +54,7 @@ final class CopperTube {
                 return Judge.broken(
                         own,
                         place,
-                        "the copper of {who} is Type M, whose wall is too thin (tube: M)",
+                        "the copper of {who} is Type M, whose wall is too thin " + EntryName.entered("tube", "M"),
                         "Lay Type K or L, or refrigeration tube (ACR).",
                         field);
             }
@@ -96,7 +97,7 @@ final class CopperTube {
                 return Judge.broken(
                         own,
                         place,
-                        "copper of {who} is joined in another way (joints: " + words(wrong) + ")",
+                        "copper of {who} is joined in another way " + EntryName.entered("joints", words(wrong)),
                         REMEDY,
                         field);
             }
@@ -104,7 +105,7 @@ final class CopperTube {
                 return Judge.brokenAsking(
                         house.limits().get(name(), "compression"),
                         place,
-                        "copper of {who} has compression joints (joints: " + words(wrong) + ")",
+                        "copper of {who} has compression joints " + EntryName.entered("joints", words(wrong)),
                         REMEDY,
                         Question.inspector("Are the compression fittings of {who} approved for gas here?"),
                         field);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import longrun.finding.EntryName;
 import longrun.plan.Section;
 import longrun.plan.choice.Jacket;
 import longrun.plan.choice.Material;
@@ -99,7 +100,7 @@ final class CsstBonding implements Rule {
                 ? Judge.broken(
                         row(house, ""),
                         place,
-                        "the corrugated tubing at {who} is not bonded (bonding: none)",
+                        "the corrugated tubing at {who} is not bonded " + EntryName.entered("bonding", "none"),
                         "Have an electrician bond it to the grounding system with 6 AWG copper or thicker, the clamp on"
                                 + " rigid pipe or a fitting.",
                         place.pointer() + BONDING)

@@ -4,8 +4,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import longrun.finding.EntryName;
 import longrun.plan.Appliance;
-import longrun.plan.Fact;
 import longrun.plan.Section;
 import longrun.plan.Section.Pass;
 import longrun.plan.choice.ApplianceKind;
@@ -50,11 +50,17 @@ public final class PlasticPipe extends SectionRule {
         }
         if (section.setting().isNone() || section.setting().is(s -> s != Setting.UNDERGROUND)) {
             return broken(
-                    own, place, "does not lie in the ground (setting: " + text(section.setting()) + ")", "setting");
+                    own,
+                    place,
+                    "does not lie in the ground " + EntryName.entered("setting", section.setting()),
+                    "setting");
         }
         if (section.under().is(u -> u == Under.BUILDING || u == Under.SLAB)) {
             return broken(
-                    own, place, "lies under a building or its slab (under: " + text(section.under()) + ")", "under");
+                    own,
+                    place,
+                    "lies under a building or its slab " + EntryName.entered("under", section.under()),
+                    "under");
         }
         return passing(own, section, place)
                 .or(() -> indoorEnd(house, own, section, place))
@@ -107,7 +113,7 @@ public final class PlasticPipe extends SectionRule {
                     place,
                     "goes all the way to " + a.called()
                             + (a.kind().isKnown() ? "" : ", which is not entered as one that stands outdoors")
-                            + " (material: " + text(section.material()) + ")",
+                            + " " + EntryName.entered("material", section.material()),
                     "material"));
         }
         return Optional.empty();
@@ -150,10 +156,6 @@ public final class PlasticPipe extends SectionRule {
 
     private static boolean hasEnd(Section section, String word) {
         return section.ends().findValue().orElse(List.of()).stream().anyMatch(e -> e.contains(word));
-    }
-
-    private static String text(Fact<?> fact) {
-        return fact.findText().orElse("");
     }
 
     private static Verdict broken(Threshold own, Place place, String what, String field) {

@@ -2,6 +2,7 @@ package longrun.rules.pipe;
 
 import java.util.List;
 import java.util.Set;
+import longrun.finding.EntryName;
 import longrun.plan.Fact;
 import longrun.plan.Section;
 import longrun.rules.limit.State;
@@ -40,7 +41,8 @@ final class PlasticRiser extends SectionRule {
         String field = place.pointer() + "/ends";
         Fact<List<String>> ends = section.ends();
         if (ends.isNone() || ends.is(List::isEmpty)) {
-            return Judge.broken(own, place, "no riser is at the ends of {who} (ends: none)", MEND, field);
+            return Judge.broken(
+                    own, place, "no riser is at the ends of {who} " + EntryName.entered("ends", "none"), MEND, field);
         }
         List<String> entered = ends.findValue().orElse(List.of());
         for (String end : entered) {
@@ -48,7 +50,7 @@ final class PlasticRiser extends SectionRule {
                 return Judge.broken(
                         own,
                         place,
-                        "an end of {who} is not brought up in an anodeless riser (ends: " + end + ")",
+                        "an end of {who} is not brought up in an anodeless riser " + EntryName.entered("ends", end),
                         MEND,
                         field);
             }

@@ -2,6 +2,7 @@ package longrun.rules.pipe;
 
 import java.util.ArrayList;
 import java.util.List;
+import longrun.finding.EntryName;
 import longrun.piping.Side;
 import longrun.plan.Section;
 import longrun.quantity.Measure;
@@ -38,7 +39,7 @@ final class TracerWire extends SectionRule {
                         () -> Judge.broken(
                                 thickest(house, section),
                                 place,
-                                "no tracer wire lies along {who} (tracerWire: none)",
+                                "no tracer wire lies along {who} " + EntryName.entered("tracerWire", "none"),
                                 "Lay an insulated copper tracer wire along {who}, reachable at both ends.",
                                 field),
                         () -> Judge.asks(

@@ -1,5 +1,6 @@
 package longrun.rules.pipe;
 
+import longrun.finding.EntryName;
 import longrun.plan.Section;
 import longrun.rules.limit.Threshold;
 import longrun.rules.shape.House;
@@ -37,8 +38,7 @@ public final class UncappedOutlet extends SectionRule {
         return Judge.broken(
                 own,
                 place,
-                "{who} feeds nothing and its end is open (capped: "
-                        + section.capped().findText().orElse("") + ")",
+                "{who} feeds nothing and its end is open " + EntryName.entered("capped", section.capped()),
                 "Cap or plug the end of {who} before gas is let in.",
                 field);
     }

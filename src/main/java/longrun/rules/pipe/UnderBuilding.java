@@ -1,5 +1,6 @@
 package longrun.rules.pipe;
 
+import longrun.finding.EntryName;
 import longrun.plan.Section;
 import longrun.plan.choice.Setting;
 import longrun.plan.choice.Under;
@@ -32,8 +33,7 @@ final class UnderBuilding extends SectionRule {
             return Judge.brokenAsking(
                     own,
                     place,
-                    "{who} {lies|lie} under a building or its slab (under: "
-                            + section.under().findText().orElse("") + ")",
+                    "{who} {lies|lie} under a building or its slab " + EntryName.entered("under", section.under()),
                     "Lay it round the building, or bring it in above ground; else in a conduit vented above grade.",
                     Question.inspector("Is a vented conduit accepted for {who}, and how must its ends be?"),
                     field);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import longrun.finding.EntryName;
 import longrun.plan.Fact;
 import longrun.plan.Regulator;
 import longrun.plan.Section;
@@ -89,7 +90,7 @@ final class WallPassage implements Rule {
             return Judge.broken(
                     house.limits().get(name(), "shaft"),
                     place,
-                    "{who} {runs|run} through a " + what.replace('-', ' ') + " (what: " + what + ")",
+                    "{who} {runs|run} through a " + EntryName.spoken(what),
                     "Take the pipe round it.",
                     place.pointer() + "/what");
         }

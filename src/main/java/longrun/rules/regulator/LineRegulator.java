@@ -2,6 +2,7 @@ package longrun.rules.regulator;
 
 import java.util.ArrayList;
 import java.util.List;
+import longrun.finding.EntryName;
 import longrun.plan.Fact;
 import longrun.plan.Regulator;
 import longrun.plan.choice.RegulatorKind;
@@ -120,7 +121,7 @@ public final class LineRegulator {
             return Judge.broken(
                     after,
                     at.place(),
-                    "no tee is fitted after {who} (teeAfter: " + tee.findText().orElse("") + ")",
+                    "no tee is fitted after {who} " + EntryName.entered("teeAfter", tee),
                     "Add a plugged tee at least 10 pipe diameters after {who}.",
                     field);
         }
@@ -173,7 +174,7 @@ public final class LineRegulator {
                     : Judge.broken(
                             own,
                             place,
-                            "{who} has a vent limiter (vent: limiter), which throttles its relief",
+                            "{who} has a vent limiter on it, which throttles its relief",
                             "Take the limiter off {who} and let its vent end freely, pointing down, outdoors.",
                             field);
         }
@@ -187,7 +188,7 @@ public final class LineRegulator {
                 return Judge.broken(
                         own,
                         place,
-                        "{who} has neither a vent outdoors nor a vent limiter (vent: none)",
+                        "{who} has neither a vent outdoors nor a vent limiter " + EntryName.entered("vent", "none"),
                         "Pipe the vent of {who} outdoors, or fit its listed vent limiter.",
                         field);
             }
@@ -206,7 +207,7 @@ public final class LineRegulator {
                     ? Judge.broken(
                             house.limits().get(name(), "limiter-outdoors"),
                             place,
-                            "{who} is outdoors and has a vent limiter (vent: limiter)",
+                            "{who} is outdoors and has a vent limiter " + EntryName.entered("vent", "limiter"),
                             "Take the limiter off and let the vent of {who} point down.",
                             field)
                     : Judge.holds(own, place);

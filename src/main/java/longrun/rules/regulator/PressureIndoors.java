@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longrun.finding.EntryName;
 import longrun.plan.Fact;
 import longrun.plan.Regulator;
 import longrun.plan.Section;
@@ -136,14 +137,13 @@ public final class PressureIndoors implements Rule {
             return Optional.of(new Inside(
                     place,
                     place.pointer() + "/setting",
-                    "is inside the house (setting: "
-                            + section.setting().findText().orElse("") + ")"));
+                    "is inside the house " + EntryName.entered("setting", section.setting())));
         }
         if (section.under().is(u -> u == Under.BUILDING || u == Under.SLAB)) {
             return Optional.of(new Inside(
                     place,
                     place.pointer() + "/under",
-                    "lies under the house (under: " + section.under().findText().orElse("") + ")"));
+                    "lies under the house " + EntryName.entered("under", section.under())));
         }
         return house.network()
                 .findRegulatorAtEndOf(section.id())
@@ -151,8 +151,8 @@ public final class PressureIndoors implements Rule {
                 .map(r -> new Inside(
                         place,
                         house.network().findPointer(r.id()).orElse(place.pointer()) + "/setting",
-                        "ends at " + r.id() + " inside the house (setting: "
-                                + r.setting().findText().orElse("") + ")"));
+                        "ends at " + r.id() + " inside the house "
+                                + EntryName.entered("regulators/setting", r.setting())));
     }
 
     private static boolean isOutside(Section section) {

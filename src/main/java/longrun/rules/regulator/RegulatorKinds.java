@@ -3,6 +3,7 @@ package longrun.rules.regulator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import longrun.finding.EntryName;
 import longrun.piping.Served;
 import longrun.plan.Fact;
 import longrun.plan.Regulator;
@@ -81,7 +82,7 @@ public final class RegulatorKinds implements Rule {
                 Judge.broken(
                         limit(house, "inlet"),
                         at.place(),
-                        "{who} hangs on the tank (fedBy: tank), whose pressure is above its inlet rating",
+                        "{who} hangs on the tank, whose pressure is above its inlet rating",
                         RIGHT_ORDER,
                         at.place().pointer() + "/kind");
         };
@@ -104,7 +105,7 @@ public final class RegulatorKinds implements Rule {
         return Judge.broken(
                 limit(house, ""),
                 at.place(),
-                "{who} feeds fixed piping in a single stage (kind: single-stage)",
+                "{who} feeds fixed piping in a single stage " + EntryName.entered("kind", "single-stage"),
                 RIGHT_ORDER,
                 at.place().pointer() + "/kind");
     }
@@ -143,7 +144,7 @@ public final class RegulatorKinds implements Rule {
         return Judge.broken(
                 limit(house, line ? "line" : kind == RegulatorKind.SINGLE_STAGE ? "" : "inlet"),
                 at.place(),
-                "{who} (kind: " + kind.written() + ") follows the "
+                "{who} " + EntryName.entered("kind", kind.written()) + " follows the "
                         + before.get().label() + " " + ahead.get().id(),
                 RIGHT_ORDER,
                 at.place().pointer() + "/kind");
@@ -189,8 +190,7 @@ public final class RegulatorKinds implements Rule {
             return Optional.of(Judge.broken(
                     limit(house, "outdoors"),
                     at.place(),
-                    "{who} takes tank pressure and is not outdoors (setting: "
-                            + setting.findText().orElse("") + ")",
+                    "{who} takes tank pressure and is not outdoors " + EntryName.entered("regulators/setting", setting),
                     "Move {who} outdoors to the tank valve.",
                     field));
         }

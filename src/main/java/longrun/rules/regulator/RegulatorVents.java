@@ -3,6 +3,7 @@ package longrun.rules.regulator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import longrun.finding.EntryName;
 import longrun.plan.Distance;
 import longrun.plan.Fact;
 import longrun.plan.Regulator;
@@ -140,8 +141,7 @@ public final class RegulatorVents {
                     "whether {who} is indoors is not entered"
                             + (vent.isUnknown()
                                     ? ", nor where its vent goes"
-                                    : ", and its relief is not piped outdoors (vent: "
-                                            + vent.findText().orElse("") + ")"),
+                                    : ", and its relief is not piped outdoors " + EntryName.entered("vent", vent)),
                     Question.fitter("Is {who} indoors or outdoors, and does its vent end freely outdoors?"),
                     place.pointer() + (vent.isUnknown() ? "/vent" : "/setting"));
         }
@@ -161,8 +161,7 @@ public final class RegulatorVents {
                     : Judge.broken(
                             piped,
                             place,
-                            "{who} is indoors and its relief is not piped outdoors (vent: "
-                                    + vent.findText().orElse("") + ")",
+                            "{who} is indoors and its relief is not piped outdoors " + EntryName.entered("vent", vent),
                             "Pipe the vent of {who} outdoors, or move the regulator outdoors.",
                             field);
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import longrun.finding.EntryName;
 import longrun.plan.Fact;
 import longrun.rules.limit.State;
 import longrun.rules.limit.Threshold;
@@ -68,6 +69,6 @@ public record FlagRule<T>(
     }
 
     private String found(Fact<Boolean> entered) {
-        return words.found() + " (" + field + ": " + entered.findText().orElse("") + ")";
+        return words.found() + " " + EntryName.entered(field, entered);
     }
 }

@@ -2,6 +2,7 @@ package longrun.rules.shape;
 
 import java.util.Optional;
 import java.util.function.Function;
+import longrun.finding.EntryName;
 import longrun.plan.choice.PartKind;
 import longrun.rules.limit.Threshold;
 
@@ -30,6 +31,6 @@ public record MissingPart(
     }
 
     private String found(Hookup hookup) {
-        return hookup.appliance().connection().isNone() ? found + " (connection: none)" : found;
+        return hookup.appliance().connection().isNone() ? found + " " + EntryName.entered("connection", "none") : found;
     }
 }

@@ -2,6 +2,7 @@ package longrun.rules.shutoff;
 
 import java.util.List;
 import java.util.Optional;
+import longrun.finding.EntryName;
 import longrun.plan.Fact;
 import longrun.plan.Site;
 import longrun.plan.Site.MainShutoff;
@@ -42,8 +43,7 @@ final class MainShutoffRule implements Rule {
             return List.of(Judge.broken(
                     own,
                     SITE,
-                    "the main shutoff of {who} is not outdoors (outdoors: "
-                            + outdoors.findText().orElse("") + ")",
+                    "the main shutoff of {who} is not outdoors " + EntryName.entered("outdoors", outdoors),
                     "Add a main shutoff outdoors where the gas enters {who}.",
                     "/site/mainShutoff/outdoors"));
         }
@@ -51,8 +51,7 @@ final class MainShutoffRule implements Rule {
             return List.of(Judge.broken(
                     own,
                     SITE,
-                    "the main shutoff of {who} cannot be reached (reachable: "
-                            + reachable.findText().orElse("") + ")",
+                    "the main shutoff of {who} cannot be reached " + EntryName.entered("reachable", reachable),
                     "Move the main shutoff of {who} to where a hand reaches it.",
                     "/site/mainShutoff/reachable"));
         }

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import longrun.finding.EntryName;
 import longrun.plan.Appliance;
 import longrun.plan.Fact;
 import longrun.plan.Site;
@@ -86,8 +87,8 @@ final class Frost {
                         ? Judge.broken(
                                 own,
                                 place,
-                                "{who}, at " + Math.round(efficiency.orElseThrow())
-                                        + " %, condenses and has no drain (condensate: none)",
+                                "{who}, at " + Math.round(efficiency.orElseThrow()) + " %, condenses and has no drain "
+                                        + EntryName.entered("condensate", "none"),
                                 "Give its condensate a drain that falls freely and does not freeze.",
                                 field)
                         : Judge.holds(own, place);
@@ -161,8 +162,8 @@ final class Frost {
                     : Judge.broken(
                             own,
                             place,
-                            "the frost protection of {who} stops with the power (freezePower: "
-                                    + a.freezePower().findText().orElse("") + ")",
+                            "the frost protection of {who} stops with the power "
+                                    + EntryName.entered("freezePower", a.freezePower()),
                             "Feed it from a battery or generator, set it in a room that stays warm, or drain it before a"
                                     + " cold night without power.",
                             field);

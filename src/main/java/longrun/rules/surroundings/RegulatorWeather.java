@@ -2,6 +2,7 @@ package longrun.rules.surroundings;
 
 import java.util.ArrayList;
 import java.util.List;
+import longrun.finding.EntryName;
 import longrun.plan.Fact;
 import longrun.plan.Regulator;
 import longrun.plan.choice.RegulatorKind;
@@ -65,8 +66,8 @@ final class RegulatorWeather implements Rule {
                 : Judge.broken(
                         own,
                         place,
-                        "{who} hangs in the open (underEaves: "
-                                + r.underEaves().findText().orElse("") + "), where snow lies "
+                        "{who} hangs in the open " + EntryName.entered("underEaves", r.underEaves())
+                                + ", where snow lies "
                                 + snow.findText().orElse("") + " deep",
                         "Hang it on the gable end or under the eaves, or give it a cover; brace its riser.",
                         field);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import longrun.finding.EntryName;
 import longrun.plan.Plan;
 import longrun.plan.Room;
 import longrun.plan.Room.Opening;
@@ -109,7 +110,7 @@ public final class RoomAir {
         boolean standardDecides = !known || wanted == standard;
         String sum = (standardDecides ? sum(all, standard) : sum(all, ach, wanted))
                 + "; " + name() + with + " has " + number(has) + " ft3"
-                + (rooms.size() == 1 ? " (volume: " + room.volume().findText().orElse("") + ")" : "");
+                + (rooms.size() == 1 ? " " + EntryName.entered("volume", room.volume()) : "");
         return AirWay.of(has >= wanted * (1 - SLACK), sum);
     }
 

@@ -2,6 +2,7 @@ package longrun.rules.surroundings;
 
 import java.util.ArrayList;
 import java.util.List;
+import longrun.finding.EntryName;
 import longrun.plan.Room;
 import longrun.plan.choice.ApplianceVent;
 import longrun.plan.choice.RoomKind;
@@ -71,8 +72,8 @@ final class RoomRules {
                 return Judge.brokenAsking(
                         own,
                         standing.place(),
-                        "{who} {is|are} in " + standing.roomName()
-                                + ", whose floor is below the ground (belowGrade: true)",
+                        "{who} {is|are} in " + standing.roomName() + ", whose floor is below the ground "
+                                + EntryName.entered("belowGrade", "true"),
                         "Set {who} in a room from which gas can flow out, or as the authority allows it there.",
                         Question.inspector(
                                 "{Is|Are} {who} allowed in a room below the ground, and with which ventilation and alarm?"),
@@ -120,9 +121,8 @@ final class RoomRules {
             return Judge.brokenAsking(
                     own,
                     standing.place(),
-                    "{who} {takes its|take their} air from a " + kind(room) + " (kind: "
-                            + room.kind().findText().orElse("") + ", vent: "
-                            + standing.appliance().vent().findText().orElse("") + ")",
+                    "{who} {takes its|take their} air from a " + kind(room) + " "
+                            + EntryName.entered("vent", standing.appliance().vent()),
                     "Fit a direct-vent one, or set it in another room.",
                     Question.inspector("Does an exception hold for {who} in a " + kind(room) + "?"),
                     standing.roomPointer().orElseThrow() + "/kind");

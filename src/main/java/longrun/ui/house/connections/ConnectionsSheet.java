@@ -125,13 +125,11 @@ final class ConnectionsSheet {
         String words = thing.properties().stream()
                 .filter(e -> names.contains(e.getKey()))
                 .flatMap(e -> EntryWords.listIn(e.getKey(), e.getValue()).stream())
-                .map(EntryWords::spoken)
                 .collect(Collectors.joining("; "));
         all.add(Dom.text("p", "", words.isEmpty() ? "Nothing is entered yet." : Sentence.of(words)));
     }
 
     private static String words(JsonNode part) {
-        return Sentence.of(
-                EntryWords.listIn("", part).stream().map(EntryWords::spoken).collect(Collectors.joining("; ")));
+        return Sentence.of(String.join("; ", EntryWords.listIn("", part)));
     }
 }

@@ -14,6 +14,7 @@ import longrun.draft.EntryWords;
 import longrun.drawing.part.HookupDrawing;
 import longrun.drawing.part.LineRegulatorDrawing;
 import longrun.drawing.part.VentDrawing;
+import longrun.finding.EntryName;
 import longrun.plan.Appliance.Part;
 import longrun.plan.PlanPath;
 import longrun.plan.json.PlanReader;
@@ -104,11 +105,8 @@ record RuleWhy(Element ask, Element told) {
 
     /** The entries that the other example has not. */
     private static String differing(List<String> own, List<String> other) {
-        return Sentence.of(own.stream()
-                .filter(e -> !other.contains(e))
-                .map(EntryWords::spoken)
-                .distinct()
-                .collect(Collectors.joining("; ")));
+        return Sentence.of(
+                own.stream().filter(e -> !other.contains(e)).distinct().collect(Collectors.joining("; ")));
     }
 
     private static List<String> pointers(Explanation.Example example) {
@@ -124,7 +122,7 @@ record RuleWhy(Element ask, Element told) {
             JsonNode there = plan.at(place);
             String name = place.substring(place.lastIndexOf('/') + 1);
             if (there.isMissingNode()) {
-                all.add(name + ": not entered");
+                all.add(EntryName.of(PlanPath.of(place)) + ": not entered");
             } else {
                 all.addAll(EntryWords.listIn(name, there));
             }

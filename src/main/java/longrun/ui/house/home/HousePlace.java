@@ -8,6 +8,7 @@ import java.util.Optional;
 import longrun.draft.PressureCut;
 import longrun.draft.run.Start;
 import longrun.draft.run.StartPictures;
+import longrun.plan.choice.CodeProfile;
 import longrun.ui.field.ChoiceField;
 import longrun.ui.field.Field;
 import longrun.ui.field.FieldList;
@@ -18,7 +19,6 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.Scale;
 import longrun.ui.place.HousePage;
 import longrun.ui.place.Place;
-import longrun.words.CodeNames;
 import longrun.words.Names;
 import longrun.words.Shown;
 
@@ -114,8 +114,8 @@ public final class HousePlace implements Place {
 
     private Element code() {
         Map<String, String> profiles = new LinkedHashMap<>();
-        for (String each : List.of("fuel-gas-2018", "nfpa-54-58", "plumbing-code")) {
-            profiles.put(each, Names.capital(CodeNames.of(each)));
+        for (CodeProfile each : CodeProfile.values()) {
+            profiles.put(each.written(), Names.capital(each.label()));
         }
         return Dom.el(
                 "div",

@@ -12,6 +12,8 @@ import longrun.draft.sections.LegsText;
 import longrun.draft.sections.RouteAnswer;
 import longrun.draft.sections.RouteLine;
 import longrun.draft.sections.RouteLines;
+import longrun.finding.EntryName;
+import longrun.plan.PlanPath;
 import longrun.plan.json.PlanError;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
@@ -182,7 +184,7 @@ final class RouteRow {
                 legsWrong = legsWrong.isEmpty() ? e.getValue().message() : legsWrong;
             } else if (e.getKey().startsWith("/sections/" + index + "/")
                     || isHanging(session, e.getKey(), line.get())) {
-                String entry = e.getKey().substring(e.getKey().lastIndexOf('/') + 1);
+                String entry = EntryName.of(PlanPath.of(e.getKey()));
                 wrong.appendChild(Dom.el(
                         "p",
                         "said bad",

@@ -1,0 +1,71 @@
+package longrun.finding;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import longrun.origin.DataFile;
+import longrun.origin.DataRow;
+import longrun.plan.Fact;
+import longrun.plan.PlanPath;
+
+/** What the entries of a plan are called in a sentence ({@code data/words/entries.csv}); nobody is shown their names. */
+public final class EntryName {
+
+    private static final Map<String, String> ALL = load();
+
+    private EntryName() {}
+
+    private static Map<String, String> load() {
+        Map<String, String> all = new LinkedHashMap<>();
+        for (DataRow row : DataFile.read("words/entries.csv").rows()) {
+            if (all.put(row.text("entry"), row.text("called")) != null) {
+                throw row.fault("entry", row.text("entry") + " stands twice");
+            }
+        }
+        return Collections.unmodifiableMap(all);
+    }
+
+    /** What it is called by its name in a plan. */
+    static Map<String, String> all() {
+        return ALL;
+    }
+
+    /** What the entry is called that stands in this place; as written where it is none of a plan's. */
+    public static String of(PlanPath place) {
+        String entry = place.entry();
+        return ALL.getOrDefault(place.holder() + "/" + entry, of(entry));
+    }
+
+    /**
+     * What an entry is called.
+     *
+     * @param entry its name in a plan; with what holds it before a stroke where one name means two things
+     */
+    public static String of(String entry) {
+        return ALL.getOrDefault(entry, entry);
+    }
+
+    /**
+     * An entry with what stands in it, put behind what was found: {@code (tracer wire: none)}.
+     *
+     * @param entry as for {@link #of(String)}
+     * @param written the value as a plan writes it
+     */
+    public static String entered(String entry, String written) {
+        return "(" + of(entry) + ": " + spoken(written) + ")";
+    }
+
+    /** As {@link #entered(String, String)}, what was written in a plan. */
+    public static String entered(String entry, Fact<?> fact) {
+        return entered(entry, fact.findText().orElse(""));
+    }
+
+    /** A value as it is said: yes and no, and choices without their hyphens. */
+    public static String spoken(String written) {
+        return switch (written) {
+            case "true" -> "yes";
+            case "false" -> "no";
+            default -> written.replaceAll("(?<=[a-z])-(?=[a-z])", " ");
+        };
+    }
+}
