@@ -26,6 +26,8 @@ class CorrectHousesTest {
                 "correct/all-copper",
                 "correct/cylinders",
                 "correct/one-appliance",
+                "correct/generator",
+                "correct/mobile-range",
                 "correct/two-tanks-apart"
             })
     void correctHouseHasNothingToMend(String file) {

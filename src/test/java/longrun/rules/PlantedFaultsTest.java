@@ -21,6 +21,17 @@ class PlantedFaultsTest {
         assertThat(toMend(edit)).containsExactly(rule + " at " + at);
     }
 
+    /** However far beyond its limit, it is the same one finding. */
+    @ParameterizedTest(name = "{0} at {1}")
+    @CsvFileSource(
+            resources = "/longrun/rules/gross-faults.csv",
+            delimiter = '|',
+            numLinesToSkip = 1,
+            quoteCharacter = '`')
+    void grossFaultIsFoundOnce(String rule, String at, String edit) {
+        assertThat(toMend(edit)).containsExactly(rule + " at " + at);
+    }
+
     @Test
     void faultsTogetherAreEachFoundOnce() {
         List<String[]> faults = Samples.text("rules/faults.csv")

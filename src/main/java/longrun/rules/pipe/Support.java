@@ -2,12 +2,14 @@ package longrun.rules.pipe;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.plan.Distance;
 import longrun.plan.Fact;
 import longrun.plan.Leg;
 import longrun.plan.Section;
+import longrun.plan.SizeNames;
 import longrun.plan.choice.Direction;
 import longrun.plan.choice.Material;
 import longrun.plan.choice.Setting;
@@ -102,11 +104,21 @@ final class Support {
     /** The rows its size could fall in: one where the size is known. */
     private static List<String> rows(House house, Section section, int index) {
         boolean steel = section.material().is(Material.STEEL);
-        Optional<String> size = house.pressures().sizing().section(index).size();
+        Optional<String> size = house.pressures().sizing().section(index).size().or(() -> inPlace(section));
         if (size.isEmpty()) {
             return steel ? STEEL : TUBE;
         }
         return List.of(steel ? steel(size.get()) : tube(size.get()));
+    }
+
+    /** The size entered where a table cannot say one, as with a load that is not known. */
+    private static Optional<String> inPlace(Section section) {
+        Material material = section.material().findValue().orElseThrow();
+        return section.installedSize()
+                .findValue()
+                .or(() -> section.chosenSize().findValue())
+                .map(written -> SizeNames.read(
+                        material, written, List.of(written.strip().toLowerCase(Locale.ROOT))));
     }
 
     private static String steel(String size) {

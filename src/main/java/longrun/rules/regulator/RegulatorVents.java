@@ -43,8 +43,8 @@ public final class RegulatorVents {
                         Regulator::ventToIntake,
                         "ventToIntake",
                         "a direct-vent opening or air intake"),
-                new VentTerminal.AtRegulator(),
-                new VentTerminal.AtAppliance());
+                new VentTerminalAtRegulator(),
+                new VentTerminalAtAppliance());
     }
 
     static DistanceRule<Regulator> rule(

@@ -1,6 +1,5 @@
 package longrun.rules.regulator;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,11 +13,6 @@ import longrun.plan.choice.Setting;
 import longrun.rules.limit.State;
 import longrun.rules.limit.Threshold;
 import longrun.rules.shape.House;
-import longrun.rules.shape.Judge;
-import longrun.rules.shape.Place;
-import longrun.rules.shape.Question;
-import longrun.rules.shape.Rule;
-import longrun.rules.shape.Verdict;
 
 /**
  * From a regulator's relief to the end of an appliance's vent (VT-01): 5 ft where the appliance is direct-vent, whose
@@ -27,20 +21,20 @@ import longrun.rules.shape.Verdict;
  */
 final class VentTerminal {
 
-    private static final String AT_REGULATOR = "regulator-vent-terminal";
-    private static final String AT_APPLIANCE = "vent-terminal";
-    private static final String FAN = "fan";
+    static final String AT_REGULATOR = "regulator-vent-terminal";
+    static final String AT_APPLIANCE = "vent-terminal";
+    static final String FAN = "fan";
 
     private final House house;
-    private final List<Appliance> appliances;
-    private final List<Regulators.At> regulators;
-    private final List<Regulators.At> perhaps;
-    private final boolean direct;
-    private final boolean fan;
-    private final boolean unknown;
+    final List<Appliance> appliances;
+    final List<Regulators.At> regulators;
+    final List<Regulators.At> perhaps;
+    final boolean direct;
+    final boolean fan;
+    final boolean unknown;
     private final boolean everyDirectFar;
 
-    private VentTerminal(House house) {
+    VentTerminal(House house) {
         this.house = house;
         appliances = house.plan().appliances();
         regulators = Regulators.listIn(house).stream()
@@ -55,28 +49,28 @@ final class VentTerminal {
         everyDirectFar = isEveryDirectFar();
     }
 
-    private static boolean isVentOutdoors(Regulator r) {
+    static boolean isVentOutdoors(Regulator r) {
         return r.kind().isKnown()
                 && !(r.kind().is(RegulatorKind.LINE) && !r.setting().is(Setting.OUTDOORS));
     }
 
     /** Not known to vent outdoors, and not known not to. */
-    private static boolean mayVentOutdoors(Regulator r) {
+    static boolean mayVentOutdoors(Regulator r) {
         return !r.kind().isKnown()
                 || (r.kind().is(RegulatorKind.LINE) && !r.setting().isKnown());
     }
 
     /** Only a house with a vent terminal through its wall, or one whose vents are not all entered. */
-    private boolean hasTerminal() {
+    boolean hasTerminal() {
         return direct || fan || unknown;
     }
 
-    private Threshold limit(String rule, String variant) {
+    Threshold limit(String rule, String variant) {
         return house.limits().get(rule, variant);
     }
 
     /** What the regulator's own entry says; empty where it says nothing. */
-    private Optional<State> own(Fact<Distance> measured) {
+    Optional<State> own(Fact<Distance> measured) {
         return measured.fold(
                 d -> {
                     State five = limit(AT_REGULATOR, "").test(d);
@@ -102,7 +96,7 @@ final class VentTerminal {
     }
 
     /** What the appliance's own entry says; empty where it says nothing. */
-    private Optional<State> own(Appliance a) {
+    Optional<State> own(Appliance a) {
         if (a.vent().isNone() || a.vent().is(v -> v == ApplianceVent.NONE || v == ApplianceVent.DRAFT)) {
             return Optional.of(State.NOT_FOR_THIS_PLAN);
         }
@@ -119,7 +113,7 @@ final class VentTerminal {
     }
 
     /** What the appliances' entries say all together, for a regulator that says nothing. */
-    private State bySide(List<Optional<State>> others) {
+    State bySide(List<Optional<State>> others) {
         if (others.stream().anyMatch(s -> s.filter(State.BROKEN::equals).isPresent())) {
             return State.BROKEN;
         }
@@ -131,7 +125,7 @@ final class VentTerminal {
     }
 
     /** What the regulators' entries say all together, for an appliance that says nothing. */
-    private List<Optional<State>> atRegulators() {
+    List<Optional<State>> atRegulators() {
         Stream<Optional<State>> sure =
                 regulators.stream().map(at -> own(at.regulator().ventToVentTerminal()));
         Stream<Optional<State>> open = perhaps.stream()
@@ -139,11 +133,11 @@ final class VentTerminal {
         return Stream.concat(sure, open).toList();
     }
 
-    private static double feet(Fact<Distance> measured) {
+    static double feet(Fact<Distance> measured) {
         return measured.findValue().map(d -> d.length().rounded().feet()).orElse(Double.MAX_VALUE);
     }
 
-    private double smallestAtRegulators() {
+    double smallestAtRegulators() {
         return regulators.stream()
                 .filter(at -> own(at.regulator().ventToVentTerminal())
                         .filter(State.BROKEN::equals)
@@ -153,7 +147,7 @@ final class VentTerminal {
                 .orElse(Double.MAX_VALUE);
     }
 
-    private double smallestAtAppliances() {
+    double smallestAtAppliances() {
         return appliances.stream()
                 .filter(a -> own(a).filter(State.BROKEN::equals).isPresent())
                 .mapToDouble(a -> feet(a.terminalToRegulator()))
@@ -161,113 +155,12 @@ final class VentTerminal {
                 .orElse(Double.MAX_VALUE);
     }
 
-    private String found(Fact<Distance> measured, String words) {
+    String found(Fact<Distance> measured, String words) {
         return words.replace("{entered}", measured.findText().orElse(""));
     }
 
-    /** Told at the regulator. */
-    static final class AtRegulator implements Rule {
-
-        @Override
-        public String name() {
-            return AT_REGULATOR;
-        }
-
-        @Override
-        public List<Verdict> judge(House house) {
-            VentTerminal all = new VentTerminal(house);
-            double atAppliances = all.smallestAtAppliances();
-            State side = all.bySide(all.appliances.stream().map(all::own).toList());
-            List<Verdict> verdicts = new ArrayList<>();
-            for (Regulators.At at : Regulators.listIn(house)) {
-                Threshold main = all.limit(name(), all.direct || all.unknown ? "" : FAN);
-                if (!at.regulator().kind().isKnown()) {
-                    verdicts.add(
-                            Regulators.<Regulator>askKind(at).findSettled(main).orElseThrow());
-                } else if (!all.hasTerminal()) {
-                    verdicts.add(Judge.notFor(main, at.place()));
-                } else if (mayVentOutdoors(at.regulator())) {
-                    verdicts.add(perhaps(all, main, at, side, atAppliances));
-                } else if (!isVentOutdoors(at.regulator())) {
-                    verdicts.add(Judge.notFor(main, at.place()));
-                } else {
-                    verdicts.add(judge(all, main, at, side, atAppliances));
-                }
-            }
-            return verdicts;
-        }
-
-        /** A line regulator whose place is not entered: far enough outdoors is far enough. */
-        private static Verdict perhaps(
-                VentTerminal all, Threshold main, Regulators.At at, State side, double atAppliances) {
-            Fact<Distance> measured = at.regulator().ventToVentTerminal();
-            boolean theirs = all.regulators.isEmpty() && atAppliances < feet(measured);
-            return all.own(measured).orElse(side) == State.HOLDS && !theirs
-                    ? Judge.holds(main, at.place())
-                    : Judge.asks(
-                            main,
-                            at.place(),
-                            "whether {who} is outdoors, where its vent keeps away from an appliance's vent terminal, is"
-                                    + " not entered",
-                            Question.fitter("Is {who} indoors or outdoors?"),
-                            at.place().pointer() + "/setting");
-        }
-
-        private static Verdict judge(
-                VentTerminal all, Threshold main, Regulators.At at, State side, double atAppliances) {
-            Fact<Distance> measured = at.regulator().ventToVentTerminal();
-            Optional<State> own = all.own(measured);
-            String field = at.place().pointer() + "/ventToVentTerminal";
-            Question question = Question.fitter(
-                    "How far is the relief outlet of {who} from the nearest vent terminal of an appliance, or is there"
-                            + " none?");
-            if (own.isEmpty()) {
-                return switch (side) {
-                    case HOLDS -> Judge.holds(main, at.place());
-                    case BROKEN -> Judge.brokenElsewhere(main, at.place());
-                    default ->
-                        Judge.asks(
-                                main,
-                                at.place(),
-                                "how far the vent of {who} is from the nearest vent terminal of an appliance is not"
-                                        + " entered",
-                                question,
-                                field);
-                };
-            }
-            boolean theirs = all.regulators.size() == 1 && atAppliances < feet(measured);
-            return switch (own.get()) {
-                case HOLDS -> theirs ? Judge.brokenElsewhere(main, at.place()) : Judge.holds(main, at.place());
-                case BROKEN ->
-                    theirs
-                            ? Judge.brokenElsewhere(main, at.place())
-                            : Judge.broken(
-                                    main,
-                                    at.place(),
-                                    all.found(
-                                            measured,
-                                            "the vent of {who} is {entered} from an appliance's vent terminal"),
-                                    "Move the vent of {who} to {limit} or more from the vent terminal, or pipe it"
-                                            + " there.",
-                                    field);
-                default -> {
-                    boolean mixed = all.fan || all.unknown;
-                    yield Judge.asks(
-                            main,
-                            at.place(),
-                            all.found(measured, "the vent of {who} is {entered} from the nearest vent terminal")
-                                    + (mixed ? "; whether that is a direct-vent one is not clear" : ""),
-                            mixed
-                                    ? Question.fitter("How far is {who} from the nearest direct-vent terminal?")
-                                    : question,
-                            mixed ? all.fieldThatDecides(field) : field);
-                }
-            };
-        }
-    }
-
     /** The first entry at an appliance that says how far its direct-vent terminal is. */
-    private String fieldThatDecides(String otherwise) {
+    String fieldThatDecides(String otherwise) {
         for (int i = 0; i < appliances.size(); i++) {
             Appliance a = appliances.get(i);
             if (a.vent().isUnknown()) {
@@ -278,70 +171,5 @@ final class VentTerminal {
             }
         }
         return otherwise;
-    }
-
-    /** Told at the appliance, where the smaller distance was entered there. */
-    static final class AtAppliance implements Rule {
-
-        @Override
-        public String name() {
-            return AT_APPLIANCE;
-        }
-
-        @Override
-        public List<Verdict> judge(House house) {
-            VentTerminal all = new VentTerminal(house);
-            double atRegulators = all.smallestAtRegulators();
-            State side = all.bySide(all.atRegulators());
-            List<Verdict> verdicts = new ArrayList<>();
-            for (int i = 0; i < all.appliances.size(); i++) {
-                Appliance a = all.appliances.get(i);
-                Place place = new Place(a.id(), "/appliances/" + i, a.called());
-                Threshold main = all.limit(name(), a.vent().is(ApplianceVent.FAN) ? FAN : "");
-                State own = all.regulators.isEmpty() && all.perhaps.isEmpty()
-                        ? State.NOT_FOR_THIS_PLAN
-                        : all.own(a).orElse(side);
-                if (own == State.BROKEN && all.regulators.isEmpty()) {
-                    verdicts.add(Verdict.of(name(), place, State.ASKS)); // asked at the regulator
-                    continue;
-                }
-                boolean entered = a.terminalToRegulator().isKnown();
-                boolean told = entered && atRegulators > feet(a.terminalToRegulator());
-                verdicts.add(
-                        switch (own) {
-                            case HOLDS -> Judge.holds(main, place);
-                            case BROKEN -> told ? broken(all, main, place, a) : Judge.brokenElsewhere(main, place);
-                            case ASKS ->
-                                entered
-                                        ? asksVent(all, main, place, a)
-                                        : Verdict.of(name(), place, State.ASKS); // asked at the regulator
-                            default -> Judge.notFor(main, place);
-                        });
-            }
-            return verdicts;
-        }
-
-        private static Verdict broken(VentTerminal all, Threshold main, Place place, Appliance a) {
-            return Judge.broken(
-                    main,
-                    place,
-                    all.found(a.terminalToRegulator(), "the vent of {who} ends {entered} from a regulator's vent"),
-                    "Move the end of its vent or the regulator's vent, so that {limit} or more is between them.",
-                    place.pointer() + "/terminalToRegulator");
-        }
-
-        private static Verdict asksVent(VentTerminal all, Threshold main, Place place, Appliance a) {
-            boolean open = a.vent().isUnknown();
-            return Judge.asks(
-                    main,
-                    place,
-                    all.found(a.terminalToRegulator(), "the vent of {who} ends {entered} from a regulator's vent")
-                            + (open ? "; whether it is a direct-vent one is not entered" : ""),
-                    open
-                            ? Question.plate("Is {who} direct-vent, with its air from outdoors, or vented by a fan?")
-                            : Question.fitter(
-                                    "How far is the end of the vent of {who} from the nearest regulator's vent?"),
-                    place.pointer() + (open ? "/vent" : "/terminalToRegulator"));
-        }
     }
 }
