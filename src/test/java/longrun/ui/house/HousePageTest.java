@@ -271,6 +271,19 @@ class HousePageTest extends OpenHouse {
         assertThat(UI.getCurrent().getCurrentView().getClass().getSimpleName()).isEqualTo("HousesView");
     }
 
+    /** 304.5.1: 50 ft3 for each 1,000 of 40,000 Btu/h; 304.6: an opening outdoors of 1 in2 for each 3,000. */
+    @Test
+    void theAirOfARoomIsWorkedOutInSight() {
+        id = store.create("", """
+                {"format":"longrun-plan/1","rooms":[{"id":"den","volume":"1900 ft3",
+                 "openings":[{"to":"outdoors","area":"14 in2"}]}],
+                 "appliances":[{"id":"a","kind":"space-heater","vent":"draft","room":"den","input":"40000 Btu/h"}]}
+                """).id();
+        HouseView page = open("house");
+        assertThat(Shown.inSight(page.getElement()))
+                .contains("Too little: 50 ft3 for each 1,000 of 40,000 Btu/h make 2,000 ft3", "Enough: outdoors");
+    }
+
     @Test
     void aRoomsOpeningsAreNamedOrNoneOrNotKnown() {
         HouseView page = open("house");

@@ -32,6 +32,7 @@ public final class RoomList {
     private final FieldList fields;
     private final BlockList list;
     private final Map<String, OpeningList> openings = new LinkedHashMap<>();
+    private final Map<String, AirSums> sums = new LinkedHashMap<>();
     private final Element element;
 
     RoomList(HousePage desk, FieldList fields) {
@@ -68,6 +69,8 @@ public final class RoomList {
         for (OpeningList each : openings.values()) {
             fresh |= each.draw();
         }
+        sums.keySet().removeIf(at -> desk.session().at(at).isMissingNode());
+        sums.values().forEach(AirSums::show);
         return fresh;
     }
 
@@ -102,8 +105,15 @@ public final class RoomList {
                     .element(),
             fields.add(AnswerField.yesNo(desk, at + "/belowGrade", "Its floor is below the ground outside"))
                     .element(),
-            air.element()
+            air.element(),
+            sums(at)
         };
+    }
+
+    private Element sums(String at) {
+        AirSums own = new AirSums(desk, at);
+        sums.put(at, own);
+        return own.element();
     }
 
     private static void takeAway(ObjectNode draft, String at) {
