@@ -46,7 +46,33 @@ public final class RoomAir {
     /** The ways of a room, with every burner that takes or may take its air there; none where no burner does. */
     public static List<AirWay> waysOf(Plan plan, int index) {
         RoomAir air = of(plan, index, true);
-        return air.burners.count() == 0 || air.burners.btuh() <= 0 ? List.of() : air.ways();
+        if (air.burners.count() == 0 || air.burners.btuh() <= 0) {
+            return List.of();
+        }
+        List<AirWay> all = air.ways();
+        air.otherMethod().ifPresent(other -> all.add(1, other));
+        return all;
+    }
+
+    /** Where the air change is known, the sum of the method for a volume that does not decide. */
+    private Optional<AirWay> otherMethod() {
+        if (!room.volume().isKnown() || !room.infiltration().isKnown()) {
+            return Optional.empty();
+        }
+        double has = room.volume().findValue().orElseThrow().cubicFeet();
+        double ach = room.infiltration().findValue().orElseThrow().perHour();
+        double standard = AirNumbers.ROOM_PER_THOUSAND * burners.btuh() / 1000;
+        double known = byAirChange(burners, ach);
+        if (ach < AirNumbers.LEAST_AIR_CHANGE - SLACK) {
+            return Optional.of(AirWay.of(
+                    false,
+                    sum(burners, standard) + ", a way not open to a room with less than "
+                            + String.format(Locale.ROOT, "%.2f", AirNumbers.LEAST_AIR_CHANGE)
+                            + " air changes an hour"));
+        }
+        double wanted = Math.max(standard, known);
+        return Optional.of(AirWay.of(
+                has >= wanted * (1 - SLACK), wanted == standard ? sum(burners, standard) : sum(burners, ach, known)));
     }
 
     Burners burners() {

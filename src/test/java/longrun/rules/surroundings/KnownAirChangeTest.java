@@ -91,6 +91,26 @@ class KnownAirChangeTest {
                 .satisfies(v -> assertThat(v.state().state().written()).isEqualTo(state));
     }
 
+    /** 304.5.1: 50 ft3 a thousand, not under 0.40 an hour; 304.5.2: 21 ft3 a thousand by the air change. */
+    @ParameterizedTest(name = "at {0} an hour")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "0.50 ach|21 ft3 for each 1,000 of 40,000 Btu/h, by 0.50 air changes an hour, make 1,680 ft3|make 2,000 ft3",
+                "0.40 ach|make 2,000 ft3|by 0.40 air changes an hour, make 2,100 ft3",
+                "0.30 ach|make 2,800 ft3|make 2,000 ft3, a way not open to a room with less than 0.40"
+            })
+    void bothMethodsAreShownWhereTheAirChangeIsKnown(String airChange, String decides, String other) {
+        List<AirWay> ways = RoomAir.waysOf(
+                Samples.plan("{\"format\":\"longrun-plan/1\",\"rooms\":[{\"id\":\"den\",\"volume\":\"1900 ft3\","
+                        + "\"infiltration\":\"" + airChange + "\",\"openings\":[]}],\"appliances\":[{\"id\":\"a\","
+                        + "\"kind\":\"space-heater\",\"vent\":\"draft\",\"room\":\"den\",\"input\":\"40000 Btu/h\"}]}"),
+                0);
+        assertThat(ways).hasSize(2);
+        assertThat(ways.get(0).sum()).contains(decides);
+        assertThat(ways.get(1).sum()).contains(other);
+    }
+
     @ParameterizedTest(name = "{0} thousand Btu/h with a fan")
     @CsvSource({"50, 1875", "75, 2813", "100, 3750", "125, 4688", "150, 5625"})
     void fanAssistedBurnerAtFourTenths(double thousand, long printed) {
