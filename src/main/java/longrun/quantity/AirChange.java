@@ -7,10 +7,6 @@ public record AirChange(double perHour) implements Quantity, Comparable<AirChang
         perHour = Quantity.finite(perHour);
     }
 
-    public static AirChange ofPerHour(double perHour) {
-        return new AirChange(perHour);
-    }
-
     @Override
     public double canonical() {
         return perHour;

@@ -7,10 +7,6 @@ public record Area(double squareInches) implements Quantity, Comparable<Area> {
         squareInches = Quantity.finite(squareInches);
     }
 
-    public static Area ofSquareInches(double squareInches) {
-        return new Area(squareInches);
-    }
-
     @Override
     public double canonical() {
         return squareInches;

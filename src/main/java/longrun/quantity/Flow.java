@@ -15,10 +15,6 @@ public record Flow(double gpm) implements Quantity, Comparable<Flow> {
         return gpm * 60;
     }
 
-    public double litresPerMinute() {
-        return gpm * 3.785411784;
-    }
-
     @Override
     public double canonical() {
         return gpm;

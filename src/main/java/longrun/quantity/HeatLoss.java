@@ -7,14 +7,6 @@ public record HeatLoss(double btuhPerDegF) implements Quantity, Comparable<HeatL
         btuhPerDegF = Quantity.finite(btuhPerDegF);
     }
 
-    public static HeatLoss ofBtuhPerDegF(double btuhPerDegF) {
-        return new HeatLoss(btuhPerDegF);
-    }
-
-    public double wattsPerKelvin() {
-        return btuhPerDegF * 1055.05585262 / 3600 * 1.8;
-    }
-
     @Override
     public double canonical() {
         return btuhPerDegF;

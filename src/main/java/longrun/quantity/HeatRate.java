@@ -13,10 +13,6 @@ public record HeatRate(double btuh) implements Quantity, Comparable<HeatRate> {
         return new HeatRate(btuh);
     }
 
-    public static HeatRate ofKBtuh(double kBtuh) {
-        return new HeatRate(kBtuh * 1000);
-    }
-
     public double kilowatts() {
         return btuh * 1055.05585262 / 3_600_000;
     }

@@ -7,10 +7,6 @@ public record HeatingValue(double btuPerGallon) implements Quantity, Comparable<
         btuPerGallon = Quantity.finite(btuPerGallon);
     }
 
-    public static HeatingValue ofBtuPerGallon(double btuPerGallon) {
-        return new HeatingValue(btuPerGallon);
-    }
-
     @Override
     public double canonical() {
         return btuPerGallon;

@@ -13,10 +13,6 @@ public record Length(double feet) implements Quantity, Comparable<Length> {
         return new Length(feet);
     }
 
-    public static Length ofInches(double inches) {
-        return new Length(inches / 12);
-    }
-
     public double inches() {
         return feet * 12;
     }

@@ -7,10 +7,6 @@ public record Ratio(double fraction) implements Quantity, Comparable<Ratio> {
         fraction = Quantity.finite(fraction);
     }
 
-    public static Ratio ofPercent(double percent) {
-        return new Ratio(percent / 100);
-    }
-
     public static Ratio of(double fraction) {
         return new Ratio(fraction);
     }

@@ -11,10 +11,6 @@ public record Temperature(double degF) implements Quantity, Comparable<Temperatu
         return new Temperature(degF);
     }
 
-    public static Temperature ofDegC(double degC) {
-        return new Temperature(degC * 1.8 + 32);
-    }
-
     public double degC() {
         return (degF - 32) / 1.8;
     }

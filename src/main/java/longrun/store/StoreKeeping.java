@@ -8,7 +8,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
-import java.util.List;
 import java.util.Optional;
 import javax.sql.DataSource;
 import longrun.store.StoreTrouble.Kind;
@@ -136,11 +135,5 @@ public final class StoreKeeping {
                 LOG.warn(copyTrouble);
             }
         }
-    }
-
-    /** The names of the dated copies, the last made first. */
-    List<String> copyNames() {
-        return new StoreRescue(folder, clock)
-                .copies().stream().map(StoreRescue.DatedCopy::file).toList();
     }
 }

@@ -104,17 +104,4 @@ public final class StandardTanks {
                 .findFirst()
                 .map(b -> underground ? b.underground() : b.above());
     }
-
-    /**
-     * The smallest standard tank whose fill lasts so many days.
-     *
-     * @param refillShare share of capacity at the refill gauge
-     * @param galPerDay burnt a day
-     * @param days wanted between fills
-     */
-    public static Optional<Size> forDays(double refillShare, double galPerDay, double days) {
-        return horizontal().stream()
-                .filter(s -> (FillLimit.USUAL - refillShare) * s.waterGal() >= galPerDay * days)
-                .findFirst();
-    }
 }

@@ -113,10 +113,6 @@ final class RouteRow {
         return body.load().getText();
     }
 
-    List<String> wrongShown() {
-        return wrong.getChildren().map(Element::getText).toList();
-    }
-
     /** Whether it is kept behind the next line, out of sight until a person types so far ahead. */
     void spare(boolean spare) {
         body.spare(spare);
