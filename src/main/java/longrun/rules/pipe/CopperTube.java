@@ -94,18 +94,13 @@ final class CopperTube {
                     .collect(Collectors.toCollection(() -> EnumSet.noneOf(Joint.class)));
             if (wrong.contains(Joint.SOLDERED) || wrong.contains(Joint.THREADED)) {
                 wrong.remove(Joint.COMPRESSION);
-                return Judge.broken(
-                        own,
-                        place,
-                        "copper of {who} is joined in another way " + EntryName.entered("joints", words(wrong)),
-                        REMEDY,
-                        field);
+                return Judge.broken(own, place, "copper of {who} has " + words(wrong) + " joints", REMEDY, field);
             }
             if (!wrong.isEmpty()) {
                 return Judge.brokenAsking(
                         house.limits().get(name(), "compression"),
                         place,
-                        "copper of {who} has compression joints " + EntryName.entered("joints", words(wrong)),
+                        "copper of {who} has compression joints",
                         REMEDY,
                         Question.inspector("Are the compression fittings of {who} approved for gas here?"),
                         field);

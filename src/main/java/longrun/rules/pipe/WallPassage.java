@@ -116,8 +116,8 @@ final class WallPassage implements Rule {
             Fact<Boolean> entered = lacks.get().equals("sleeved") ? pass.sleeved() : pass.sealed();
             String found =
                     "{who} {passes|pass} an outside wall" + (where.isEmpty() ? "" : " " + where) + " and {is|are} not "
-                            + lacks.get() + " there (" + lacks.get() + ": "
-                            + entered.findText().orElse("") + ")";
+                            + lacks.get() + " there "
+                            + EntryName.entered(lacks.get(), entered);
             return Judge.broken(
                     own,
                     place,

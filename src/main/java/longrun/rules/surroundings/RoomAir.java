@@ -135,8 +135,8 @@ public final class RoomAir {
         }
         boolean standardDecides = !known || wanted == standard;
         String sum = (standardDecides ? sum(all, standard) : sum(all, ach, wanted))
-                + "; " + name() + with + " has " + number(has) + " ft3"
-                + (rooms.size() == 1 ? " " + EntryName.entered("volume", room.volume()) : "");
+                + "; " + name() + with + " has "
+                + (rooms.size() == 1 ? room.volume().findText().orElse("") : number(has) + " ft3");
         return AirWay.of(has >= wanted * (1 - SLACK), sum);
     }
 
