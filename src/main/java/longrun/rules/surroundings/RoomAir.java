@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import longrun.finding.EntryName;
 import longrun.plan.Plan;
 import longrun.plan.Room;
 import longrun.plan.Room.Opening;
