@@ -31,7 +31,8 @@ public final class AnswerField implements Field {
             row.appendChild(Dom.el("label", "", radio, Dom.text("span", "", words)));
             radios.put(value, radio);
         });
-        group = Dom.el("fieldset", "fld", Dom.text("legend", "lab", label), row).setAttribute("id", id);
+        group = Dom.el("fieldset", "fld fact-row few", Dom.text("legend", "lab", label), row)
+                .setAttribute("id", id);
         // A place gone back to is made anew in the browser, without its marks.
         group.addAttachListener(e -> mark());
     }

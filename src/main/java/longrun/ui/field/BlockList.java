@@ -64,6 +64,12 @@ public final class BlockList {
         add.addEventListener("click", e -> add());
     }
 
+    /** Each item in one row, the names of its fields over the first alone; for items of few and short fields. */
+    public BlockList inRows() {
+        Dom.setClass(blocks, "rows", true);
+        return this;
+    }
+
     public Element blocks() {
         return blocks;
     }

@@ -40,7 +40,7 @@ public final class ChoiceField implements Field {
                 .addEventData("element.value");
         pending = new PendingChoice(select);
         Element name = Dom.text("label", "lab", label).setAttribute("for", id);
-        element = Dom.el("div", "fld", name, select, said);
+        element = Dom.el("div", "fld fact-row words", name, select, said);
     }
 
     /** Takes a choice as the browser tells it. */

@@ -9,11 +9,14 @@ import longrun.ui.place.HousePage;
 /** A date, written year first, in numbers, or with the month's name; beside it the day it was understood as. */
 public final class DateField extends LineField {
 
+    private final EntryAddress address;
     private final boolean everyYear;
 
     private DateField(HousePage desk, EntryAddress address, String label, String help) {
-        super(desk, address, label, help);
+        super(desk, address.pointer(), "date", label, help);
+        this.address = address;
         everyYear = address.unit().equals(EntryAddress.DAY_OF_YEAR);
+        end();
     }
 
     public DateField(HousePage desk, String pointer, String label, String help) {
@@ -23,6 +26,11 @@ public final class DateField extends LineField {
     /** A day of every year, such as Jan 10. */
     public static DateField everyYear(HousePage desk, String pointer, String label, String help) {
         return new DateField(desk, new EntryAddress(pointer, EntryAddress.DAY_OF_YEAR), label, help);
+    }
+
+    @Override
+    EntryAddress address() {
+        return address;
     }
 
     @Override

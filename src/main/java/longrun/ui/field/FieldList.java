@@ -59,8 +59,9 @@ public final class FieldList {
     }
 
     public static void focus(Element target) {
-        target.executeJs("setTimeout(() => { this.closest('details')?.setAttribute('open', ''); this.focus();"
-                + " this.scrollIntoView({block: 'center'}); })");
+        target.executeJs(
+                "setTimeout(() => { for (let d = this.closest('details'); d; d = d.parentElement.closest('details'))"
+                        + " d.open = true; this.focus(); this.scrollIntoView({block: 'center'}); })");
     }
 
     public Map<String, String> heard() {

@@ -3,6 +3,7 @@ package longrun.ui.field;
 import longrun.draft.EntryAddress;
 import longrun.draft.WrongEntry;
 import longrun.plan.json.PlanError;
+import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 
 /** A count or a price, which is a bare number in the plan; what is no number is kept as typed and said to be none. */
@@ -14,11 +15,12 @@ public final class NumberField extends LineField {
 
     private NumberField(
             HousePage desk, String pointer, String kind, String label, String help, String each, String such) {
-        super(desk, new EntryAddress(pointer, kind), label, help);
+        super(desk, pointer, "bare", label, help);
         this.kind = kind;
         this.each = each;
         this.such = such;
         target().setAttribute("inputmode", "decimal");
+        end(Dom.text("span", "unit", each));
     }
 
     public NumberField(HousePage desk, String pointer, String label, String help) {
@@ -27,16 +29,21 @@ public final class NumberField extends LineField {
 
     /** The price of a gallon, in whatever money. */
     public static NumberField price(HousePage desk, String pointer, String label, String help) {
-        return new NumberField(desk, pointer, EntryAddress.PRICE, label, help, " a gallon", "2.80");
+        return new NumberField(desk, pointer, EntryAddress.PRICE, label, help, "a gallon", "2.80");
     }
 
     /** The price of a kilowatt-hour, in whatever money. */
     public static NumberField currentPrice(HousePage desk, String pointer, String label, String help) {
-        return new NumberField(desk, pointer, EntryAddress.PRICE, label, help, " a kilowatt-hour", "0.14");
+        return new NumberField(desk, pointer, EntryAddress.PRICE, label, help, "a kWh", "0.14");
     }
 
     private boolean isPrice() {
         return kind.equals(EntryAddress.PRICE);
+    }
+
+    @Override
+    EntryAddress address() {
+        return new EntryAddress(pointer(), kind);
     }
 
     @Override
@@ -46,6 +53,6 @@ public final class NumberField extends LineField {
 
     @Override
     String understood(String stored) {
-        return isPrice() ? stored + each : "";
+        return isPrice() ? stored + " " + each : "";
     }
 }

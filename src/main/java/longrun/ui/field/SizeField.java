@@ -9,7 +9,13 @@ import longrun.ui.place.HousePage;
 public final class SizeField extends LineField {
 
     public SizeField(HousePage desk, String pointer, String label, String help) {
-        super(desk, new EntryAddress(pointer, EntryAddress.SIZE), label, help);
+        super(desk, pointer, "bare", label, help);
+        end();
+    }
+
+    @Override
+    EntryAddress address() {
+        return new EntryAddress(pointer(), EntryAddress.SIZE);
     }
 
     @Override

@@ -7,6 +7,12 @@ import longrun.ui.place.HousePage;
 public final class WordsField extends LineField {
 
     public WordsField(HousePage desk, String pointer, String label, String help) {
-        super(desk, new EntryAddress(pointer, ""), label, help);
+        super(desk, pointer, "words", label, help);
+        end();
+    }
+
+    @Override
+    EntryAddress address() {
+        return new EntryAddress(pointer(), "");
     }
 }

@@ -23,7 +23,9 @@ import org.springframework.beans.factory.annotation.Autowired;
 @Route("fill")
 @PageTitle("How long does a fill last \u00b7 Longrun")
 @StyleSheet("context://frontend/run.css")
+@StyleSheet("context://frontend/field.css")
 @StyleSheet("context://frontend/house.css")
+@StyleSheet("context://frontend/place.css")
 @StyleSheet("context://frontend/fill.css")
 @JsModule("context://frontend/lines.js")
 public final class FillView extends KeptPage<FillDraft> {

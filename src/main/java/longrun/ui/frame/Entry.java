@@ -56,13 +56,25 @@ public final class Entry extends Component {
     /** Says what the entry was understood as, or helps while it is empty. */
     public void understood(String saying) {
         getElement().removeAttribute("aria-invalid");
-        say(saying, false);
+        say(saying, "");
+    }
+
+    /** Says what the entry was understood as where that is what was typed: heard, and not shown once more. */
+    public void echoed(String saying) {
+        getElement().removeAttribute("aria-invalid");
+        say(saying, "same");
+    }
+
+    /** Says what to write while the entry is empty: shown while it is in hand. */
+    public void helps(String saying) {
+        getElement().removeAttribute("aria-invalid");
+        say(saying, "help");
     }
 
     /** Says what is wrong and what to write instead. */
     public void wrong(String saying) {
         getElement().setAttribute("aria-invalid", "true");
-        say(saying, true);
+        say(saying, "bad");
     }
 
     public boolean isWrong() {
@@ -74,15 +86,15 @@ public final class Entry extends Component {
         return Optional.of(shownSaying).filter(s -> !s.isEmpty());
     }
 
-    private void say(String saying, boolean bad) {
-        String key = (bad ? "!" : "") + saying;
+    private void say(String saying, String how) {
+        String key = how + " " + saying;
         if (key.equals(shownKey)) {
             return;
         }
         shownKey = key;
         shownSaying = saying;
-        Dom.setClass(said, "bad", bad);
-        if (bad) {
+        said.setAttribute("class", how.isEmpty() ? "said" : "said " + how);
+        if (how.equals("bad")) {
             Dom.fill(said, Dom.drawing(SQUARE), Dom.text("b", "", "Not understood "), Dom.words(saying));
         } else {
             Dom.fill(said, Dom.words(saying));

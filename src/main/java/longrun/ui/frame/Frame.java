@@ -17,6 +17,10 @@ import org.jspecify.annotations.Nullable;
  */
 @Tag("div")
 @JsModule("context://frontend/frame.js")
+@JsModule("context://frontend/spoken.js")
+@JsModule("context://frontend/fade.js")
+@JsModule("context://frontend/connection.js")
+@JsModule("context://frontend/paper.js")
 @JsModule("context://frontend/answers.js")
 public abstract class Frame extends Component {
 

@@ -40,12 +40,15 @@ import org.springframework.transaction.TransactionException;
 /** One whole house: the thread of places at the left, one place at a time, the answer so far beside it. */
 @Route("house/:id/:place?")
 @StyleSheet("context://frontend/run.css")
+@StyleSheet("context://frontend/field.css")
 @StyleSheet("context://frontend/house.css")
+@StyleSheet("context://frontend/place.css")
 @StyleSheet("context://frontend/route.css")
 @JsModule("context://frontend/lines.js")
 @JsModule("context://frontend/pan.js")
 @StyleSheet("context://frontend/connections.css")
 @StyleSheet("context://frontend/papers.css")
+@StyleSheet("context://frontend/print.css")
 public final class HouseView extends Frame implements BeforeEnterObserver, HasDynamicTitle, HousePage, Keeper.Hears {
 
     private static final String NAMELESS = "House without a name";

@@ -11,7 +11,14 @@ final class PlaceHead {
     private final Element heading = Dom.text("h2", "place", "");
     private final Element lede = Dom.text("p", "lede", "");
     private final DemoWalk walk = new DemoWalk();
-    private final Element element = Dom.el("section", "place-head", heading, lede, walk.element());
+    private final Element element = Dom.el(
+            "section",
+            "place-head",
+            heading,
+            lede,
+            Dom.text(
+                    "p", "keys-of-facts", "In an empty line ? is not known and - is none; a figure takes either back."),
+            walk.element());
 
     Element element() {
         return element;

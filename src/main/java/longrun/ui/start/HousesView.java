@@ -9,7 +9,6 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayDeque;
 import java.util.Base64;
@@ -24,10 +23,8 @@ import longrun.store.ListedHouse;
 import longrun.store.NotStored;
 import longrun.store.StoreKeeping;
 import longrun.ui.frame.Dom;
-import longrun.ui.frame.Entry;
 import longrun.ui.frame.Frame;
 import longrun.ui.frame.Keeper;
-import longrun.words.IsolatedName;
 import longrun.words.UnitSystem;
 import org.springframework.dao.DataAccessException;
 import org.springframework.transaction.TransactionException;
@@ -38,9 +35,6 @@ import org.springframework.transaction.TransactionException;
 @StyleSheet("context://frontend/run.css")
 @StyleSheet("context://frontend/house.css")
 public final class HousesView extends Frame implements BeforeEnterObserver, Keeper.Hears {
-
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm 'UTC'", Locale.ENGLISH)
-            .withZone(ZoneOffset.UTC);
 
     private static final DateTimeFormatter COPY = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
 
@@ -57,13 +51,13 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
     private final Element goneSays = Dom.text("summary", "", "");
     private final Element deleted = Dom.el("details", "more", goneSays, gone);
     private final transient Deque<Long> broughtBack = new ArrayDeque<>();
-    private long renaming = -1;
-    private long deleting = -1;
+    private final transient HouseLines lines;
 
     public HousesView(HouseShelf shelf, StoreKeeping keeping) {
         super("Houses", "fuel gas code, 2018");
         this.shelf = shelf;
         this.keeping = keeping;
+        lines = new HouseLines(shelf, this);
         noAnswer();
         work().appendChild(
                         Dom.el(
@@ -97,14 +91,15 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
         refresh();
     }
 
-    private Element does(String classes, String says, Runnable what) {
+    /** A button that does something with the store, or says why it was not done. */
+    Element does(String classes, String says, Runnable what) {
         Element button = Dom.button(classes, says);
         button.addEventListener("click", e -> orSaid(what));
         return button;
     }
 
     /** Does it, or says why the store did not. */
-    private void orSaid(Runnable what) {
+    void orSaid(Runnable what) {
         try {
             what.run();
         } catch (DataAccessException | TransactionException e) {
@@ -116,7 +111,7 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
         UI.getCurrent().navigate("house/" + id + "/house");
     }
 
-    private void refresh() {
+    void refresh() {
         List<ListedHouse> houses;
         List<ListedHouse> away;
         try {
@@ -137,23 +132,12 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
         Dom.retext(kept, keptWhere());
         Dom.show(none, houses.isEmpty());
         Dom.show(list, !houses.isEmpty());
-        houses.forEach(
-                h -> list.appendChild(h.id() == renaming ? naming(h) : h.id() == deleting ? asking(h) : line(h)));
+        houses.forEach(h -> list.appendChild(lines.of(h)));
         gone.removeAllChildren();
-        away.forEach(h -> gone.appendChild(goneLine(h)));
+        away.forEach(h -> gone.appendChild(lines.ofGone(h)));
         Dom.retext(goneSays, "Deleted houses: " + away.size());
         Dom.show(deleted, !away.isEmpty());
         canUndo(!away.isEmpty(), !broughtBack.isEmpty());
-    }
-
-    private Element goneLine(ListedHouse house) {
-        Element back = does("ask", "Bring it back", () -> bringBack(house));
-        return Dom.el(
-                "li",
-                "",
-                Dom.text("span", "", name(house)),
-                when(house),
-                Dom.el("div", "acts", named(back, "Bring back " + name(house))));
     }
 
     private String keptWhere() {
@@ -164,115 +148,10 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
         return "They lie in " + keeping.place() + "." + copy + trouble;
     }
 
-    private static String name(ListedHouse house) {
-        return house.name().isBlank() ? "House without a name" : IsolatedName.of(house.name());
-    }
-
-    private Element line(ListedHouse house) {
-        String name = name(house);
-        Element link = Dom.text("a", "", name)
-                .setAttribute("href", "house/" + house.id() + "/house")
-                .setAttribute("router-link", true);
-        Element acts = Dom.el(
-                "div",
-                "acts",
-                named(
-                        does("ask", "Rename", () -> {
-                            renaming = house.id();
-                            refresh();
-                        }),
-                        "Rename " + name),
-                named(
-                        does("ask", "Make a copy", () -> {
-                            shelf.duplicate(house.id());
-                            say("A copy of " + name + " was made.");
-                        }),
-                        "Make a copy of " + name),
-                named(does("ask", "Save the plan file", () -> savePlanFile(house)), "Save the plan file of " + name),
-                named(
-                        does("ask", "Delete", () -> {
-                            deleting = house.id();
-                            renaming = -1;
-                            refresh();
-                        }),
-                        "Delete " + name));
-        return Dom.el("li", "", link, when(house), acts);
-    }
-
-    /** When it was changed, by the clock of whoever looks. */
-    private static Element when(ListedHouse house) {
-        Element when = Dom.text("span", "when", DAY.format(house.changed()));
-        when.executeJs(
-                "this.textContent = new Date($0).toLocaleString('en-GB', {day: 'numeric', month: 'long',"
-                        + " year: 'numeric', hour: '2-digit', minute: '2-digit'})",
-                house.changed().toString());
-        return when;
-    }
-
-    private static Element named(Element button, String name) {
-        return button.setAttribute("aria-label", name);
-    }
-
-    private Element naming(ListedHouse house) {
-        String[] typed = {house.name()};
-        Entry entry = new Entry("rename", "Name of the house", "in", text -> typed[0] = text);
-        entry.write(house.name());
-        Runnable take = () -> {
-            boolean named = shelf.rename(house.id(), typed[0]);
-            renaming = -1;
-            say(
-                    named
-                            ? "The house has its new name."
-                            : "The name was not changed: the house was changed in another tab. Try once more.");
-        };
-        entry.getElement().addEventListener("keydown", e -> orSaid(take)).setFilter("event.key == 'Enter'");
-        entry.getElement()
-                .addEventListener("keydown", e -> {
-                    renaming = -1;
-                    refresh();
-                })
-                .setFilter("event.key == 'Escape'");
-        entry.getElement().executeJs("setTimeout(() => this.focus())");
-        return Dom.el(
-                "li",
-                "",
-                Dom.el("div", "", entry.getElement(), entry.said()),
-                when(house),
-                Dom.el("div", "acts", does("ask", "Take this name", take), does("ask", "Leave it as it was", () -> {
-                    renaming = -1;
-                    refresh();
-                })));
-    }
-
-    /** Nothing is deleted by one key; the cursor is where it does no harm. */
-    private Element asking(ListedHouse house) {
-        String name = name(house);
-        Runnable leave = () -> {
-            deleting = -1;
-            refresh();
-        };
-        Element keep = does("ask", "Keep it", leave);
-        keep.addAttachListener(e -> keep.executeJs("setTimeout(() => this.focus())"));
-        keep.addEventListener("keydown", e -> leave.run()).setFilter("event.key == 'Escape'");
-        Element asks = Dom.text(
-                "p", "", "Delete " + name + "? It leaves this list; it is kept below and can be brought back any day.");
-        return Dom.el(
-                "li",
-                "",
-                asks.setAttribute("role", "alert"),
-                when(house),
-                Dom.el(
-                        "div",
-                        "acts",
-                        named(does("ask", "Delete it", () -> delete(house)), "Delete " + name + " now"),
-                        named(keep, "Keep " + name)));
-    }
-
-    private void delete(ListedHouse house) {
-        deleting = -1;
+    void delete(ListedHouse house) {
         if (shelf.delete(house.id())) {
             broughtBack.clear();
-            say(name(house) + " was deleted; undo brings it back.");
+            say(HouseLines.name(house) + " was deleted; undo brings it back.");
         } else {
             say("The house was deleted already.");
         }
@@ -282,12 +161,12 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
         shelf.listDeleted().stream().findFirst().ifPresent(this::bringBack);
     }
 
-    private void bringBack(ListedHouse house) {
+    void bringBack(ListedHouse house) {
         if (shelf.bringBack(house.id())) {
             broughtBack.push(house.id());
-            say(name(house) + " is back.");
+            say(HouseLines.name(house) + " is back.");
         } else {
-            say(name(house) + " is back already.");
+            say(HouseLines.name(house) + " is back already.");
         }
     }
 
@@ -300,7 +179,7 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
         }
     }
 
-    private void say(String words) {
+    void say(String words) {
         Dom.retext(said, words);
         refresh();
     }
@@ -353,7 +232,7 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
         });
     }
 
-    private void savePlanFile(ListedHouse house) {
+    void savePlanFile(ListedHouse house) {
         shelf.planFile(house.id())
                 .ifPresentOrElse(
                         file -> {

@@ -54,10 +54,10 @@ class BigHouseTest extends OpenHouse {
         long before = fields(page.getElement());
         String id = page.session().text("/sections/50/id");
         assertThat(Shown.text(page.getElement())).contains(id + page.session().text("/sections/50/from"));
-        route.inHand(50);
+        route.hand().inHand(50);
         assertThat(page.lineInHand()).contains(id);
         assertThat(fields(page.getElement())).isGreaterThan(before).isLessThan(2 * before);
-        route.legs(50, "north 7");
+        route.hand().legs(50, "north 7");
         assertThat(page.session().text("/sections/50/legs/0")).isEqualTo("north 7 ft");
     }
 

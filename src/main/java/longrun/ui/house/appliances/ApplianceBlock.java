@@ -104,6 +104,8 @@ public final class ApplianceBlock {
                                 Shown.ELEVATION,
                                 true,
                                 "there is none on the plate"))
+                        .element(),
+                fields.add(AnswerField.of(desk, at + "/gas", "Set up for", GASES))
                         .element());
         standing = new Standing(desk, fields, at);
         Element about = Dom.el(
@@ -128,15 +130,12 @@ public final class ApplianceBlock {
                                 "div",
                                 "",
                                 about,
-                                fields.add(AnswerField.of(desk, at + "/gas", "Set up for", GASES))
-                                        .element(),
                                 fields.add(AnswerField.of(desk, at + "/vent", "What it burns leaves", VENTS))
                                         .element()),
                         plate),
-                standing.element(),
                 terminal.element(),
                 findings.element(),
-                gone,
+                Dom.el("div", "block-foot", standing.element(), gone),
                 asking);
     }
 

@@ -24,8 +24,10 @@ final class DeliveryFields {
     DeliveryFields(HousePage desk, FieldList fields) {
         this.desk = desk;
         this.fields = fields;
-        tickets = new BlockList(desk, fields, TICKETS, "Add a delivery ticket", "Remove this ticket", this::ticket);
-        closed = new BlockList(desk, fields, CLOSED, "Add weeks without truck", "Remove these weeks", this::spell);
+        tickets = new BlockList(desk, fields, TICKETS, "Add a delivery ticket", "Remove this ticket", this::ticket)
+                .inRows();
+        closed = new BlockList(desk, fields, CLOSED, "Add weeks without truck", "Remove these weeks", this::spell)
+                .inRows();
     }
 
     Element supplier() {

@@ -30,6 +30,7 @@ public final class FuelView extends FiguresPlace {
     private final Element doubts;
     private final Element level;
     private final Element year;
+    private final Element months;
 
     public FuelView(HousePage desk) {
         this.desk = desk;
@@ -49,24 +50,29 @@ public final class FuelView extends FiguresPlace {
                 answers.level(),
                 answers.when(),
                 findings.element());
-        year = PlacePart.of("year", "The year", "", answers.year(), gallons.element());
+        year = PlacePart.of("year", "The year", "", answers.year());
+        months = PlacePart.of("months", "Gas by month and use", "", gallons.element());
         holds(
-                PlacePart.of(
-                        "climate",
-                        "Climate",
-                        "Mean temperature of each month; the weather office has them.",
-                        climate.element()),
-                PlacePart.of("heating", "Heating", "", uses.heating()),
+                level,
+                PlacePart.beside(
+                        Dom.el(
+                                "div",
+                                "",
+                                PlacePart.of("heating", "Heating", "", uses.heating()),
+                                PlacePart.of("truck", "Supplier", "", deliveries.supplier())),
+                        Dom.el("div", "", year, spell)),
                 PlacePart.of(
                         "others",
                         "Other uses",
                         "Range, dryer, fireplace, grill, pool, generator: gallons a year, or hours a day.",
                         uses.others()),
-                PlacePart.of("truck", "Supplier", "", deliveries.supplier()),
+                PlacePart.of(
+                        "climate",
+                        "Climate",
+                        "Mean temperature of each month; the weather office has them.",
+                        climate.element()),
+                months,
                 PlacePart.of("tickets", "Delivery tickets", "", deliveries.tickets(), tickets.element()),
-                level,
-                year,
-                spell,
                 doubts);
         showParts();
     }
@@ -105,6 +111,7 @@ public final class FuelView extends FiguresPlace {
         boolean known = desk.session().review().isPresent();
         Dom.show(level, known);
         Dom.show(year, known);
+        Dom.show(months, known);
         Dom.show(spell, known && answers.hasSpell());
         Dom.show(doubts, known && !answers.doubted().isEmpty());
     }

@@ -9,6 +9,7 @@ import longrun.origin.Months;
 import longrun.plan.Plan;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.WhereFrom;
+import longrun.ui.house.figure.MonthsAcross;
 import longrun.ui.house.figure.OriginSteps;
 import longrun.ui.place.HousePage;
 import longrun.words.FigureText;
@@ -27,7 +28,7 @@ final class GallonsTable {
 
     GallonsTable(HousePage desk) {
         this.desk = desk;
-        Element box = Dom.el("div", "row-box", Dom.el("table", "plain gallons", head, body))
+        Element box = Dom.el("div", "row-box", Dom.el("table", "plain gallons across", head, body))
                 .setAttribute("tabindex", "0")
                 .setAttribute("role", "group")
                 .setAttribute("aria-label", "Gas by month and use");
@@ -91,23 +92,6 @@ final class GallonsTable {
             return;
         }
         shown = now;
-        head.removeAllChildren();
-        body.removeAllChildren();
-        Element top = Dom.el(
-                "tr",
-                "",
-                Dom.text("th", "", FigureText.unit("gal", desk.units())).setAttribute("scope", "col"));
-        rows.get(0)
-                .subList(1, rows.get(0).size())
-                .forEach(t -> top.appendChild(Dom.text("th", "", t).setAttribute("scope", "col")));
-        head.appendChild(top);
-        for (List<String> row : rows.subList(1, rows.size())) {
-            Element tr = Dom.el(
-                    "tr",
-                    row.get(0).equals("Year") ? "tot" : "",
-                    Dom.text("th", "", row.get(0)).setAttribute("scope", "row"));
-            row.subList(1, row.size()).forEach(c -> tr.appendChild(Dom.text("td", "", c)));
-            body.appendChild(tr);
-        }
+        MonthsAcross.write(head, body, FigureText.unit("gal", desk.units()), rows, "");
     }
 }

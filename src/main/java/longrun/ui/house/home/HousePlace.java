@@ -17,6 +17,7 @@ import longrun.ui.field.QuantityField;
 import longrun.ui.field.WordsField;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Scale;
+import longrun.ui.house.figure.PlacePart;
 import longrun.ui.place.HousePage;
 import longrun.ui.place.Place;
 import longrun.words.Names;
@@ -50,12 +51,16 @@ public final class HousePlace implements Place {
         element = Dom.el(
                 "div",
                 "place-body",
-                part(
-                        "name",
-                        "Name",
-                        "",
-                        field(new WordsField(desk, "/name", "Name of the house", "As it shall stand on the papers."))),
-                part(
+                PlacePart.beside(
+                        PlacePart.of(
+                                "name",
+                                "Name",
+                                "",
+                                field(new WordsField(
+                                        desk, "/name", "Name of the house", "As it shall stand on the papers."))),
+                        PlacePart.of(
+                                "code", "The code that decides", "", code(), amendments.element(), changed.element())),
+                PlacePart.of(
                         "cut",
                         "How is the pressure cut down?",
                         "Choose the picture that looks like yours; it fills in the regulators and the pipe between"
@@ -63,18 +68,8 @@ public final class HousePlace implements Place {
                         cuts.getElement(),
                         cutNote,
                         regulators.element()),
-                part("site", "Where it stands", "", site()),
-                part("rooms", "Rooms that hold appliances", "", rooms.element()),
-                part("code", "The code that decides", "", code(), amendments.element(), changed.element()));
-    }
-
-    private static Element part(String id, String title, String note, Element... content) {
-        Element part = Dom.el("section", "part", Dom.text("h3", "", title).setAttribute("id", "h-" + id))
-                .setAttribute("aria-labelledby", "h-" + id);
-        if (!note.isEmpty()) {
-            part.appendChild(Dom.text("p", "lede", note));
-        }
-        return part.appendChild(content);
+                PlacePart.of("site", "Where it stands", "", site()),
+                PlacePart.of("rooms", "Rooms that hold appliances", "", rooms.element()));
     }
 
     private Element field(Field field) {

@@ -94,6 +94,8 @@ public final class HotWaterView extends FiguresPlace {
                 from.list());
         figures = List.of(evening, side, months, saves);
         holds(
+                valves,
+                evening,
                 PlacePart.of("used", "What is used", "", entries.used()),
                 storage,
                 onDemand,
@@ -102,17 +104,11 @@ public final class HotWaterView extends FiguresPlace {
                         "Draws of a day",
                         "Their shape; their sum is the hot water a day. With none, a standard test\u2019s day stands in.",
                         lists.draws()),
-                valves,
-                PlacePart.of(
-                        "found",
-                        "Valves in the house",
-                        "As they sit, not as they should.",
-                        lists.valves(),
-                        findings.element()),
-                evening,
                 side,
                 months,
-                saves);
+                saves,
+                PlacePart.folded("found", "Valves in the house", "As they sit, not as they should.", lists.valves()),
+                findings.element());
     }
 
     @Override

@@ -3,6 +3,7 @@ package longrun.ui.house.hotwater;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import longrun.ui.frame.Dom;
+import longrun.ui.house.figure.MonthsAcross;
 
 /** A table of words and numbers, written only where it changed; it slides sideways where it is wide. */
 final class PlainTable {
@@ -10,10 +11,21 @@ final class PlainTable {
     private final Element head = Dom.el("thead", "");
     private final Element body = Dom.el("tbody", "");
     private final Element element;
+    private final boolean across;
     private String shown = "";
 
     PlainTable(String what) {
-        element = Dom.el("div", "row-box", Dom.el("table", "plain water", head, body))
+        this(what, false);
+    }
+
+    /** A table whose rows are months, which stand across. */
+    static PlainTable ofMonths(String what) {
+        return new PlainTable(what, true);
+    }
+
+    private PlainTable(String what, boolean across) {
+        this.across = across;
+        element = Dom.el("div", "row-box", Dom.el("table", across ? "plain water across" : "plain water", head, body))
                 .setAttribute("tabindex", "0")
                 .setAttribute("role", "group")
                 .setAttribute("aria-label", what);
@@ -38,6 +50,10 @@ final class PlainTable {
             return;
         }
         shown = now;
+        if (across) {
+            MonthsAcross.write(head, body, "", rows, marked);
+            return;
+        }
         head.removeAllChildren();
         body.removeAllChildren();
         Element top = Dom.el("tr", "");

@@ -35,8 +35,8 @@ final class WaterLists {
     WaterLists(HousePage desk, FieldList fields) {
         this.desk = desk;
         this.fields = fields;
-        draws = new BlockList(desk, fields, DRAWS, "Add a draw", "Remove this draw", this::draw);
-        valves = new BlockList(desk, fields, VALVES, "Add a valve", "Remove this valve", this::valve);
+        draws = new BlockList(desk, fields, DRAWS, "Add a draw", "Remove this draw", this::draw).inRows();
+        valves = new BlockList(desk, fields, VALVES, "Add a valve", "Remove this valve", this::valve).inRows();
         usual.addEventListener("click", e -> takeUsual());
     }
 

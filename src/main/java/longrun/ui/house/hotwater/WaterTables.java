@@ -24,7 +24,7 @@ final class WaterTables {
 
     private final HousePage desk;
     private final PlainTable arrangements = new PlainTable("The three arrangements side by side");
-    private final PlainTable months = new PlainTable("Largest flow by month");
+    private final PlainTable months = PlainTable.ofMonths("Largest flow by month");
     private final PlainTable savings = new PlainTable("What each arrangement uses and saves in a year");
 
     WaterTables(HousePage desk) {

@@ -21,6 +21,7 @@ import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.figure.Drawing;
 import longrun.ui.house.figure.FigureSlot;
+import longrun.ui.house.figure.PlacePart;
 import longrun.ui.place.HousePage;
 import longrun.words.Names;
 
@@ -41,7 +42,8 @@ final class PressurePane {
 
     PressurePane(HousePage desk) {
         this.desk = desk;
-        element = Dom.el("section", "part pressure", heading, plot.element(), tight.element(), slots);
+        element = PlacePart.folded("pressure", heading, "", plot.element(), tight.element(), slots);
+        Dom.setClass(element, "pressure", true);
     }
 
     Element element() {

@@ -15,6 +15,7 @@ import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.WhereFrom;
 import longrun.ui.house.figure.OriginSteps;
+import longrun.ui.house.figure.PlacePart;
 import longrun.ui.place.HousePage;
 import longrun.words.UnitSystem;
 
@@ -41,7 +42,8 @@ final class RegulatorSchedule {
                 .setAttribute("tabindex", "0")
                 .setAttribute("role", "group")
                 .setAttribute("aria-label", "The regulators of the house");
-        element = Dom.el("section", "part regulators", Dom.text("h3", "", "The regulators"), box, words);
+        element = PlacePart.folded("regulators", "The regulators", "", box, words);
+        Dom.setClass(element, "regulators", true);
     }
 
     Element element() {

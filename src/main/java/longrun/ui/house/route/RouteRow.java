@@ -24,7 +24,7 @@ import longrun.words.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /** One line of the route: where it leaves, what it feeds, its legs; and what came of it. */
-final class RouteRow {
+public final class RouteRow {
 
     /** What a person does in a line. */
     interface Hand {

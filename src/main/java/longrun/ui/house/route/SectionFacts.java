@@ -15,6 +15,7 @@ import longrun.ui.field.ChoiceField;
 import longrun.ui.field.FieldList;
 import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
+import longrun.ui.house.figure.PlacePart;
 import longrun.ui.place.HousePage;
 import longrun.words.IsolatedName;
 import longrun.words.Shown;
@@ -62,7 +63,7 @@ final class SectionFacts {
     private final FieldList fields = new FieldList();
     private final Element title = Dom.text("h3", "", "How it is laid");
     private final Element blocks = Dom.el("div", "facts");
-    private final Element element = Dom.el("section", "part laid", title, blocks);
+    private final Element element;
     private final LaidPicture picture;
     private String shown = "";
     private @Nullable PassageList passages;
@@ -70,7 +71,8 @@ final class SectionFacts {
     SectionFacts(HousePage desk) {
         this.desk = desk;
         picture = new LaidPicture(desk);
-        element.appendChild(picture.element());
+        element = PlacePart.folded("laid", title, "", picture.element(), blocks);
+        Dom.setClass(element, "laid", true);
     }
 
     Element element() {

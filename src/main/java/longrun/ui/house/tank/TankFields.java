@@ -151,6 +151,11 @@ final class TankFields {
                         "")));
     }
 
+    /** Whether an entry is one of the distances a code asks for. */
+    static boolean isDistance(String pointer) {
+        return pointer.matches("/tanks?(/[0-9]+)?/(to[A-Z][A-Za-z]*|betweenTanks)");
+    }
+
     /** The distances a code asks for. */
     Element distances() {
         Element grid = Dom.el("div", "grid");

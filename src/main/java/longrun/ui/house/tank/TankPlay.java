@@ -16,6 +16,7 @@ import longrun.tank.TankStudy;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.figure.Drawing;
 import longrun.ui.house.figure.FigureSlot;
+import longrun.ui.house.figure.PlacePart;
 import longrun.ui.house.figure.Slider;
 import longrun.ui.house.figure.SliderPlay;
 import longrun.ui.place.HousePage;
@@ -54,10 +55,9 @@ final class TankPlay extends SliderPlay {
                 "div",
                 "",
                 plot.element(),
-                Dom.el("div", "plays", gauge.element(), air.element()),
-                acts(),
-                kept(),
-                Dom.el("dl", "slots", planned.element(), rule.element()));
+                PlacePart.beside(
+                        Dom.el("div", "", Dom.el("div", "plays", gauge.element(), air.element()), acts(), kept()),
+                        Dom.el("dl", "slots", planned.element(), rule.element())));
     }
 
     /** The day it is where the browser stands. */

@@ -6,6 +6,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import longrun.draft.PlaceKind;
 import longrun.draft.WrittenPlaces;
 import longrun.drawing.tank.TankYard;
@@ -34,6 +35,7 @@ public final class TankView extends FiguresPlace {
     private final Element supplier = Dom.el("div", "");
     private final Element yard = Dom.el("div", "");
     private final FindingLines findings;
+    private final FindingLines off;
     private final List<Element> figures;
     private final List<TankFields> shownTanks = new ArrayList<>();
     private final List<Drawing> yards = new ArrayList<>();
@@ -42,7 +44,10 @@ public final class TankView extends FiguresPlace {
     public TankView(HousePage desk) {
         this.desk = desk;
         play = new TankPlay(desk);
-        findings = new FindingLines(desk, f -> PlaceKind.TANK.holds(f.field()) || f.at().equals("tank"));
+        findings = new FindingLines(
+                desk,
+                f -> !TankFields.isDistance(f.field()) && (PlaceKind.TANK.holds(f.field()) || f.at().equals("tank")));
+        off = new FindingLines(desk, f -> TankFields.isDistance(f.field()));
         answers = new TankAnswers(desk);
         Element another = Dom.button("act", "Add a tank that differs");
         another.addEventListener("click", e -> addTank());
@@ -84,13 +89,18 @@ public final class TankView extends FiguresPlace {
                 answers.sizes());
         figures = List.of(vapour, asked, holds, smallest);
         holds(
-                PlacePart.of("stands", "What stands there", "", tanks, Dom.el("p", "acts", another), cold),
                 vapour,
+                PlacePart.beside(
+                        PlacePart.of("stands", "What stands there", "", tanks, cold, Dom.el("p", "acts", another)),
+                        holds),
                 asked,
-                holds,
-                smallest,
-                PlacePart.of("off", "How far it stands off", "Shell to the thing, level with the ground.", yard),
-                PlacePart.of("supplier", "What the supplier knows", "", supplier));
+                PlacePart.of(
+                        "off",
+                        "How far it stands off",
+                        "Shell to the thing, level with the ground; more than so much is written as > 25 ft.",
+                        yard,
+                        off.element()),
+                PlacePart.beside(PlacePart.of("supplier", "What the supplier knows", "", supplier), smallest));
     }
 
     private Element field(Field field) {
@@ -187,6 +197,7 @@ public final class TankView extends FiguresPlace {
             }
         }
         findings.show();
+        off.show();
     }
 
     TankPlay play() {
@@ -198,6 +209,6 @@ public final class TankView extends FiguresPlace {
     }
 
     List<Finding> findingsShown() {
-        return findings.shown();
+        return Stream.concat(findings.shown().stream(), off.shown().stream()).toList();
     }
 }

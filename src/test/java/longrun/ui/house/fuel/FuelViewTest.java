@@ -3,9 +3,11 @@ package longrun.ui.house.fuel;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import longrun.Samples;
 import longrun.store.DraftStore;
 import longrun.ui.field.Field;
@@ -199,17 +201,22 @@ class FuelViewTest extends OpenHouses {
     }
 
     private static List<String> headings(FuelView place) {
-        return place.element()
-                .getChildren()
-                .filter(part -> !part.hasAttribute("hidden"))
-                .map(part -> part.getChild(0).getText())
-                .toList();
+        return headings(place.element()).toList();
+    }
+
+    private static Stream<String> headings(Element at) {
+        if (at.isTextNode() || at.hasAttribute("hidden")) {
+            return Stream.empty();
+        }
+        return at.getTag().equals("h3")
+                ? Stream.of(at.getText())
+                : at.getChildren().flatMap(FuelViewTest::headings);
     }
 
     @Test
-    void fieldsComeBeforeWhatFollowsFromThemAndNoHeadingStandsOverNothing() {
+    void theDrawingComesFirstThenEntriesWithTheirFiguresAndNoHeadingStandsOverNothing() {
         assertThat(headings(open("{\"format\":\"longrun-plan/1\"}")))
-                .startsWith("Climate", "Heating", "Other uses", "Supplier", "Delivery tickets")
+                .startsWith("Level through the year", "Heating", "Supplier", "The year", "Other uses", "Climate")
                 .doesNotContain("A cold spell and a power cut");
         FuelView place = open(demo());
         assertThat(headings(place))

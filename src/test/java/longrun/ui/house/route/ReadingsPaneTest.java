@@ -56,7 +56,7 @@ class ReadingsPaneTest extends OpenRoutes {
     @Test
     void flowingPressureReadAtTheRegulatorTakesThePlaceOfTheDefaultFall() {
         openOrchard();
-        view.inHand(2);
+        view.hand().inHand(2);
         String before = view.pressure().pane().figuresShown().get(1);
         String words = read("R2", "flowing-all", "10.9 in w.c.");
         assertThat(words)

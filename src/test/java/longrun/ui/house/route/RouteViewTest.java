@@ -24,19 +24,19 @@ class RouteViewTest extends OpenRoutes {
     }
 
     private void typeThreeLines() {
-        view.legs(0, "north 2, up 4, east 14");
+        view.hand().legs(0, "north 2, up 4, east 14");
         row(0).tools().material().choose("steel");
         row(0).tools().setting().choose("indoors");
         row(1).feeds().choose("app:heater");
-        view.legs(1, "n 8, d 3");
+        view.hand().legs(1, "n 8, d 3");
         row(2).feeds().choose("app:range");
-        view.legs(2, "east 12, down 5");
+        view.hand().legs(2, "east 12, down 5");
     }
 
     @Test
     void lineIsBegunByItsFirstEntryAndNamedByTheTool() {
         open(HOUSE);
-        view.legs(0, "up 4");
+        view.hand().legs(0, "up 4");
         assertThat(desk.session().text("/sections/0/id")).isEqualTo("A");
         assertThat(desk.session().text("/sections/0/from")).isEqualTo("R1");
         assertThat(desk.session().text("/sections/0/legs/0")).isEqualTo("up 4 ft");
@@ -59,10 +59,10 @@ class RouteViewTest extends OpenRoutes {
     void aMaterialMayStandWithTheLegs() {
         open(HOUSE);
         typeThreeLines();
-        view.legs(1, "csst n 8, d 3");
+        view.hand().legs(1, "csst n 8, d 3");
         assertThat(desk.session().text("/sections/1/material")).isEqualTo("csst");
         assertThat(desk.session().at("/sections/1/legs").toString()).isEqualTo("[\"north 8 ft\",\"down 3 ft\"]");
-        view.legs(1, "pe n 8, d");
+        view.hand().legs(1, "pe n 8, d");
         assertThat(desk.session().text("/sections/1/material"))
                 .as("half an entry changes no material")
                 .isEqualTo("csst");
@@ -101,7 +101,7 @@ class RouteViewTest extends OpenRoutes {
     @Test
     void whatTookThePressureAndWhatMayBeAddedStandBesideTheInlet() {
         open(Samples.text("data/demo/orchard-house.json"));
-        view.inHand(2);
+        view.hand().inHand(2);
         PressurePane pane = view.pressure().pane();
         assertThat(pane.wordsShown().get(0))
                 .startsWith("Ask the supplier to set it to no less than 10.25 in. w.c. and no more than 11.67 in. w.c.:"
@@ -125,7 +125,7 @@ class RouteViewTest extends OpenRoutes {
     void choosingInTheListLightsTheDrawing() {
         open(HOUSE);
         typeThreeLines();
-        view.inHand(1);
+        view.hand().inHand(1);
         assertThat(desk.inHand).contains("B");
         assertThat(view.drawing().svgShown()).contains("data-key=\"B\" class=\"sec on\"");
         assertThat(view.row().headingShown()).isEqualTo("The row used for section B");
@@ -146,8 +146,8 @@ class RouteViewTest extends OpenRoutes {
         OptionalDouble before =
                 desk.session().review().orElseThrow().sizing().stage(0).longestRunFt();
         desk.session().endStep();
-        view.legs(1, "north 80");
-        view.legs(1, "north 80, sideways 3");
+        view.hand().legs(1, "north 80");
+        view.hand().legs(1, "north 80, sideways 3");
         desk.session().rest();
         assertThat(desk.session().review().orElseThrow().sizing().stage(0).longestRunFt())
                 .isEqualTo(before);
@@ -158,19 +158,19 @@ class RouteViewTest extends OpenRoutes {
     void wrongLegsAreSaidBesideThemAndTheLineWaitsForItsSize() {
         open(HOUSE);
         typeThreeLines();
-        view.legs(1, "north 8, sideways 3");
+        view.hand().legs(1, "north 8, sideways 3");
         assertThat(row(1).legs().isWrong()).isTrue();
         assertThat(desk.session().text("/sections/1/legs/1")).isEqualTo("sideways 3 ft");
         assertThat(row(1).sizeShown()).isEqualTo("waiting");
         assertThat(row(0).sizeShown()).isEqualTo("1");
-        view.legs(1, "north 8, down 3");
+        view.hand().legs(1, "north 8, down 3");
         assertThat(row(1).legs().isWrong()).isFalse();
     }
 
     @Test
     void whatIsBeingTypedIsNeverWrittenBack() {
         open(HOUSE);
-        view.legs(0, "n 8");
+        view.hand().legs(0, "n 8");
         assertThat(row(0).legs().text()).isEmpty(); // the browser holds it; the page wrote nothing
         desk.session().undo();
         desk.session().redo();
@@ -203,8 +203,8 @@ class RouteViewTest extends OpenRoutes {
         open(HOUSE);
         typeThreeLines();
         row(3).feeds().choose("cap");
-        view.legs(3, "south 6");
-        view.put(3, "reserve", "40,000 Btu/h");
+        view.hand().legs(3, "south 6");
+        view.hand().put(3, "reserve", "40,000 Btu/h");
         assertThat(desk.session().errors()).isEmpty();
         assertThat(row(0).loadShown()).isEqualTo("304,000");
     }
@@ -213,7 +213,7 @@ class RouteViewTest extends OpenRoutes {
     void removedLineLetsGoOfWhatHungOnItAndHandsOnWhatLeftIt() {
         open(HOUSE);
         typeThreeLines();
-        view.removed(0);
+        view.hand().removed(0);
         assertThat(desk.session().text("/sections/0/id")).isEqualTo("B");
         assertThat(desk.session().text("/sections/0/from")).isEqualTo("R1");
         desk.session().undo();
@@ -223,7 +223,7 @@ class RouteViewTest extends OpenRoutes {
     @Test
     void eachChoiceOfFittingsShowsItsEffectInFeet() {
         open(Samples.text("drawing/orchard-house.json"));
-        view.inHand(2);
+        view.hand().inHand(2);
         String words = Shown.text(view.fittings().scaleElement());
         assertThat(words).contains("0.0 ft, row 50").contains("+9.4 ft, row 60").contains("+12.5 ft, row 60");
     }
@@ -257,7 +257,7 @@ class RouteViewTest extends OpenRoutes {
         open(HOUSE);
         desk.units = UnitSystem.METRIC;
         view.show(true);
-        view.legs(0, "up 2");
+        view.hand().legs(0, "up 2");
         assertThat(desk.session().text("/sections/0/legs/0")).isEqualTo("up 2 m");
     }
 
@@ -267,14 +267,15 @@ class RouteViewTest extends OpenRoutes {
         typeThreeLines();
         desk.session()
                 .change(d -> d.putArray("readings").addObject().put("at", "C").put("pressure", "10 in w.c."));
-        view.removed(2);
-        assertThat(view.removal().words()).contains("Section C is named elsewhere", "A gauge reading of 10 in w.c.");
+        view.hand().removed(2);
+        assertThat(view.hand().removal().words())
+                .contains("Section C is named elsewhere", "A gauge reading of 10 in w.c.");
         assertThat(desk.session().at("/sections")).hasSize(3);
-        view.removal().remove();
+        view.hand().removal().remove();
         assertThat(desk.session().at("/sections")).hasSize(2);
         assertThat(desk.session().at("/readings")).isEmpty();
         assertThat(desk.session().errors()).isEmpty();
-        assertThat(view.removal()).isNull();
+        assertThat(view.hand().removal()).isNull();
         desk.session().undo();
         assertThat(desk.session().text("/readings/0/at")).isEqualTo("C");
         assertThat(desk.session().at("/sections")).hasSize(3);
@@ -308,7 +309,7 @@ class RouteViewTest extends OpenRoutes {
     void sectionsThatAreNoListSayWhichEntryIsWrongAndALineCanBeBegun() {
         open(HOUSE.replace("\"appliances\"", "\"sections\":\"as drawn\",\"appliances\""));
         assertThat(Shown.text(view.element())).contains("as drawn").contains("stands where a list is needed");
-        view.legs(0, "up 4");
+        view.hand().legs(0, "up 4");
         assertThat(desk.session().text("/sections/0/legs/0")).isEqualTo("up 4 ft");
         desk.session().undo();
         assertThat(desk.session().text("/sections")).isEqualTo("as drawn");
