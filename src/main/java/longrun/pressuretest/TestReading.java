@@ -16,8 +16,10 @@ import longrun.quantity.Temperature;
  * @param first read at the start
  * @param last read at the end
  * @param expected what the last should show by temperature alone; empty where a temperature is not entered
+ * @param minutes between the two; empty where one is not entered
  */
-public record TestReading(String at, Pressure first, Pressure last, Optional<Pressure> expected) {
+public record TestReading(
+        String at, Pressure first, Pressure last, Optional<Pressure> expected, Optional<Double> minutes) {
 
     /** The readings of a test at one regulator, the first and the last as entered; empty with fewer than two. */
     static Optional<TestReading> find(Plan plan, String regulator) {
@@ -33,8 +35,11 @@ public record TestReading(String at, Pressure first, Pressure last, Optional<Pre
         Pressure first = from.pressure().findValue().orElseThrow();
         Optional<Pressure> expected =
                 from.temp().findValue().flatMap(start -> to.temp().findValue().map(end -> expected(first, start, end)));
+        Optional<Double> minutes = from.minutes()
+                .findValue()
+                .flatMap(began -> to.minutes().findValue().map(ended -> ended - began));
         return Optional.of(
-                new TestReading(regulator, first, to.pressure().findValue().orElseThrow(), expected));
+                new TestReading(regulator, first, to.pressure().findValue().orElseThrow(), expected, minutes));
     }
 
     /** What a shut-in gas shows at another temperature. */
@@ -55,8 +60,22 @@ public record TestReading(String at, Pressure first, Pressure last, Optional<Pre
                 > TestFact.get("gauge-mark").value() + 1e-9;
     }
 
-    /** What the two readings say, in a sentence. */
-    public String words() {
+    /**
+     * What the two readings say, and whether they lie far enough apart.
+     *
+     * @param wanted minutes the test must hold
+     */
+    public String words(int wanted) {
+        String held = minutes.isEmpty()
+                ? " How many minutes lie between them is not entered; " + wanted + " are wanted."
+                : minutes.get() < wanted
+                        ? " Only " + Show.plain(minutes.get()) + " minutes lie between them; " + wanted
+                                + " are wanted: let it stand on."
+                        : "";
+        return words() + held;
+    }
+
+    private String words() {
         String read = "The gauge went from " + psi(first) + " to " + psi(last);
         if (expected.isEmpty()) {
             return read

@@ -117,7 +117,7 @@ class TestPlanTest {
     private static TestReading read(String first, String firstTemp, String last, String lastTemp) {
         String readings = """
                 , "readings": [
-                  {"at": "R2", "what": "test", "pressure": "%s"%s},
+                  {"at": "R2", "what": "test", "pressure": "%s", "minutes": 0%s},
                   {"at": "R2", "what": "test", "pressure": "%s", "minutes": 10%s}]
                 """.formatted(first, temp(firstTemp), last, temp(lastTemp));
         return of(house(ELEVEN, "", "", readings)).get(0).readings().get(0);
@@ -131,7 +131,7 @@ class TestPlanTest {
     void aFallThatTheColdExplainsIsNoLeak() {
         TestReading r = read("3 psi", "60 degF", "2.3 psi", "40 degF");
         assertThat(r.isLeaking()).isFalse();
-        assertThat(r.words()).contains("No loss that this gauge could show");
+        assertThat(r.words(10)).contains("No loss that this gauge could show");
     }
 
     @Test
@@ -139,7 +139,7 @@ class TestPlanTest {
         TestReading r = read("3 psi", "50 degF", "3 psi", "70 degF");
         assertThat(r.lostPsi().orElseThrow()).isCloseTo((17.7 * 530 / 510) - 14.7 - 3, within(1e-9));
         assertThat(r.isLeaking()).isTrue();
-        assertThat(r.words()).contains("never a flame");
+        assertThat(r.words(10)).contains("never a flame");
     }
 
     @Test
@@ -147,7 +147,14 @@ class TestPlanTest {
         TestReading r = read("3 psi", "", "2.5 psi", "60 degF");
         assertThat(r.expected()).isEmpty();
         assertThat(r.isLeaking()).isTrue();
-        assertThat(r.words()).contains("not entered").contains("look for the leak");
+        assertThat(r.words(10)).contains("not entered").contains("look for the leak");
+    }
+
+    @Test
+    void aTestThatStoodTooShortIsSaidToBeSo() {
+        TestReading r = read("3 psi", "60 degF", "3 psi", "60 degF");
+        assertThat(r.words(10)).doesNotContain("minutes");
+        assertThat(r.words(15)).contains("Only 10 minutes").contains("15 are wanted");
     }
 
     @Test

@@ -356,4 +356,21 @@ class HouseViewIT extends BrowserTest {
         page.keyboard().press("Backspace");
         assertAccessible(page);
     }
+
+    @Test
+    void thePageBeforeTheValveIsSignedFromTheKeyboard() {
+        Page page = begin(1440);
+        page.getByText("10 psi line to a regulator on the wall").click();
+        to(page, "valve");
+        page.locator("[aria-label='Record this point: Gas type']").focus();
+        page.keyboard().press("Enter");
+        page.waitForSelector("#e-holdPoints-0-done");
+        page.locator("#e-holdPoints-0-done input").first().focus();
+        page.keyboard().press("ArrowRight");
+        page.locator("#e-holdPoints-0-who").focus();
+        page.keyboard().type("fitter");
+        assertThat(page.locator(".point .verdict").first()).containsText("Recorded as done by fitter");
+        assertThat(page.locator(".thread a[href$=valve]")).containsText("1 of 12 recorded");
+        assertNoSidewaysScrolling(page);
+    }
 }

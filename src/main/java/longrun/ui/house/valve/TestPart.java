@@ -83,7 +83,9 @@ final class TestPart {
                         Dom.text("summary", "", "The purge"),
                         Dom.text("p", "", String.join(" ", purge.steps())),
                         Dom.text("p", "s q", String.join("; ", purge.from()))));
-        t.readings().stream().map(r -> Dom.text("p", "verdict", r.words())).forEach(side::appendChild);
+        t.readings().stream()
+                .map(r -> Dom.text("p", "verdict", r.words(t.minutes())))
+                .forEach(side::appendChild);
         return side;
     }
 
