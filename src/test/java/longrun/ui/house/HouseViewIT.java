@@ -361,7 +361,8 @@ class HouseViewIT extends BrowserTest {
     void thePageBeforeTheValveIsSignedFromTheKeyboard() {
         Page page = begin(1440);
         page.getByText("10 psi line to a regulator on the wall").click();
-        to(page, "valve");
+        page.locator(".thread a[href$=valve]").click();
+        assertThat(page.locator("h2.place")).hasText("Before the valve");
         page.locator("[aria-label='Record this point: Gas type']").focus();
         page.keyboard().press("Enter");
         page.waitForSelector("#e-holdPoints-0-done");

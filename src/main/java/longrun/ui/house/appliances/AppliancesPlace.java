@@ -2,11 +2,13 @@ package longrun.ui.house.appliances;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.dom.Element;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import longrun.draft.ApplianceLine;
 import longrun.draft.FreeId;
 import longrun.plan.PlanPath;
 import longrun.plan.choice.ApplianceKind;
@@ -49,6 +51,7 @@ public final class AppliancesPlace implements Place {
     private final Element none = Dom.text(
             "p", "lede", "No appliance is entered yet. Begin with the one that burns most: heater, furnace or boiler.");
     private final Element kind = Dom.el("select", "in").setAttribute("id", "add-kind");
+    private final OneLine oneLine = new OneLine(this::add);
     private final Element element;
     private final List<Slot> slots = new ArrayList<>();
     private int firstInSight;
@@ -129,7 +132,23 @@ public final class AppliancesPlace implements Place {
                 })
                 .addEventData("event.detail.first")
                 .addEventData("event.detail.last");
-        element = Dom.el("div", "place-body", none, blocks, adding);
+        element = Dom.el("div", "place-body", none, blocks, adding, oneLine.element());
+    }
+
+    /** Adds an appliance typed in one line; the cursor stays there. */
+    private void add(ApplianceLine line) {
+        ObjectNode item = JsonNodeFactory.instance
+                .objectNode()
+                .put("id", FreeId.of(desk.session().draft(), line.kind().written()))
+                .put("kind", line.kind().written());
+        if (!line.input().isEmpty()) {
+            item.put("input", line.input());
+        }
+        desk.session().add(APPLIANCES, item);
+    }
+
+    OneLine oneLine() {
+        return oneLine;
     }
 
     /** Adds an appliance and puts the cursor at its input. */

@@ -1,0 +1,62 @@
+package longrun.ui.house.appliances;
+
+import com.vaadin.flow.dom.Element;
+import java.util.function.Consumer;
+import longrun.draft.ApplianceLine;
+import longrun.quantity.NotAQuantity;
+import longrun.ui.frame.Dom;
+
+/** Adds an appliance from one line, such as {@code furnace 80k}; the cursor stays in it for the next. */
+final class OneLine {
+
+    private static final String HELP = "Such as: furnace 80k. Enter adds it.";
+
+    private final Consumer<ApplianceLine> add;
+    private final Element line = Dom.el("input", "in").setAttribute("id", "add-line");
+    private final Element said = Dom.text("p", "said", HELP).setAttribute("role", "status");
+    private final Element element;
+
+    OneLine(Consumer<ApplianceLine> add) {
+        this.add = add;
+        line.setAttribute("autocomplete", "off").setAttribute("aria-describedby", "add-line-said");
+        said.setAttribute("id", "add-line-said");
+        line.addEventListener("change", e -> typed(e.getEventData().getString("element.value")))
+                .addEventData("element.value");
+        element = Dom.el(
+                "div",
+                "fld add",
+                Dom.text("label", "lab", "Or in one line").setAttribute("for", "add-line"),
+                line,
+                said);
+    }
+
+    Element element() {
+        return element;
+    }
+
+    String saidShown() {
+        return said.getText();
+    }
+
+    /** What was typed: an appliance more, or what to write instead; what cannot be read stays in the line. */
+    void typed(String text) {
+        if (text.isBlank()) {
+            said(HELP, false);
+            return;
+        }
+        try {
+            ApplianceLine read = ApplianceLine.read(text);
+            line.executeJs("this.value = ''");
+            said("Added: " + read.kind().label() + (read.input().isEmpty() ? "" : ", " + read.input()) + ".", false);
+            add.accept(read);
+        } catch (NotAQuantity e) {
+            said("\u201c" + text.strip() + "\u201d: " + e.advice(), true);
+        }
+    }
+
+    private void said(String words, boolean wrong) {
+        Dom.retext(said, words);
+        Dom.setClass(said, "bad", wrong);
+        line.setAttribute("aria-invalid", String.valueOf(wrong));
+    }
+}
