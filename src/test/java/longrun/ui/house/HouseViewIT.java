@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import longrun.browser.BrowserTest;
+import longrun.browser.Typist;
 import longrun.ui.frame.Caution;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -373,5 +374,50 @@ class HouseViewIT extends BrowserTest {
         assertThat(page.locator(".point .verdict").first()).containsText("Recorded as done by fitter");
         assertThat(page.locator(".thread a[href$=valve]")).containsText("1 of 12 recorded");
         assertNoSidewaysScrolling(page);
+    }
+
+    /** What an owner's walk takes is told, not judged: four appliances, a 500 gal tank, to what to ask the supplier. */
+    @Test
+    void anOwnerComesFromTheFirstPageToWhatToAskTheSupplier() {
+        Typist typist = new Typist(open("/", 1440));
+        Page page = typist.page();
+        page.getByText("A whole house").click();
+        page.getByText("Begin a new house").click();
+        page.waitForURL("**/house/*/house");
+        ready(page);
+        page.locator("#e-name").focus();
+        typist.type("Hill house");
+        page.getByText("10 psi line to a regulator on the wall").click();
+        to(page, "appliances");
+        int seen = 0;
+        for (String line : new String[] {"tankless 199k", "range 65k", "furnace 60k", "clothes dryer 22k"}) {
+            page.locator("#add-line").focus();
+            typist.type(line);
+            typist.press("Enter");
+            assertThat(page.locator("#add-line-said")).containsText("Added");
+        }
+        assertThat(page.locator("#slot-load")).containsText("346,000");
+        page.locator(".thread a[href$=route]").click();
+        page.waitForSelector("#legs-0");
+        page.locator("#legs-0").focus();
+        typist.type("down 2, north 58, up 2");
+        typist.press("Enter");
+        typist.line("on", "steel up 4, north 14");
+        typist.line("ra", "north 10, down 5");
+        typist.line("fu", "east 8, down 5");
+        typist.type("cl");
+        typist.press("Tab");
+        typist.type("west 9, down 3");
+        page.locator(".thread a[href$=tank]").click();
+        page.locator("#e-tank-waterCapacity").focus();
+        typist.type("500");
+        assertThat(page.locator(".state")).not().containsText("Nothing to size");
+        page.locator(".thread a[href$=findings]").click();
+        assertThat(page.locator("h2.place")).hasText("Findings");
+        page.getByText("By who can answer").click();
+        assertThat(page.locator(".groups")).containsText("For the supplier");
+        seen += page.locator(".groups .find:visible").count();
+        typist.tell("owner's walk, four appliances and a tank; open in the answer "
+                + page.locator("#slot-open").innerText().replaceAll("\\s+", " "), seen);
     }
 }
