@@ -49,7 +49,9 @@ final class TestLines {
         rows.add(List.of("At the end", "____ psi, ____ degF", "time ________"));
         out.add(Html.text("h3", "", t.title()));
         out.add(Html.table("The test of the " + t.title(), List.of("", "", "From"), List.of("", "s", "q"), rows));
-        t.readings().stream().map(r -> r.words(t.minutes())).forEach(w -> out.add(Html.text("p", "f", "Read: " + w)));
+        t.readings().stream()
+                .map(r -> r.words(t.minutes(), t.pressure()))
+                .forEach(w -> out.add(Html.text("p", "f", "Read: " + w)));
         Element before = Html.el("ul", "");
         t.isolate().forEach(i -> before.appendChild(Html.text("li", "", i)));
         out.add(Html.text("p", "", "Before the test:"));

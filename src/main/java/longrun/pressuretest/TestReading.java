@@ -30,8 +30,8 @@ public record TestReading(
         if (read.size() < 2) {
             return Optional.empty();
         }
-        Plan.Reading from = read.get(0);
         Plan.Reading to = read.get(read.size() - 1);
+        Plan.Reading from = read.get(start(read));
         Pressure first = from.pressure().findValue().orElseThrow();
         Optional<Pressure> expected =
                 from.temp().findValue().flatMap(start -> to.temp().findValue().map(end -> expected(first, start, end)));
@@ -40,6 +40,21 @@ public record TestReading(
                 .flatMap(began -> to.minutes().findValue().map(ended -> ended - began));
         return Optional.of(
                 new TestReading(regulator, first, to.pressure().findValue().orElseThrow(), expected, minutes));
+    }
+
+    /** Where the newest test begins: at its minute 0, else at the first reading of the last one's day. */
+    private static int start(List<Plan.Reading> read) {
+        int last = read.size() - 1;
+        for (int i = last - 1; i >= 0; i--) {
+            if (read.get(i).minutes().is(m -> m == 0)) {
+                return i;
+            }
+        }
+        int first = last - 1;
+        while (first > 0 && read.get(first - 1).date().equals(read.get(last).date())) {
+            first--;
+        }
+        return first;
     }
 
     /** What a shut-in gas shows at another temperature. */
@@ -60,19 +75,31 @@ public record TestReading(
                 > TestFact.get("gauge-mark").value() + 1e-9;
     }
 
+    /** Whether the gauge shows more than the temperature explains, which no shut-in gas does. */
+    private boolean isTooHigh() {
+        return lostPsi().orElse(0.0) < -TestFact.get("gauge-mark").value() - 1e-9;
+    }
+
     /**
-     * What the two readings say, and whether they lie far enough apart.
+     * What the two readings say of a test; one begun too low or stood too short is none.
      *
      * @param wanted minutes the test must hold
+     * @param least pressure it must begin at; empty where that is not known
      */
-    public String words(int wanted) {
+    public String words(int wanted, Optional<Pressure> least) {
+        String high = least.isEmpty()
+                ? " How high the test must begin is not known yet, so it passes nothing."
+                : first.psi() < least.get().psi() - 1e-9
+                        ? " It began at " + psi(first) + "; at least " + psi(least.get())
+                                + " is wanted: this is no test, make it again."
+                        : "";
         String held = minutes.isEmpty()
                 ? " How many minutes lie between them is not entered; " + wanted + " are wanted."
                 : minutes.get() < wanted
                         ? " Only " + Show.plain(minutes.get()) + " minutes lie between them; " + wanted
                                 + " are wanted: let it stand on."
                         : "";
-        return words() + held;
+        return words() + high + held;
     }
 
     private String words() {
@@ -83,12 +110,17 @@ public record TestReading(
                     + " 10 degF colder falls by " + Show.decimals(coldFall(), 1) + " psi without a leak."
                     + (isLeaking() ? " As it stands, look for the leak and test again." : "");
         }
-        double lost = lostPsi().orElseThrow();
-        String weather = read + "; by temperature alone it should show " + psi(expected.get());
-        return isLeaking()
-                ? weather + ". " + Show.decimals(lost, 2) + " psi is lost: find the leak with leak fluid or a detector,"
-                        + " never a flame, mend it and test again."
-                : weather + ". No loss that this gauge could show is left.";
+        String weather = read + "; by temperature alone it should show " + psi(expected.get()) + ". ";
+        if (isTooHigh()) {
+            return weather + "It shows more than that, which no pipe that is shut in does: look at the readings, and"
+                    + " test again.";
+        }
+        return weather
+                + (isLeaking()
+                        ? Show.decimals(lostPsi().orElseThrow(), 2)
+                                + " psi is lost: find the leak with leak fluid or a detector, never a flame, mend it and"
+                                + " test again."
+                        : "No loss that this gauge could show is left.");
     }
 
     private double coldFall() {

@@ -39,7 +39,8 @@ class PagesTest {
     private static final float DPI = 50;
     private static final double EDGE_MM = 6;
     private static final double SMALLEST_PT = 8;
-    private static final List<Sheet> OURS = List.of(new SupplierSheet(), new DrawingSheet(), new FitterSheet());
+    private static final List<Sheet> OURS =
+            List.of(new SupplierSheet(), new DrawingSheet(), new FitterSheet(), new ValveSheet());
 
     static Stream<Arguments> houses() {
         String demo = Samples.resource("/longrun/data/demo/orchard-house.json");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import longrun.Samples;
 import longrun.capacity.CapacityTables;
 import longrun.piping.Piping;
@@ -37,6 +38,7 @@ class TestPlanTest {
                 """.formatted(regulator, section, appliance, more);
     }
 
+    private static final Optional<Pressure> THREE = Optional.of(Pressure.ofPsi(3));
     private static final String ELEVEN = ", \"outlet\": \"11 in w.c.\"";
 
     @Test
@@ -131,7 +133,7 @@ class TestPlanTest {
     void aFallThatTheColdExplainsIsNoLeak() {
         TestReading r = read("3 psi", "60 degF", "2.3 psi", "40 degF");
         assertThat(r.isLeaking()).isFalse();
-        assertThat(r.words(10)).contains("No loss that this gauge could show");
+        assertThat(r.words(10, THREE)).contains("No loss that this gauge could show");
     }
 
     @Test
@@ -139,7 +141,7 @@ class TestPlanTest {
         TestReading r = read("3 psi", "50 degF", "3 psi", "70 degF");
         assertThat(r.lostPsi().orElseThrow()).isCloseTo((17.7 * 530 / 510) - 14.7 - 3, within(1e-9));
         assertThat(r.isLeaking()).isTrue();
-        assertThat(r.words(10)).contains("never a flame");
+        assertThat(r.words(10, THREE)).contains("never a flame");
     }
 
     @Test
@@ -147,14 +149,45 @@ class TestPlanTest {
         TestReading r = read("3 psi", "", "2.5 psi", "60 degF");
         assertThat(r.expected()).isEmpty();
         assertThat(r.isLeaking()).isTrue();
-        assertThat(r.words(10)).contains("not entered").contains("look for the leak");
+        assertThat(r.words(10, THREE)).contains("not entered").contains("look for the leak");
+    }
+
+    @Test
+    void aTestThatBeganTooLowIsNone() {
+        TestReading low = read("1 psi", "60 degF", "1 psi", "60 degF");
+        assertThat(low.words(10, THREE)).contains("began at 1.0 psi").contains("this is no test");
+        assertThat(low.words(10, Optional.empty())).contains("not known yet");
+        assertThat(read("3 psi", "60 degF", "3 psi", "60 degF").words(10, THREE))
+                .doesNotContain("no test");
+    }
+
+    @Test
+    void aTestMadeAgainIsReadByItselfAndMoreThanTheWeatherExplainsIsNoPass() {
+        String again = """
+                , "readings": [
+                  {"at": "R2", "what": "test", "pressure": "3 psi", "temp": "60 degF", "date": "2026-09-01"},
+                  {"at": "R2", "what": "test", "pressure": "1 psi", "temp": "60 degF", "date": "2026-09-01"},
+                  {"at": "R2", "what": "test", "pressure": "5 psi", "temp": "60 degF", "date": "2026-09-02"},
+                  {"at": "R2", "what": "test", "pressure": "4 psi", "temp": "60 degF", "date": "2026-09-02"}]
+                """;
+        for (String readings : List.of(
+                again,
+                again.replaceAll(", \"date\": \"[^\"]*\"", "").replace("\"5 psi\"", "\"5 psi\", \"minutes\": 0"))) {
+            TestReading newest =
+                    of(house(ELEVEN, "", "", readings)).get(0).readings().get(0);
+            assertThat(newest.first().psi()).isEqualTo(5);
+            assertThat(newest.isLeaking()).isTrue();
+        }
+        assertThat(read("3 psi", "60 degF", "4 psi", "60 degF").words(10, THREE))
+                .contains("look at the readings")
+                .doesNotContain("No loss");
     }
 
     @Test
     void aTestThatStoodTooShortIsSaidToBeSo() {
         TestReading r = read("3 psi", "60 degF", "3 psi", "60 degF");
-        assertThat(r.words(10)).doesNotContain("minutes");
-        assertThat(r.words(15)).contains("Only 10 minutes").contains("15 are wanted");
+        assertThat(r.words(10, THREE)).doesNotContain("minutes");
+        assertThat(r.words(15, THREE)).contains("Only 10 minutes").contains("15 are wanted");
     }
 
     @Test

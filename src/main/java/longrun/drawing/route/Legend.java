@@ -49,7 +49,7 @@ final class Legend {
         }
         if (materials.size() > 1 || !materials.contains(Material.STEEL)) {
             for (Material m : materials) {
-                items.add(new Item(m.label(), Setting.INDOORS, PartKind.UNION, SchematicWriter.mark(m)));
+                items.add(new Item(m.label(), Setting.INDOORS, PartKind.UNION, PipeStroke.mark(m)));
             }
         }
         for (PartKind p : parts) {
@@ -98,7 +98,7 @@ final class Legend {
             } else if (item.other().equals("part")) {
                 Hookup.part(out, item.part(), a, b, "p");
             } else {
-                out.path("p" + SchematicWriter.pen(item.setting()), SvgText.line(a, b));
+                out.path("p" + PipeStroke.pen(item.setting()), SvgText.line(a, b));
                 if (item.other().startsWith("m")) {
                     out.path(item.other(), SvgText.line(a, b));
                 }

@@ -12,7 +12,6 @@ import longrun.drawing.svg.Stroke;
 import longrun.drawing.svg.SvgText;
 import longrun.piping.Outlet;
 import longrun.plan.choice.Direction;
-import longrun.plan.choice.Material;
 import longrun.plan.choice.Setting;
 import longrun.words.Markup;
 
@@ -40,29 +39,9 @@ final class SchematicWriter {
         }
     }
 
-    /** The further classes of a setting's stroke. */
-    static String pen(Setting s) {
-        return switch (s) {
-            case INDOORS -> "";
-            case OUTDOORS -> " out";
-            case UNDERGROUND -> " bur";
-            case CONCEALED -> " con";
-        };
-    }
-
     /** On a page words have paper under them, where lines pass; on paper nothing passes. */
     private String halo() {
         return onPaper ? "" : " halo";
-    }
-
-    /** The class of the marks a material's stroke bears; steel has none. */
-    static String mark(Material m) {
-        return switch (m) {
-            case STEEL -> "";
-            case COPPER -> "mcu";
-            case CSST -> "mcs";
-            case PE_PIPE, PE_TUBING -> "mpe";
-        };
     }
 
     private Laid laid(Run run) {
@@ -116,8 +95,8 @@ final class SchematicWriter {
             out.path("hit", d);
         }
         String sel = on ? " sel" : "";
-        out.path("p" + run.setting().map(SchematicWriter::pen).orElse("") + sel, d);
-        String marked = run.material().map(SchematicWriter::mark).orElse("");
+        out.path("p" + run.setting().map(PipeStroke::pen).orElse("") + sel, d);
+        String marked = run.material().map(PipeStroke::mark).orElse("");
         if (!marked.isEmpty()) {
             out.path(marked + (marked.equals("mcu") ? "" : sel), d);
         }

@@ -3,10 +3,10 @@ package longrun.ui.house;
 import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.server.VaadinSession;
 import java.util.Optional;
-import longrun.draft.DemoHouse;
-import longrun.draft.DemoStep;
 import longrun.draft.HouseSession;
 import longrun.draft.PlaceKind;
+import longrun.draft.demo.DemoHouse;
+import longrun.draft.demo.DemoStep;
 import longrun.ui.frame.Dom;
 
 /** What to look at in the demo house, a sentence a place; it can be put away, and stays away until the browser is closed. */

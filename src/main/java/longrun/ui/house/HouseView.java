@@ -108,7 +108,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         PlaceKind before = here;
         here = place;
         placeHolder.removeAllChildren();
-        placeHolder.appendChild(place().element());
+        placeHolder.appendChild(placeShown().element());
         if (here != before) {
             getElement().executeJs("scrollTo(0, 0)");
         }
@@ -179,7 +179,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
             if (there != here) {
                 UI.getCurrent().navigate("house/" + session().id() + "/" + there.slug());
             }
-            place().focus(pointer);
+            placeShown().focus(pointer);
         });
     }
 
@@ -197,7 +197,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
                 EntryAddress.of(at).filter(a -> session().holds(a.pointer())).ifPresent(a -> a.type(session(), typed)));
         unsent.forEach((at, typed) -> {
             if (!at.startsWith("/")) {
-                place().typedBefore(at, typed);
+                placeShown().typedBefore(at, typed);
             }
         });
         show(true);
@@ -225,23 +225,17 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         session().saveChoices().lookAgain();
     }
 
+    /** A house is opened from the list of houses. */
     @Override
-    public void opened(String name, String text, boolean tooLong) {
-        // A house is opened from the list of houses.
-    }
+    public void opened(String name, String text, boolean tooLong) {}
 
     private void setUnits(UnitSystem system) {
         units = system;
         show(true);
     }
 
-    private Place place() {
-        return made.computeIfAbsent(here, k -> PlaceMaker.make(k, this));
-    }
-
-    /** The place now gone to, for tests. */
     public Place placeShown() {
-        return place();
+        return made.computeIfAbsent(here, k -> PlaceMaker.make(k, this));
     }
 
     PlaceThread threadShown() {
@@ -265,11 +259,10 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
 
     private void show(boolean write) {
         HouseSession s = session();
-        String name = s.text("/name");
-        title(name.isBlank() ? NAMELESS : IsolatedName.of(name));
+        title(name());
         code(CodeNames.of(s.text("/code/profile")));
         showUnits(units);
-        place().show(write);
+        placeShown().show(write);
         told.show(s, here);
         head.show(s, here);
         thread.show(s, here);
@@ -285,7 +278,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
             return;
         }
         if (s.standing() instanceof SaveState.Kept) {
-            keeper.keep(String.valueOf(s.version()), place().heard());
+            keeper.keep(String.valueOf(s.version()), placeShown().heard());
         } else {
             keeper.notSaved();
             if (s.standing() instanceof SaveState.ChangedElsewhere) {
@@ -296,7 +289,11 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
 
     @Override
     public String getPageTitle() {
+        return here.title() + " \u00b7 " + name() + " \u00b7 Longrun";
+    }
+
+    private String name() {
         String name = session == null ? "" : session.text("/name");
-        return here.title() + " \u00b7 " + (name.isBlank() ? NAMELESS : IsolatedName.of(name)) + " \u00b7 Longrun";
+        return name.isBlank() ? NAMELESS : IsolatedName.of(name);
     }
 }

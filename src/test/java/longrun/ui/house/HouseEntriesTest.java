@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import java.util.Optional;
-import longrun.draft.DemoHouse;
 import longrun.draft.DraftTree;
 import longrun.draft.PlaceKind;
+import longrun.draft.demo.DemoHouse;
 import longrun.finding.Severity;
 import longrun.ui.Shown;
 import longrun.ui.frame.Entry;

@@ -417,7 +417,9 @@ class HouseViewIT extends BrowserTest {
         page.getByText("By who can answer").click();
         assertThat(page.locator(".groups")).containsText("For the supplier");
         seen += page.locator(".groups .find:visible").count();
-        typist.tell("owner's walk, four appliances and a tank; open in the answer "
-                + page.locator("#slot-open").innerText().replaceAll("\\s+", " "), seen);
+        typist.tell(
+                "owner's walk, four appliances and a tank; open in the answer "
+                        + page.locator("#slot-open").innerText().replaceAll("\\s+", " "),
+                seen);
     }
 }

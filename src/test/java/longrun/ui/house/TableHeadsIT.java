@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import java.util.List;
 import longrun.browser.BrowserTest;
-import longrun.draft.DemoHouse;
+import longrun.draft.demo.DemoHouse;
 import longrun.store.DraftStore;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;

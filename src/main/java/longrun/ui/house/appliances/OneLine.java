@@ -11,6 +11,17 @@ final class OneLine {
 
     private static final String HELP = "Such as: furnace 80k. Enter adds it.";
 
+    /** The line is empty for the next appliance before the program has answered: what is typed on is not wiped away. */
+    private static final String EMPTIED_AT_ONCE = """
+        this.addEventListener('keydown', (e) => {
+          if (e.key !== 'Enter') return;
+          e.preventDefault();
+          const typed = this.value;
+          this.value = '';
+          this.dispatchEvent(new CustomEvent('line-typed', { detail: typed }));
+        });
+        """;
+
     private final Consumer<ApplianceLine> add;
     private final Element line = Dom.el("input", "in").setAttribute("id", "add-line");
     private final Element said = Dom.text("p", "said", HELP).setAttribute("role", "status");
@@ -20,8 +31,9 @@ final class OneLine {
         this.add = add;
         line.setAttribute("autocomplete", "off").setAttribute("aria-describedby", "add-line-said");
         said.setAttribute("id", "add-line-said");
-        line.addEventListener("change", e -> typed(e.getEventData().getString("element.value")))
-                .addEventData("element.value");
+        line.addEventListener("line-typed", e -> typed(e.getEventData().getString("event.detail")))
+                .addEventData("event.detail");
+        line.addAttachListener(e -> line.executeJs(EMPTIED_AT_ONCE));
         element = Dom.el(
                 "div",
                 "fld add",
@@ -46,10 +58,10 @@ final class OneLine {
         }
         try {
             ApplianceLine read = ApplianceLine.read(text);
-            line.executeJs("this.value = ''");
             said("Added: " + read.kind().label() + (read.input().isEmpty() ? "" : ", " + read.input()) + ".", false);
             add.accept(read);
         } catch (NotAQuantity e) {
+            line.executeJs("if (this.value === '') this.value = $0", text);
             said("\u201c" + text.strip() + "\u201d: " + e.advice(), true);
         }
     }

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import longrun.draft.HookupParts;
+import longrun.draft.hookup.HookupParts;
 import longrun.drawing.part.HookupDrawing;
 import longrun.finding.Finding;
 import longrun.plan.Appliance.Part;

@@ -4,7 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import longrun.draft.HookupParts;
+import longrun.draft.hookup.HookupParts;
 import longrun.drawing.part.HookupDrawing;
 import longrun.finding.Finding;
 import longrun.finding.Severity;

@@ -3,7 +3,7 @@ package longrun.ui.house.papers;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import java.time.LocalDate;
-import longrun.draft.DemoHouse;
+import longrun.draft.demo.DemoHouse;
 import longrun.paper.Papers;
 import longrun.paper.page.PaperSize;
 import longrun.paper.page.Printing;

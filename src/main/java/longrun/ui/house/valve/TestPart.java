@@ -84,7 +84,7 @@ final class TestPart {
                         Dom.text("p", "", String.join(" ", purge.steps())),
                         Dom.text("p", "s q", String.join("; ", purge.from()))));
         t.readings().stream()
-                .map(r -> Dom.text("p", "verdict", r.words(t.minutes())))
+                .map(r -> Dom.text("p", "verdict", r.words(t.minutes(), t.pressure())))
                 .forEach(side::appendChild);
         return side;
     }

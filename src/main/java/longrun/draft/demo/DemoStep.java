@@ -1,7 +1,8 @@
-package longrun.draft;
+package longrun.draft.demo;
 
 import java.util.List;
 import java.util.Optional;
+import longrun.draft.PlaceKind;
 
 /**
  * One step of the walk through the demo house: what to look at in a place.

@@ -1,4 +1,4 @@
-package longrun.draft;
+package longrun.draft.hookup;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
+import longrun.draft.DraftTree;
 import longrun.plan.Appliance;
 import longrun.plan.Plan;
 import longrun.plan.Regulator;

@@ -1,4 +1,4 @@
-package longrun.draft;
+package longrun.draft.demo;
 
 import java.nio.charset.StandardCharsets;
 import longrun.origin.DataFile;

@@ -1,4 +1,4 @@
-package longrun.draft;
+package longrun.draft.hookup;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
+import longrun.draft.DraftTree;
+import longrun.draft.HouseSession;
 import longrun.plan.Appliance.Part;
 import longrun.plan.choice.Named;
 import longrun.plan.choice.PartKind;
