@@ -1,6 +1,7 @@
 package longrun.draft;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -28,9 +29,11 @@ public record NextStep(String words, String pointer) {
                     wrong.get(0).pointer());
         }
         return begin(session)
+                .or(() -> failed(session))
                 .or(() -> mend(session))
                 .or(() -> goOn(session))
                 .or(() -> answer(session))
+                .or(() -> rest(session))
                 .orElse(new NextStep(
                         "All that is asked is entered. Take the papers to those who decide; nothing is approved yet.",
                         ""));
@@ -66,9 +69,7 @@ public record NextStep(String words, String pointer) {
         for (JsonNode s : session.at("/sections")) {
             String section = "/sections/" + i++;
             for (String entry : List.of("from", "material", "legs")) {
-                if (s.path(entry).isMissingNode()
-                        || s.path(entry).isNull()
-                        || s.path(entry).asText("x").isBlank()) {
+                if (isMissing(s.path(entry))) {
                     return step(
                             "Section " + s.path("id").asText() + ": enter "
                                     + (entry.equals("from")
@@ -80,6 +81,22 @@ public record NextStep(String words, String pointer) {
             }
         }
         return Optional.empty();
+    }
+
+    /** Whether an entry is not there; legs are a list, which is there once it has one. */
+    private static boolean isMissing(JsonNode entry) {
+        return entry.isMissingNode()
+                || entry.isNull()
+                || (entry.isContainerNode() ? entry.isEmpty() : entry.asText().isBlank());
+    }
+
+    /** A house that cannot be worked out has no findings, and that none are known is no sign that none are open. */
+    private static Optional<NextStep> failed(HouseSession session) {
+        return session.isFailed()
+                ? step(
+                        "What is open can\u2019t be told at the moment. Every entry is kept; go on, or take back the last one.",
+                        "")
+                : Optional.empty();
     }
 
     private static Optional<NextStep> mend(HouseSession session) {
@@ -115,6 +132,20 @@ public record NextStep(String words, String pointer) {
                                     : " The same is asked of " + others + (others == 1 ? " other." : " others.")),
                     f.field());
         });
+    }
+
+    /** Whatever else is open: a caution, what no page asks for, a place in which nothing is entered. */
+    private static Optional<NextStep> rest(HouseSession session) {
+        return session.findings().stream()
+                .min(Comparator.comparing(Finding::severity))
+                .map(f -> new NextStep(
+                        f.severity() == Severity.NOTE
+                                ? PlaceKind.of(f.field()).title() + ": not entered yet. "
+                                        + f.ask().orElse(sentence(f.found()))
+                                : f.severity() == Severity.CAUTION
+                                        ? "Look at the caution: " + sentence(f.found())
+                                        : "Mend what must be fixed: " + sentence(f.found()),
+                        f.field()));
     }
 
     private static Optional<NextStep> step(String words, String pointer) {

@@ -117,4 +117,13 @@ class FailedReviewTest extends OpenHouse {
         assertThat(page.panel().stateShown()).contains("left out");
         assertThat(page.noticeShown()).isEmpty();
     }
+
+    @Test
+    void ofAHouseThatCannotBeWorkedOutItIsNeverSaidThatAllIsEntered() throws Exception {
+        for (String name : new String[] {"Beyond", "Deep"}) {
+            assertThat(demoNamed(name).panel().nextShown())
+                    .startsWith("What is open can\u2019t be told")
+                    .doesNotContain("All that is asked is entered");
+        }
+    }
 }

@@ -1,0 +1,73 @@
+package longrun.ui.house;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.function.Predicate;
+import longrun.draft.DemoHouse;
+import longrun.draft.DraftTree;
+import longrun.draft.PlaceKind;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import org.junit.jupiter.api.Test;
+
+/** What the answer panel says to do next: never what is done already, and never that all is done while something is open. */
+class NextStepTest extends OpenHouse {
+
+    private HouseView demo() {
+        id = store.create("", DemoHouse.json()).id();
+        return open("house");
+    }
+
+    /** Leaves the findings of these severities and places open and has all others accepted by the inspector. */
+    private static void acceptAllBut(HouseView page, Predicate<Finding> open) {
+        List<Finding> accepted =
+                page.session().findings().stream().filter(f -> !open.test(f)).toList();
+        page.session()
+                .change(d -> accepted.forEach(f -> d.withArray("answers")
+                        .addObject()
+                        .put("rule", f.rule())
+                        .put("at", f.at())
+                        .put("says", "accepted")
+                        .put("who", "inspector")
+                        .put("date", "2026-10-01")));
+    }
+
+    @Test
+    void aLengthThatIsEnteredIsNotAskedForAgain() {
+        HouseView page = demo();
+        assertThat(page.session().at("/sections")).allMatch(s -> !s.path("legs").isEmpty());
+        assertThat(page.panel().nextShown()).doesNotContain("enter its length");
+        page.session().change(d -> DraftTree.put(d, "/sections/2/legs", tree("[]")));
+        assertThat(page.panel().nextShown()).endsWith("enter its length.");
+    }
+
+    @Test
+    void aPlaceNotBegunThatOtherFiguresWaitForIsTheNextStepOnceAllElseIsAnswered() {
+        HouseView page = demo();
+        page.session().change(d -> {
+            d.withObject("/use").remove(List.of("hotWater", "pricePerKwh"));
+            d.withObject("/site").remove("coldWater");
+        });
+        acceptAllBut(page, f -> PlaceKind.of(f.field()) == PlaceKind.HOT_WATER);
+        page.session().set("/appliances/1/gas", "propane");
+        page.session().set("/sections/0/under", "none");
+        assertThat(page.session().findings())
+                .isNotEmpty()
+                .allMatch(f -> PlaceKind.of(f.field()) == PlaceKind.HOT_WATER);
+        assertThat(page.panel().nextShown()).startsWith("Hot water: not entered yet.");
+    }
+
+    @Test
+    void aCautionIsNotPassedOverOnceAllElseIsAnswered() {
+        HouseView page = demo();
+        page.session().set("/tank/waterCapacity", "120 gal");
+        assertThat(page.session().findings()).anyMatch(f -> f.severity() == Severity.CAUTION);
+        acceptAllBut(page, f -> f.severity() == Severity.CAUTION);
+        page.session().set("/appliances/1/gas", "propane");
+        page.session().set("/sections/0/under", "none");
+        acceptAllBut(page, f -> f.severity() == Severity.CAUTION);
+        assertThat(page.session().findings()).isNotEmpty().allMatch(f -> f.severity() == Severity.CAUTION);
+        assertThat(page.panel().nextShown()).startsWith("Look at the caution:");
+    }
+}
