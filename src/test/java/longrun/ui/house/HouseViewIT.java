@@ -414,7 +414,7 @@ class HouseViewIT extends BrowserTest {
         assertThat(page.locator(".state")).not().containsText("Nothing to size");
         page.locator(".thread a[href$=findings]").click();
         assertThat(page.locator("h2.place")).hasText("Findings");
-        page.getByText("By who can answer").click();
+        page.locator("b:text-is('By who can answer')").click();
         assertThat(page.locator(".groups")).containsText("For the supplier");
         seen += page.locator(".groups .find:visible").count();
         typist.tell(

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.function.Predicate;
-import longrun.draft.DemoHouse;
 import longrun.draft.DraftTree;
 import longrun.draft.PlaceKind;
+import longrun.draft.demo.DemoHouse;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import org.junit.jupiter.api.Test;
