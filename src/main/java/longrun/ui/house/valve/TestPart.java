@@ -70,7 +70,7 @@ final class TestPart {
         Purge purge = Purge.of(t);
         Element side = Dom.el(
                 "div",
-                "block tested",
+                "tested",
                 Dom.text("h4", "", t.title()),
                 Dom.el("div", "row-box", Dom.el("table", "plain test", rows))
                         .setAttribute("tabindex", "0")
