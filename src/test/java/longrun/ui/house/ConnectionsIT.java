@@ -147,9 +147,9 @@ class ConnectionsIT extends BrowserTest {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             org.assertj.core.api.Assertions.assertThat(text)
                     .contains("Water heater", "Range", "Furnace")
-                    .contains("Shutoff; distance: 2 ft; same room: yes")
-                    .contains("Shutoff; distance: 3 ft; same room: yes")
-                    .contains("Shutoff; distance: 4 ft; same room: yes")
+                    .contains("Shutoff; distance: 2 ft; in the same room: yes")
+                    .contains("Shutoff; distance: 3 ft; in the same room: yes")
+                    .contains("Shutoff; distance: 4 ft; in the same room: yes")
                     .contains("Flexible connector; length: 4 ft")
                     .contains("Regulator R1", "Regulator R2")
                     .contains("Main shutoff", "Outdoors: yes")

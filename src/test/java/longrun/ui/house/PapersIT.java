@@ -22,6 +22,7 @@ class PapersIT extends BrowserTest {
         assertThat(page.locator(".thread-nav")).containsText("Papers");
         page.locator(".thread-nav a[href$='/papers']").click();
         assertThat(page.locator(".pages img").first()).isVisible();
+        page.locator(".pages img").first().scrollIntoViewIfNeeded(); // pictures out of sight are not loaded
         page.waitForFunction("document.querySelector('.pages img').naturalWidth > 1000");
         assertAccessible(page);
         assertNoSidewaysScrolling(page);
