@@ -30,6 +30,7 @@ class ArchitectureTest {
             "longrun.paper",
             "longrun.drawing",
             "longrun.words",
+            "longrun.checked",
             "longrun.holdpoint",
             "longrun.review",
             "longrun.rules",

@@ -11,6 +11,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import longrun.Samples;
 import longrun.capacity.CapacityTables;
+import longrun.checked.Ran;
+import longrun.checked.SecondWay;
 import longrun.finding.Finding;
 import longrun.piping.Piping;
 import longrun.plan.Plan;
@@ -31,7 +33,9 @@ class RegulatorCapacitySecondWayTest {
     @Test
     void eachRegulatorIsJudgedOnceAndAsTheTextReads() {
         List<String> kinds = new ArrayList<>();
-        for (long seed = 1; seed <= 150; seed++) {
+        long first = SecondWay.get("regulator-capacity").seed();
+        long houses = Ran.count("regulator-capacity");
+        for (long seed = first; seed < first + houses; seed++) {
             Plan plan = Samples.plan(withRatings(seed));
             Sizing sizing = Sizing.of(Piping.of(plan), CapacityTables.standard());
             Pressures pressures = Pressures.of(sizing);
@@ -57,6 +61,7 @@ class RegulatorCapacitySecondWayTest {
         assertThat(new TreeSet<>(kinds))
                 .containsExactly(
                         "caution capacity", "must-fix capacity", "note capacity", "note capacityAtInlet", "nothing");
+        Ran.told("regulator-capacity", houses, first, 0);
     }
 
     private static String read(PressureByHand hand, Regulator regulator, boolean inletKnown) {
