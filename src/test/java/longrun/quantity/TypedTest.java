@@ -93,6 +93,26 @@ class TypedTest {
                 .hasMessageContaining("Mar 4 2026");
     }
 
+    /** Which number is the month differs by country: month first in the United States, day first in most others. */
+    @ParameterizedTest
+    @CsvSource({
+        "3/4/2026,2026-03-04,2026-04-03",
+        "11/5/2026,2026-11-05,2026-05-11",
+        "11.5.2026,2026-11-05,2026-05-11",
+        "1/5,01-05,05-01"
+    })
+    void twoNumbersThatMayBothBeTheMonthGiveTwoDaysToChooseFrom(String typed, String monthFirst, String dayFirst) {
+        assertThat(DayReading.both(typed)).extracting(DayReading::stored).containsExactly(monthFirst, dayFirst);
+        assertThat(DayReading.both(typed)).allSatisfy(r -> assertThat(r.words()).matches("[A-Z][a-z]+ .*"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"11/25/2026", "25/11/2026", "4/4/2026", "1/31", "01-10", "2026-03-04", "Mar 4 2026", "0/5", ""})
+    void aDayThatCannotBeMistakenIsNotAskedAbout(String typed) {
+        assertThat(DayReading.both(typed)).isEmpty();
+    }
+
     @Test
     void twoEqualNumbersAreOneDay() {
         assertThat(Typed.date("4/4/2026")).isEqualTo("2026-04-04");

@@ -2,21 +2,28 @@ package longrun.ui.field;
 
 import longrun.draft.EntryAddress;
 import longrun.plan.json.PlanError;
+import longrun.quantity.DayReading;
 import longrun.quantity.NotAQuantity;
 import longrun.quantity.Typed;
+import longrun.ui.frame.DayChoice;
 import longrun.ui.place.HousePage;
 
-/** A date, written year first, in numbers, or with the month's name; beside it the day it was understood as. */
+/**
+ * A date, written year first, in numbers, or with the month's name; beside it the day it was understood as. Where the
+ * numbers may mean two days, both stand there to choose from, and the plan has none until one is chosen.
+ */
 public final class DateField extends LineField {
 
     private final EntryAddress address;
     private final boolean everyYear;
+    private final DayChoice which;
 
     private DateField(HousePage desk, EntryAddress address, String label, String help) {
         super(desk, address.pointer(), "date", label, help);
         this.address = address;
         everyYear = address.unit().equals(EntryAddress.DAY_OF_YEAR);
-        end();
+        which = new DayChoice(label, this::chosen);
+        end(which.element());
     }
 
     public DateField(HousePage desk, String pointer, String label, String help) {
@@ -34,6 +41,23 @@ public final class DateField extends LineField {
     }
 
     @Override
+    public void show(boolean write) {
+        super.show(write);
+        boolean two = which.show(desk().session().text(pointer()));
+        if (two) {
+            target().setAttribute("aria-keyshortcuts", "ArrowDown"); // to the two days at its end
+        } else {
+            target().removeAttribute("aria-keyshortcuts");
+        }
+    }
+
+    private void chosen(String day) {
+        entry().orElseThrow().write(day);
+        desk().session().choose(pointer(), day);
+        FieldList.focus(target());
+    }
+
+    @Override
     String understood(String stored) {
         if (everyYear) {
             return Typed.dayOfYearWords(stored);
@@ -47,6 +71,9 @@ public final class DateField extends LineField {
 
     @Override
     String wrong(String stored, PlanError error) {
+        if (!DayReading.both(stored).isEmpty()) {
+            return DayChoice.advice(stored);
+        }
         if (everyYear) {
             return "\u201c" + stored + "\u201d is no day of the year: write Jan 10, or 01-10 with the month first";
         }

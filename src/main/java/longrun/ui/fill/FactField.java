@@ -8,6 +8,7 @@ import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
 import longrun.quantity.Quantity;
 import longrun.quantity.Typed;
+import longrun.ui.frame.DayChoice;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.words.Shown;
@@ -21,6 +22,7 @@ final class FactField {
     private final Element unit = Dom.text("span", "u", "");
     private final Element note = Dom.text("span", "origin", "");
     private final Element notKnown = Dom.button("", "not known");
+    private final Optional<DayChoice> days;
     private final Element element;
 
     FactField(FillEntry which, String label, FillActions hand) {
@@ -39,6 +41,13 @@ final class FactField {
             entry.write("");
             hand.typed(which, "");
         });
+        days = words
+                ? Optional.of(new DayChoice(label, day -> {
+                    entry.write(day);
+                    hand.typed(which, day);
+                    entry.getElement().executeJs("this.focus()");
+                }))
+                : Optional.empty();
         element = Dom.el(
                 "div",
                 "fld fact",
@@ -47,6 +56,7 @@ final class FactField {
                 unit,
                 Dom.el("div", "note", note, entry.said()),
                 Dom.el("div", "ans", notKnown));
+        days.ifPresent(d -> element.insertChild(element.getChildCount() - 1, d.element()));
     }
 
     static String id(FillEntry which) {
@@ -86,6 +96,7 @@ final class FactField {
         } else {
             entry.understood(stored.isBlank() ? "" : understood(stored, units));
         }
+        days.ifPresent(d -> d.show(stored));
         boolean blank = stored.isBlank();
         Dom.setClass(notKnown, "on", blank);
         notKnown.setAttribute("aria-pressed", String.valueOf(blank));

@@ -4,6 +4,7 @@ import com.vaadin.flow.dom.Element;
 import longrun.draft.fill.PastFillEntries;
 import longrun.quantity.NotAQuantity;
 import longrun.quantity.Typed;
+import longrun.ui.frame.DayChoice;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.words.UnitSystem;
@@ -14,6 +15,7 @@ final class PastFillRow {
     private final Element body = Dom.el("tbody", "");
     private final Entry date;
     private final Entry gallons;
+    private final DayChoice days;
     private final Element reckoned =
             Dom.text("td", "reck", "").setAttribute("data-fig", "").setAttribute("data-l", "Reckoned ");
     private final Element remove = Dom.button("ask", "Remove this fill");
@@ -30,6 +32,11 @@ final class PastFillRow {
                 "Past fill " + number + ", gallons",
                 "in r",
                 t -> hand.typedPast(index, PastFillEntries.Column.GALLONS, t));
+        days = new DayChoice("Past fill " + number, day -> {
+            date.write(day);
+            hand.typedPast(index, PastFillEntries.Column.DATE, day);
+            date.getElement().executeJs("this.focus()");
+        });
         date.getElement().setAttribute("data-column", "date").setAttribute("data-at", "PAST " + index + " DATE");
         date.getElement().setAttribute("placeholder", index == 0 ? "Jan 12 2026" : "the next fill");
         gallons.getElement()
@@ -49,7 +56,7 @@ final class PastFillRow {
                         Dom.el(
                                         "td",
                                         "",
-                                        Dom.el("div", "says", date.said(), gallons.said()),
+                                        Dom.el("div", "says", date.said(), days.element(), gallons.said()),
                                         Dom.el("div", "tools", remove))
                                 .setAttribute("colspan", "3")));
     }
@@ -73,6 +80,7 @@ final class PastFillRow {
         if (!stands && !typing.equals(gallons.getElement().getAttribute("data-at"))) {
             gallons.write(Typed.inField(fill.gallons(), unit));
         }
+        days.show(fill.date());
         date.understood(understood(fill.date()));
         gallons.understood("");
         Dom.setClass(body, "next", fill.isBlank());

@@ -1,0 +1,48 @@
+package longrun.ui.frame;
+
+import com.vaadin.flow.dom.Element;
+import java.util.List;
+import java.util.function.Consumer;
+import longrun.quantity.DayReading;
+
+/** The two days that a date in numbers may mean, to choose from; not there while there is nothing to choose. */
+public final class DayChoice {
+
+    private final Consumer<String> chosen;
+    private final Element element = Dom.el("div", "ans which").setAttribute("role", "group");
+    private List<DayReading> offered = List.of();
+
+    /** @param chosen takes the day as a plan holds it */
+    public DayChoice(String label, Consumer<String> chosen) {
+        this.chosen = chosen;
+        element.setAttribute("aria-label", label + ": which day is meant");
+        Dom.show(element, false);
+    }
+
+    public Element element() {
+        return element;
+    }
+
+    /** What is said of a date that may be two days. */
+    public static String advice(String typed) {
+        return "\u201c" + typed.strip() + "\u201d may be two days; nothing is taken until you choose one:";
+    }
+
+    /** Offers both days of what is typed, or none; gives whether there are two. */
+    public boolean show(String typed) {
+        List<DayReading> both = DayReading.both(typed);
+        if (!both.equals(offered)) {
+            offered = both;
+            element.removeAllChildren();
+            both.forEach(reading -> element.appendChild(choice(reading)));
+            Dom.show(element, !both.isEmpty());
+        }
+        return !both.isEmpty();
+    }
+
+    private Element choice(DayReading reading) {
+        Element button = Dom.button("", reading.words());
+        button.addEventListener("click", e -> chosen.accept(reading.stored()));
+        return button;
+    }
+}
