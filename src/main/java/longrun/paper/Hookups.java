@@ -61,6 +61,9 @@ final class Hookups {
         length(p.nipple()).ifPresent(l -> said.add("nipple " + l));
         length(p.length()).ifPresent(said::add);
         p.capacity().findValue().ifPresent(c -> said.add("rated " + Show.btuh(c.btuh())));
+        if (!p.isSeen()) {
+            said.add("assumed, not seen");
+        }
         return said.isEmpty() ? name : name + " (" + String.join(", ", said) + ")";
     }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.IntPredicate;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
 import longrun.paper.page.Html;
@@ -82,7 +83,8 @@ final class SizingSchedule {
                     "a size so marked rests on what is entered; an entry still missing can make it larger. It is no"
                             + " size to cut pipe by."));
         }
-        out.addAll(assumed());
+        out.addAll(counted("Counted, not entered:", s -> !piping.endsInPartsNotSeen(s)));
+        out.addAll(counted("Counted, assumed, not seen:", piping::endsInPartsNotSeen));
         out.addAll(againstThePrint());
         return out;
     }
@@ -95,7 +97,8 @@ final class SizingSchedule {
                 section.id(),
                 from(s) + " to " + to(s),
                 SheetWords.pipe(section) + "; " + SheetWords.legs(section)
-                        + (section.rough().is(true) ? "; rough, measure" : ""),
+                        + (section.rough().is(true) ? "; rough, measure" : "")
+                        + (section.isAssumed() ? "; assumed, not seen" : ""),
                 SheetWords.feet(piping.measuredFt(s)),
                 SheetWords.feet(review.sizing().countedFt(s)),
                 piping.load(s).complete() ? Show.whole(piping.load(s).knownBtuh()) : SheetWords.BLANK,
@@ -182,22 +185,20 @@ final class SizingSchedule {
                         + "."));
     }
 
-    /** Parts that nobody has entered and that are counted because the rules ask for them. */
-    private List<Element> assumed() {
+    /** Parts that nobody has entered or seen and that are counted because the rules ask for them. */
+    private List<Element> counted(String led, IntPredicate of) {
         List<String> said = new ArrayList<>();
         for (int s = 0; s < piping.sectionCount(); s++) {
             List<String> parts = review.sizing().assumedParts(s).stream()
                     .map(p -> p.written().replace('-', ' '))
                     .toList();
-            if (!parts.isEmpty()) {
+            if (!parts.isEmpty() && of.test(s)) {
                 said.add(piping.section(s).id() + ": " + String.join(", ", parts));
             }
         }
         return said.isEmpty()
                 ? List.of()
-                : List.of(Html.led(
-                        "Counted, not entered:",
-                        "parts the rules ask for at the appliance, " + String.join("; ", said) + "."));
+                : List.of(Html.led(led, "parts the rules ask for at the appliance, " + String.join("; ", said) + "."));
     }
 
     private static String item(AllowanceItem i) {

@@ -15,6 +15,7 @@ import longrun.quantity.Show;
 /** The parts between the end of the pipe and each appliance, as entered. */
 final class ApplianceLines {
 
+    private static final String NOT_SEEN = "assumed, not seen";
     private static final PartGroup GROUP = PartGroup.APPLIANCES;
 
     private final Bought bought;
@@ -79,7 +80,9 @@ final class ApplianceLines {
                                 .orElse(OptionalDouble.empty()),
                         "ft",
                         List.of(a.id()),
-                        name(a) + (part.length().isKnown() ? ": as entered" : ": its length is not entered")));
+                        name(a)
+                                + (part.length().isKnown() ? ": as entered" : ": its length is not entered")
+                                + (part.isSeen() ? "" : ", " + NOT_SEEN)));
             case BUILT_IN_TRAP -> {
                 // comes with the appliance
             }
@@ -99,7 +102,7 @@ final class ApplianceLines {
     }
 
     private void add(String item, Appliance a, Part part) {
-        tally.add(item, size(a, part), 1, name(a), List.of(a.id()), "as entered");
+        tally.add(item, size(a, part), 1, name(a), List.of(a.id()), part.isSeen() ? "as entered" : NOT_SEEN);
     }
 
     private static String name(Appliance a) {

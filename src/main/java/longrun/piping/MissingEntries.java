@@ -2,6 +2,7 @@ package longrun.piping;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import longrun.finding.AskWhom;
 import longrun.finding.Citation;
 import longrun.finding.Finding;
@@ -16,6 +17,8 @@ import longrun.plan.Section;
 /** What the pipes lack before they can be sized; each a question at the entry that answers it. */
 public final class MissingEntries {
 
+    private static final int NAMED = 3;
+
     private MissingEntries() {}
 
     /** Every missing entry, in the plan's order. */
@@ -28,6 +31,7 @@ public final class MissingEntries {
         for (int i = 0; i < plan.sections().size(); i++) {
             section(piping, i, out);
         }
+        assumed(plan, out);
         for (int i = 0; i < plan.appliances().size(); i++) {
             appliance(plan.appliances().get(i), "/appliances/" + i, out);
         }
@@ -115,6 +119,37 @@ public final class MissingEntries {
                     .ask(AskWhom.OWNER, "What will section " + s.id() + " feed?")
                     .at(at + "/reserve"));
         }
+    }
+
+    /** Sections that nobody has looked at are asked about once, at the first of them. */
+    private static void assumed(Plan plan, List<Finding> out) {
+        List<Integer> all = IntStream.range(0, plan.sections().size())
+                .filter(i -> plan.sections().get(i).isAssumed())
+                .boxed()
+                .toList();
+        if (all.isEmpty()) {
+            return;
+        }
+        String who = sections(all.stream().map(i -> plan.sections().get(i).id()).toList());
+        boolean one = all.size() == 1;
+        out.add(question(
+                        plan.sections().get(all.get(0)).id(),
+                        who + (one ? " is" : " are") + " assumed, not seen: what is entered of " + (one ? "it" : "them")
+                                + " is taken as usual, and every size that rests on it is a size so far")
+                .required("a look at the pipe, or what is there instead")
+                .remedy("look at " + who + ", put right what differs and mark " + (one ? "it" : "each") + " as seen")
+                .ask(AskWhom.FITTER, "Are material, place and length of " + who + " as entered?")
+                .at("/sections/" + all.get(0) + "/assumed"));
+    }
+
+    private static String sections(List<String> ids) {
+        if (ids.size() == 1) {
+            return "section " + ids.get(0);
+        }
+        if (ids.size() > NAMED) {
+            return "sections " + String.join(", ", ids.subList(0, NAMED)) + " and " + (ids.size() - NAMED) + " more";
+        }
+        return "sections " + String.join(", ", ids.subList(0, ids.size() - 1)) + " and " + ids.get(ids.size() - 1);
     }
 
     private static void appliance(Appliance a, String at, List<Finding> out) {

@@ -138,7 +138,21 @@ public final class Piping {
         return turns[section];
     }
 
-    /** The same pipes without the parts at their ends that nobody has entered, to show what those change. */
+    /** Whether the parts at a section's end are entered and some of them are taken as usual, seen by nobody. */
+    public boolean endsInPartsNotSeen(int section) {
+        int appliance = forest.applianceOn(section);
+        return appliance >= 0 && plan.appliances().get(appliance).hasPartsNotSeen();
+    }
+
+    /** The first section of a stage, in the plan's order, that is taken as usual and nobody has looked at. */
+    public OptionalInt findAssumed(int stage) {
+        return stages.get(stage).sections().stream()
+                .mapToInt(s -> s)
+                .filter(s -> section(s).isAssumed())
+                .min();
+    }
+
+    /** The same pipes without the parts at their ends that nobody has entered or looked at, to show what those change. */
     public Piping withoutAssumedParts() {
         Turns[] entered = new Turns[turns.length];
         for (int i = 0; i < entered.length; i++) {
@@ -148,13 +162,15 @@ public final class Piping {
     }
 
     /**
-     * Whether every load behind a regulator is known and nothing in the plan hangs on nothing; else what is sized is
-     * sized so far.
+     * Whether every load behind a regulator is known, nothing in the plan hangs on nothing and none of its sections is
+     * taken as usual without a look; else what is sized is sized so far.
      *
      * @param stage index in {@link #stages()}
      */
     public boolean isComplete(int stage) {
-        return load(stages.get(stage)).complete() && loose.field(stage).isEmpty();
+        return load(stages.get(stage)).complete()
+                && loose.field(stage).isEmpty()
+                && findAssumed(stage).isEmpty();
     }
 
     /** The field of an entry that hangs on nothing and may still come upon a stage, by its index. */

@@ -1,6 +1,7 @@
 package longrun.piping;
 
 import longrun.plan.Appliance;
+import longrun.plan.Fact;
 import longrun.plan.choice.ApplianceKind;
 import longrun.plan.choice.ApplianceVent;
 
@@ -20,15 +21,20 @@ public enum TrapNeed {
 
     /** What the list says of an appliance. */
     public static TrapNeed of(Appliance appliance) {
-        return appliance.kind().fold(kind -> of(kind, appliance), () -> KIND_NOT_KNOWN, () -> KIND_NOT_KNOWN);
+        return of(appliance.kind(), appliance.vent());
     }
 
-    private static TrapNeed of(ApplianceKind kind, Appliance appliance) {
+    /** What the list says of a kind, vented as entered. */
+    public static TrapNeed of(Fact<ApplianceKind> kind, Fact<ApplianceVent> vent) {
+        return kind.fold(known -> of(known, vent), () -> KIND_NOT_KNOWN, () -> KIND_NOT_KNOWN);
+    }
+
+    private static TrapNeed of(ApplianceKind kind, Fact<ApplianceVent> vent) {
         return switch (kind) {
             case LIGHT, RANGE, CLOTHES_DRYER, FIREPLACE, OUTDOOR_GRILL -> EXEMPT;
             case GAS_LOGS ->
-                appliance.vent().isKnown() || appliance.vent().isNone()
-                        ? appliance.vent().is(v -> v != ApplianceVent.NONE) ? EXEMPT : NEEDED
+                vent.isKnown() || vent.isNone()
+                        ? vent.is(v -> v != ApplianceVent.NONE) ? EXEMPT : NEEDED
                         : VENT_NOT_KNOWN;
             case COOKTOP, OVEN -> ASK_AUTHORITY;
             case ON_DEMAND_WATER_HEATER,

@@ -11,7 +11,8 @@ import longrun.plan.choice.PartKind;
  * @param undirectedFt feet of legs whose turns are not known
  * @param traps sediment traps on its end, each a tee through the branch
  * @param shutoffs shutoffs on its end, each counted as a 90 degree elbow
- * @param assumed those of its traps and shutoffs that nobody has entered and the rules will ask for
+ * @param assumed those of its traps and shutoffs that nobody has entered and the rules will ask for, or that nobody has
+ *     looked at
  * @param elbows90 of the section's own list of fittings, valves included
  * @param elbows45 of the section's own list of fittings
  * @param teeBranches of the section's own list of fittings
@@ -37,7 +38,7 @@ public record Turns(
         BRANCH
     }
 
-    /** The same without the parts that nobody has entered. */
+    /** The same without the parts that nobody has entered or looked at. */
     Turns entered() {
         EndParts end = new EndParts(traps, shutoffs, assumed).entered();
         return new Turns(

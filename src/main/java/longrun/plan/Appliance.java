@@ -50,7 +50,17 @@ public record Appliance(
                         .orElse("appliance " + id);
     }
 
-    /** One part of a hookup; which entries mean something depends on what part it is. */
+    /** Whether any part of its hookup is taken as usual and nobody has looked at it yet. */
+    public boolean hasPartsNotSeen() {
+        return connection.findValue().orElse(List.of()).stream().anyMatch(p -> !p.isSeen());
+    }
+
+    /**
+     * One part of a hookup; which entries mean something depends on what part it is.
+     *
+     * @param seen false where the part is taken as usual and nobody has looked at it; a part without the entry was
+     *     looked at by whoever entered it
+     */
     public record Part(
             Fact<PartKind> part,
             Fact<Distance> distance,
@@ -68,5 +78,12 @@ public record Appliance(
             Fact<Boolean> concealed,
             Fact<HeatRate> capacity,
             Fact<Gas> capacityGas,
-            Fact<Pressure> ratedDrop) {}
+            Fact<Pressure> ratedDrop,
+            Fact<Boolean> seen) {
+
+        /** Whether somebody has looked at it: no rule passes on a part that nobody has seen. */
+        public boolean isSeen() {
+            return !seen.is(false) && !seen.isNone();
+        }
+    }
 }

@@ -24,6 +24,7 @@ import longrun.quantity.WireGauge;
  * @param installedSize the size already in place
  * @param chosenSize a size a person raised it to
  * @param table a tubing table of the person's own, by name
+ * @param assumed true where what is entered of it is taken as usual and nobody has looked at it yet
  */
 public record Section(
         String id,
@@ -53,7 +54,13 @@ public record Section(
         Fact<Boolean> plates,
         Fact<Length> supportEvery,
         Fact<List<Joint>> joints,
-        Fact<List<String>> fittingsConcealed) {
+        Fact<List<String>> fittingsConcealed,
+        Fact<Boolean> assumed) {
+
+    /** Whether nobody has looked at it yet: no rule passes on it, and sizes that rest on it are sizes so far. */
+    public boolean isAssumed() {
+        return assumed.is(true);
+    }
 
     /** Something the pipe passes through. */
     public record Pass(Fact<String> what, Fact<Boolean> sleeved, Fact<Boolean> sealed, Fact<Boolean> belowGrade) {}

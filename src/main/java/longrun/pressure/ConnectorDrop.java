@@ -12,7 +12,8 @@ import longrun.quantity.Pressure;
  * capacity)^1.85. A capacity for natural gas is used as it stands, which is on the safe side in Btu.
  *
  * @param inWc in. w.c.
- * @param assumed whether the whole rated drop was taken because the connector or its capacity is not entered
+ * @param assumed whether the whole rated drop was taken because the connector or its capacity is not entered, or nobody
+ *     has looked at it
  */
 public record ConnectorDrop(double inWc, boolean assumed) {
 
@@ -38,7 +39,7 @@ public record ConnectorDrop(double inWc, boolean assumed) {
         if (hose) {
             return new ConnectorDrop(sum, assumed);
         }
-        boolean rigid = parts.stream().anyMatch(p -> p.part().is(PartKind.RIGID_PIPE));
+        boolean rigid = parts.stream().anyMatch(p -> p.part().is(PartKind.RIGID_PIPE) && p.isSeen());
         return rigid ? new ConnectorDrop(0, false) : new ConnectorDrop(RATED_IN_WC, true);
     }
 
@@ -46,9 +47,12 @@ public record ConnectorDrop(double inWc, boolean assumed) {
         double rated = part.ratedDrop().findValue().map(Pressure::inWc).orElse(RATED_IN_WC);
         Optional<HeatRate> capacity = part.capacity().findValue().filter(c -> c.btuh() > 0);
         if (capacity.isEmpty() || input.isEmpty()) {
-            return new ConnectorDrop(rated, true);
+            return new ConnectorDrop(part.isSeen() ? rated : Math.max(rated, RATED_IN_WC), true);
         }
         double share = input.get().btuh() / capacity.get().btuh();
-        return new ConnectorDrop(rated * Math.pow(share, POWER), false);
+        double drop = rated * Math.pow(share, POWER);
+        return part.isSeen()
+                ? new ConnectorDrop(drop, false)
+                : new ConnectorDrop(Math.max(drop, Math.max(rated, RATED_IN_WC)), true);
     }
 }

@@ -76,7 +76,9 @@ public final class InletPressureLow {
                 + Words.inWc(setting - outlet.pressureInWc().orElse(0)) + ", regulator falls "
                 + Words.inWc(droop.atLoadInWc().orElse(0)) + source(droop) + ", connector loses "
                 + Words.inWc(outlet.connector().inWc())
-                + (outlet.connector().assumed() ? " (assumed, its capacity is not entered)" : "");
+                + (outlet.connector().assumed()
+                        ? " (assumed: its capacity is not entered, or nobody has looked at it)"
+                        : "");
         SettingWindow window = pressures.window(outlet.regulator());
         String required = least.map(p -> "at least " + Words.inWc(p.inWc()) + " at the inlet, the label's least")
                         .orElse("some pressure at the inlet; the label's least is not entered")

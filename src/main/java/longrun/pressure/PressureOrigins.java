@@ -97,7 +97,8 @@ public final class PressureOrigins {
     public Origin connector(int appliance) {
         ConnectorDrop drop = pressures.outlet(appliance).connector();
         String how = drop.assumed()
-                ? "the whole rated drop (0.5 in. w.c. where not entered): the connector or its capacity is not entered"
+                ? "the whole rated drop (0.5 in. w.c. where not entered): the connector or its capacity is not entered, or"
+                        + " nobody has looked at it"
                 : "rated drop (0.5 in. w.c. where not entered) times (input / capacity)^1.85; rigid pipe none";
         return Origin.derived(
                 "connector of " + id(appliance),

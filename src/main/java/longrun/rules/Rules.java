@@ -28,6 +28,7 @@ import longrun.rules.regulator.RegulatorMinInlet;
 import longrun.rules.regulator.RegulatorSetting;
 import longrun.rules.regulator.RegulatorVents;
 import longrun.rules.shape.House;
+import longrun.rules.shape.NotSeen;
 import longrun.rules.shape.Precedence;
 import longrun.rules.shape.Rule;
 import longrun.rules.shape.RuleState;
@@ -62,6 +63,11 @@ public final class Rules {
                     HotWater.rules())
             .flatMap(List::stream)
             .toList();
+
+    private static final Set<String> OF_HOOKUPS = Stream.of(Shutoff.rules(), SedimentTrap.rules(), Connector.rules())
+            .flatMap(List::stream)
+            .map(Rule::name)
+            .collect(Collectors.toUnmodifiableSet());
 
     /** Parts of a plan in the order they are written. */
     private static final List<String> PARTS =
@@ -99,8 +105,10 @@ public final class Rules {
         House house = entered.with(ServingShutoff.chosen(entered));
         List<Told> told = new ArrayList<>();
         List<RuleState> states = new ArrayList<>();
+        NotSeen notSeen = new NotSeen(house.plan());
         for (Rule rule : ALL) {
-            for (Verdict verdict : rule.judge(house)) {
+            for (Verdict judged : rule.judge(house)) {
+                Verdict verdict = notSeen.weighed(judged, OF_HOOKUPS.contains(rule.name()));
                 states.add(verdict.state());
                 verdict.finding().ifPresent(f -> told.add(new Told(rule.precedence(), verdict.state(), f)));
             }

@@ -17,7 +17,10 @@ import longrun.plan.SizeNames;
 import longrun.plan.choice.PartKind;
 import longrun.quantity.Show;
 
-/** Asks for a hookup that is not entered, and says what is counted for it until it is. */
+/**
+ * Asks for a hookup that is not entered, and for one that is taken as usual and seen by nobody; says what is counted for
+ * it until it is.
+ */
 public final class AssumedParts {
 
     private final Sizing sizing;
@@ -28,7 +31,7 @@ public final class AssumedParts {
         this.piping = sizing.piping();
     }
 
-    /** A question at each appliance whose hookup is not entered, in the plan's order. */
+    /** A question at each appliance whose hookup is not entered or not seen, in the plan's order. */
     static List<Finding> of(Sizing sizing) {
         AssumedParts all = new AssumedParts(sizing);
         List<Finding> out = new ArrayList<>();
@@ -36,19 +39,52 @@ public final class AssumedParts {
         for (int a = 0; a < appliances.size(); a++) {
             if (appliances.get(a).connection().isUnknown()) {
                 out.add(all.question(appliances.get(a), a));
+            } else if (appliances.get(a).hasPartsNotSeen()) {
+                out.add(all.confirm(appliances.get(a), a));
             }
         }
         return out;
     }
 
-    private Finding question(Appliance appliance, int index) {
+    /** What is there is asked before anything about it is: no answer about a part counts while nobody has seen the part. */
+    private Finding confirm(Appliance appliance, int index) {
+        List<Appliance.Part> parts = appliance.connection().findValue().orElseThrow();
+        String row = parts.stream()
+                .filter(p -> !p.isSeen())
+                .map(p -> p.part()
+                        .findValue()
+                        .map(k -> k.written().replace('-', ' '))
+                        .orElse("a part without a kind"))
+                .collect(Collectors.joining(", "));
+        int first = 0;
+        while (parts.get(first).isSeen()) {
+            first++;
+        }
+        return FindingBuilder.finding(
+                        RuleName.ENTRY_MISSING, Severity.NOTE, appliance.id(), Citation.fuelGasCode("409.5 and 408.4"))
+                .found("at " + appliance.called() + " these parts are assumed, not seen: " + row + counted(appliance))
+                .required("a look at each part, or what is there instead")
+                .remedy("look at " + appliance.called() + ", then mark its parts as seen or enter what is there")
+                .ask(
+                        AskWhom.FITTER,
+                        "Are these the parts fitted at " + appliance.called() + ", in order from the pipe: " + row
+                                + "?")
+                .at("/appliances/" + index + "/connection/" + first + "/seen");
+    }
+
+    /** What is counted for the parts that nobody has entered or seen, with both lengths where it changes one. */
+    private String counted(Appliance appliance) {
         int section =
                 piping.findSection(appliance.fedBy().findValue().orElse("")).orElse(-1);
         List<PartKind> assumed = section < 0 ? List.of() : sizing.assumedParts(section);
-        String counted = assumed.isEmpty()
+        return assumed.isEmpty()
                 ? ""
                 : "; " + words(assumed) + " counted, which the rules ask for"
                         + bothFigures(section).map(b -> ": " + b).orElse("");
+    }
+
+    private Finding question(Appliance appliance, int index) {
+        String counted = counted(appliance);
         return FindingBuilder.finding(
                         RuleName.ENTRY_MISSING, Severity.NOTE, appliance.id(), Citation.fuelGasCode("409.5 and 408.4"))
                 .found("the parts between the pipe and " + appliance.called() + " are not entered" + counted)
@@ -98,9 +134,13 @@ public final class AssumedParts {
         }
         return Optional.of("the longest run, to "
                 + with.longestRunTo().map(Outlet::id).orElse("its end") + ", is "
-                + Show.feet(with.longestRunFt().getAsDouble()) + " with parts not entered, "
+                + Show.feet(with.longestRunFt().getAsDouble()) + " with parts not entered" + orSeen() + ", "
                 + Show.feet(bare.longestRunFt().orElse(0)) + " without"
                 + (grown.isEmpty() ? "; no size on the way differs" : "; " + list(grown)));
+    }
+
+    private String orSeen() {
+        return piping.plan().appliances().stream().anyMatch(Appliance::hasPartsNotSeen) ? " or not seen" : "";
     }
 
     private static String list(List<String> grown) {

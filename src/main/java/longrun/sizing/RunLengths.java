@@ -30,6 +30,8 @@ final class RunLengths {
     /** Said of a part that is counted because the rules will ask for it. */
     private static final String NOT_ENTERED = ", not entered: counted as the rules ask for it";
 
+    private static final String NOT_SEEN = ", assumed, not seen";
+
     private final Piping piping;
     private final Stage stage;
     private final FittingAllowance allowance;
@@ -191,11 +193,16 @@ final class RunLengths {
         path.forEach(k -> items(k, chosen, columns, out));
         int last = placeOf(longestTo.get().section());
         csst(bends[last], "bends", FittingLengths.CSST_FREE_BENDS, out);
-        boolean assumed = piping.section(longestTo.get().section()).material().is(Material.CSST)
-                && !piping.turns(longestTo.get().section()).assumed().isEmpty();
+        int end = longestTo.get().section();
+        boolean assumed = piping.section(end).material().is(Material.CSST)
+                && !piping.turns(end).assumed().isEmpty();
         csst(
                 fittings[last],
-                "fittings" + (assumed ? " (with the parts at its end, not entered)" : ""),
+                "fittings"
+                        + (assumed
+                                ? " (with the parts at its end, "
+                                        + (piping.endsInPartsNotSeen(end) ? "assumed, not seen)" : "not entered)")
+                                : ""),
                 FittingLengths.CSST_FREE_FITTINGS,
                 out);
         return out;
@@ -260,8 +267,9 @@ final class RunLengths {
                 t.teeBranches() * feet.of(Turn.TEE_BRANCH, material, size),
                 source,
                 sure);
-        String shutoff = t.assumed().contains(PartKind.SHUTOFF) ? NOT_ENTERED : "";
-        String trap = t.assumed().contains(PartKind.SEDIMENT_TRAP) ? NOT_ENTERED : "";
+        String counted = piping.endsInPartsNotSeen(section) ? NOT_SEEN : NOT_ENTERED;
+        String shutoff = t.assumed().contains(PartKind.SHUTOFF) ? counted : "";
+        String trap = t.assumed().contains(PartKind.SEDIMENT_TRAP) ? counted : "";
         add(
                 out,
                 id + ", shutoff as an elbow" + shutoff,

@@ -42,9 +42,10 @@ public final class SoFar {
                 .withoutAssumedParts()
                 .map(s -> s.stage(stage).longestRunFt())
                 .filter(feet -> !feet.equals(review.sizing().stage(stage).longestRunFt()))
-                .map(feet -> "; " + units.length(Length.ofFeet(feet.orElse(0))) + " "
-                        + units.lengthUnit().name()
-                        + " without the parts at appliances that are not entered but that the rules ask for")
+                .map(
+                        feet -> "; " + units.length(Length.ofFeet(feet.orElse(0))) + " "
+                                + units.lengthUnit().name()
+                                + " without the parts at appliances that are not entered, or not seen, but that the rules ask for")
                 .orElse("");
     }
 }

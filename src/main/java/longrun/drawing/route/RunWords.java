@@ -121,6 +121,9 @@ final class RunWords {
         if (review.sizing().section(section).status() == SectionStatus.UNDERSIZED) {
             said.add("too small");
         }
+        if (s.isAssumed()) {
+            said.add("not seen");
+        }
         if (s.rough().is(true)) {
             said.add("rough");
         }
@@ -194,7 +197,10 @@ final class RunWords {
                         && size.longestRunTo().filter(o::equals).isPresent()) {
                     notes.add("longest run " + units.length(size.longestRunFt().getAsDouble()));
                     if (!review.sizing().assumedParts(o.section()).isEmpty()) {
-                        notes.add("parts not entered, counted");
+                        notes.add(
+                                piping.endsInPartsNotSeen(o.section())
+                                        ? "parts not seen, counted"
+                                        : "parts not entered, counted");
                     }
                 }
             }

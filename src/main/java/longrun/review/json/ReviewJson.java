@@ -153,6 +153,9 @@ public final class ReviewJson {
         if (size.size().isPresent() && review.piping().isProvisional(i)) {
             out.bool("provisional", true);
         }
+        if (review.piping().section(i).isAssumed()) {
+            out.bool("assumed", true);
+        }
         assumed(out, i, size);
         out.text(
                 "noSizeBecause",
@@ -163,7 +166,7 @@ public final class ReviewJson {
         pressure.section(out, i);
     }
 
-    /** Parts counted at its end that nobody has entered, and the size without them where it is another. */
+    /** Parts counted at its end that nobody has entered or seen, and the size without them where it is another. */
     private void assumed(Out out, int i, SectionSize size) {
         List<PartKind> assumed = review.sizing().assumedParts(i);
         if (!assumed.isEmpty()) {

@@ -151,7 +151,7 @@ public final class SizingOrigins {
                     item.what(), Show.decimals(item.feet(), 2) + " ft", item.how(), item.confidence(), List.of()));
         }
         return Origin.derived(
-                "longest run without parts not entered, to "
+                "longest run without parts not entered or not seen, to "
                         + size.longestRunTo().map(Outlet::id).orElse("nothing"),
                 Show.feet(size.longestRunFt().orElse(0)),
                 LONGEST_LENGTH,

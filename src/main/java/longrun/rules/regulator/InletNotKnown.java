@@ -1,6 +1,7 @@
 package longrun.rules.regulator;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import longrun.piping.Piping;
 import longrun.piping.Stage;
 import longrun.rules.shape.House;
@@ -63,6 +64,14 @@ record InletNotKnown(String words, Question question, String field) {
             if (piping.measuredFt(s).isEmpty()) {
                 return section(piping, s, "legs", "its length");
             }
+        }
+        OptionalInt assumed = piping.findAssumed(stage.regulatorIndex());
+        if (assumed.isPresent()) {
+            String id = piping.section(assumed.getAsInt()).id();
+            return new InletNotKnown(
+                    "section " + id + " ahead of it is assumed, not seen",
+                    Question.fitter("Is section " + id + ", ahead of {who}, as entered?"),
+                    "/sections/" + assumed.getAsInt() + "/assumed");
         }
         Optional<String> load =
                 house.network().servedBy(stage.id()).missing().or(() -> piping.findLoose(stage.regulatorIndex()));

@@ -30,6 +30,14 @@ public record Verdict(RuleState state, Optional<Finding> finding, Optional<Telli
         return new Verdict(state, telling.map(t -> t.about(all)), telling);
     }
 
+    /** A question instead, told elsewhere. */
+    Verdict asking() {
+        return new Verdict(
+                new RuleState(state.rule(), state.at(), state.pointer(), State.ASKS),
+                Optional.empty(),
+                Optional.empty());
+    }
+
     /** The same state, told elsewhere. */
     Verdict untold() {
         return new Verdict(state, Optional.empty(), Optional.empty());

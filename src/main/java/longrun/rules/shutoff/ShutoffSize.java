@@ -54,7 +54,14 @@ final class ShutoffSize implements ApplianceRule {
                     lacks.place().pointer() + "/size");
         }
         if (valveInches.get() >= connectorInches.get()) {
-            return Judge.holds(own, valve.place());
+            return valve.part().isSeen() && connector.part().isSeen()
+                    ? Judge.holds(own, valve.place())
+                    : Judge.asks(
+                            own,
+                            valve.place(),
+                            "the shutoff or the connector at {who} is assumed, not seen",
+                            Question.fitter("Are the shutoff and the connector at {who} as entered?"),
+                            (valve.part().isSeen() ? connector : valve).place().pointer() + "/seen");
         }
         return Judge.broken(
                 own,
