@@ -1,7 +1,7 @@
 package longrun.capacity;
 
 /** Rounds a computed capacity as the code prints its propane tables. */
-final class PrintRounding {
+public final class PrintRounding {
 
     private PrintRounding() {}
 
@@ -9,7 +9,7 @@ final class PrintRounding {
      * Three significant digits, whole thousands below 100,000, a blank (NaN) where the rounded figure is below 10,000
      * Btu/h.
      */
-    static double btuh(double btuh) {
+    public static double btuh(double btuh) {
         if (!(btuh >= 0) || Double.isInfinite(btuh)) {
             return Double.NaN;
         }

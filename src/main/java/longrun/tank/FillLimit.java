@@ -29,7 +29,16 @@ public final class FillLimit {
 
     /** The code's own limit: share of the water capacity liquid at this temperature may take up. */
     public static double byWeight(double liquidF, double waterGal, boolean underground) {
-        return density(waterGal, underground) / (GRAVITY * Propane.volumeFactor(liquidF));
+        return byWeight(liquidF, waterGal, underground, GRAVITY);
+    }
+
+    /**
+     * The same for propane of another weight.
+     *
+     * @param gravity weight at 60 degF over that of water, within the filling density's 0.504 to 0.510
+     */
+    public static double byWeight(double liquidF, double waterGal, boolean underground, double gravity) {
+        return density(waterGal, underground) / (gravity * Propane.volumeFactor(liquidF));
     }
 
     /** What a delivery fills to: the lesser of 80 % and the code's limit. */

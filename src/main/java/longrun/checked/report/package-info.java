@@ -1,0 +1,5 @@
+/** All that was checked, as parts to be shown on a page, on paper or in a file. */
+@NullMarked
+package longrun.checked.report;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,78 @@
+package longrun.checked.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longrun.capacity.CapacityTable;
+import longrun.capacity.CapacityTables;
+import longrun.origin.DataFile;
+import longrun.origin.DataRow;
+import longrun.quantity.Length;
+
+/**
+ * A capacity table against the same print, keyed a second time.
+ *
+ * @param source the print
+ * @param cells how many were keyed twice
+ * @param apart those that differ
+ */
+public record SecondReading(CapacityTable table, String source, int cells, List<CellApart> apart) {
+
+    private static final List<String> KEYED = DataFile.read("checked/second/index.csv").rows().stream()
+            .map(r -> r.text("table"))
+            .toList();
+    private static final KnownCells KNOWN = KnownCells.read("checked/cells-beside-second-reading.csv");
+
+    private static final class Holder {
+        static final List<SecondReading> ALL =
+                KEYED.stream().map(SecondReading::of).toList();
+    }
+
+    public static List<SecondReading> listAll() {
+        return Holder.ALL;
+    }
+
+    /** The tables that were keyed once, so that nothing of theirs is told here. */
+    public static List<CapacityTable> listKeyedOnce() {
+        return CapacityTables.standard().all().stream()
+                .filter(t -> !KEYED.contains(t.id()))
+                .toList();
+    }
+
+    /** The second reading of a table, where there is one. */
+    public static Optional<SecondReading> find(CapacityTable table) {
+        return listAll().stream().filter(s -> s.table().id().equals(table.id())).findFirst();
+    }
+
+    private static SecondReading of(String id) {
+        CapacityTable table = CapacityTables.standard()
+                .find(id)
+                .orElseThrow(() -> new IllegalStateException("checked/second: there is no table " + id));
+        DataFile file = DataFile.read("checked/second/" + id + ".csv");
+        List<CellApart> apart = new ArrayList<>();
+        int cells = 0;
+        for (DataRow row : file.rows()) {
+            double feet = row.number("length_ft");
+            int at = table.findRow(Length.ofFeet(feet));
+            for (String size : file.headings().subList(1, file.headings().size())) {
+                if (row.findNumber(size).isEmpty()) {
+                    continue;
+                }
+                double second = 1000 * row.number(size);
+                double first = at >= 0 && table.rowFt(at) == feet && table.findColumn(size) >= 0
+                        ? table.capacityBtuh(at, table.findColumn(size))
+                        : Double.NaN;
+                cells++;
+                if (Double.compare(first, second) != 0) {
+                    apart.add(new CellApart(feet, size, first, second, KNOWN.why(id, feet, size)));
+                }
+            }
+        }
+        return new SecondReading(table, file.source(), cells, List.copyOf(apart));
+    }
+
+    /** Whether every cell that differs has its reason. */
+    public boolean holds() {
+        return apart.stream().noneMatch(c -> c.why().isEmpty());
+    }
+}

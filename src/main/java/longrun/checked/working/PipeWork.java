@@ -1,0 +1,149 @@
+package longrun.checked.working;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import longrun.capacity.CapacityTable;
+import longrun.capacity.CapacityTables;
+import longrun.capacity.FittingLengths;
+import longrun.capacity.FlowEquation;
+import longrun.capacity.GasProperties;
+import longrun.capacity.Turn;
+import longrun.checked.published.Given;
+import longrun.plan.choice.Material;
+import longrun.plan.choice.Named;
+import longrun.quantity.Length;
+import longrun.quantity.Measure;
+import longrun.quantity.Pressure;
+
+/** Pipe: trees sized by the longest length, cells of tables, the code's equation, the feet of fittings. */
+final class PipeWork {
+
+    private PipeWork() {}
+
+    static void into(Map<String, Working> all) {
+        all.put("tree-sizes", given -> Tree.of(given).sizes());
+        all.put("tree-capacities", given -> Tree.of(given).capacities());
+        all.put("tree-loads", given -> Tree.of(given).loads());
+        all.put("gas-volume", PipeWork::volume);
+        all.put("row-sizes", PipeWork::rowSizes);
+        all.put("row-cells", PipeWork::rowCells);
+        all.put("natural-gas-sizes", PipeWork::naturalSizes);
+        all.put("equation", PipeWork::equation);
+        all.put("fitted-feet", PipeWork::fittedFeet);
+    }
+
+    /** Loads as volumes of a gas, cubic feet an hour. */
+    private static Answer volume(Given given) {
+        double btuPerFt3 = given.number("btu-per-ft3");
+        return Answer.numbers(Tree.of(given).loads().numbers().stream()
+                .map(k -> 1000 * k / btuPerFt3)
+                .toList());
+    }
+
+    /** The smallest size of a published table that carries each load at the row of its own length. */
+    private static Answer rowSizes(Given given) {
+        CapacityTable table = table(given);
+        List<String> out = new ArrayList<>();
+        for (String run : given.words("runs")) {
+            int row = table.findRow(Length.ofFeet(feet(given, run)));
+            out.add(row < 0 ? "none" : smallest(given, table, c -> table.capacityBtuh(row, c), load(given, run)));
+        }
+        return Answer.sizes(out);
+    }
+
+    private static Answer rowCells(Given given) {
+        CapacityTable table = table(given);
+        int row = table.findRow(Length.ofFeet(given.number("feet")));
+        return Answer.numbers(given.words("sizes").stream()
+                .map(s -> table.capacityBtuh(row, table.findColumn(s)) / 1000)
+                .toList());
+    }
+
+    /** Sizes for natural gas of 1,000 Btu a cubic foot by the code's equation, at the rows of its tables. */
+    private static Answer naturalSizes(Given given) {
+        CapacityTable rows = CapacityTables.standard()
+                .forStage(material(given), Pressure.ofInWc(11), Pressure.ofInWc(0.5))
+                .orElseThrow();
+        List<String> out = new ArrayList<>();
+        for (String run : given.words("runs")) {
+            double row = rows.rowFt(rows.findRow(Length.ofFeet(feet(given, run))));
+            out.add(smallest(
+                    given,
+                    rows,
+                    c -> FlowEquation.capacityBtuh(
+                            GasProperties.NATURAL,
+                            rows.boreIn(c).orElseThrow(),
+                            pressure(given, "inlet"),
+                            pressure(given, "drop"),
+                            row),
+                    load(given, run)));
+        }
+        return Answer.sizes(out);
+    }
+
+    private interface Carries {
+        double btuh(int column);
+    }
+
+    private static String smallest(Given given, CapacityTable table, Carries carries, double load) {
+        for (int c = 0; c < table.sizes().size(); c++) {
+            if (carries.btuh(c) >= load) {
+                return given.find("named").filter("outside"::equals).isPresent()
+                        ? table.outsideDiameter(c).orElseThrow()
+                        : table.sizes().get(c);
+            }
+        }
+        return "none";
+    }
+
+    /** What a bore carries, thousand Btu/h of propane. */
+    private static Answer equation(Given given) {
+        return Answer.number(FlowEquation.capacityBtuh(
+                        given.number("bore"), pressure(given, "inlet"), pressure(given, "drop"), given.number("feet"))
+                / 1000);
+    }
+
+    /** Length with the feet of its screwed fittings: {@code parts=3xelbow-90@1 1xtee-branch@1}, metres where asked. */
+    private static Answer fittedFeet(Given given) {
+        boolean metric = given.find("metres").isPresent();
+        double sum = metric ? 0 : given.number("feet");
+        for (String part : given.words("parts")) {
+            String[] p = part.split("[x@]", 3);
+            Turn turn = p[1].equals("tee-branch") ? Turn.TEE_BRANCH : Turn.ELBOW_90; // a valve counts as an elbow
+            sum += Integer.parseInt(p[0]) * FittingLengths.feet(turn, Material.STEEL, p[2]);
+        }
+        return Answer.number(
+                metric ? given.number("metres") + Length.ofFeet(sum).metres() : sum);
+    }
+
+    private static double load(Given given, String run) {
+        return 1000 * Double.parseDouble(half(given, run, 0));
+    }
+
+    private static double feet(Given given, String run) {
+        return Double.parseDouble(half(given, run, 1));
+    }
+
+    private static String half(Given given, String run, int which) {
+        String[] halves = run.split("@");
+        if (halves.length != 2) {
+            throw given.fault("a run is load@feet, not " + run);
+        }
+        return halves[which];
+    }
+
+    private static CapacityTable table(Given given) {
+        return CapacityTables.standard()
+                .forStage(material(given), pressure(given, "inlet"), pressure(given, "drop"))
+                .orElseThrow(() -> given.fault("no such table"));
+    }
+
+    private static Material material(Given given) {
+        return Named.find(Material.class, given.text("material")).orElseThrow(() -> given.fault("no such material"));
+    }
+
+    private static Pressure pressure(Given given, String name) {
+        return Measure.PRESSURE.read(given.text(name));
+    }
+}

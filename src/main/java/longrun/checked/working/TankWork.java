@@ -1,0 +1,111 @@
+package longrun.checked.working;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import longrun.checked.published.Given;
+import longrun.plan.Plan;
+import longrun.plan.choice.TankKind;
+import longrun.tank.CylinderTable;
+import longrun.tank.DesignDay;
+import longrun.tank.FillLimit;
+import longrun.tank.Propane;
+import longrun.tank.TankReport;
+import longrun.tank.TankStudy;
+
+/** The tank: vapour, how far it may be filled, the pressure over the liquid, what is in a cylinder and how long it lasts. */
+final class TankWork {
+
+    private static final int MOST_TANKS = 50;
+
+    private TankWork() {}
+
+    static void into(Map<String, Working> all) {
+        all.put(
+                "tank-vapour",
+                given -> Answer.number(
+                        study(given, tanks(given, 1)).capacityAtDesignBtuh().number()));
+        all.put("tanks-wanted", TankWork::wanted);
+        all.put("cylinder-vapour", TankWork::cylinders);
+        all.put(
+                "fill-limit",
+                given -> Answer.number(given.number("gallons")
+                        * FillLimit.byWeight(
+                                given.number("degf"), given.number("gallons"), false, given.number("gravity"))));
+        all.put(
+                "vapour-pressure",
+                given -> Answer.numbers(
+                        given.numbers("degf").stream().map(Propane::psig).toList()));
+        all.put("boiling-point", given -> Answer.number(Propane.degF(given.number("psig"))));
+        all.put(
+                "cylinder-gallons",
+                given -> Answer.numbers(given.words("pounds").stream()
+                        .map(p -> gallons(given, p))
+                        .toList()));
+        all.put("cylinder-hours", TankWork::hours);
+        all.put(
+                "gas-heat",
+                given -> Answer.numbers(given.numbers("ft3-per-hour").stream()
+                        .map(v -> v * longrun.capacity.GasProperties.PROPANE.btuPerFt3())
+                        .toList()));
+        all.put("gallons-an-hour", given -> Answer.number(given.number("btuh") / DesignDay.BTU_PER_GAL));
+    }
+
+    private static TankReport study(Given given, String entries) {
+        return TankStudy.of(plan(given, entries));
+    }
+
+    private static Plan plan(Given given, String entries) {
+        return Tree.read(given, "{\"format\":\"longrun-plan/1\"," + entries + "}");
+    }
+
+    /** Tanks alike above ground, at their refill gauge on the design day. */
+    private static String tanks(Given given, int count) {
+        return "\"site\":{\"winterDesignTemp\":\"" + given.text("degf") + " degF\"},\"tank\":{\"kind\":\""
+                + TankKind.ASME.written()
+                + "\",\"orientation\":\"horizontal\",\"placement\":\"above-ground\",\"waterCapacity\":\""
+                + given.text("gallons") + " gal\",\"diameter\":\"" + given.text("diameter") + " in\",\"length\":\""
+                + given.text("length") + " in\",\"gauge\":\"" + given.text("percent") + " %\",\"refillAt\":\""
+                + given.text("percent") + " %\",\"count\":" + count + "}";
+    }
+
+    /** The fewest tanks alike that give what is asked. */
+    private static Answer wanted(Given given) {
+        for (int count = 1; count <= MOST_TANKS; count++) {
+            if (study(given, tanks(given, count)).capacityAtDesignBtuh().number() >= given.number("btuh")) {
+                return Answer.number(count);
+            }
+        }
+        return Answer.number(Double.NaN);
+    }
+
+    /** Thousand Btu/h, weight by weight and in each by temperature. */
+    private static Answer cylinders(Given given) {
+        List<Double> out = new ArrayList<>();
+        for (double pounds : given.numbers("pounds")) {
+            for (double degF : given.numbers("degf")) {
+                out.add(CylinderTable.btuh(pounds, degF).orElse(Double.NaN) / 1000);
+            }
+        }
+        return Answer.numbers(out);
+    }
+
+    private static double gallons(Given given, String pounds) {
+        return study(given, cylinder(pounds)).fullGal().number();
+    }
+
+    private static String cylinder(String pounds) {
+        return "\"tank\":{\"kind\":\"" + TankKind.CYLINDER.written() + "\",\"propaneWeight\":\"" + pounds + " lb\"}";
+    }
+
+    /** Hours a full cylinder feeds a load, at the heat in a pound that is given. */
+    private static Answer hours(Given given) {
+        String pounds = given.text("pounds");
+        double perGal = given.number("btu-per-lb") * given.number("pounds") / gallons(given, pounds);
+        Plan plan =
+                plan(given, cylinder(pounds) + ",\"use\":{\"heatingValue\":\"" + Math.round(perGal) + " Btu/gal\"}");
+        return Answer.number(TankStudy.of(plan).fullGal().number()
+                * DesignDay.heatingValue(plan).number()
+                / given.number("btuh"));
+    }
+}
