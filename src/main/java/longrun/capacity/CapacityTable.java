@@ -2,12 +2,15 @@ package longrun.capacity;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import longrun.origin.Confidence;
 import longrun.plan.choice.Material;
 import longrun.plan.choice.Named;
+import longrun.quantity.Bore;
+import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Pressure;
+import longrun.quantity.Same;
 
 /**
  * One capacity table: what each size carries at each length of run, for one inlet pressure and one drop. Rows are run
@@ -50,7 +53,7 @@ public final class CapacityTable {
     }
 
     /** A column: its size, its bore where it has one, its outside diameter where the trade names it so too. */
-    record Column(String size, OptionalDouble boreIn, Optional<String> outsideDiameter) {}
+    record Column(String size, Optional<Bore> bore, Optional<String> outsideDiameter) {}
 
     CapacityTable(TableHead head, List<Column> columns, double[] rowsFt, double[][] btuh, Confidence[][] confidence) {
         this.head = head;
@@ -116,43 +119,61 @@ public final class CapacityTable {
         return rowsFt.length;
     }
 
-    /** Length of run a row is for, in feet. */
-    public double rowFt(int row) {
+    /** Length of run a row is for. */
+    public Length run(int row) {
+        return Length.ofFeet(rowsFt[row]);
+    }
+
+    double rowFt(int row) {
         return rowsFt[row];
     }
 
     /**
-     * The row for a run: the equal length, compared to 0.001 ft, else the next longer; never between two. -1 when the
-     * run is longer than the table. 2018 IFGC Appendix A, steps of the longest-length method.
+     * The row for a run: the equal length, compared to 0.001 ft, else the next longer; never between two. Empty
+     * when the run is longer than the table. 2018 IFGC Appendix A, steps of the longest-length method.
      */
-    public int findRow(Length run) {
+    public OptionalInt findRow(Length run) {
         double feet = run.rounded().feet();
         for (int row = 0; row < rowsFt.length; row++) {
             if (rowsFt[row] >= feet) {
-                return row;
+                return OptionalInt.of(row);
             }
         }
-        return -1;
+        return OptionalInt.empty();
     }
 
-    /** The column of a size as {@link #sizes()} writes it; -1 when the table has none. */
-    public int findColumn(String size) {
-        return sizes.indexOf(size);
+    /** The column of a size as {@link #sizes()} writes it; empty when the table has none. */
+    public OptionalInt findColumn(String size) {
+        int column = sizes.indexOf(size);
+        return column < 0 ? OptionalInt.empty() : OptionalInt.of(column);
     }
 
-    /** Capacity in Btu/h; NaN where the table is blank, which is no capacity at all. */
-    public double capacityBtuh(int row, int column) {
+    public Cell cell(int row, int column) {
+        return new Cell(run(row), sizes.get(column), capacity(row, column), confidence[row][column]);
+    }
+
+    /** What a cell says; empty where the table is blank, which is no capacity at all. */
+    public Optional<HeatRate> capacity(int row, int column) {
+        return isBlank(row, column) ? Optional.empty() : Optional.of(HeatRate.ofBtuh(btuh[row][column]));
+    }
+
+    /** Whether a cell carries a load: equal passes (2018 IFGC Appendix A), and a blank carries nothing. */
+    public boolean carries(int row, int column, HeatRate load) {
+        return Same.atLeast(btuh[row][column], load.btuh());
+    }
+
+    boolean isBlank(int row, int column) {
+        return Double.isNaN(btuh[row][column]);
+    }
+
+    /** Of a cell that is not blank, Btu/h. */
+    double btuh(int row, int column) {
         return btuh[row][column];
     }
 
-    /** How sure one cell is. */
-    public Confidence confidence(int row, int column) {
-        return confidence[row][column];
-    }
-
-    /** Inside diameter in inches; empty for CSST, whose EHD is no bore. */
-    public OptionalDouble boreIn(int column) {
-        return columns.get(column).boreIn();
+    /** Inside diameter; empty for CSST, whose EHD is no bore. */
+    public Optional<Bore> bore(int column) {
+        return columns.get(column).bore();
     }
 
     /** Outside diameter in inches by which the same copper tube is sold, {@code "5/8"} for 1/2 nominal. */

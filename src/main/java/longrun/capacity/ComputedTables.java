@@ -13,6 +13,8 @@ import longrun.capacity.CapacityTable.TableHead;
 import longrun.capacity.CapacityTable.Use;
 import longrun.origin.Confidence;
 import longrun.plan.choice.Material;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 
 /** Tables made by the code's equation, flow form, where none is published; rounded and laid out like print. */
@@ -70,7 +72,7 @@ final class ComputedTables {
         return published.stream()
                 .filter(t -> t.material() == material && t.use() == Use.SIZING)
                 .map(CapacityTable::columns)
-                .filter(c -> c.get(0).boreIn().isPresent())
+                .filter(c -> c.get(0).bore().isPresent())
                 .findFirst();
     }
 
@@ -92,7 +94,9 @@ final class ComputedTables {
     }
 
     private static double equation(Key key, Column column, double lengthFt) {
-        return FlowEquation.capacityBtuh(column.boreIn().getAsDouble(), key.inlet(), key.drop(), lengthFt);
+        return FlowEquation.capacity(column.bore().orElseThrow(), key.inlet(), key.drop(), Length.ofFeet(lengthFt))
+                .map(HeatRate::btuh)
+                .orElse(Double.NaN);
     }
 
     private double held(Key key, Column column, double lengthFt, double equation) {
@@ -138,7 +142,7 @@ final class ComputedTables {
         return String.join(
                 ", ",
                 columns.stream()
-                        .map(c -> c.size() + " " + c.boreIn().getAsDouble())
+                        .map(c -> c.size() + " " + c.bore().orElseThrow().inches())
                         .toList());
     }
 

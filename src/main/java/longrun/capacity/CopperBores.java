@@ -1,11 +1,13 @@
 package longrun.capacity;
 
+import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import longrun.origin.DataFile;
 import longrun.origin.DataRow;
 import longrun.plan.choice.Named;
 import longrun.plan.choice.Tube;
+import longrun.quantity.Bore;
 
 /**
  * Inside diameters of copper tube by type, 2018 International Fuel Gas Code Appendix A Table A.5.2, page 162. The
@@ -13,11 +15,11 @@ import longrun.plan.choice.Tube;
  */
 public final class CopperBores {
 
-    private static final List<Bore> ALL = DataFile.read("fittings/copper-tube-inside-diameters.csv").rows().stream()
-            .map(r -> new Bore(tube(r), r.text("size_in"), r.positive("inside_diameter_in")))
+    private static final List<Sold> ALL = DataFile.read("fittings/copper-tube-inside-diameters.csv").rows().stream()
+            .map(r -> new Sold(tube(r), r.text("size_in"), Bore.ofInches(r.positive("inside_diameter_in"))))
             .toList();
 
-    private record Bore(Tube tube, String size, double inches) {}
+    private record Sold(Tube tube, String size, Bore bore) {}
 
     private CopperBores() {}
 
@@ -28,14 +30,14 @@ public final class CopperBores {
     }
 
     /**
-     * Inside diameter in inches; empty where the table has none.
+     * Inside diameter; empty where the table has none.
      *
      * @param size nominal for K and L, outside diameter for ACR; of drawn and annealed ACR the smaller bore counts
      */
-    public static OptionalDouble boreIn(Tube tube, String size) {
+    public static Optional<Bore> bore(Tube tube, String size) {
         return ALL.stream()
                 .filter(b -> b.tube() == tube && b.size().equals(size))
-                .mapToDouble(Bore::inches)
-                .min();
+                .map(Sold::bore)
+                .min(Comparator.naturalOrder());
     }
 }

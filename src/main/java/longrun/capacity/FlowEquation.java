@@ -1,11 +1,15 @@
 package longrun.capacity;
 
+import java.util.Optional;
+import longrun.quantity.Bore;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 
 /**
  * The fuel gas code's sizing equations (2018 IFGC 402.4 and Appendix A.4; NFPA 54 section 6.4): the low pressure one
- * under 1.5 psi at the inlet, the high pressure one from there. The printed tables follow the flow form. NaN answers
- * what cannot be: a bore, length or drop of nothing, or a drop greater than the inlet pressure.
+ * under 1.5 psi at the inlet, the high pressure one from there. The printed tables follow the flow form. Empty
+ * answers what cannot be: a bore, length or drop of nothing, or a drop greater than the inlet pressure.
  */
 public final class FlowEquation {
 
@@ -24,66 +28,52 @@ public final class FlowEquation {
         return inlet.compareTo(HIGH_FROM) >= 0 || inlet.same(HIGH_FROM);
     }
 
-    /** Propane capacity in Btu/h of a bore (inches) over a length (feet), flow form, unrounded. */
-    public static double capacityBtuh(double boreIn, Pressure inlet, Pressure drop, double lengthFt) {
-        return capacityBtuh(GasProperties.PROPANE, boreIn, inlet, drop, lengthFt);
+    /** Propane capacity of a bore over a length, flow form, unrounded. */
+    public static Optional<HeatRate> capacity(Bore bore, Pressure inlet, Pressure drop, Length length) {
+        return capacity(GasProperties.PROPANE, bore, inlet, drop, length);
     }
 
-    /** Capacity in Btu/h for any gas, flow form, unrounded. */
-    public static double capacityBtuh(
-            GasProperties gas, double boreIn, Pressure inlet, Pressure drop, double lengthFt) {
-        if (impossible(boreIn, inlet, drop, lengthFt)) {
-            return Double.NaN;
+    /** Capacity for any gas, flow form, unrounded. */
+    public static Optional<HeatRate> capacity(
+            GasProperties gas, Bore bore, Pressure inlet, Pressure drop, Length length) {
+        if (impossible(bore, inlet, drop, length)) {
+            return Optional.empty();
         }
-        return gas.btuPerFt3()
+        return Optional.of(HeatRate.ofBtuh(gas.btuPerFt3()
                 * factor(inlet)
-                * Math.pow(boreIn, BORE_POWER)
-                * Math.pow(head(gas, inlet, drop) / (gas.cr() * lengthFt), DROP_POWER);
+                * Math.pow(bore.inches(), BORE_POWER)
+                * Math.pow(head(gas, inlet, drop) / (gas.cr() * length.feet()), DROP_POWER)));
     }
 
     /**
-     * Capacity in Btu/h by the diameter form (2018 IFGC 402.4), solved for the flow. Its rounded constants give 0.5 to
-     * 1.0 percent more than the flow form for 1/2 to 4 in.; kept to check against figures worked that way.
+     * Drop of a propane load over a length of one bore. Zero for no load; empty where the inlet pressure cannot push
+     * the load through.
      */
-    public static double capacityByDiameterForm(
-            GasProperties gas, double boreIn, Pressure inlet, Pressure drop, double lengthFt) {
-        if (impossible(boreIn, inlet, drop, lengthFt)) {
-            return Double.NaN;
-        }
-        double share = Math.pow(head(gas, inlet, drop) / (gas.cr() * lengthFt), 0.206);
-        double constant = isHigh(inlet) ? 18.93 : 19.17;
-        return gas.btuPerFt3() * Math.pow(boreIn * constant * share, 1 / 0.381);
+    public static Optional<Pressure> drop(Bore bore, Pressure inlet, HeatRate load, Length length) {
+        return drop(bore, inlet, inlet, load, length);
     }
 
     /**
-     * Drop in psi of a propane load (Btu/h) over a length of one bore. Zero for no load; NaN where the inlet pressure
-     * cannot push the load through.
-     */
-    public static double dropPsi(double boreIn, Pressure inlet, double loadBtuh, double lengthFt) {
-        return dropPsi(boreIn, inlet, inlet, loadBtuh, lengthFt);
-    }
-
-    /**
-     * As {@link #dropPsi(double, Pressure, double, double)} for a length that begins somewhere along a run.
+     * As {@link #drop(Bore, Pressure, HeatRate, Length)} for a length that begins somewhere along a run.
      *
      * @param inlet pressure at the start of the run, which decides the equation (2018 IFGC A.4)
      * @param start pressure where this length begins
      */
-    public static double dropPsi(double boreIn, Pressure inlet, Pressure start, double loadBtuh, double lengthFt) {
-        if (!(boreIn > 0) || !(lengthFt >= 0) || !(loadBtuh >= 0) || !(start.psi() > 0)) {
-            return Double.NaN;
+    public static Optional<Pressure> drop(Bore bore, Pressure inlet, Pressure start, HeatRate load, Length length) {
+        if (bore.inches() <= 0 || length.feet() < 0 || load.btuh() < 0 || start.psi() <= 0) {
+            return Optional.empty();
         }
         GasProperties gas = GasProperties.PROPANE;
-        double flow = loadBtuh / gas.btuPerFt3();
-        double head =
-                gas.cr() * lengthFt * Math.pow(flow / (factor(inlet) * Math.pow(boreIn, BORE_POWER)), 1 / DROP_POWER);
-        double drop = isHigh(inlet)
-                ? highDrop(gas, start, head)
+        double flow = load.btuh() / gas.btuPerFt3();
+        double resistance = factor(inlet) * Math.pow(bore.inches(), BORE_POWER);
+        double head = gas.cr() * length.feet() * Math.pow(flow / resistance, 1 / DROP_POWER);
+        double psi = isHigh(inlet)
+                ? highDropPsi(gas, start, head)
                 : Pressure.ofInWc(head).psi();
-        return drop <= start.psi() ? drop : Double.NaN;
+        return psi <= start.psi() ? Optional.of(Pressure.ofPsi(psi)) : Optional.empty();
     }
 
-    private static double highDrop(GasProperties gas, Pressure start, double head) {
+    private static double highDropPsi(GasProperties gas, Pressure start, double head) {
         double upstream = start.psi() + ATMOSPHERE_PSIA;
         double squares = head / gas.y();
         // P1 - P2 written so that a small drop keeps its digits
@@ -103,7 +93,7 @@ public final class FlowEquation {
         return (upstream * upstream - downstream * downstream) * gas.y();
     }
 
-    private static boolean impossible(double boreIn, Pressure inlet, Pressure drop, double lengthFt) {
-        return !(boreIn > 0) || !(lengthFt > 0) || !(drop.psi() > 0) || drop.psi() > inlet.psi();
+    private static boolean impossible(Bore bore, Pressure inlet, Pressure drop, Length length) {
+        return bore.inches() <= 0 || length.feet() <= 0 || drop.psi() <= 0 || drop.psi() > inlet.psi();
     }
 }

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import longrun.capacity.CapacityTable.Column;
 import longrun.capacity.CapacityTable.TableHead;
@@ -184,7 +183,7 @@ public final class OwnTable {
                 Use.SIZING,
                 false);
         List<Column> columns = sizes.stream()
-                .map(s -> new Column(s, OptionalDouble.empty(), Optional.empty()))
+                .map(s -> new Column(s, Optional.empty(), Optional.empty()))
                 .toList();
         return new CapacityTable(head, columns, feet, btuh, confidence);
     }

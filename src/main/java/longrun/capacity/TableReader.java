@@ -3,7 +3,6 @@ package longrun.capacity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,6 +16,7 @@ import longrun.origin.DataRow;
 import longrun.origin.PlainNumber;
 import longrun.plan.choice.Material;
 import longrun.plan.choice.Named;
+import longrun.quantity.Bore;
 import longrun.quantity.Pressure;
 
 /** Reads a table's file into a {@link CapacityTable} and refuses what is wrong by file:row:column. */
@@ -123,8 +123,9 @@ final class TableReader {
         long line = file.find("inside_diameter_in").map(Head::line).orElse(1L);
         List<Column> columns = new ArrayList<>();
         for (int c = 0; c < sizes.size(); c++) {
-            OptionalDouble bore =
-                    bores.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(positive(line, c + 1, bores.get(c)));
+            Optional<Bore> bore = bores.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Bore.ofInches(positive(line, c + 1, bores.get(c))));
             Optional<String> od = outside.isEmpty() ? Optional.empty() : Optional.of(outside.get(c));
             columns.add(new Column(sizes.get(c), bore, od));
         }

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
+import longrun.capacity.Cell;
+import longrun.quantity.Bore;
+import longrun.quantity.HeatRate;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -55,7 +58,7 @@ class TablesController {
         Map<String, Object> out = head(t);
         List<Object> bores = new ArrayList<>();
         for (int c = 0; c < t.sizes().size(); c++) {
-            bores.add(t.boreIn(c).isPresent() ? t.boreIn(c).getAsDouble() : "none");
+            bores.add(t.bore(c).<Object>map(Bore::inches).orElse("none"));
         }
         out.put("boreIn", bores);
         List<Map<String, Object>> rows = new ArrayList<>();
@@ -64,11 +67,11 @@ class TablesController {
             List<Object> cells = new ArrayList<>();
             List<String> confidence = new ArrayList<>();
             for (int c = 0; c < t.sizes().size(); c++) {
-                double btuh = t.capacityBtuh(r, c);
-                cells.add(Double.isNaN(btuh) ? "none" : (Object) btuh);
-                confidence.add(t.confidence(r, c).written());
+                Cell cell = t.cell(r, c);
+                cells.add(cell.capacity().<Object>map(HeatRate::btuh).orElse("none"));
+                confidence.add(cell.confidence().written());
             }
-            row.put("lengthFt", t.rowFt(r));
+            row.put("lengthFt", t.run(r).feet());
             row.put("capacityBtuh", cells);
             row.put("confidence", confidence);
             rows.add(row);

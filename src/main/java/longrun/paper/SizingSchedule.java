@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.IntPredicate;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
@@ -14,6 +16,7 @@ import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.piping.Stage;
 import longrun.plan.Section;
+import longrun.quantity.HeatRate;
 import longrun.quantity.Show;
 import longrun.review.Review;
 import longrun.sizing.AllowanceItem;
@@ -218,19 +221,19 @@ final class SizingSchedule {
             int row = size.row().getAsInt();
             int column = size.needed().getAsInt();
             CapacityTables.standard().asPrinted(corrected).ifPresent(printed -> {
-                int printedRow = printedRow(printed, corrected.rowFt(row));
-                if (printedRow < 0) {
+                OptionalInt printedRow = printed.findRow(corrected.run(row));
+                if (printedRow.isEmpty()) {
                     return;
                 }
-                double said = printed.capacityBtuh(printedRow, column);
-                double held = corrected.capacityBtuh(row, column);
-                if (said != held) {
+                Optional<HeatRate> said = printed.capacity(printedRow.getAsInt(), column);
+                Optional<HeatRate> held = corrected.capacity(row, column);
+                if (!said.equals(held)) {
                     rows.add(List.of(
                             id,
-                            Show.plain(corrected.rowFt(row)),
+                            Show.plain(corrected.run(row).feet()),
                             corrected.sizes().get(column),
-                            SheetWords.whole(number(said)),
-                            SheetWords.whole(number(held))));
+                            whole(said),
+                            whole(held)));
                 }
             });
         }
@@ -252,16 +255,7 @@ final class SizingSchedule {
                                 + " the equation bears."));
     }
 
-    private static int printedRow(CapacityTable printed, double feet) {
-        for (int r = 0; r < printed.rowCount(); r++) {
-            if (printed.rowFt(r) >= feet) {
-                return r;
-            }
-        }
-        return -1;
-    }
-
-    private static OptionalDouble number(double v) {
-        return Double.isNaN(v) ? OptionalDouble.empty() : OptionalDouble.of(v);
+    private static String whole(Optional<HeatRate> capacity) {
+        return capacity.map(c -> Show.whole(c.btuh())).orElse(SheetWords.BLANK);
     }
 }

@@ -8,8 +8,8 @@ import longrun.piping.Piping;
 import longrun.piping.Stage;
 import longrun.plan.FittingAllowance;
 import longrun.plan.Leg;
+import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
-import longrun.quantity.Same;
 import longrun.sizing.SectionSize;
 import longrun.sizing.SectionStatus;
 import longrun.sizing.Sizing;
@@ -67,7 +67,8 @@ final class LengthRoom {
     /** Whether a section stays as it is down to the last row of its table. */
     boolean endsTable(int section) {
         CapacityTable table = sizing.section(section).table().orElseThrow();
-        return limitFt(sizing.section(section)) == table.rowFt(table.rowCount() - 1);
+        return limitFt(sizing.section(section))
+                == table.run(table.rowCount() - 1).feet();
     }
 
     /** The longest run that leaves one section as it is, feet: the last of its table's rows with the same answer. */
@@ -77,7 +78,7 @@ final class LengthRoom {
         while (row + 1 < table.rowCount() && same(section, table, row + 1)) {
             row++;
         }
-        return table.rowFt(row);
+        return table.run(row).feet();
     }
 
     private static boolean same(SectionSize section, CapacityTable table, int row) {
@@ -87,7 +88,7 @@ final class LengthRoom {
     }
 
     private static boolean carries(SectionSize section, CapacityTable table, int row, int column) {
-        return Same.atLeast(table.capacityBtuh(row, column), section.loadBtuh().orElseThrow());
+        return table.carries(row, column, HeatRate.ofBtuh(section.loadBtuh().orElseThrow()));
     }
 
     private long hundredths(double limitFt) {

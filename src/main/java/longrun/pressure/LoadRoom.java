@@ -91,7 +91,10 @@ final class LoadRoom {
     private static double cell(SectionSize size, OptionalInt column) {
         Optional<CapacityTable> table = size.table();
         return table.isPresent() && size.row().isPresent() && column.isPresent()
-                ? table.get().capacityBtuh(size.row().getAsInt(), column.getAsInt())
+                ? table.get()
+                        .capacity(size.row().getAsInt(), column.getAsInt())
+                        .orElse(HeatRate.ZERO)
+                        .btuh()
                 : Double.POSITIVE_INFINITY;
     }
 

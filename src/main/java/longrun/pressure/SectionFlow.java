@@ -5,7 +5,11 @@ import java.util.OptionalDouble;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.FittingLengths;
 import longrun.capacity.FlowEquation;
+import longrun.capacity.TableLength;
 import longrun.plan.choice.Material;
+import longrun.quantity.Bore;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 import longrun.sizing.SectionSize;
 import longrun.sizing.Sizing;
@@ -36,13 +40,15 @@ record SectionFlow(double lengthFt, double boreIn, Optional<CapacityTable> table
 
     /** A table the person loaded names sizes only; pipe and tube are known by their size all the same. */
     private static double boreIn(SectionSize size) {
-        if (size.boreIn().isPresent() || size.size().isEmpty()) {
-            return size.boreIn().orElse(Double.NaN);
+        if (size.bore().isPresent() || size.size().isEmpty()) {
+            return size.bore().map(Bore::inches).orElse(Double.NaN);
         }
         Material material = size.table().orElseThrow().material();
         return material == Material.CSST
                 ? Double.NaN
-                : FittingLengths.boreIn(material, size.size().get()).orElse(Double.NaN);
+                : FittingLengths.bore(material, size.size().get())
+                        .map(Bore::inches)
+                        .orElse(Double.NaN);
     }
 
     boolean isKnown() {
@@ -70,12 +76,17 @@ record SectionFlow(double lengthFt, double boreIn, Optional<CapacityTable> table
             return Double.POSITIVE_INFINITY;
         }
         if (hasBore()) {
-            double psi = FlowEquation.dropPsi(boreIn, runInlet, Pressure.ofInWc(startInWc), loadBtuh, lengthFt);
-            return Double.isNaN(psi)
-                    ? Double.POSITIVE_INFINITY
-                    : Pressure.ofPsi(psi).inWc();
+            return FlowEquation.drop(
+                            Bore.ofInches(boreIn),
+                            runInlet,
+                            Pressure.ofInWc(startInWc),
+                            HeatRate.ofBtuh(loadBtuh),
+                            Length.ofFeet(lengthFt))
+                    .map(Pressure::inWc)
+                    .orElse(Double.POSITIVE_INFINITY);
         }
-        OptionalDouble carries = TableLength.feet(table.orElseThrow(), column, loadBtuh);
-        return carries.isEmpty() ? Double.NaN : table.get().drop().inWc() * lengthFt / carries.getAsDouble();
+        return TableLength.find(table.orElseThrow(), column, HeatRate.ofBtuh(loadBtuh))
+                .map(carries -> table.get().drop().inWc() * lengthFt / carries.feet())
+                .orElse(Double.NaN);
     }
 }

@@ -3,13 +3,17 @@ package longrun.pressure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.FittingLengths;
+import longrun.capacity.TableLength;
 import longrun.origin.Confidence;
 import longrun.origin.Origin;
 import longrun.piping.Piping;
 import longrun.plan.SizeNames;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import longrun.sizing.SectionSize;
 
 /** Where the figures of a section are from, one level deep. Empty figures have the value "not known". */
@@ -101,12 +105,13 @@ public final class SectionOrigins {
     private Origin tableLength(int section, CapacityTable table, SectionSize size) {
         int column = size.used().orElseThrow();
         OptionalDouble load = piping.load(section).btuh();
-        OptionalDouble feet =
-                load.isPresent() ? TableLength.feet(table, column, load.getAsDouble()) : OptionalDouble.empty();
+        Optional<Length> length = load.isPresent()
+                ? TableLength.find(table, column, HeatRate.ofBtuh(load.getAsDouble()))
+                : Optional.empty();
         return Origin.derived(
                 "length at which "
                         + SizeNames.shown(table.material(), table.sizes().get(column)) + " carries this load",
-                feet.isPresent() ? Words.feet(feet.getAsDouble()) : "not known: above the table's first row",
+                length.map(l -> Words.feet(l.feet())).orElse("not known: above the table's first row"),
                 table.source() + ", column " + table.sizes().get(column),
                 size.confidence().orElse(Confidence.COMPUTED),
                 List.of());

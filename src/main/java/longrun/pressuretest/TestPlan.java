@@ -18,6 +18,7 @@ import longrun.plan.Section;
 import longrun.plan.choice.CodeProfile;
 import longrun.plan.choice.Material;
 import longrun.pressure.Pressures;
+import longrun.quantity.Bore;
 import longrun.quantity.Pressure;
 import longrun.quantity.Show;
 import longrun.sizing.SectionSize;
@@ -157,20 +158,20 @@ public final class TestPlan {
     private OptionalDouble volumeCuFt(int section) {
         SectionSize size = pressures.sizing().section(section);
         OptionalDouble feet = piping.measuredFt(section);
-        OptionalDouble bore = bore(size);
+        Optional<Bore> bore = bore(size);
         return feet.isEmpty() || bore.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(Math.PI / 4 * Math.pow(bore.getAsDouble() / 12, 2) * feet.getAsDouble());
+                : OptionalDouble.of(Math.PI / 4 * Math.pow(bore.get().inches() / 12, 2) * feet.getAsDouble());
     }
 
-    private static OptionalDouble bore(SectionSize size) {
-        if (size.boreIn().isPresent() || size.size().isEmpty() || size.table().isEmpty()) {
-            return size.boreIn();
+    private static Optional<Bore> bore(SectionSize size) {
+        if (size.bore().isPresent() || size.size().isEmpty() || size.table().isEmpty()) {
+            return size.bore();
         }
         Material material = size.table().get().material();
         return material == Material.CSST
-                ? OptionalDouble.empty()
-                : FittingLengths.boreIn(material, size.size().get());
+                ? Optional.empty()
+                : FittingLengths.bore(material, size.size().get());
     }
 
     private List<String> isolate(List<Stage> stages, Optional<Pressure> test) {

@@ -15,6 +15,7 @@ final class FittingFeet {
 
     double of(Turn turn, Material material, String size) {
         return feet.computeIfAbsent(
-                new Key(turn, material, size), k -> FittingLengths.feet(k.turn(), k.material(), k.size()));
+                new Key(turn, material, size),
+                k -> FittingLengths.length(k.turn(), k.material(), k.size()).feet());
     }
 }

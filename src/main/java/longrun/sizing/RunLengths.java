@@ -16,6 +16,7 @@ import longrun.piping.Turns;
 import longrun.plan.FittingAllowance;
 import longrun.plan.choice.Material;
 import longrun.plan.choice.PartKind;
+import longrun.quantity.Bore;
 import longrun.quantity.Show;
 
 /**
@@ -130,7 +131,7 @@ final class RunLengths {
         Optional<CapacityTable> table = chosen[k].table();
         return table.isEmpty() || columns[k] < 0
                 ? 0
-                : table.get().boreIn(columns[k]).orElse(0);
+                : table.get().bore(columns[k]).map(Bore::inches).orElse(0.0);
     }
 
     private void longest() {
@@ -168,7 +169,7 @@ final class RunLengths {
     private double counted(int k) {
         int over = Math.max(0, bends[k] - FittingLengths.CSST_FREE_BENDS)
                 + Math.max(0, fittings[k] - FittingLengths.CSST_FREE_FITTINGS);
-        return added[k] + over * FittingLengths.CSST_FEET_EACH;
+        return added[k] + over * FittingLengths.CSST_EACH.feet();
     }
 
     /** Why the longest run counts as longer than it measures, section by section from the regulator. */
@@ -212,7 +213,7 @@ final class RunLengths {
         if (count > free) {
             out.add(new AllowanceItem(
                     "CSST: " + (count - free) + " " + what + " beyond " + free,
-                    (count - free) * FittingLengths.CSST_FEET_EACH,
+                    (count - free) * FittingLengths.CSST_EACH.feet(),
                     "L = 1.3 n ft, 2018 International Residential Code, Table G2413.4(16), footnote",
                     Confidence.MEMORY));
         }

@@ -4,8 +4,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import longrun.capacity.CapacityTable;
+import longrun.capacity.Cell;
 import longrun.origin.Confidence;
 import longrun.plan.choice.Material;
+import longrun.quantity.Bore;
 
 /**
  * The size of one section.
@@ -54,24 +56,27 @@ public record SectionSize(
 
     public OptionalDouble rowFt() {
         return table.isPresent() && row.isPresent()
-                ? OptionalDouble.of(table.get().rowFt(row.getAsInt()))
+                ? OptionalDouble.of(table.get().run(row.getAsInt()).feet())
                 : OptionalDouble.empty();
+    }
+
+    /** The cell of the size in use. */
+    public Optional<Cell> cell() {
+        return row.isPresent() && used.isPresent()
+                ? table.map(t -> t.cell(row.getAsInt(), used.getAsInt()))
+                : Optional.empty();
     }
 
     /** What the size in use carries, Btu/h; empty where the cell is blank. */
     public OptionalDouble capacityBtuh() {
-        if (table.isEmpty() || row.isEmpty() || used.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        double capacity = table.get().capacityBtuh(row.getAsInt(), used.getAsInt());
-        return Double.isNaN(capacity) ? OptionalDouble.empty() : OptionalDouble.of(capacity);
+        return cell().flatMap(Cell::capacity)
+                .map(c -> OptionalDouble.of(c.btuh()))
+                .orElse(OptionalDouble.empty());
     }
 
     /** How sure the cell of the size in use is. */
     public Optional<Confidence> confidence() {
-        return row.isPresent() && used.isPresent()
-                ? table.map(t -> t.confidence(row.getAsInt(), used.getAsInt()))
-                : Optional.empty();
+        return cell().map(Cell::confidence);
     }
 
     /** The share of its capacity that the load uses, 1 is all. */
@@ -81,9 +86,9 @@ public record SectionSize(
                 : OptionalDouble.empty();
     }
 
-    /** Bore of the size in use, inches; CSST has none. */
-    public OptionalDouble boreIn() {
-        return used.isPresent() && table.isPresent() ? table.get().boreIn(used.getAsInt()) : OptionalDouble.empty();
+    /** Bore of the size in use; CSST has none. */
+    public Optional<Bore> bore() {
+        return used.isPresent() ? table.flatMap(t -> t.bore(used.getAsInt())) : Optional.empty();
     }
 
     /** The outside diameter by which copper is also named. */

@@ -94,7 +94,8 @@ public final class SizingFindings {
                 double run = sizing.stage(piping.stageIndex(i)).longestRunFt().orElse(0);
                 CapacityTable t = size.table().orElseThrow();
                 f.found("the longest run is " + Show.feet(run))
-                        .required("at most " + Show.rowFeet(t.rowFt(t.rowCount() - 1)) + ", the last row of the table")
+                        .required("at most "
+                                + Show.rowFeet(t.run(t.rowCount() - 1).feet()) + ", the last row of the table")
                         .remedy("put a regulator nearer, use a higher pressure, or ask for an engineered size");
                 yield at + "/legs";
             }

@@ -13,9 +13,9 @@ import longrun.plan.FittingAllowance;
 import longrun.plan.Section;
 import longrun.plan.SizeNames;
 import longrun.plan.choice.Material;
+import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Pressure;
-import longrun.quantity.Same;
 
 /**
  * Sizes one stage by the longest-length method. Where fittings are counted their length depends on the size and the
@@ -125,28 +125,23 @@ final class StageSizer {
             return -1;
         }
         int largest = c.table().get().sizes().size() - 1;
-        int row = c.table().get().findRow(Length.ofFeet(runFt));
-        if (row < 0) {
+        OptionalInt row = c.table().get().findRow(Length.ofFeet(runFt));
+        if (row.isEmpty()) {
             return largest;
         }
         double load = piping.load(stage.sections().get(k)).knownBtuh();
-        OptionalInt found = smallest(c, row, load);
+        OptionalInt found = smallest(c, row.getAsInt(), HeatRate.ofBtuh(load));
         return found.orElse(largest);
     }
 
-    private static OptionalInt smallest(TableChoice.Chosen c, int row, double load) {
+    private static OptionalInt smallest(TableChoice.Chosen c, int row, HeatRate load) {
         CapacityTable table = c.table().orElseThrow();
         for (int column : c.columns()) {
-            if (carries(table, row, column, load)) {
+            if (table.carries(row, column, load)) {
                 return OptionalInt.of(column);
             }
         }
         return OptionalInt.empty();
-    }
-
-    private static boolean carries(CapacityTable table, int row, int column, double load) {
-        // equal passes (2018 IFGC Appendix A); a blank is NaN and carries nothing
-        return Same.atLeast(table.capacityBtuh(row, column), load);
     }
 
     private SectionSize size(int k, double runFt) {
@@ -160,11 +155,12 @@ final class StageSizer {
             return noSize(c.reason().orElseThrow(), c, load);
         }
         CapacityTable table = c.table().get();
-        int row = table.findRow(Length.ofFeet(runFt));
-        if (row < 0) {
+        OptionalInt row = table.findRow(Length.ofFeet(runFt));
+        if (row.isEmpty()) {
             return noSize(NoSizeReason.RUN_LONGER_THAN_TABLE, c, load);
         }
-        OptionalInt needed = smallest(c, row, load.knownBtuh());
+        HeatRate asked = HeatRate.ofBtuh(load.knownBtuh());
+        OptionalInt needed = smallest(c, row.getAsInt(), asked);
         Section section = piping.section(index);
         OptionalInt installed = column(table, section.installedSize());
         OptionalInt raised = column(table, section.chosenSize());
@@ -172,19 +168,17 @@ final class StageSizer {
             return noSize(NoSizeReason.LOAD_OVER_LARGEST, c, load);
         }
         OptionalInt used = installed.isPresent() ? installed : raised.isPresent() ? raised : needed;
-        boolean enough = carries(table, row, used.getAsInt(), load.knownBtuh());
+        boolean enough = table.carries(row.getAsInt(), used.getAsInt(), asked);
         SectionStatus status = !enough
                 ? SectionStatus.UNDERSIZED
                 : installed.isPresent() ? SectionStatus.ADEQUATE : SectionStatus.SIZED;
-        return new SectionSize(status, Optional.empty(), c.table(), OptionalInt.of(row), needed, used, load.btuh());
+        return new SectionSize(status, Optional.empty(), c.table(), row, needed, used, load.btuh());
     }
 
     private static OptionalInt column(CapacityTable table, Fact<String> written) {
         Material material = table.material();
         return written.findValue()
                 .map(w -> table.findColumn(SizeNames.read(material, w, table.sizes())))
-                .filter(column -> column >= 0)
-                .map(OptionalInt::of)
                 .orElse(OptionalInt.empty());
     }
 

@@ -55,10 +55,11 @@ public class SizingBench {
         }
         CapacityTable table = tables.published(Material.STEEL, Pressure.ofInWc(11), Pressure.ofInWc(0.5))
                 .orElseThrow();
-        int at = table.findRow(Length.ofFeet(2 * (Math.floor(Math.log(sections) / Math.log(2)) + 1)));
+        int at = table.findRow(Length.ofFeet(2 * (Math.floor(Math.log(sections) / Math.log(2)) + 1)))
+                .orElseThrow();
         row = new double[table.sizes().size()];
         for (int c = 0; c < row.length; c++) {
-            row[c] = table.capacityBtuh(at, c);
+            row[c] = table.capacity(at, c).orElseThrow().btuh();
         }
     }
 

@@ -25,10 +25,10 @@ class AsPrintedTableTest {
         int cells = 0;
         for (int r = 0; r < PRINTED.rowCount(); r++) {
             for (int c = 0; c < PRINTED.sizes().size(); c++) {
-                double printed = PRINTED.capacityBtuh(r, c);
+                double printed = PRINTED.btuh(r, c);
                 if (!Double.isNaN(printed)) {
                     // the labels are wrong, the order of the rows is not
-                    assertThat(CORRECTED.capacityBtuh(r, c)).isEqualTo(printed);
+                    assertThat(CORRECTED.btuh(r, c)).isEqualTo(printed);
                     cells++;
                 }
             }
@@ -45,17 +45,16 @@ class AsPrintedTableTest {
             double over = Math.pow(PRINTED.rowFt(r) / CORRECTED.rowFt(r), 0.541);
             least = Math.min(least, over);
             most = Math.max(most, over);
-            int same = CORRECTED.findRow(Length.ofFeet(PRINTED.rowFt(r)));
+            int same = CORRECTED.findRow(Length.ofFeet(PRINTED.rowFt(r))).orElseThrow();
             assertThat(CORRECTED.rowFt(same)).isEqualTo(PRINTED.rowFt(r));
             for (int c = 0; c < PRINTED.sizes().size(); c++) {
-                double printed = PRINTED.capacityBtuh(r, c);
+                double printed = PRINTED.btuh(r, c);
                 if (!Double.isNaN(printed)) {
-                    double bore = CORRECTED.boreIn(c).getAsDouble();
-                    double equation =
-                            FlowEquation.capacityBtuh(bore, PRINTED.inlet(), PRINTED.drop(), PRINTED.rowFt(r));
+                    double bore = CORRECTED.bore(c).orElseThrow().inches();
+                    double equation = FlowForm.btuh(bore, PRINTED.inlet(), PRINTED.drop(), PRINTED.rowFt(r));
                     double lastDigit = Math.max(1000, Math.pow(10, Math.floor(Math.log10(printed)) - 2));
                     assertThat(printed).isCloseTo(over * equation, within(0.51 * lastDigit));
-                    assertThat(printed).isGreaterThan(CORRECTED.capacityBtuh(same, c));
+                    assertThat(printed).isGreaterThan(CORRECTED.btuh(same, c));
                 }
             }
         }

@@ -18,7 +18,7 @@ class CellConfidenceTest {
         Map<Confidence, Integer> count = new EnumMap<>(Confidence.class);
         for (int r = 0; r < t.rowCount(); r++) {
             for (int c = 0; c < t.sizes().size(); c++) {
-                count.merge(t.confidence(r, c), 1, Integer::sum);
+                count.merge(t.cell(r, c).confidence(), 1, Integer::sum);
             }
         }
         return count;
@@ -51,10 +51,13 @@ class CellConfidenceTest {
                         Map.entry(Confidence.MEMORY, 3 * 10 + 5 * 14));
         CapacityTable t =
                 CapacityTables.standard().find("csst-11inwc-0.5inwc-propane").orElseThrow();
-        int seventy = t.findRow(Length.ofFeet(70));
-        assertThat(t.confidence(seventy, t.findColumn("31"))).isEqualTo(Confidence.SECONDARY);
-        assertThat(t.confidence(seventy, t.findColumn("37"))).isEqualTo(Confidence.MEMORY);
-        assertThat(t.confidence(t.findRow(Length.ofFeet(60)), 0)).isEqualTo(Confidence.PRINT);
+        int seventy = t.findRow(Length.ofFeet(70)).orElseThrow();
+        assertThat(t.cell(seventy, t.findColumn("31").orElseThrow()).confidence())
+                .isEqualTo(Confidence.SECONDARY);
+        assertThat(t.cell(seventy, t.findColumn("37").orElseThrow()).confidence())
+                .isEqualTo(Confidence.MEMORY);
+        assertThat(t.cell(t.findRow(Length.ofFeet(60)).orElseThrow(), 0).confidence())
+                .isEqualTo(Confidence.PRINT);
     }
 
     @Test

@@ -23,7 +23,8 @@ class ComputedTablesTest {
     }
 
     private static double at(CapacityTable t, double feet, String size) {
-        return t.capacityBtuh(t.findRow(Length.ofFeet(feet)), t.findColumn(size));
+        return t.btuh(
+                t.findRow(Length.ofFeet(feet)).orElseThrow(), t.findColumn(size).orElseThrow());
     }
 
     @ParameterizedTest
@@ -41,7 +42,7 @@ class ComputedTablesTest {
         assertThat(t.computed()).isTrue();
         for (int r = 0; r < t.rowCount(); r++) {
             for (int c = 0; c < t.sizes().size(); c++) {
-                assertThat(t.confidence(r, c)).isEqualTo(Confidence.COMPUTED);
+                assertThat(t.cell(r, c).confidence()).isEqualTo(Confidence.COMPUTED);
             }
         }
     }
@@ -61,7 +62,7 @@ class ComputedTablesTest {
         CapacityTable published = TABLES.find("copper-2psi-1psi-propane").orElseThrow();
         CapacityTable t = table(Material.COPPER, Pressure.ofInWc(11), Pressure.ofInWc(1));
         assertThat(t.sizes()).isEqualTo(published.sizes());
-        assertThat(t.boreIn(2)).isEqualTo(published.boreIn(2));
+        assertThat(t.bore(2)).isEqualTo(published.bore(2));
         assertThat(t.outsideDiameter(2)).contains("5/8");
     }
 
@@ -93,10 +94,10 @@ class ComputedTablesTest {
             for (int r = 0; r < t.rowCount(); r++) {
                 for (int c = 0; c < t.sizes().size(); c++) {
                     double equation = PrintRounding.btuh(
-                            FlowEquation.capacityBtuh(t.boreIn(c).getAsDouble(), TEN_PSI, ONE_PSI, t.rowFt(r)));
+                            FlowForm.btuh(t.bore(c).orElseThrow().inches(), TEN_PSI, ONE_PSI, t.rowFt(r)));
                     double maker = chart.btuh(t.material(), t.sizes().get(c), t.rowFt(r))
                             .orElse(equation);
-                    assertThat(t.capacityBtuh(r, c)).isEqualTo(Math.min(equation, maker));
+                    assertThat(t.btuh(r, c)).isEqualTo(Math.min(equation, maker));
                 }
             }
         }
@@ -140,7 +141,7 @@ class ComputedTablesTest {
         assertThat(after.id()).isEqualTo(before.id());
         for (int r = 0; r < before.rowCount(); r++) {
             for (int c = 0; c < before.sizes().size(); c++) {
-                assertThat(after.capacityBtuh(r, c)).isEqualTo(Double.valueOf(before.capacityBtuh(r, c)));
+                assertThat(after.btuh(r, c)).isEqualTo(Double.valueOf(before.btuh(r, c)));
             }
         }
     }

@@ -30,17 +30,17 @@ class FlowEquationTest {
     void theDiameterFormGivesTheCanadianCopperFigures(double typeKBoreIn, int thousandBtuh) {
         GasProperties gas = GasProperties.PROPANE.withBtuPerFt3(2500);
         Pressure drop = Pressure.ofInWc(1);
-        double byDiameter = FlowEquation.capacityByDiameterForm(gas, typeKBoreIn, LOW, drop, 36) / 1000;
+        double byDiameter = FlowForm.byDiameter(gas, typeKBoreIn, LOW, drop, 36) / 1000;
         assertThat(Math.round(byDiameter)).isEqualTo(thousandBtuh);
-        double byFlow = FlowEquation.capacityBtuh(gas, typeKBoreIn, LOW, drop, 36) / 1000;
+        double byFlow = FlowForm.btuh(gas, typeKBoreIn, LOW, drop, 36) / 1000;
         assertThat(byFlow).isCloseTo(thousandBtuh, within(0.01 * thousandBtuh));
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {0.622, 0.824, 1.049, 1.380, 1.610, 2.067, 2.469, 3.068, 4.026})
     void theDiameterFormGivesHalfToOnePercentMore(double boreIn) {
-        double byDiameter = FlowEquation.capacityByDiameterForm(GasProperties.PROPANE, boreIn, LOW, HALF_INCH, 60);
-        double byFlow = FlowEquation.capacityBtuh(boreIn, LOW, HALF_INCH, 60);
+        double byDiameter = FlowForm.byDiameter(GasProperties.PROPANE, boreIn, LOW, HALF_INCH, 60);
+        double byFlow = FlowForm.btuh(boreIn, LOW, HALF_INCH, 60);
         assertThat(byDiameter / byFlow).isBetween(1.005, 1.010);
     }
 
@@ -70,7 +70,7 @@ class FlowEquationTest {
         for (DataRow row : file.rows()) {
             double feet = row.positive("length_ft");
             for (int c = 0; c < bores.length; c++) {
-                double btuh = FlowEquation.capacityBtuh(
+                double btuh = FlowForm.btuh(
                         GasProperties.NATURAL, Double.parseDouble(bores[c]), LOW, Pressure.ofInWc(dropInWc), feet);
                 String equation = Double.toString(PrintRounding.btuh(btuh) / 1000);
                 String cell = row.text(file.headings().get(c + 1));
@@ -96,8 +96,8 @@ class FlowEquationTest {
     @CsvSource({"0.397,0.018", "0.4,0.2", "1.49,0.5", "1.5,0.5", "2,1", "10,3", "10,0.001"})
     void theDropOfACapacityIsTheDropItWasMadeFor(double inletPsi, double dropPsi) {
         Pressure inlet = Pressure.ofPsi(inletPsi);
-        double btuh = FlowEquation.capacityBtuh(1.049, inlet, Pressure.ofPsi(dropPsi), 85);
-        assertThat(FlowEquation.dropPsi(1.049, inlet, btuh, 85)).isCloseTo(dropPsi, within(1e-12));
+        double btuh = FlowForm.btuh(1.049, inlet, Pressure.ofPsi(dropPsi), 85);
+        assertThat(FlowForm.dropPsi(1.049, inlet, btuh, 85)).isCloseTo(dropPsi, within(1e-12));
     }
 
     @Test
@@ -109,19 +109,18 @@ class FlowEquationTest {
 
     @Test
     void noLoadLosesNothingAndTooGreatALoadCannotBe() {
-        assertThat(FlowEquation.dropPsi(0.622, LOW, 0, 50)).isZero();
-        assertThat(FlowEquation.dropPsi(0.622, LOW, 50_000_000, 50)).isNaN();
-        assertThat(FlowEquation.dropPsi(0.622, Pressure.ofPsi(2), 1e9, 50)).isNaN();
-        assertThat(FlowEquation.dropPsi(0, LOW, 1000, 50)).isNaN();
-        assertThat(FlowEquation.dropPsi(0.622, LOW, -1, 50)).isNaN();
+        assertThat(FlowForm.dropPsi(0.622, LOW, 0, 50)).isZero();
+        assertThat(FlowForm.dropPsi(0.622, LOW, 50_000_000, 50)).isNaN();
+        assertThat(FlowForm.dropPsi(0.622, Pressure.ofPsi(2), 1e9, 50)).isNaN();
+        assertThat(FlowForm.dropPsi(0, LOW, 1000, 50)).isNaN();
+        assertThat(FlowForm.dropPsi(0.622, LOW, -1, 50)).isNaN();
     }
 
     @Test
     void noBoreNoLengthNoDropGiveNoCapacity() {
-        assertThat(FlowEquation.capacityBtuh(0, LOW, HALF_INCH, 50)).isNaN();
-        assertThat(FlowEquation.capacityBtuh(0.622, LOW, HALF_INCH, 0)).isNaN();
-        assertThat(FlowEquation.capacityBtuh(0.622, LOW, Pressure.ofPsi(0), 50)).isNaN();
-        assertThat(FlowEquation.capacityBtuh(0.622, LOW, Pressure.ofInWc(12), 50))
-                .isNaN();
+        assertThat(FlowForm.btuh(0, LOW, HALF_INCH, 50)).isNaN();
+        assertThat(FlowForm.btuh(0.622, LOW, HALF_INCH, 0)).isNaN();
+        assertThat(FlowForm.btuh(0.622, LOW, Pressure.ofPsi(0), 50)).isNaN();
+        assertThat(FlowForm.btuh(0.622, LOW, Pressure.ofInWc(12), 50)).isNaN();
     }
 }

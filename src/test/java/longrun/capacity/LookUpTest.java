@@ -2,7 +2,9 @@ package longrun.capacity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.OptionalInt;
 import longrun.plan.choice.Material;
+import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 import org.junit.jupiter.api.Test;
@@ -15,8 +17,8 @@ class LookUpTest {
             TABLES.find("csst-11inwc-0.5inwc-propane").orElseThrow();
 
     private static double rowFor(double feet) {
-        int row = CSST.findRow(Length.ofFeet(feet));
-        return row < 0 ? -1 : CSST.rowFt(row);
+        OptionalInt row = CSST.findRow(Length.ofFeet(feet));
+        return row.isEmpty() ? -1 : CSST.rowFt(row.getAsInt());
     }
 
     @Test
@@ -36,17 +38,19 @@ class LookUpTest {
 
     @Test
     void thirtyFeetOfEhdThirtyCarryTwoHundredNinetySevenThousand() {
-        int row = CSST.findRow(Length.ofFeet(30));
-        assertThat(CSST.capacityBtuh(row, CSST.findColumn("30"))).isEqualTo(297_000);
-        assertThat(CSST.capacityBtuh(row, CSST.findColumn("25"))).isEqualTo(177_000);
-        assertThat(CSST.capacityBtuh(row, CSST.findColumn("18"))).isEqualTo(74_000);
-        assertThat(CSST.findColumn("32")).isEqualTo(-1);
+        int row = CSST.findRow(Length.ofFeet(30)).orElseThrow();
+        assertThat(CSST.btuh(row, CSST.findColumn("30").orElseThrow())).isEqualTo(297_000);
+        assertThat(CSST.btuh(row, CSST.findColumn("25").orElseThrow())).isEqualTo(177_000);
+        assertThat(CSST.btuh(row, CSST.findColumn("18").orElseThrow())).isEqualTo(74_000);
+        assertThat(CSST.findColumn("32")).isEmpty();
     }
 
     @Test
     void aBlankIsNoCapacity() {
         CapacityTable copper = TABLES.find("copper-11inwc-0.5inwc-propane").orElseThrow();
-        assertThat(copper.capacityBtuh(copper.findRow(Length.ofFeet(200)), 0)).isNaN();
+        int row = copper.findRow(Length.ofFeet(200)).orElseThrow();
+        assertThat(copper.capacity(row, 0)).isEmpty();
+        assertThat(copper.carries(row, 0, HeatRate.ZERO)).isFalse();
     }
 
     @Test

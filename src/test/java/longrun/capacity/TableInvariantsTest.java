@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import longrun.plan.choice.Material;
 import longrun.quantity.Pressure;
 import org.junit.jupiter.api.Test;
@@ -47,7 +48,7 @@ class TableInvariantsTest {
             for (int r = 1; r < t.rowCount(); r++) {
                 assertThat(t.rowFt(r)).isGreaterThan(t.rowFt(r - 1));
                 for (int c = 0; c < t.sizes().size(); c++) {
-                    if (orNothing(t.capacityBtuh(r, c)) > orNothing(t.capacityBtuh(r - 1, c))) {
+                    if (orNothing(t.btuh(r, c)) > orNothing(t.btuh(r - 1, c))) {
                         broken.add(cell(t, r, c));
                     }
                 }
@@ -62,13 +63,13 @@ class TableInvariantsTest {
         for (CapacityTable t : tables()) {
             for (int r = 0; r < t.rowCount(); r++) {
                 for (int c = 1; c < t.sizes().size(); c++) {
-                    boolean seen = !Double.isNaN(t.capacityBtuh(r, c));
-                    boolean bothSeen = seen && !Double.isNaN(t.capacityBtuh(r, c - 1));
-                    if (bothSeen && t.capacityBtuh(r, c) <= t.capacityBtuh(r, c - 1)) {
+                    boolean seen = !Double.isNaN(t.btuh(r, c));
+                    boolean bothSeen = seen && !Double.isNaN(t.btuh(r, c - 1));
+                    if (bothSeen && t.btuh(r, c) <= t.btuh(r, c - 1)) {
                         broken.add(cell(t, r, c));
                     }
                     boolean cutOffInPrint = t.use() == CapacityTable.Use.AS_PRINTED && t.rowFt(r) == 1300;
-                    assertThat(seen || Double.isNaN(t.capacityBtuh(r, c - 1)) || cutOffInPrint)
+                    assertThat(seen || Double.isNaN(t.btuh(r, c - 1)) || cutOffInPrint)
                             .as("a blank right of a figure: " + cell(t, r, c))
                             .isTrue();
                 }
@@ -84,10 +85,10 @@ class TableInvariantsTest {
                 if (t.material() == Material.CSST) {
                     assertThat(Integer.parseInt(t.sizes().get(c)))
                             .isGreaterThan(Integer.parseInt(t.sizes().get(c - 1)));
-                    assertThat(t.boreIn(c)).isEmpty();
+                    assertThat(t.bore(c)).isEmpty();
                 } else {
-                    assertThat(t.boreIn(c).getAsDouble())
-                            .isGreaterThan(t.boreIn(c - 1).getAsDouble());
+                    assertThat(t.bore(c).orElseThrow().inches())
+                            .isGreaterThan(t.bore(c - 1).orElseThrow().inches());
                 }
             }
         }
@@ -96,12 +97,12 @@ class TableInvariantsTest {
     @Test
     void copperIsKnownByItsOutsideDiameterToo() {
         for (CapacityTable t : tables()) {
-            int half = t.findColumn("1/2");
+            OptionalInt half = t.findColumn("1/2");
             if (t.material() == Material.COPPER) {
-                assertThat(t.outsideDiameter(half)).contains("5/8");
-                assertThat(t.outsideDiameter(t.findColumn("3/4"))).contains("7/8");
-            } else if (half >= 0) {
-                assertThat(t.outsideDiameter(half)).isEmpty();
+                assertThat(t.outsideDiameter(half.orElseThrow())).contains("5/8");
+                assertThat(t.outsideDiameter(t.findColumn("3/4").orElseThrow())).contains("7/8");
+            } else if (half.isPresent()) {
+                assertThat(t.outsideDiameter(half.getAsInt())).isEmpty();
             }
         }
     }

@@ -37,10 +37,10 @@ class TableLoaderTest {
     @Test
     void aRightTableIsRead() {
         CapacityTable t = read(GOOD);
-        assertThat(t.capacityBtuh(0, 1)).isEqualTo(608_000);
-        assertThat(t.capacityBtuh(1, 1)).isNaN();
-        assertThat(t.confidence(1, 0)).isEqualTo(Confidence.PRINT);
-        assertThat(t.confidence(1, 1)).isEqualTo(Confidence.COMPUTED);
+        assertThat(t.btuh(0, 1)).isEqualTo(608_000);
+        assertThat(t.capacity(1, 1)).isEmpty();
+        assertThat(t.cell(1, 0).confidence()).isEqualTo(Confidence.PRINT);
+        assertThat(t.cell(1, 1).confidence()).isEqualTo(Confidence.COMPUTED);
     }
 
     @ParameterizedTest

@@ -52,18 +52,17 @@ class TablesAgainstEquationTest {
             }
             for (int r = 0; r < t.rowCount(); r++) {
                 for (int c = 0; c < t.sizes().size(); c++) {
-                    double bore = t.boreIn(c).getAsDouble();
-                    double equation =
-                            PrintRounding.btuh(FlowEquation.capacityBtuh(bore, t.inlet(), t.drop(), t.rowFt(r)));
+                    double bore = t.bore(c).orElseThrow().inches();
+                    double equation = PrintRounding.btuh(FlowForm.btuh(bore, t.inlet(), t.drop(), t.rowFt(r)));
                     cells++;
-                    if (Double.compare(equation, t.capacityBtuh(r, c)) != 0) {
+                    if (Double.compare(equation, t.btuh(r, c)) != 0) {
                         differ.add(String.format(
                                 Locale.ROOT,
                                 "%s %.0f ft %s in %.0f equation %.0f",
                                 t.id(),
                                 t.rowFt(r),
                                 t.sizes().get(c),
-                                t.capacityBtuh(r, c),
+                                t.btuh(r, c),
                                 equation));
                     }
                 }
@@ -79,8 +78,8 @@ class TablesAgainstEquationTest {
                 .forStage(Material.PE_PIPE, Pressure.ofPsi(10), Pressure.ofPsi(1))
                 .orElseThrow();
         assertThat(t.id()).isEqualTo("pe-pipe-10psi-1psi-computed");
-        int row = t.findRow(Length.ofFeet(50));
-        assertThat(t.capacityBtuh(row, t.findColumn("1/2"))).isEqualTo(1_630_000);
-        assertThat(t.confidence(row, 0)).isEqualTo(Confidence.COMPUTED);
+        int row = t.findRow(Length.ofFeet(50)).orElseThrow();
+        assertThat(t.btuh(row, t.findColumn("1/2").orElseThrow())).isEqualTo(1_630_000);
+        assertThat(t.cell(row, 0).confidence()).isEqualTo(Confidence.COMPUTED);
     }
 }

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.TreeMap;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
-import longrun.capacity.FlowEquation;
+import longrun.capacity.FlowForm;
 import longrun.capacity.GasProperties;
 import longrun.plan.choice.Material;
 import longrun.quantity.Pressure;
@@ -26,10 +26,12 @@ class EquationBothWaysTest {
         int cells = 0;
         for (CapacityTable t : CapacityTables.standard().all()) {
             for (int c = 0; c < t.sizes().size(); c++) {
-                for (int r = 0; r < t.rowCount() && t.boreIn(c).isPresent(); r++) {
-                    double bore = t.boreIn(c).getAsDouble();
-                    double capacity = FlowEquation.capacityBtuh(bore, t.inlet(), t.drop(), t.rowFt(r));
-                    double drop = FlowEquation.dropPsi(bore, t.inlet(), capacity, t.rowFt(r));
+                for (int r = 0; r < t.rowCount() && t.bore(c).isPresent(); r++) {
+                    double bore = t.bore(c).orElseThrow().inches();
+                    double capacity =
+                            FlowForm.btuh(bore, t.inlet(), t.drop(), t.run(r).feet());
+                    double drop =
+                            FlowForm.dropPsi(bore, t.inlet(), capacity, t.run(r).feet());
                     assertThat(drop).isCloseTo(t.drop().psi(), FROZEN);
                     cells++;
                 }
@@ -47,18 +49,22 @@ class EquationBothWaysTest {
             }
             for (int c = 0; c < t.sizes().size(); c++) {
                 for (int r = 0; r < t.rowCount(); r++) {
-                    double cell = t.capacityBtuh(r, c);
-                    if (Double.isNaN(cell)) {
+                    if (t.capacity(r, c).isEmpty()) {
                         continue;
                     }
-                    double drop = FlowEquation.dropPsi(t.boreIn(c).orElseThrow(), t.inlet(), cell, t.rowFt(r));
+                    double cell = t.capacity(r, c).get().btuh();
+                    double drop = FlowForm.dropPsi(
+                            t.bore(c).orElseThrow().inches(),
+                            t.inlet(),
+                            cell,
+                            t.run(r).feet());
                     // a cell is rounded by at most half a step, one whole step where print differs by its last digit
                     double step = step(cell) / cell;
                     double slack = t.drop().psi() * (Math.pow(1 + step, 1 / 0.541) - 1) * 1.2;
                     assertThat(drop)
                             .as(
                                     "%s row %s size %s",
-                                    t.id(), t.rowFt(r), t.sizes().get(c))
+                                    t.id(), t.run(r).feet(), t.sizes().get(c))
                             .isCloseTo(t.drop().psi(), within(slack));
                     classes.merge(
                             t.inlet().psi() < 1.5
@@ -86,8 +92,8 @@ class EquationBothWaysTest {
         for (double bore : new double[] {0.622, 1.049, 2.067, 4.026}) {
             for (Pressure inlet : new Pressure[] {Pressure.ofInWc(11), Pressure.ofPsi(2), Pressure.ofPsi(10)}) {
                 Pressure drop = inlet.psi() < 1.5 ? Pressure.ofInWc(0.5) : Pressure.ofPsi(1);
-                double flow = FlowEquation.capacityBtuh(bore, inlet, drop, 50);
-                double diameter = FlowEquation.capacityByDiameterForm(GasProperties.PROPANE, bore, inlet, drop, 50);
+                double flow = FlowForm.btuh(bore, inlet, drop, 50);
+                double diameter = FlowForm.byDiameter(GasProperties.PROPANE, bore, inlet, drop, 50);
                 assertThat(diameter / flow).isBetween(1.003, 1.011);
             }
         }
@@ -96,10 +102,10 @@ class EquationBothWaysTest {
     @Test
     void aRunOfOneBoreLosesTheSameHoweverItIsCutUp() {
         for (Pressure inlet : new Pressure[] {Pressure.ofInWc(11), Pressure.ofPsi(2), Pressure.ofPsi(10)}) {
-            double whole = FlowEquation.dropPsi(0.622, inlet, 150_000, 90);
+            double whole = FlowForm.dropPsi(0.622, inlet, 150_000, 90);
             double at = inlet.psi();
             for (int i = 0; i < 9; i++) {
-                at -= FlowEquation.dropPsi(0.622, inlet, Pressure.ofPsi(at), 150_000, 10);
+                at -= FlowForm.dropPsi(0.622, inlet, Pressure.ofPsi(at), 150_000, 10);
             }
             assertThat(inlet.psi() - at).isCloseTo(whole, FROZEN);
         }

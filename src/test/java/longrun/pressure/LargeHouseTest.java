@@ -37,7 +37,7 @@ class LargeHouseTest {
     }
 
     private static double lost(Pressures p, int section, double btuh) {
-        double bore = p.sizing().section(section).boreIn().orElseThrow();
+        double bore = p.sizing().section(section).bore().orElseThrow().inches();
         return 1.2462 * 0.01 * Math.pow(btuh / 2488 / (2313 * Math.pow(bore, 2.623)), 1 / 0.541);
     }
 

@@ -8,6 +8,7 @@ import longrun.Samples;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
 import longrun.capacity.FlowEquation;
+import longrun.capacity.FlowForm;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.piping.Stage;
@@ -75,9 +76,9 @@ class LongestLengthHoldsTest {
         for (int s = outlet.section(); s >= 0; s = p.sizing().piping().parent(s)) {
             SectionSize size = p.sizing().section(s);
             CapacityTable t = size.table().orElseThrow();
-            if (size.boreIn().isPresent()) {
-                double equation = FlowEquation.capacityBtuh(
-                        size.boreIn().getAsDouble(),
+            if (size.bore().isPresent()) {
+                double equation = FlowForm.btuh(
+                        size.bore().orElseThrow().inches(),
                         t.inlet(),
                         t.drop(),
                         size.rowFt().orElseThrow());

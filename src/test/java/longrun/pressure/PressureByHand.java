@@ -191,17 +191,17 @@ final class PressureByHand {
             return at - t.drop().inWc() * feet / carries(t, size.used().orElseThrow(), load);
         }
         double setting = regulator.outlet().findValue().orElseThrow().inWc();
-        return lower(size.boreIn().orElseThrow(), at, load, feet, setting >= 1.5 * 27.7);
+        return lower(size.bore().orElseThrow().inches(), at, load, feet, setting >= 1.5 * 27.7);
     }
 
     /** The length at which a table carries a load, found by trying lengths. */
     private static double carries(CapacityTable t, int column, double load) {
-        double shortest = t.rowFt(0);
-        double longest = t.rowFt(t.rowCount() - 1);
-        if (t.capacityBtuh(0, column) < load) {
+        double shortest = t.run(0).feet();
+        double longest = t.run(t.rowCount() - 1).feet();
+        if (t.capacity(0, column).orElseThrow().btuh() < load) {
             throw new IllegalStateException("above the first row");
         }
-        if (t.capacityBtuh(t.rowCount() - 1, column) > load) {
+        if (t.capacity(t.rowCount() - 1, column).orElseThrow().btuh() > load) {
             return longest;
         }
         for (int i = 0; i < 200; i++) {
@@ -217,12 +217,14 @@ final class PressureByHand {
 
     private static double capacityAt(CapacityTable t, int column, double feet) {
         int row = 1;
-        while (t.rowFt(row) < feet) {
+        while (t.run(row).feet() < feet) {
             row++;
         }
-        double share = Math.log(feet / t.rowFt(row - 1)) / Math.log(t.rowFt(row) / t.rowFt(row - 1));
-        return Math.exp((1 - share) * Math.log(t.capacityBtuh(row - 1, column))
-                + share * Math.log(t.capacityBtuh(row, column)));
+        double share = Math.log(feet / t.run(row - 1).feet())
+                / Math.log(t.run(row).feet() / t.run(row - 1).feet());
+        return Math.exp(
+                (1 - share) * Math.log(t.capacity(row - 1, column).orElseThrow().btuh())
+                        + share * Math.log(t.capacity(row, column).orElseThrow().btuh()));
     }
 
     /** Pressure after a length of pipe, by halving; the formula as printed in the code. */

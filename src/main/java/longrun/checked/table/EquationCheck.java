@@ -2,12 +2,15 @@ package longrun.checked.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTable.Use;
 import longrun.capacity.CapacityTables;
+import longrun.capacity.Cell;
 import longrun.capacity.FlowEquation;
 import longrun.capacity.PrintRounding;
 import longrun.origin.Confidence;
+import longrun.quantity.HeatRate;
 
 /**
  * A capacity table against the code's equation in flow form (2018 IFGC 402.4), rounded as the code prints. A cell that was
@@ -24,7 +27,7 @@ public record EquationCheck(CapacityTable table, int printed, int printedSame, i
 
     private static final class Holder {
         static final List<EquationCheck> ALL = CapacityTables.standard().all().stream()
-                .filter(t -> t.use() != Use.AS_PRINTED && t.boreIn(0).isPresent())
+                .filter(t -> t.use() != Use.AS_PRINTED && t.bore(0).isPresent())
                 .map(EquationCheck::of)
                 .toList();
     }
@@ -41,15 +44,16 @@ public record EquationCheck(CapacityTable table, int printed, int printedSame, i
         List<CellApart> apart = new ArrayList<>();
         for (int r = 0; r < t.rowCount(); r++) {
             for (int c = 0; c < t.sizes().size(); c++) {
-                double cell = t.capacityBtuh(r, c);
-                double equation = PrintRounding.btuh(
-                        FlowEquation.capacityBtuh(t.boreIn(c).orElseThrow(), t.inlet(), t.drop(), t.rowFt(r)));
-                boolean equal = Double.compare(cell, equation) == 0;
+                Cell cell = t.cell(r, c);
+                Optional<HeatRate> equation = FlowEquation.capacity(
+                                t.bore(c).orElseThrow(), t.inlet(), t.drop(), cell.run())
+                        .flatMap(PrintRounding::rounded);
+                boolean equal = cell.capacity().equals(equation);
                 if (!equal) {
-                    String size = t.sizes().get(c);
-                    apart.add(new CellApart(t.rowFt(r), size, cell, equation, KNOWN.why(t.id(), t.rowFt(r), size)));
+                    String why = KNOWN.why(t.id(), cell.run().feet(), cell.size());
+                    apart.add(new CellApart(cell.run(), cell.size(), cell.capacity(), equation, why));
                 }
-                if (t.confidence(r, c) == Confidence.COMPUTED) {
+                if (cell.confidence() == Confidence.COMPUTED) {
                     computed++;
                 } else {
                     printed++;

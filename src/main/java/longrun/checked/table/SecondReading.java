@@ -3,10 +3,12 @@ package longrun.checked.table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
 import longrun.origin.DataFile;
 import longrun.origin.DataRow;
+import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 
 /**
@@ -53,18 +55,22 @@ public record SecondReading(CapacityTable table, String source, int cells, List<
         int cells = 0;
         for (DataRow row : file.rows()) {
             double feet = row.number("length_ft");
-            int at = table.findRow(Length.ofFeet(feet));
+            Length run = Length.ofFeet(feet);
+            OptionalInt at = table.findRow(run);
             for (String size : file.headings().subList(1, file.headings().size())) {
                 if (row.findNumber(size).isEmpty()) {
                     continue;
                 }
-                double second = 1000 * row.number(size);
-                double first = at >= 0 && table.rowFt(at) == feet && table.findColumn(size) >= 0
-                        ? table.capacityBtuh(at, table.findColumn(size))
-                        : Double.NaN;
+                HeatRate second = HeatRate.ofBtuh(1000 * row.number(size));
+                OptionalInt column = table.findColumn(size);
+                Optional<HeatRate> first = at.isPresent()
+                                && column.isPresent()
+                                && table.run(at.getAsInt()).equals(run)
+                        ? table.capacity(at.getAsInt(), column.getAsInt())
+                        : Optional.empty();
                 cells++;
-                if (Double.compare(first, second) != 0) {
-                    apart.add(new CellApart(feet, size, first, second, KNOWN.why(id, feet, size)));
+                if (!first.equals(Optional.of(second))) {
+                    apart.add(new CellApart(run, size, first, Optional.of(second), KNOWN.why(id, feet, size)));
                 }
             }
         }

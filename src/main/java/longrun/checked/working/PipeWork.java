@@ -3,6 +3,8 @@ package longrun.checked.working;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
 import longrun.capacity.FittingLengths;
@@ -12,6 +14,8 @@ import longrun.capacity.Turn;
 import longrun.checked.published.Given;
 import longrun.plan.choice.Material;
 import longrun.plan.choice.Named;
+import longrun.quantity.Bore;
+import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Measure;
 import longrun.quantity.Pressure;
@@ -46,17 +50,23 @@ final class PipeWork {
         CapacityTable table = table(given);
         List<String> out = new ArrayList<>();
         for (String run : given.words("runs")) {
-            int row = table.findRow(Length.ofFeet(feet(given, run)));
-            out.add(row < 0 ? "none" : smallest(given, table, c -> table.capacityBtuh(row, c), load(given, run)));
+            OptionalInt row = table.findRow(Length.ofFeet(feet(given, run)));
+            out.add(
+                    row.isEmpty()
+                            ? "none"
+                            : smallest(given, table, c -> table.capacity(row.getAsInt(), c), load(given, run)));
         }
         return Answer.sizes(out);
     }
 
     private static Answer rowCells(Given given) {
         CapacityTable table = table(given);
-        int row = table.findRow(Length.ofFeet(given.number("feet")));
+        int row = table.findRow(Length.ofFeet(given.number("feet"))).orElseThrow();
         return Answer.numbers(given.words("sizes").stream()
-                .map(s -> table.capacityBtuh(row, table.findColumn(s)) / 1000)
+                .map(s -> table.capacity(row, table.findColumn(s).orElseThrow())
+                                .orElseThrow()
+                                .btuh()
+                        / 1000)
                 .toList());
     }
 
@@ -67,13 +77,13 @@ final class PipeWork {
                 .orElseThrow();
         List<String> out = new ArrayList<>();
         for (String run : given.words("runs")) {
-            double row = rows.rowFt(rows.findRow(Length.ofFeet(feet(given, run))));
+            Length row = rows.run(rows.findRow(Length.ofFeet(feet(given, run))).orElseThrow());
             out.add(smallest(
                     given,
                     rows,
-                    c -> FlowEquation.capacityBtuh(
+                    c -> FlowEquation.capacity(
                             GasProperties.NATURAL,
-                            rows.boreIn(c).orElseThrow(),
+                            rows.bore(c).orElseThrow(),
                             pressure(given, "inlet"),
                             pressure(given, "drop"),
                             row),
@@ -83,12 +93,12 @@ final class PipeWork {
     }
 
     private interface Carries {
-        double btuh(int column);
+        Optional<HeatRate> capacity(int column);
     }
 
     private static String smallest(Given given, CapacityTable table, Carries carries, double load) {
         for (int c = 0; c < table.sizes().size(); c++) {
-            if (carries.btuh(c) >= load) {
+            if (carries.capacity(c).filter(h -> h.btuh() >= load).isPresent()) {
                 return given.find("named").filter("outside"::equals).isPresent()
                         ? table.outsideDiameter(c).orElseThrow()
                         : table.sizes().get(c);
@@ -99,8 +109,13 @@ final class PipeWork {
 
     /** What a bore carries, thousand Btu/h of propane. */
     private static Answer equation(Given given) {
-        return Answer.number(FlowEquation.capacityBtuh(
-                        given.number("bore"), pressure(given, "inlet"), pressure(given, "drop"), given.number("feet"))
+        return Answer.number(FlowEquation.capacity(
+                                Bore.ofInches(given.number("bore")),
+                                pressure(given, "inlet"),
+                                pressure(given, "drop"),
+                                Length.ofFeet(given.number("feet")))
+                        .orElseThrow()
+                        .btuh()
                 / 1000);
     }
 
@@ -111,7 +126,8 @@ final class PipeWork {
         for (String part : given.words("parts")) {
             String[] p = part.split("[x@]", 3);
             Turn turn = p[1].equals("tee-branch") ? Turn.TEE_BRANCH : Turn.ELBOW_90; // a valve counts as an elbow
-            sum += Integer.parseInt(p[0]) * FittingLengths.feet(turn, Material.STEEL, p[2]);
+            sum += Integer.parseInt(p[0])
+                    * FittingLengths.length(turn, Material.STEEL, p[2]).feet();
         }
         return Answer.number(
                 metric ? given.number("metres") + Length.ofFeet(sum).metres() : sum);

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.draft.sections.TableRow;
 import longrun.finding.Finding;
+import longrun.quantity.Bore;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 
@@ -111,7 +112,4 @@ public record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings, L
 
     /** A term of a sum; the last is the sum. */
     public record Term(String what, Length length) {}
-
-    /** Inside diameter of the pipe, inches, by the table's head. */
-    public record Bore(double inches) {}
 }

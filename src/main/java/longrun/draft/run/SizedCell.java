@@ -3,8 +3,6 @@ package longrun.draft.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
 import longrun.draft.sections.TableRow;
@@ -43,7 +41,6 @@ public final class SizedCell {
     }
 
     private RunAnswer.Sized sized() {
-        OptionalDouble bore = size.boreIn();
         return new RunAnswer.Sized(
                 size.size().orElseThrow(),
                 size.sizeOd(),
@@ -51,7 +48,7 @@ public final class SizedCell {
                 size.shareUsed().orElseThrow() * 100,
                 new RunAnswer.ReadIn(named(""), TableRow.of(table, row, column), source(), held()),
                 why(),
-                bore.isPresent() ? Optional.of(new RunAnswer.Bore(bore.getAsDouble())) : Optional.empty());
+                size.bore());
     }
 
     /** The table with its pressures. */
@@ -66,7 +63,8 @@ public final class SizedCell {
 
     private String held() {
         String held = held(size.confidence().orElse(Confidence.MEMORY));
-        return CapacityTables.standard().asPrinted(table).isPresent() && table.rowFt(row) > 60
+        return CapacityTables.standard().asPrinted(table).isPresent()
+                        && table.run(row).feet() > 60
                 ? held + " The printed table leaves out two length labels; each value is shown here at its true length."
                 : held;
     }
@@ -84,8 +82,8 @@ public final class SizedCell {
     private List<RunAnswer.WhyStep> why() {
         StageSize stage = sizing.stage(sizing.piping().stageIndex(section));
         String feet = Show.decimals(stage.longestRunFt().orElse(0), 1);
-        String rowFt = Show.plain(table.rowFt(row));
-        String bore = size.boreIn().isPresent() ? ", bore " + bore() + " in." : "";
+        String rowFt = Show.plain(table.run(row).feet());
+        String bore = size.bore().isPresent() ? ", bore " + bore() + " in." : "";
         List<RunAnswer.WhyStep> why = new ArrayList<>();
         why.add(new RunAnswer.WhyStep(
                 "Row " + rowFt + " ft, size " + size.size().orElse(""), named(bore) + " " + held(), List.of()));
@@ -109,7 +107,7 @@ public final class SizedCell {
     }
 
     private String bore() {
-        return String.format(Locale.ROOT, "%.3f", size.boreIn().orElseThrow());
+        return String.format(Locale.ROOT, "%.3f", size.bore().orElseThrow().inches());
     }
 
     /** The longest run of a stage, one length after another. */

@@ -30,10 +30,9 @@ public record TableRow(List<String> sizes, List<Optional<String>> ods, List<Cell
         for (int r = Math.max(0, row - 1); r <= Math.min(table.rowCount() - 1, row + 1); r++) {
             List<Optional<HeatRate>> cells = new ArrayList<>();
             for (int c = 0; c < table.sizes().size(); c++) {
-                double btuh = table.capacityBtuh(r, c);
-                cells.add(Double.isNaN(btuh) ? Optional.empty() : Optional.of(HeatRate.ofBtuh(btuh)));
+                cells.add(table.capacity(r, c));
             }
-            rows.add(new Cells(Length.ofFeet(table.rowFt(r)), r == row, List.copyOf(cells)));
+            rows.add(new Cells(table.run(r), r == row, List.copyOf(cells)));
         }
         List<Optional<String>> ods = new ArrayList<>();
         for (int c = 0; c < table.sizes().size(); c++) {

@@ -234,10 +234,10 @@ public final class SizingOrigins {
         List<Origin> inputs = new ArrayList<>();
         inputs.add(Origin.derived(
                 "row", Show.rowFeet(size.rowFt().orElseThrow()), NEXT_LONGER, Confidence.PRINT, List.of()));
-        size.boreIn()
+        size.bore()
                 .ifPresent(b -> inputs.add(Origin.derived(
                         "bore of " + name,
-                        Show.plain(b) + " in.",
+                        Show.plain(b.inches()) + " in.",
                         "column head of the table",
                         Confidence.PRINT,
                         List.of())));

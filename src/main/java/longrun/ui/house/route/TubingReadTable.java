@@ -3,8 +3,6 @@ package longrun.ui.house.route;
 import com.vaadin.flow.dom.Element;
 import java.util.Optional;
 import longrun.capacity.CapacityTable;
-import longrun.quantity.HeatRate;
-import longrun.quantity.Length;
 import longrun.ui.frame.Dom;
 import longrun.words.UnitSystem;
 
@@ -73,8 +71,8 @@ final class TubingReadTable {
                 + t.sizes().get(0)
                 + (sizes == 1 ? "" : " to " + t.sizes().get(sizes - 1)) + "; "
                 + (rows == 1 ? "1 length, " : rows + " lengths, ")
-                + units.row(Length.ofFeet(t.rowFt(0)))
-                + (rows == 1 ? "" : " to " + units.row(Length.ofFeet(t.rowFt(rows - 1)))) + " "
+                + units.row(t.run(0))
+                + (rows == 1 ? "" : " to " + units.row(t.run(rows - 1))) + " "
                 + units.lengthUnit().name() + ". Hold it against the maker\u2019s sheet. In "
                 + units.cellUnit() + ":";
     }
@@ -86,10 +84,9 @@ final class TubingReadTable {
             out[0][c + 1] = "EHD " + t.sizes().get(c);
         }
         for (int r = 0; r < t.rowCount(); r++) {
-            out[r + 1][0] = units.row(Length.ofFeet(t.rowFt(r)));
+            out[r + 1][0] = units.row(t.run(r));
             for (int c = 0; c < t.sizes().size(); c++) {
-                double btuh = t.capacityBtuh(r, c);
-                out[r + 1][c + 1] = btuh > 0 ? units.cell(HeatRate.ofBtuh(btuh)) : "\u2013";
+                out[r + 1][c + 1] = t.capacity(r, c).map(units::cell).orElse("\u2013");
             }
         }
         return out;

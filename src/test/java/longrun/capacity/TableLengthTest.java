@@ -1,12 +1,12 @@
-package longrun.pressure;
+package longrun.capacity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.OptionalDouble;
-import longrun.capacity.CapacityTable;
-import longrun.capacity.CapacityTables;
 import longrun.plan.choice.Material;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 import org.junit.jupiter.api.Test;
 
@@ -18,19 +18,25 @@ class TableLengthTest {
             .orElseThrow();
 
     private OptionalDouble feet(String ehd, double btuh) {
-        return TableLength.feet(table, table.findColumn(ehd), btuh);
+        return feet(table.findColumn(ehd).orElseThrow(), btuh);
+    }
+
+    private OptionalDouble feet(int column, double btuh) {
+        return TableLength.find(table, column, HeatRate.ofBtuh(btuh)).stream()
+                .mapToDouble(Length::feet)
+                .findFirst();
     }
 
     @Test
     void everyPrintedCapacityGivesBackItsRowOrTheShorterOfEquals() {
         for (int c = 0; c < table.sizes().size(); c++) {
             for (int r = 0; r < table.rowCount(); r++) {
-                double cell = table.capacityBtuh(r, c);
+                double cell = table.btuh(r, c);
                 int shortest = r;
-                while (shortest > 0 && table.capacityBtuh(shortest - 1, c) == cell) {
+                while (shortest > 0 && table.btuh(shortest - 1, c) == cell) {
                     shortest--;
                 }
-                assertThat(TableLength.feet(table, c, cell)).isEqualTo(OptionalDouble.of(table.rowFt(shortest)));
+                assertThat(feet(c, cell)).isEqualTo(OptionalDouble.of(table.rowFt(shortest)));
             }
         }
     }
