@@ -14,12 +14,12 @@ public final class ApplianceChoices {
     public static Map<String, String> of(HouseSession session) {
         Map<String, String> out = new LinkedHashMap<>();
         session.at("/appliances").forEach(a -> {
-            String id = a.path("id").asText();
-            String kind = a.path("kind").asText();
+            String id = a.textOf("id");
+            String kind = a.textOf("kind");
             String label = Named.find(ApplianceKind.class, kind)
                     .map(ApplianceKind::label)
                     .orElse(id);
-            out.put(id, a.path("name").asText(label));
+            out.put(id, a.textOf("name", label));
         });
         return out;
     }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.Optional;
+import longrun.draft.entry.DraftTree;
 import longrun.plan.NominalSize;
 import longrun.quantity.Typed;
 
@@ -61,9 +62,9 @@ public record EntryAddress(String pointer, String unit) {
     public void type(HouseSession session, String typed) {
         session.type(pointer, d -> {
             if (typed.isBlank()) {
-                DraftTree.remove(d, pointer);
+                d.remove(pointer);
             } else {
-                DraftTree.put(d, pointer, node(typed));
+                DraftTree.put(d.root(), pointer, node(typed));
             }
         });
     }

@@ -1,9 +1,6 @@
 package longrun.draft;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.BooleanNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +9,10 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import longrun.draft.entry.DraftEdit;
+import longrun.draft.entry.DraftTree;
+import longrun.draft.entry.Entered;
+import longrun.draft.entry.NewItem;
 import longrun.finding.Finding;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanError;
@@ -87,20 +88,23 @@ public final class HouseSession {
         return house.standing();
     }
 
-    /** The draft as it stands; to be read only. */
-    public ObjectNode draft() {
-        return draft;
+    /** The draft as it stands; what is read of it stays as it is, whatever is typed after. */
+    public Entered draft() {
+        return Entered.of(draft);
     }
 
-    /** An entry as it stands; a missing node where there is none. */
-    public JsonNode at(String pointer) {
-        return draft.at(pointer);
+    /** What stands at a pointer. */
+    public Entered at(String pointer) {
+        return Entered.of(draft.at(pointer));
+    }
+
+    ObjectNode tree() {
+        return draft;
     }
 
     /** An entry's text; empty where there is none. */
     public String text(String pointer) {
-        JsonNode node = draft.at(pointer);
-        return node.isValueNode() && !node.isNull() ? node.asText() : "";
+        return at(pointer).text();
     }
 
     /** Whether an entry has a place in the draft: the list items it stands in are there. */
@@ -164,42 +168,42 @@ public final class HouseSession {
     public void set(String pointer, String text) {
         type(pointer, d -> {
             if (text.isBlank()) {
-                DraftTree.remove(d, pointer);
+                d.remove(pointer);
             } else {
-                DraftTree.put(d, pointer, TextNode.valueOf(text));
+                d.put(pointer, text);
             }
         });
     }
 
     /** A key in a field that stands for several entries, or for a list; keys that follow in the same place join it. */
-    public void type(String place, Consumer<ObjectNode> change) {
+    public void type(String place, Consumer<DraftEdit> change) {
         take(place, change, Change.TYPED);
     }
 
     /** A choice: one step. */
     public void choose(String pointer, String value) {
-        change(d -> DraftTree.put(d, pointer, TextNode.valueOf(value)));
+        change(d -> d.put(pointer, value));
     }
 
     /** A yes or no: one step. */
     public void choose(String pointer, boolean value) {
-        change(d -> DraftTree.put(d, pointer, BooleanNode.valueOf(value)));
+        change(d -> d.put(pointer, value));
     }
 
     /** Takes an entry or a list's item away. */
     public void remove(String pointer) {
-        change(d -> DraftTree.remove(d, pointer));
+        change(d -> d.remove(pointer));
     }
 
     /** Adds to a list, and gives the index. */
-    public int add(String list, ObjectNode item) {
+    public int add(String list, NewItem item) {
         int index = draft.at(list).size();
-        change(d -> DraftTree.put(d, list + "/" + index, item));
+        change(d -> d.add(list, item));
         return index;
     }
 
     /** Changes several entries as one step. */
-    public void change(Consumer<ObjectNode> change) {
+    public void change(Consumer<DraftEdit> change) {
         take("", change, Change.CHANGED);
     }
 
@@ -213,10 +217,10 @@ public final class HouseSession {
         last.fallBack();
     }
 
-    private void take(String place, Consumer<ObjectNode> change, Change what) {
+    private void take(String place, Consumer<DraftEdit> change, Change what) {
         boolean sameStep = !place.isEmpty() && place.equals(lastPlace);
         ObjectNode next = draft.deepCopy();
-        change.accept(next);
+        change.accept(new DraftEdit(next));
         lastPlace = place;
         if (!sameStep) {
             last.settle();

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import longrun.draft.entry.DraftTree;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanError;
 import longrun.plan.json.Reading;

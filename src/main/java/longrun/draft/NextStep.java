@@ -1,10 +1,10 @@
 package longrun.draft;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import longrun.draft.entry.Entered;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.plan.Appliance;
@@ -49,8 +49,8 @@ public record NextStep(String words, String pointer) {
         }
         Optional<Review> review = session.review();
         int i = 0;
-        for (JsonNode a : session.at("/appliances")) {
-            if (a.path("input").asText().isBlank()) {
+        for (Entered a : session.at("/appliances")) {
+            if (a.textOf("input").isBlank()) {
                 return step("Enter the input of " + called(review, i) + ", from its rating plate.", at(i, "input"));
             }
             i++;
@@ -59,19 +59,19 @@ public record NextStep(String words, String pointer) {
             return step("Pace out the pipe: enter the first section, from the regulator on.", "/sections");
         }
         i = 0;
-        for (JsonNode a : session.at("/appliances")) {
-            if (a.path("fedBy").asText().isBlank()) {
+        for (Entered a : session.at("/appliances")) {
+            if (a.textOf("fedBy").isBlank()) {
                 return step("Say which section feeds " + called(review, i) + ".", at(i, "fedBy"));
             }
             i++;
         }
         i = 0;
-        for (JsonNode s : session.at("/sections")) {
+        for (Entered s : session.at("/sections")) {
             String section = "/sections/" + i++;
             for (String entry : List.of("from", "material", "legs")) {
-                if (isMissing(s.path(entry))) {
+                if (isMissing(s.get(entry))) {
                     return step(
-                            "Section " + s.path("id").asText() + ": enter "
+                            "Section " + s.textOf("id") + ": enter "
                                     + (entry.equals("from")
                                             ? "what it leaves"
                                             : entry.equals("legs") ? "its length" : "its material")
@@ -84,10 +84,11 @@ public record NextStep(String words, String pointer) {
     }
 
     /** Whether an entry is not there; legs are a list, which is there once it has one. */
-    private static boolean isMissing(JsonNode entry) {
-        return entry.isMissingNode()
-                || entry.isNull()
-                || (entry.isContainerNode() ? entry.isEmpty() : entry.asText().isBlank());
+    private static boolean isMissing(Entered entry) {
+        return entry.isNothing()
+                || (entry.isList() || entry.isThing()
+                        ? entry.isEmpty()
+                        : entry.text().isBlank());
     }
 
     /** A house that cannot be worked out has no findings, and that none are known is no sign that none are open. */

@@ -82,10 +82,10 @@ public record OpenInPlace(String words, boolean must) {
     /** Whether anything is entered in a place. */
     public static boolean isBegun(HouseSession session, PlaceKind place) {
         return switch (place) {
-            case HOUSE -> anyIn(session.draft(), "", p -> place.holds(p) && !p.equals("/format"));
+            case HOUSE -> anyIn(session.tree(), "", p -> place.holds(p) && !p.equals("/format"));
             case APPLIANCES -> !session.at("/appliances").isEmpty();
             case ROUTE -> !session.at("/sections").isEmpty();
-            default -> anyIn(session.draft(), "", place::holds);
+            default -> anyIn(session.tree(), "", place::holds);
         };
     }
 

@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import longrun.draft.entry.Entered;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
 
@@ -45,7 +46,7 @@ public final class PlanFiles {
     }
 
     /** The plan that a file's text is. */
-    public static ObjectNode read(String text) throws NotAPlan {
+    public static Entered read(String text) throws NotAPlan {
         JsonNode node;
         try {
             node = PlanReader.tree(text);
@@ -53,7 +54,7 @@ public final class PlanFiles {
             throw new NotAPlan("it is no plan file: it cannot be read as JSON");
         }
         if (node instanceof ObjectNode plan && plan.path("format").asText().equals(Plan.FORMAT)) {
-            return plan;
+            return Entered.of(plan);
         }
         throw new NotAPlan("it is no plan file: a plan says \"format\": \"" + Plan.FORMAT + "\"");
     }

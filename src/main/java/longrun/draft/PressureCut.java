@@ -8,6 +8,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import longrun.draft.entry.DraftEdit;
+import longrun.draft.entry.Entered;
 
 /**
  * How the pressure is cut down between tank and appliances. A choice fills in the regulators with their settings and
@@ -61,9 +63,9 @@ public enum PressureCut {
     }
 
     /** Which of the three a draft's regulators are, if it is one of them. */
-    public static Optional<PressureCut> of(ObjectNode draft) {
+    public static Optional<PressureCut> of(Entered draft) {
         List<String> kinds = new ArrayList<>();
-        draft.path(REGULATORS).forEach(r -> kinds.add(r.path("kind").asText()));
+        draft.get(REGULATORS).forEach(r -> kinds.add(r.textOf("kind")));
         for (PressureCut each : values()) {
             if (each.steps.stream().map(Step::kind).toList().equals(kinds)) {
                 return Optional.of(each);
@@ -73,12 +75,13 @@ public enum PressureCut {
     }
 
     /** Whether a choice can be made: there are no regulators yet, or those of one of the three. */
-    public static boolean canChoose(ObjectNode draft) {
-        return draft.path(REGULATORS).isEmpty() || of(draft).isPresent();
+    public static boolean canChoose(Entered draft) {
+        return draft.get(REGULATORS).isEmpty() || of(draft).isPresent();
     }
 
     /** Fills in the regulators and the pipe between them. */
-    public void into(ObjectNode draft) {
+    public void into(DraftEdit edit) {
+        ObjectNode draft = edit.root();
         ArrayNode regulators = draft.withArray(REGULATORS);
         while (regulators.size() > steps.size()) {
             dropLast(draft, regulators);

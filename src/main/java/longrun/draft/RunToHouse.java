@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import longrun.draft.entry.Entered;
+import longrun.draft.entry.FreeId;
 
 /** A run made a whole house: what stands before its regulator, tank and first stage, is put in front of it. */
 public final class RunToHouse {
@@ -15,8 +17,11 @@ public final class RunToHouse {
     private RunToHouse() {}
 
     /** A house with the run's own regulators, lines and appliances; a plan that is no run stays as it is. */
-    public static ObjectNode house(ObjectNode run) {
-        ObjectNode house = run.deepCopy();
+    public static Entered house(Entered run) {
+        return Entered.of(house((ObjectNode) run.node().deepCopy()));
+    }
+
+    private static ObjectNode house(ObjectNode house) {
         if (house.path(REGULATORS).path(0).has("fedBy")) {
             return house;
         }
@@ -44,7 +49,7 @@ public final class RunToHouse {
                 }
             }
         }
-        String yard = FreeId.of(house, "Y1");
+        String yard = FreeId.of(Entered.of(house), "Y1");
         ((ObjectNode) regulators.get(0)).put("fedBy", yard);
         ObjectNode first = regulators.objectNode();
         first.put("id", "R1").put("kind", "first-stage").put("fedBy", "tank");

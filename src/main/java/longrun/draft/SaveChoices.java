@@ -2,6 +2,7 @@ package longrun.draft;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.OptionalLong;
+import longrun.draft.entry.Entered;
 
 /** What a person may do where another tab changed or deleted the house, or it could not be stored. */
 public final class SaveChoices {
@@ -16,38 +17,38 @@ public final class SaveChoices {
 
     /** Looks whether another tab has changed or deleted the house. */
     public void lookAgain() {
-        if (house.lookAgain(session.draft())) {
+        if (house.lookAgain(session.tree())) {
             session.tell(HouseSession.Change.STANDING);
         }
     }
 
     /** Takes what the other tab has stored; what was typed here is one undo away. */
     public void takeTheirs() {
-        if (house.takeTheirs(session.draft())) {
+        if (house.takeTheirs(session.tree())) {
             session.takeStored();
         }
         session.tell(HouseSession.Change.CHANGED);
     }
 
     /** Takes up a draft that was not stored since another tab had changed the house: the choice is still to be made. */
-    public void standAside(ObjectNode typed) {
-        if (!typed.equals(session.draft())) {
+    public void standAside(Entered typed) {
+        if (!typed.equals(session.draft()) && typed.node() instanceof ObjectNode plan) {
             house.standsAside();
-            session.takeUp(typed);
+            session.takeUp(plan);
             session.tell(HouseSession.Change.CHANGED);
         }
     }
 
     /** Stores what is here as the newer; what the other tab stored is one undo away. */
     public void keepMine() {
-        if (house.saveOverTheirs(session.draft())) {
+        if (house.saveOverTheirs(session.tree())) {
             session.tell(HouseSession.Change.CHANGED);
         }
     }
 
     /** Stores what is here as a house of its own and gives its id; empty where it could not be stored. */
     public OptionalLong keepCopy() {
-        ObjectNode copy = session.draft().deepCopy();
+        ObjectNode copy = session.tree().deepCopy();
         String name = session.text("/name").isBlank() ? "Copy" : session.text("/name") + " (copy)";
         copy.put("name", name);
         OptionalLong id = house.saveCopy(copy, name);
@@ -59,14 +60,14 @@ public final class SaveChoices {
 
     /** Brings a deleted house back as it stands here. */
     public void bringBack() {
-        if (house.bringBack(session.draft())) {
+        if (house.bringBack(session.tree())) {
             session.tell(HouseSession.Change.CHANGED);
         }
     }
 
     /** Tries again to store what could not be stored. */
     public void tryAgain() {
-        house.save(session.draft(), false);
+        house.save(session.tree(), false);
         session.tell(HouseSession.Change.STANDING);
     }
 }

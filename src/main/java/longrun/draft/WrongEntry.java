@@ -1,9 +1,9 @@
 package longrun.draft;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import longrun.draft.entry.Entered;
 import longrun.finding.EntryName;
 import longrun.plan.PlanPath;
 import longrun.plan.json.PlanError;
@@ -53,14 +53,14 @@ public record WrongEntry(String pointer, String where, String says) {
         if (at.length() < 3 || at.findIndex().isEmpty()) {
             return "";
         }
-        JsonNode item = session.at(at.thing());
+        Entered item = session.at(at.thing());
         String number = String.valueOf(at.findIndex().getAsInt() + 1);
-        String id = item.path("id").asText(number);
+        String id = item.textOf("id", number);
         return switch (at.step(0)) {
             case "appliances" -> IsolatedName.of(ApplianceChoices.of(session).getOrDefault(id, "appliance " + id));
             case "sections" -> "section " + IsolatedName.of(id);
             case "regulators" -> "regulator " + IsolatedName.of(id);
-            case "rooms" -> IsolatedName.of(item.path("name").asText(id));
+            case "rooms" -> IsolatedName.of(item.textOf("name", id));
             case "tanks", "tank" -> "tank " + IsolatedName.of(id);
             default -> number;
         };

@@ -56,7 +56,7 @@ class HouseSessionTest {
             house.set(INPUT, typed);
         }
         house.undo();
-        assertThat(house.at("/appliances").isMissingNode()).isTrue();
+        assertThat(house.at("/appliances").isNothing()).isTrue();
         house.redo();
         assertThat(house.text(INPUT)).isEqualTo("65,000 Btu/h");
     }
@@ -180,7 +180,7 @@ class HouseSessionTest {
     void clearingTheLastEntryOfAnObjectTakesTheObjectToo() {
         house.set("/site/elevation", "9 ft");
         house.set("/site/elevation", "");
-        assertThat(house.at("/site").isMissingNode()).isTrue();
+        assertThat(house.at("/site").isNothing()).isTrue();
     }
 
     @Test

@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import longrun.draft.entry.DraftEdit;
+import longrun.draft.entry.Entered;
 import longrun.plan.json.PlanReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,7 +31,7 @@ class PressureCutTest {
 
     private static ObjectNode withHouse() {
         ObjectNode plan = empty();
-        PressureCut.WALL.into(plan);
+        PressureCut.WALL.into(new DraftEdit(plan));
         plan.withArray("sections").add(plan("{'id':'A','from':'R2','material':'steel','legs':['20 ft']}"));
         plan.withArray("sections").add(plan("{'id':'B','from':'A','material':'steel','legs':['10 ft']}"));
         return plan;
@@ -50,15 +52,15 @@ class PressureCutTest {
     @EnumSource
     void whatAPictureFillsInCanBeReadAndIsThatPicture(PressureCut cut) {
         ObjectNode plan = empty();
-        cut.into(plan);
+        cut.into(new DraftEdit(plan));
         assertThat(PlanReader.read(plan).errors()).isEmpty();
-        assertThat(PressureCut.of(plan)).contains(cut);
+        assertThat(PressureCut.of(Entered.of(plan))).contains(cut);
     }
 
     @Test
     void aWallRegulatorIsFedByABuriedLineAtTenPsi() {
         ObjectNode plan = empty();
-        PressureCut.WALL.into(plan);
+        PressureCut.WALL.into(new DraftEdit(plan));
         assertThat(edges(plan)).containsExactly("R1>Y1", "tank>R1", "Y1>R2");
         assertThat(plan.at("/regulators/0/outlet").asText()).isEqualTo("10 psi");
         assertThat(plan.at("/regulators/0/allowedDrop").asText()).isEqualTo("1 psi");
@@ -68,7 +70,7 @@ class PressureCutTest {
     @Test
     void bothStagesAtTheTankLetThePipesGoOnFromTheYardLine() {
         ObjectNode plan = withHouse();
-        PressureCut.TANK.into(plan);
+        PressureCut.TANK.into(new DraftEdit(plan));
         assertThat(edges(plan)).containsExactly("R1>Y1", "Y1>A", "A>B", "tank>R1");
         assertThat(plan.at("/regulators/0/outlet").asText()).isEqualTo("11 in w.c.");
     }
@@ -77,15 +79,15 @@ class PressureCutTest {
     void backToTheWallIsTheHouseAsItWas() {
         ObjectNode plan = withHouse();
         ObjectNode before = plan.deepCopy();
-        PressureCut.TANK.into(plan);
-        PressureCut.WALL.into(plan);
+        PressureCut.TANK.into(new DraftEdit(plan));
+        PressureCut.WALL.into(new DraftEdit(plan));
         assertThat(edges(plan)).isEqualTo(edges(before));
     }
 
     @Test
     void twoPsiPutsALineRegulatorBeforeThePipesOfTheHouse() {
         ObjectNode plan = withHouse();
-        PressureCut.TWO_PSI.into(plan);
+        PressureCut.TWO_PSI.into(new DraftEdit(plan));
         assertThat(edges(plan)).contains("R2>C", "C>R3", "R3>A", "A>B", "Y1>R2");
         assertThat(PlanReader.read(plan).errors()).isEmpty();
     }
@@ -94,14 +96,14 @@ class PressureCutTest {
     void aPressureOfOnesOwnStaysWhenTheSamePictureIsChosenAgain() {
         ObjectNode plan = withHouse();
         ((ObjectNode) plan.at("/regulators/1")).put("outlet", "12 in w.c.");
-        PressureCut.WALL.into(plan);
+        PressureCut.WALL.into(new DraftEdit(plan));
         assertThat(plan.at("/regulators/1/outlet").asText()).isEqualTo("12 in w.c.");
     }
 
     @Test
     void regulatorsOfAnotherArrangementAreLeftAlone() {
         ObjectNode plan = plan("{'regulators':[{'id':'X','kind':'single-stage'}]}");
-        assertThat(PressureCut.canChoose(plan)).isFalse();
+        assertThat(PressureCut.canChoose(Entered.of(plan))).isFalse();
     }
 
     @Test
@@ -109,9 +111,9 @@ class PressureCutTest {
         ObjectNode run = plan(
                 "{'format':'longrun-plan/1','regulators':[{'id':'R1','kind':'second-stage','outlet':'11 in w.c.','allowedDrop':'0.5 in w.c.'}],"
                         + "'sections':[{'id':'A','from':'R1','material':'steel','legs':['22 ft']}]}");
-        ObjectNode house = RunToHouse.house(run);
+        ObjectNode house = (ObjectNode) RunToHouse.house(Entered.of(run)).node();
         assertThat(edges(house)).containsExactly("R1>Y1", "R2>A", "tank>R1", "Y1>R2");
-        assertThat(PressureCut.of(house)).contains(PressureCut.WALL);
+        assertThat(PressureCut.of(Entered.of(house))).contains(PressureCut.WALL);
         assertThat(PlanReader.read(house).errors()).isEmpty();
         assertThat(edges(run)).as("the run itself").containsExactly("R1>A", ">R1");
     }
@@ -122,7 +124,7 @@ class PressureCutTest {
                 "{'format':'longrun-plan/1','regulators':[{'id':'R1','kind':'two-psi','outlet':'2 psi','allowedDrop':'1 psi'},"
                         + "{'id':'R2','kind':'line','outlet':'11 in w.c.','allowedDrop':'0.5 in w.c.','fedBy':'A'}],"
                         + "'sections':[{'id':'A','from':'R1','material':'steel','legs':['22 ft']},{'id':'B','from':'R2','material':'steel','legs':['9 ft']}]}");
-        ObjectNode house = RunToHouse.house(run);
+        ObjectNode house = (ObjectNode) RunToHouse.house(Entered.of(run)).node();
         assertThat(edges(house)).containsExactly("R1>Y1", "R2>A", "R3>B", "tank>R1", "Y1>R2", "A>R3");
         assertThat(PlanReader.read(house).errors()).isEmpty();
     }

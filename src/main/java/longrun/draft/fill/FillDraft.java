@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import longrun.draft.entry.Entered;
 import longrun.fuel.StartingClimate;
 import longrun.words.UnitSystem;
 
@@ -66,6 +67,11 @@ public final class FillDraft {
         return d.with(2, FuelUse.How.HOURS)
                 .typed(2, FuelUse.Column.AMOUNT, "2", us)
                 .typed(2, FuelUse.Column.MONTHS, "Nov to Feb", us);
+    }
+
+    /** Its plan, to be read. */
+    public Entered whole() {
+        return Entered.of(plan());
     }
 
     /** The plan to be reviewed, saved or stored: a copy. */
@@ -169,7 +175,7 @@ public final class FillDraft {
         if (typed.isBlank()) {
             holder.remove(name);
         } else {
-            holder.set(name, entry.stored(typed, units));
+            holder.set(name, entry.node(typed, units));
         }
     }
 

@@ -46,8 +46,13 @@ public enum FillEntry {
         return units == UnitSystem.CUSTOMARY ? customary : metric;
     }
 
+    /** The text of what the plan holds for what was typed. */
+    public String stored(String typed, UnitSystem units) {
+        return node(typed, units).asText();
+    }
+
     /** What a plan holds for what was typed; what cannot be put so is kept as typed. */
-    public JsonNode stored(String typed, UnitSystem units) {
+    JsonNode node(String typed, UnitSystem units) {
         Optional<JsonNode> number = switch (this) {
             case COUNT, LEAD -> Typed.number(typed).map(DecimalNode::valueOf);
             case PRICE -> Typed.price(typed).map(DecimalNode::valueOf);

@@ -23,7 +23,7 @@ public final class FillFile {
     }
 
     public static FillDraft read(String text) throws NotAPlan {
-        ObjectNode plan = PlanFiles.read(text);
+        ObjectNode plan = (ObjectNode) PlanFiles.read(text).node();
         tank(plan);
         for (String holder : new String[] {"site", "use", FillDraft.OWN}) {
             if (plan.has(holder) && !plan.path(holder).isObject()) {

@@ -1,12 +1,12 @@
 package longrun.draft.hookup;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
-import longrun.draft.DraftTree;
+import longrun.draft.entry.DraftTree;
+import longrun.draft.entry.Entered;
 import longrun.plan.Appliance;
 import longrun.plan.Plan;
 import longrun.plan.Regulator;
@@ -21,20 +21,20 @@ public final class DrawnParts {
     private DrawnParts() {}
 
     /** The parts of a connection as they stand in the draft. */
-    public static List<Appliance.Part> of(JsonNode connection) {
-        if (!connection.isArray()) {
+    public static List<Appliance.Part> of(Entered connection) {
+        if (!connection.isList()) {
             return List.of();
         }
         ObjectNode appliance = JsonNodeFactory.instance.objectNode().put("id", "a");
-        appliance.set("connection", connection.deepCopy());
+        appliance.set("connection", connection.node().deepCopy());
         return read("appliances", appliance)
                 .flatMap(p -> p.appliances().get(0).connection().findValue())
                 .orElse(List.of());
     }
 
     /** A regulator as it stands in the draft. */
-    public static Optional<Regulator> regulator(JsonNode regulator) {
-        if (!(regulator.deepCopy() instanceof ObjectNode own)) {
+    public static Optional<Regulator> regulator(Entered regulator) {
+        if (!(regulator.node().deepCopy() instanceof ObjectNode own)) {
             return Optional.empty();
         }
         own.remove("fedBy");

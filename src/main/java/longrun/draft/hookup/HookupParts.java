@@ -6,8 +6,9 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
-import longrun.draft.DraftTree;
 import longrun.draft.HouseSession;
+import longrun.draft.entry.Entered;
+import longrun.draft.entry.NewItem;
 import longrun.plan.Appliance.Part;
 import longrun.plan.choice.Named;
 import longrun.plan.choice.PartKind;
@@ -38,7 +39,7 @@ public final class HookupParts {
     }
 
     /** The entry as it stands: a list, a word, or missing. */
-    public JsonNode entry() {
+    public Entered entry() {
         return session.at(at);
     }
 
@@ -53,30 +54,27 @@ public final class HookupParts {
 
     /** What the part at an index is called. */
     public String nameOf(int index) {
-        return entry().path(index).path("part").asText("part").replace('-', ' ');
+        return entry().get(index).textOf("part", "part").replace('-', ' ');
     }
 
     /** What the appliance is called. */
     public String name() {
-        JsonNode a = session.at(appliance);
-        return IsolatedName.of(
-                a.path("name").asText(a.path("kind").asText("appliance").replace('-', ' ')));
+        Entered a = session.at(appliance);
+        return IsolatedName.of(a.textOf("name", a.textOf("kind", "appliance").replace('-', ' ')));
     }
 
     /** What makes the list another list: kinds and places. */
     public String structure() {
         StringBuilder key = new StringBuilder();
-        entry().forEach(p -> key.append(p.path("part").asText())
-                .append(p.path("place").asText())
-                .append(';'));
+        entry().forEach(p ->
+                key.append(p.textOf("part")).append(p.textOf("place")).append(';'));
         return key.toString();
     }
 
     public void begin(List<String> kinds) {
         session.change(d -> {
-            ArrayNode list = JsonNodeFactory.instance.arrayNode();
-            kinds.forEach(k -> list.addObject().put("part", k));
-            DraftTree.put(d, at, list);
+            d.put(at, List.of());
+            kinds.forEach(k -> d.add(at, NewItem.of("part", k)));
         });
     }
 
@@ -85,10 +83,10 @@ public final class HookupParts {
         PartKind named = Named.find(PartKind.class, kind).orElseThrow();
         int place = RightOrder.placeFor(named, kinds());
         session.change(d -> {
-            if (!d.at(at).isArray()) {
-                DraftTree.put(d, at, JsonNodeFactory.instance.arrayNode());
+            if (!d.at(at).isList()) {
+                d.put(at, List.of());
             }
-            ((ArrayNode) d.at(at)).insertObject(place).put("part", kind);
+            ((ArrayNode) d.root().at(at)).insertObject(place).put("part", kind);
         });
         return place;
     }
@@ -100,7 +98,7 @@ public final class HookupParts {
             return false;
         }
         session.change(d -> {
-            ArrayNode list = (ArrayNode) d.at(at);
+            ArrayNode list = (ArrayNode) d.root().at(at);
             JsonNode part = list.remove(from);
             list.insert(to, part);
         });
@@ -108,7 +106,7 @@ public final class HookupParts {
     }
 
     public void remove(int index) {
-        session.change(d -> ((ArrayNode) d.at(at)).remove(index));
+        session.change(d -> ((ArrayNode) d.root().at(at)).remove(index));
         if (entry().isEmpty()) {
             session.remove(at);
         }
@@ -123,10 +121,10 @@ public final class HookupParts {
     public void putRight() {
         List<Integer> right = right();
         session.change(d -> {
-            ArrayNode list = (ArrayNode) d.at(at);
+            ArrayNode list = (ArrayNode) d.root().at(at);
             ArrayNode sorted = JsonNodeFactory.instance.arrayNode();
             right.forEach(i -> sorted.add(list.get(i)));
-            ((ObjectNode) d.at(appliance)).set("connection", sorted);
+            ((ObjectNode) d.root().at(appliance)).set("connection", sorted);
         });
     }
 

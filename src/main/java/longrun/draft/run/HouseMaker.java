@@ -1,10 +1,10 @@
 package longrun.draft.run;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import longrun.draft.entry.Entered;
 
 /** Takes a run that has become a whole house. */
 public interface HouseMaker {
 
     /** Stores it as a house of its own and gives its id; the run stays as it is. */
-    long keep(ObjectNode run);
+    long keep(Entered run);
 }

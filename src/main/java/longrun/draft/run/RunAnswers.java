@@ -18,7 +18,7 @@ public final class RunAnswers {
 
     /** Sizes the run as typed, and tells which entries keep an answer from being made. */
     public Sizer.Result size(RunDraft draft) {
-        return sizer.size(draft.plan());
+        return sizer.size(draft.whole());
     }
 
     /**

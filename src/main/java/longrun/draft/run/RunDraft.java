@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import longrun.draft.entry.Entered;
 import longrun.draft.sections.Allowance;
 import longrun.plan.PlanPath;
 
@@ -68,6 +69,11 @@ public final class RunDraft {
         return start() != Start.TWO_PSI
                 ? "the regulator"
                 : regulator.equals(Start.LINE_REGULATOR) ? "the line regulator" : "the 2 psi regulator";
+    }
+
+    /** Its plan, to be read. */
+    public Entered whole() {
+        return Entered.of(plan());
     }
 
     /** The plan to be reviewed, saved or stored: a copy. */

@@ -19,7 +19,7 @@ public final class RunFile {
     }
 
     public static RunDraft read(String text) throws NotAPlan {
-        ObjectNode plan = PlanFiles.read(text);
+        ObjectNode plan = (ObjectNode) PlanFiles.read(text).node();
         if (Start.of(plan.path("regulators")).isEmpty()) {
             throw new NotAPlan("its regulators are those of a whole house, and this page shows one run");
         }

@@ -1,8 +1,8 @@
 package longrun.draft.run;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Map;
+import longrun.draft.entry.Entered;
 import longrun.draft.sections.Allowance;
 
 /** Sizes a run as typed. */
@@ -21,5 +21,5 @@ public interface Sizer {
         public static final Result NONE = new Result(RunAnswer.NOTHING, Map.of(), List.of());
     }
 
-    Result size(ObjectNode plan);
+    Result size(Entered plan);
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
+import longrun.draft.entry.Entered;
 import longrun.plan.Appliance;
 import longrun.plan.Regulator;
 import longrun.plan.choice.RegulatorKind;
@@ -101,7 +102,8 @@ public final class PressureWords {
     }
 
     /** Regulators and appliances by id, as a person calls them. */
-    public static Map<String, String> points(JsonNode draft) {
+    public static Map<String, String> points(Entered entered) {
+        JsonNode draft = entered.node();
         Map<String, String> out = new LinkedHashMap<>();
         draft.path("regulators").forEach(r -> {
             String name = r.path("name").asText("");

@@ -3,7 +3,11 @@ package longrun.draft.sections;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import longrun.draft.entry.DraftEdit;
+import longrun.draft.entry.Entered;
 import longrun.plan.choice.ApplianceKind;
 import longrun.plan.choice.Named;
 import longrun.words.UnitSystem;
@@ -34,7 +38,7 @@ public final class RouteDraft {
     }
 
     /** The section at an index, begun with what the line above suggests where it is not there yet. */
-    public static ObjectNode section(ObjectNode draft, int index) {
+    static ObjectNode section(ObjectNode draft, int index) {
         if (!draft.path("sections").isArray()) {
             draft.putArray("sections"); // what stands there is no list; undo brings it back
         }
@@ -42,7 +46,7 @@ public final class RouteDraft {
         if (index < sections.size() && sections.get(index) instanceof ObjectNode there) {
             return there;
         }
-        RouteLine next = new RouteLines(draft).next();
+        RouteLine next = new RouteLines(Entered.of(draft)).next();
         ObjectNode made = sections.addObject();
         made.put("id", next.id());
         putIfSaid(made, "from", next.from());
@@ -62,17 +66,17 @@ public final class RouteDraft {
      * Legs as typed, and the material named with them ("csst up 4, north 6"). A material is taken once all of the entry is
      * understood, so that what is only half typed changes none.
      */
-    public static void legs(ObjectNode draft, int index, String typed, UnitSystem units) {
+    public static void legs(DraftEdit edit, int index, String typed, UnitSystem units) {
         MaterialWords words = MaterialWords.of(typed);
         List<String> legs = LegsText.stored(words.rest(), units);
         boolean named = words.material().isPresent() && LegsText.feet(legs).isPresent();
-        legs(draft, index, named ? legs : LegsText.stored(typed, units));
+        legs(edit.root(), index, named ? legs : LegsText.stored(typed, units));
         if (named) {
-            put(draft, index, "material", words.material().get().written());
+            put(edit, index, "material", words.material().get().written());
         }
     }
 
-    public static void legs(ObjectNode draft, int index, List<String> legs) {
+    private static void legs(ObjectNode draft, int index, List<String> legs) {
         ObjectNode s = section(draft, index);
         if (legs.isEmpty()) {
             s.remove("legs");
@@ -83,7 +87,8 @@ public final class RouteDraft {
     }
 
     /** Writes one entry of a line; blank takes it away. */
-    public static void put(ObjectNode draft, int index, String entry, String value) {
+    public static void put(DraftEdit edit, int index, String entry, String value) {
+        ObjectNode draft = edit.root();
         ObjectNode s = section(draft, index);
         if (value.isBlank()) {
             s.remove(entry);
@@ -97,6 +102,33 @@ public final class RouteDraft {
         }
         if (entry.equals("material") && !TubingDraft.isTubing(value)) {
             s.remove("table"); // a maker's table is for corrugated tubing
+        }
+    }
+
+    /** Whether a length is what a tape gave or only guessed. */
+    public static void rough(DraftEdit edit, int index, boolean rough) {
+        ObjectNode s = section(edit.root(), index);
+        if (rough) {
+            s.put("rough", true);
+        } else {
+            s.remove("rough");
+        }
+    }
+
+    /** Adds pasted sections, each under a name of its own. */
+    public static void add(DraftEdit edit, List<PastedRoute> pasted) {
+        ObjectNode draft = edit.root();
+        Map<String, String> named = new HashMap<>();
+        for (PastedRoute p : pasted) {
+            int index = draft.path("sections").size();
+            ObjectNode s = section(draft, index);
+            named.put(p.id(), s.path("id").asText());
+            putIfSaid(s, "from", named.getOrDefault(p.from(), p.from()));
+            putIfSaid(s, "material", p.material());
+            legs(draft, index, p.legs());
+            if (!p.feeds().isEmpty()) {
+                feed(draft, index, p.feeds());
+            }
         }
     }
 
@@ -119,7 +151,11 @@ public final class RouteDraft {
     }
 
     /** Hangs something on a line's end, taking it from where it hung before and freeing what hung there. */
-    public static void feed(ObjectNode draft, int index, String feeds) {
+    public static void feed(DraftEdit edit, int index, String feeds) {
+        feed(edit.root(), index, feeds);
+    }
+
+    private static void feed(ObjectNode draft, int index, String feeds) {
         ObjectNode s = section(draft, index);
         String id = s.path("id").asText();
         for (String list : List.of("appliances", "regulators")) {
@@ -143,7 +179,8 @@ public final class RouteDraft {
     }
 
     /** Takes a line away; what left it leaves what it left, and what hung on it hangs on nothing. */
-    public static void remove(ObjectNode draft, int index) {
+    public static void remove(DraftEdit edit, int index) {
+        ObjectNode draft = edit.root();
         if (!(draft.path("sections") instanceof ArrayNode sections) || index >= sections.size()) {
             return;
         }

@@ -1,7 +1,6 @@
 package longrun.draft.sections;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,18 +9,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import longrun.draft.entry.Entered;
 
 /** The sections of a draft read as lines, once for everything that shows them: in order, and what each may hang on. */
 public final class RouteLines {
 
-    private final ObjectNode draft;
+    private final JsonNode draft;
     private final List<RouteLine> lines = new ArrayList<>();
     private final Map<String, List<String>> branches = new HashMap<>();
     private final Map<String, String> feeds = new HashMap<>();
     private final Map<String, String> ends = new LinkedHashMap<>();
 
-    public RouteLines(ObjectNode draft) {
-        this.draft = draft;
+    public RouteLines(Entered entered) {
+        draft = entered.node();
         readEnds();
         for (JsonNode s : draft.path("sections")) {
             branches.computeIfAbsent(s.path("from").asText(""), from -> new ArrayList<>())

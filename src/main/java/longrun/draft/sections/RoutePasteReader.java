@@ -1,6 +1,5 @@
 package longrun.draft.sections;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import longrun.draft.entry.Entered;
 import longrun.plan.choice.Material;
 import longrun.words.UnitSystem;
 
@@ -32,10 +32,10 @@ public final class RoutePasteReader {
             Pattern.compile("(to|feeds|serves|appliance|end|name).*"),
             Pattern.compile("(material|pipe).*"));
 
-    private final ObjectNode draft;
+    private final Entered draft;
     private final UnitSystem units;
 
-    public RoutePasteReader(ObjectNode draft, UnitSystem units) {
+    public RoutePasteReader(Entered draft, UnitSystem units) {
         this.draft = draft;
         this.units = units;
     }

@@ -1,13 +1,14 @@
 package longrun.draft.sections;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import longrun.draft.DraftTree;
+import longrun.draft.entry.DraftEdit;
+import longrun.draft.entry.DraftTree;
+import longrun.draft.entry.Entered;
 import longrun.plan.choice.Material;
 
 /** The tubing tables of a draft, and which lines are sized by them. */
@@ -23,23 +24,24 @@ public final class TubingDraft {
         return TABLES + "/" + index;
     }
 
-    public static String name(ObjectNode draft, int index) {
-        return draft.at(at(index) + "/name").asText("").strip();
+    public static String name(Entered draft, int index) {
+        return draft.at(at(index) + "/name").text().strip();
     }
 
     /** Names of the lines that name a table, in the order of the route. */
-    public static List<String> users(ObjectNode draft, String name) {
+    public static List<String> users(Entered draft, String name) {
         List<String> out = new ArrayList<>();
-        draft.path("sections").forEach(s -> {
-            if (!name.isEmpty() && s.path("table").asText("").equals(name)) {
-                out.add(s.path("id").asText(""));
+        draft.get("sections").forEach(s -> {
+            if (!name.isEmpty() && s.textOf("table").equals(name)) {
+                out.add(s.textOf("id"));
             }
         });
         return out;
     }
 
     /** Gives a table a name; the lines that used it follow. A name wiped away leaves them with the one they had. */
-    public static void rename(ObjectNode draft, int index, String was, String typed) {
+    public static void rename(DraftEdit edit, int index, String was, String typed) {
+        ObjectNode draft = edit.root();
         String now = typed.strip();
         if (now.isEmpty()) {
             DraftTree.remove(draft, at(index) + "/name");
@@ -57,10 +59,11 @@ public final class TubingDraft {
     }
 
     /** Takes a table away; its lines go back to the code's table. */
-    public static void remove(ObjectNode draft, int index) {
-        String name = name(draft, index);
+    public static void remove(DraftEdit edit, int index) {
+        ObjectNode draft = edit.root();
+        String name = name(edit.whole(), index);
         DraftTree.remove(draft, at(index));
-        boolean another = names(draft).containsKey(name);
+        boolean another = names(edit.whole()).containsKey(name);
         draft.path("sections").forEach(s -> {
             if (!another
                     && s instanceof ObjectNode section
@@ -75,15 +78,16 @@ public final class TubingDraft {
     }
 
     /** Takes a file's text, and its name where the table has none. */
-    public static void file(ObjectNode draft, int index, String fileName, String text) {
+    public static void file(DraftEdit edit, int index, String fileName, String text) {
+        ObjectNode draft = edit.root();
         ObjectNode table = (ObjectNode) draft.at(at(index));
-        if (name(draft, index).isEmpty()) {
-            table.put("name", freeName(draft, fileName));
+        if (name(edit.whole(), index).isEmpty()) {
+            table.put("name", freeName(edit.whole(), fileName));
         }
         table.put("csv", csv(text));
     }
 
-    private static String freeName(ObjectNode draft, String fileName) {
+    private static String freeName(Entered draft, String fileName) {
         String bare = fileName.replaceFirst("\\.[A-Za-z]{1,4}$", "").strip();
         bare = bare.isEmpty() ? "table" : bare.substring(0, Math.min(NAME_LENGTH, bare.length()));
         String free = bare;
@@ -99,10 +103,10 @@ public final class TubingDraft {
     }
 
     /** What a line may be sized by: the code's table, or a maker's, by name. */
-    public static Map<String, String> names(ObjectNode draft) {
+    public static Map<String, String> names(Entered draft) {
         Map<String, String> out = new LinkedHashMap<>();
-        draft.path("tubingTables").forEach(t -> {
-            String name = t.path("name").asText("").strip();
+        draft.get("tubingTables").forEach(t -> {
+            String name = t.textOf("name").strip();
             if (!name.isEmpty()) {
                 out.put(name, name + pressures(t));
             }
@@ -110,25 +114,23 @@ public final class TubingDraft {
         return out;
     }
 
-    private static String pressures(JsonNode table) {
-        String inlet = table.path("inlet").asText("");
-        String drop = table.path("drop").asText("");
+    private static String pressures(Entered table) {
+        String inlet = table.textOf("inlet");
+        String drop = table.textOf("drop");
         return inlet.isEmpty() || drop.isEmpty() ? "" : ", " + inlet + ", drop " + drop;
     }
 
     /** The sizes of a table, as its first line names them. */
-    public static List<String> sizes(ObjectNode draft, String name) {
-        Optional<JsonNode> found = Optional.empty();
-        for (JsonNode t : draft.path("tubingTables")) {
-            if (found.isEmpty()
-                    && !name.isEmpty()
-                    && t.path("name").asText("").strip().equals(name)) {
+    public static List<String> sizes(Entered draft, String name) {
+        Optional<Entered> found = Optional.empty();
+        for (Entered t : draft.get("tubingTables")) {
+            if (found.isEmpty() && !name.isEmpty() && t.textOf("name").strip().equals(name)) {
                 found = Optional.of(t);
             }
         }
         List<String> out = new ArrayList<>();
         found.ifPresent(t -> {
-            String[] heads = t.path("csv").asText("").split("\\R", 2)[0].split(",");
+            String[] heads = t.textOf("csv").split("\\R", 2)[0].split(",");
             for (int i = 1; i < heads.length; i++) {
                 out.add(heads[i].strip());
             }

@@ -1,12 +1,12 @@
 package longrun.draft.sections;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.OwnTable;
 import longrun.capacity.OwnTableFaults;
+import longrun.draft.entry.Entered;
 import longrun.plan.choice.Material;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
@@ -21,10 +21,10 @@ import longrun.quantity.Pressure;
  */
 public record TubingSheet(Optional<CapacityTable> table, List<String> faults, List<String> lacks) {
 
-    public static TubingSheet of(ObjectNode draft, int index) {
+    public static TubingSheet of(Entered draft, int index) {
         String at = TubingDraft.at(index);
         String name = TubingDraft.name(draft, index);
-        String csv = draft.at(at + "/csv").asText("");
+        String csv = draft.at(at + "/csv").text();
         Optional<Pressure> inlet = pressure(draft, at + "/inlet");
         Optional<Pressure> drop = pressure(draft, at + "/drop");
         List<String> lacks = new ArrayList<>();
@@ -55,9 +55,9 @@ public record TubingSheet(Optional<CapacityTable> table, List<String> faults, Li
         }
     }
 
-    private static Optional<Pressure> pressure(ObjectNode draft, String pointer) {
+    private static Optional<Pressure> pressure(Entered draft, String pointer) {
         try {
-            return Optional.of(Measure.PRESSURE.read(draft.at(pointer).asText("")));
+            return Optional.of(Measure.PRESSURE.read(draft.at(pointer).text()));
         } catch (NotAQuantity e) {
             return Optional.empty(); // said at its own field
         }

@@ -1,12 +1,9 @@
 package longrun.ui.field;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.BooleanNode;
-import com.fasterxml.jackson.databind.node.MissingNode;
-import com.fasterxml.jackson.databind.node.TextNode;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import longrun.draft.entry.Entered;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 import org.jspecify.annotations.Nullable;
@@ -17,10 +14,10 @@ public final class AnswerField implements Field {
     private final HousePage desk;
     private final String pointer;
     private final Element group;
-    private final Map<JsonNode, Element> radios = new LinkedHashMap<>();
-    private @Nullable JsonNode standing;
+    private final Map<Entered, Element> radios = new LinkedHashMap<>();
+    private @Nullable Entered standing;
 
-    private AnswerField(HousePage desk, String pointer, String label, Map<JsonNode, String> answers) {
+    private AnswerField(HousePage desk, String pointer, String label, Map<Entered, String> answers) {
         this.desk = desk;
         this.pointer = pointer;
         String id = Field.id(pointer);
@@ -38,36 +35,36 @@ public final class AnswerField implements Field {
     }
 
     public static AnswerField yesNo(HousePage desk, String pointer, String label) {
-        Map<JsonNode, String> answers = new LinkedHashMap<>();
-        answers.put(BooleanNode.FALSE, "no");
-        answers.put(BooleanNode.TRUE, "yes");
-        answers.put(MissingNode.getInstance(), "I don\u2019t know");
+        Map<Entered, String> answers = new LinkedHashMap<>();
+        answers.put(Entered.NO, "no");
+        answers.put(Entered.YES, "yes");
+        answers.put(Entered.NOTHING, "I don\u2019t know");
         return new AnswerField(desk, pointer, label, answers);
     }
 
     /** @param answers by the text stored; not knowing is added */
     public static AnswerField of(HousePage desk, String pointer, String label, Map<String, String> answers) {
-        Map<JsonNode, String> all = new LinkedHashMap<>();
-        answers.forEach((value, words) -> all.put(TextNode.valueOf(value), words));
-        all.put(MissingNode.getInstance(), "I don\u2019t know");
+        Map<Entered, String> all = new LinkedHashMap<>();
+        answers.forEach((value, words) -> all.put(Entered.text(value), words));
+        all.put(Entered.NOTHING, "I don\u2019t know");
         return new AnswerField(desk, pointer, label, all);
     }
 
-    public void chosen(JsonNode value) {
+    public void chosen(Entered value) {
         standing = null; // the browser has moved its mark already
-        if (value.isMissingNode()) {
+        if (value.isNothing()) {
             desk.session().remove(pointer);
-        } else if (value.isBoolean()) {
-            desk.session().choose(pointer, value.booleanValue());
+        } else if (value.isYesOrNo()) {
+            desk.session().choose(pointer, value.isYes());
         } else {
-            desk.session().choose(pointer, value.asText());
+            desk.session().choose(pointer, value.text());
         }
     }
 
     @Override
     public void show(boolean write) {
-        JsonNode stored = desk.session().at(pointer);
-        JsonNode now = stored.isNull() ? MissingNode.getInstance() : stored;
+        Entered stored = desk.session().at(pointer);
+        Entered now = stored.isNothing() ? Entered.NOTHING : stored;
         if (!now.equals(standing)) {
             standing = now;
             mark();

@@ -1,10 +1,10 @@
 package longrun.ui.field;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.vaadin.flow.dom.Element;
+import java.util.List;
 import java.util.function.Function;
-import longrun.draft.DraftTree;
+import longrun.draft.entry.Entered;
+import longrun.draft.entry.NewItem;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 
@@ -44,9 +44,9 @@ public final class AnsweredList {
                 adds,
                 removes,
                 block,
-                item -> {},
+                () -> NewItem.EMPTY,
                 // The last one taken away leaves the question open, not a none that nobody has said.
-                (d, at) -> DraftTree.remove(d, d.at(pointer).size() > 1 ? at : pointer));
+                (d, at) -> d.remove(d.at(pointer).size() > 1 ? at : pointer));
         none = Dom.button("", nothing);
         none.addEventListener("click", e -> answerNone());
         unknown.addEventListener("click", e -> desk.session().remove(pointer));
@@ -69,7 +69,7 @@ public final class AnsweredList {
 
     /** Looked; there is none. */
     public void answerNone() {
-        desk.session().change(d -> DraftTree.put(d, pointer, JsonNodeFactory.instance.arrayNode()));
+        desk.session().change(d -> d.put(pointer, List.of()));
     }
 
     public void add() {
@@ -82,9 +82,9 @@ public final class AnsweredList {
 
     /** Draws the items anew where their number changed; true where it did. */
     public boolean draw() {
-        JsonNode now = desk.session().at(pointer);
-        press(none, now.isArray() && now.isEmpty() || now.asText().equals("none"));
-        press(unknown, now.isMissingNode() || now.isNull());
+        Entered now = desk.session().at(pointer);
+        press(none, now.isList() && now.isEmpty() || now.text().equals("none"));
+        press(unknown, now.isNothing());
         return list.draw();
     }
 

@@ -1,12 +1,11 @@
 package longrun.ui.field;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.dom.Element;
 import java.util.function.BiConsumer;
-import java.util.function.Consumer;
 import java.util.function.Function;
-import longrun.draft.DraftTree;
+import java.util.function.Supplier;
+import longrun.draft.entry.DraftEdit;
+import longrun.draft.entry.NewItem;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 
@@ -18,8 +17,8 @@ public final class BlockList {
     private final String list;
     private final String removeWords;
     private final Function<String, Element[]> block;
-    private final Consumer<ObjectNode> begin;
-    private final BiConsumer<ObjectNode, String> removed;
+    private final Supplier<NewItem> begin;
+    private final BiConsumer<DraftEdit, String> removed;
     private final Element blocks = Dom.el("div", "blocks");
     private final Element add;
     private int shown = -1;
@@ -37,7 +36,7 @@ public final class BlockList {
             String adds,
             String removes,
             Function<String, Element[]> block) {
-        this(desk, fields, list, adds, removes, block, d -> {}, DraftTree::remove);
+        this(desk, fields, list, adds, removes, block, () -> NewItem.EMPTY, DraftEdit::remove);
     }
 
     /**
@@ -51,8 +50,8 @@ public final class BlockList {
             String adds,
             String removes,
             Function<String, Element[]> block,
-            Consumer<ObjectNode> begin,
-            BiConsumer<ObjectNode, String> removed) {
+            Supplier<NewItem> begin,
+            BiConsumer<DraftEdit, String> removed) {
         this.desk = desk;
         this.fields = fields;
         this.list = list;
@@ -81,9 +80,7 @@ public final class BlockList {
 
     /** Adds an item and puts the cursor in its first field. */
     public void add() {
-        ObjectNode item = JsonNodeFactory.instance.objectNode();
-        begin.accept(item);
-        int index = desk.session().add(list, item);
+        int index = desk.session().add(list, begin.get());
         fields.focus(list + "/" + index);
     }
 

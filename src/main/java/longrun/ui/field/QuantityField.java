@@ -88,7 +88,7 @@ public final class QuantityField<Q extends Quantity> extends LineField {
     }
 
     private boolean isList() {
-        return desk().session().at(pointer()).isArray();
+        return desk().session().at(pointer()).isList();
     }
 
     private static boolean isNone(String stored) {

@@ -102,10 +102,7 @@ final class ClimateField {
             String stored = texts.get(m);
             if (!typing.equals("MONTH " + m)
                     && (entry.text().isBlank()
-                            || !FillEntry.COLDEST
-                                    .stored(entry.text(), units)
-                                    .asText()
-                                    .equals(stored))) {
+                            || !FillEntry.COLDEST.stored(entry.text(), units).equals(stored))) {
                 entry.write(FillEntry.COLDEST.inField(stored, units));
             }
             Optional<String> wrong = ClimateEntries.wrong(stored);

@@ -87,8 +87,7 @@ final class FactField {
         Dom.retext(unit, unitWords(units));
         Dom.retext(note, origin);
         if (write
-                && (entry.text().isBlank()
-                        || !which.stored(entry.text(), units).asText().equals(stored))) {
+                && (entry.text().isBlank() || !which.stored(entry.text(), units).equals(stored))) {
             entry.write(which.inField(stored, units));
         }
         if (error.isPresent()) {

@@ -1,11 +1,11 @@
 package longrun.ui.fill;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import longrun.draft.entry.Entered;
 import longrun.finding.Finding;
 import longrun.finding.RuleName;
 import longrun.finding.Severity;
@@ -17,7 +17,6 @@ import longrun.plan.Plan;
 import longrun.plan.json.PlanError;
 import longrun.plan.json.Reading;
 import longrun.review.Parts;
-import longrun.review.PlanDoor;
 import longrun.review.Review;
 import longrun.review.Reviewer;
 import org.springframework.stereotype.Component;
@@ -37,8 +36,8 @@ class FillReviewer {
         static final Result NONE = new Result(Optional.empty(), Optional.empty(), List.of(), List.of());
     }
 
-    Result review(ObjectNode document) {
-        Reading reading = PlanDoor.read(document);
+    Result review(Entered document) {
+        Reading reading = document.reading();
         if (reading.plan().isEmpty()) {
             return new Result(Optional.empty(), Optional.empty(), List.of(), reading.errors());
         }

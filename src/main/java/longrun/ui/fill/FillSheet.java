@@ -1,9 +1,9 @@
 package longrun.ui.fill;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.function.Supplier;
 import longrun.draft.NotAPlan;
+import longrun.draft.entry.Entered;
 import longrun.draft.fill.FillDraft;
 import longrun.draft.fill.FillFile;
 import longrun.ui.frame.PageActs;
@@ -61,7 +61,7 @@ record FillSheet(Supplier<LocalDate> today) implements PageActs.Sheet<FillDraft>
     }
 
     @Override
-    public ObjectNode plan(FillDraft draft) {
-        return draft.plan();
+    public Entered plan(FillDraft draft) {
+        return draft.whole();
     }
 }

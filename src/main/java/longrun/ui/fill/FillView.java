@@ -148,14 +148,14 @@ public final class FillView extends KeptPage<FillDraft> {
         LocalDate today = today();
         inHand = Math.min(inHand, draft.lines().size());
         Dom.show(offer, draft.lines().isEmpty());
-        FillReviewer.Result now = reviewer.review(draft.plan());
+        FillReviewer.Result now = reviewer.review(draft.whole());
         wrong = FillErrors.of(draft, now.errors(), today);
         // While an entry is not understood, the answer to what stood there before it.
         FillReviewer.Result shown = now;
         if (!wrong.isEmpty()) {
             shown = before().filter(d -> d.isAskedLike(draft))
                     .filter(d -> FillErrors.of(d, List.of(), today).isEmpty())
-                    .map(d -> reviewer.review(d.plan()))
+                    .map(d -> reviewer.review(d.whole()))
                     .orElse(FillReviewer.Result.NONE);
         }
         burns.show(draft, units(), inHand, typing);

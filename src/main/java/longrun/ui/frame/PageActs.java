@@ -1,6 +1,5 @@
 package longrun.ui.frame;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.dom.Element;
 import java.util.Optional;
@@ -8,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import longrun.draft.NotAPlan;
 import longrun.draft.PlanFiles;
+import longrun.draft.entry.Entered;
 import longrun.draft.run.HouseMaker;
 import longrun.store.NotStored;
 import org.springframework.dao.DataAccessException;
@@ -53,7 +53,7 @@ public final class PageActs<D> {
         String kept(D draft);
 
         /** Its plan, for a house made of it. */
-        ObjectNode plan(D draft);
+        Entered plan(D draft);
     }
 
     private final Sheet<D> sheet;
@@ -62,7 +62,7 @@ public final class PageActs<D> {
     private final HouseMaker houses;
     private final Keeper keeper;
     private final Element openHouse;
-    private Optional<ObjectNode> wholeHouse = Optional.empty();
+    private Optional<Entered> wholeHouse = Optional.empty();
     private final Element said =
             Dom.text("p", "s", "").setAttribute("role", "status").setAttribute("id", "file-said");
 
@@ -116,7 +116,7 @@ public final class PageActs<D> {
         makeHouse(sheet.plan(now.get()));
     }
 
-    private void makeHouse(ObjectNode plan) {
+    private void makeHouse(Entered plan) {
         try {
             UI.getCurrent().navigate("house/" + houses.keep(plan) + "/house");
         } catch (DataAccessException | TransactionException e) {
@@ -157,7 +157,7 @@ public final class PageActs<D> {
         }
     }
 
-    private static Optional<ObjectNode> plan(String text) {
+    private static Optional<Entered> plan(String text) {
         try {
             return Optional.of(PlanFiles.read(text));
         } catch (NotAPlan e) {

@@ -1,7 +1,5 @@
 package longrun.ui.house;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.component.DetachEvent;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.dependency.JsModule;
@@ -21,7 +19,7 @@ import longrun.draft.HouseSession;
 import longrun.draft.HouseState;
 import longrun.draft.PlaceKind;
 import longrun.draft.SaveState;
-import longrun.plan.json.PlanReader;
+import longrun.draft.entry.Entered;
 import longrun.review.Reviewer;
 import longrun.store.DraftStore;
 import longrun.ui.frame.Dom;
@@ -205,13 +203,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
 
     @Override
     public void keptAside(String draft) {
-        try {
-            if (PlanReader.tree(draft) instanceof ObjectNode typed) {
-                session().saveChoices().standAside(typed);
-            }
-        } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException("the page keeps what the program gave it", e);
-        }
+        session().saveChoices().standAside(Entered.parse(draft));
     }
 
     private void forgetUnsent() {

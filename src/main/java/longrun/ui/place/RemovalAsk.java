@@ -5,7 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
-import longrun.draft.NamedBy;
+import longrun.draft.entry.NamedBy;
 import longrun.ui.frame.Dom;
 import longrun.words.Names;
 

@@ -1,6 +1,5 @@
 package longrun.ui.run;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.capacity.CapacityTables;
+import longrun.draft.entry.Entered;
 import longrun.draft.run.RunAnswer;
 import longrun.draft.run.SizedCell;
 import longrun.draft.run.Sizer;
@@ -19,7 +19,6 @@ import longrun.plan.json.Reading;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.review.Parts;
-import longrun.review.PlanDoor;
 import longrun.review.Review;
 import longrun.review.Reviewer;
 import longrun.sizing.SectionSize;
@@ -35,8 +34,8 @@ class ReviewSizer implements Sizer {
     private final Reviewer reviewer = Reviewer.standard();
 
     @Override
-    public Result size(ObjectNode document) {
-        Reading reading = PlanDoor.read(document);
+    public Result size(Entered document) {
+        Reading reading = document.reading();
         if (reading.plan().isEmpty()) {
             return new Result(
                     RunAnswer.NOTHING,
@@ -47,7 +46,7 @@ class ReviewSizer implements Sizer {
         }
         Review review = reviewer.review(reading.plan().get(), Parts.PIPING);
         Map<Allowance, RunAnswer> others = new EnumMap<>(Allowance.class);
-        Allowance chosen = Allowance.of(document.path("fittingAllowance").asText());
+        Allowance chosen = Allowance.of(document.textOf("fittingAllowance"));
         for (Allowance a : Allowance.values()) {
             if (a == chosen) {
                 continue; // the review has sized that one

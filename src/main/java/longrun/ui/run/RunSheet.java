@@ -1,7 +1,7 @@
 package longrun.ui.run;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import longrun.draft.NotAPlan;
+import longrun.draft.entry.Entered;
 import longrun.draft.run.RunDraft;
 import longrun.draft.run.RunFile;
 import longrun.ui.frame.PageActs;
@@ -55,7 +55,7 @@ record RunSheet() implements PageActs.Sheet<RunDraft> {
     }
 
     @Override
-    public ObjectNode plan(RunDraft draft) {
-        return draft.plan();
+    public Entered plan(RunDraft draft) {
+        return draft.whole();
     }
 }

@@ -1,8 +1,5 @@
 package longrun.ui.start;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,10 +7,10 @@ import longrun.draft.NotAPlan;
 import longrun.draft.PlanFiles;
 import longrun.draft.RunToHouse;
 import longrun.draft.demo.DemoHouse;
+import longrun.draft.entry.DraftEdit;
+import longrun.draft.entry.Entered;
 import longrun.draft.run.HouseMaker;
 import longrun.paper.file.HeldPlan;
-import longrun.plan.Plan;
-import longrun.plan.json.PlanReader;
 import longrun.store.Draft;
 import longrun.store.DraftStore;
 import longrun.store.ListedHouse;
@@ -24,7 +21,7 @@ import org.springframework.stereotype.Component;
 @Component
 public class HouseShelf implements HouseMaker {
 
-    private static final String NAME = "name";
+    private static final String NAME = "/name";
 
     private final DraftStore store;
 
@@ -43,23 +40,23 @@ public class HouseShelf implements HouseMaker {
 
     /** Begins an empty house. */
     public long begin() {
-        ObjectNode plan = JsonNodeFactory.instance.objectNode().put("format", Plan.FORMAT);
-        plan.put("fittingAllowance", "counted");
-        return store.create("", plan.toString()).id();
+        DraftEdit plan = DraftEdit.begin();
+        plan.put("/fittingAllowance", "counted");
+        return store.create("", plan.whole().toString()).id();
     }
 
     @Override
-    public long keep(ObjectNode run) {
+    public long keep(Entered run) {
         return add(RunToHouse.house(run));
     }
 
-    private long add(ObjectNode plan) {
-        return store.create(plan.path(NAME).asText(""), plan.toString()).id();
+    private long add(Entered plan) {
+        return store.create(plan.at(NAME).text(), plan.toString()).id();
     }
 
     /** Opens a plan file; entries that are wrong stay as they are written, and its place says so. */
     long open(String text) throws NotAPlan {
-        ObjectNode plan = PlanFiles.read(text);
+        Entered plan = PlanFiles.read(text);
         try {
             return add(plan);
         } catch (IllegalArgumentException e) {
@@ -121,13 +118,10 @@ public class HouseShelf implements HouseMaker {
     /** Copies a house as it stands. */
     void duplicate(long id) {
         store.find(id).ifPresent(d -> {
-            ObjectNode plan = object(d);
-            plan.put(
-                    NAME,
-                    plan.path(NAME).asText("").isBlank()
-                            ? "Copy"
-                            : plan.path(NAME).asText() + " (copy)");
-            add(plan);
+            DraftEdit plan = DraftEdit.stored(d.json());
+            String name = plan.at(NAME).text();
+            plan.put(NAME, name.isBlank() ? "Copy" : name + " (copy)");
+            add(plan.whole());
         });
     }
 
@@ -137,13 +131,13 @@ public class HouseShelf implements HouseMaker {
         if (draft == null) {
             return false;
         }
-        ObjectNode plan = object(draft);
+        DraftEdit plan = DraftEdit.stored(draft.json());
         if (name.isBlank()) {
             plan.remove(NAME);
         } else {
             plan.put(NAME, name);
         }
-        if (store.save(id, plan.toString(), draft.version()) instanceof Outcome.Saved) {
+        if (store.save(id, plan.whole().toString(), draft.version()) instanceof Outcome.Saved) {
             return store.rename(id, name);
         }
         return false;
@@ -155,13 +149,5 @@ public class HouseShelf implements HouseMaker {
 
     boolean bringBack(long id) {
         return store.undelete(id);
-    }
-
-    private static ObjectNode object(Draft draft) {
-        try {
-            return (ObjectNode) PlanReader.tree(draft.json());
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("a stored draft is JSON", e);
-        }
     }
 }

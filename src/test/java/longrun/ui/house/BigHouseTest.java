@@ -85,7 +85,8 @@ class BigHouseTest extends OpenHouse {
         List<Finding> open = page.session().findings();
         page.session().change(d -> {
             for (Finding f : open.subList(0, 60)) {
-                d.withArray("answers")
+                d.root()
+                        .withArray("answers")
                         .addObject()
                         .put("rule", f.rule())
                         .put("at", f.at())

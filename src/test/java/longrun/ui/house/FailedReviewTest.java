@@ -66,7 +66,7 @@ class FailedReviewTest extends OpenHouse {
             page.show(PlaceKind.APPLIANCES);
             assertThat(entry(appliances(page).fields(), "/appliances/0/input").text())
                     .isEqualTo("199,000");
-            assertThat(page.session().draft().path("sections")).hasSize(6);
+            assertThat(page.session().draft().get("sections")).hasSize(6);
         }
     }
 

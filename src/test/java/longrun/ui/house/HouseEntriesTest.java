@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import java.util.Optional;
-import longrun.draft.DraftTree;
 import longrun.draft.PlaceKind;
 import longrun.draft.demo.DemoHouse;
+import longrun.draft.entry.DraftTree;
 import longrun.finding.Severity;
 import longrun.ui.Shown;
 import longrun.ui.frame.Entry;
@@ -57,7 +57,7 @@ class HouseEntriesTest extends OpenHouse {
     void aCountTypedWhileTheProgramWasAwayIsANumber() {
         HouseView page = open("house");
         page.kept("", Map.of("/site/people number", "4"), Optional.empty());
-        assertThat(page.session().at("/site/people").isNumber()).isTrue();
+        assertThat(page.session().at("/site/people").node().isNumber()).isTrue();
         assertThat(page.session().errors()).isEmpty();
     }
 
@@ -78,11 +78,11 @@ class HouseEntriesTest extends OpenHouse {
     void ofAnEmptyHouseItIsNeverSaidThatNothingIsLacking() {
         HouseView page = open("house");
         page.session().change(d -> {
-            d.put("fittingAllowance", "counted");
-            d.putArray("sections");
-            d.putArray("appliances");
-            d.putObject("tank");
-            d.putObject("use").putArray("others").addObject();
+            d.put("/fittingAllowance", "counted");
+            d.root().putArray("sections");
+            d.root().putArray("appliances");
+            d.root().putObject("tank");
+            d.root().putObject("use").putArray("others").addObject();
         });
         for (PlaceKind place : PlaceKind.values()) {
             assertThat(page.threadShown().lackShown(place)).doesNotContain("nothing lacking");
@@ -96,10 +96,13 @@ class HouseEntriesTest extends OpenHouse {
     @Test
     void aClimateIsABeginningOfTheYear() {
         HouseView page = open("house");
-        page.session().change(d -> DraftTree.put(d, "/site/leadDays", d.numberNode(7)));
+        page.session()
+                .change(d -> DraftTree.put(d.root(), "/site/leadDays", d.root().numberNode(7)));
         assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).doesNotContain("not entered yet");
         assertThat(page.threadShown().lackShown(PlaceKind.HOT_WATER)).startsWith("not entered yet");
-        page.session().change(d -> DraftTree.put(d, "/site/coldWater/temp", d.textNode("50 degF")));
+        page.session()
+                .change(d ->
+                        DraftTree.put(d.root(), "/site/coldWater/temp", d.root().textNode("50 degF")));
         assertThat(page.threadShown().lackShown(PlaceKind.HOT_WATER)).doesNotContain("not entered yet");
     }
 

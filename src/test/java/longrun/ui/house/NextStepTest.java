@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.function.Predicate;
-import longrun.draft.DraftTree;
 import longrun.draft.PlaceKind;
 import longrun.draft.demo.DemoHouse;
+import longrun.draft.entry.DraftTree;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import org.junit.jupiter.api.Test;
@@ -24,7 +24,8 @@ class NextStepTest extends OpenHouse {
         List<Finding> accepted =
                 page.session().findings().stream().filter(f -> !open.test(f)).toList();
         page.session()
-                .change(d -> accepted.forEach(f -> d.withArray("answers")
+                .change(d -> accepted.forEach(f -> d.root()
+                        .withArray("answers")
                         .addObject()
                         .put("rule", f.rule())
                         .put("at", f.at())
@@ -36,9 +37,9 @@ class NextStepTest extends OpenHouse {
     @Test
     void aLengthThatIsEnteredIsNotAskedForAgain() {
         HouseView page = demo();
-        assertThat(page.session().at("/sections")).allMatch(s -> !s.path("legs").isEmpty());
+        assertThat(page.session().at("/sections")).allMatch(s -> !s.get("legs").isEmpty());
         assertThat(page.panel().nextShown()).doesNotContain("enter its length");
-        page.session().change(d -> DraftTree.put(d, "/sections/2/legs", tree("[]")));
+        page.session().change(d -> DraftTree.put(d.root(), "/sections/2/legs", tree("[]")));
         assertThat(page.panel().nextShown()).endsWith("enter its length.");
     }
 
@@ -46,8 +47,8 @@ class NextStepTest extends OpenHouse {
     void aPlaceNotBegunThatOtherFiguresWaitForIsTheNextStepOnceAllElseIsAnswered() {
         HouseView page = demo();
         page.session().change(d -> {
-            d.withObject("/use").remove(List.of("hotWater", "pricePerKwh"));
-            d.withObject("/site").remove("coldWater");
+            d.root().withObject("/use").remove(List.of("hotWater", "pricePerKwh"));
+            d.root().withObject("/site").remove("coldWater");
         });
         acceptAllBut(page, f -> PlaceKind.of(f.field()) == PlaceKind.HOT_WATER);
         page.session().set("/appliances/1/gas", "propane");

@@ -1,16 +1,15 @@
 package longrun.ui.house.appliances;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import longrun.draft.DraftTree;
 import longrun.draft.HouseSession;
-import longrun.draft.NamedBy;
 import longrun.draft.PlaceKind;
+import longrun.draft.entry.Entered;
+import longrun.draft.entry.NamedBy;
 import longrun.plan.choice.ApplianceKind;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.ChoiceField;
@@ -162,9 +161,9 @@ public final class ApplianceBlock {
     private void removeWith(Set<String> staying) {
         // All in one step, so that one undo brings all of it back.
         desk.session().change(d -> {
-            List<NamedBy.Mention> mentions = NamedBy.appliance(d, at);
+            List<NamedBy.Mention> mentions = NamedBy.appliance(d.whole(), at);
             NamedBy.take(d, mentions, staying);
-            DraftTree.remove(d, at);
+            d.remove(at);
         });
     }
 
@@ -180,9 +179,9 @@ public final class ApplianceBlock {
 
     /** Its name as typed, else its kind. */
     private String name(String article, UnaryOperator<String> letters) {
-        JsonNode appliance = desk.session().at(at);
-        String kind = appliance.path("kind").asText("appliance").replace('-', ' ');
-        return IsolatedName.of(appliance.path("name").asText(letters.apply(article + kind)));
+        Entered appliance = desk.session().at(at);
+        String kind = appliance.textOf("kind", "appliance").replace('-', ' ');
+        return IsolatedName.of(appliance.textOf("name", letters.apply(article + kind)));
     }
 
     /** What is asked about it, below its fields. */
@@ -198,9 +197,9 @@ public final class ApplianceBlock {
 
     private Map<String, String> lines() {
         Map<String, String> out = new LinkedHashMap<>();
-        for (JsonNode s : desk.session().at("/sections")) {
-            String id = s.path("id").asText("");
-            String name = s.path("name").asText("");
+        for (Entered s : desk.session().at("/sections")) {
+            String id = s.textOf("id");
+            String name = s.textOf("name");
             if (!id.isEmpty()) {
                 out.put(id, name.isEmpty() ? id : IsolatedName.of(id) + ", " + IsolatedName.of(name));
             }
@@ -211,9 +210,9 @@ public final class ApplianceBlock {
     private Map<String, String> rooms() {
         Map<String, String> out = new LinkedHashMap<>();
         out.put("none", "it stands outdoors");
-        for (JsonNode r : desk.session().at("/rooms")) {
-            String id = r.path("id").asText("");
-            String name = r.path("name").asText("");
+        for (Entered r : desk.session().at("/rooms")) {
+            String id = r.textOf("id");
+            String name = r.textOf("name");
             if (!id.isEmpty()) {
                 out.put(id, name.isBlank() ? id : name);
             }

@@ -1,15 +1,14 @@
 package longrun.ui.house.appliances;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.dom.Element;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import longrun.draft.ApplianceLine;
-import longrun.draft.FreeId;
+import longrun.draft.entry.Entered;
+import longrun.draft.entry.FreeId;
+import longrun.draft.entry.NewItem;
 import longrun.plan.PlanPath;
 import longrun.plan.choice.ApplianceKind;
 import longrun.ui.field.FieldList;
@@ -100,11 +99,11 @@ public final class AppliancesPlace implements Place {
                 block.show();
                 return;
             }
-            JsonNode a = desk.session().at(at);
-            String kind = a.path("kind").asText("appliance").replace('-', ' ');
-            Dom.retext(title, a.path("name").asText(Names.capital(kind)));
-            String input = a.path("input").asText("");
-            String by = a.path("fedBy").asText("");
+            Entered a = desk.session().at(at);
+            String kind = a.textOf("kind", "appliance").replace('-', ' ');
+            Dom.retext(title, a.textOf("name", Names.capital(kind)));
+            String input = a.textOf("input");
+            String by = a.textOf("fedBy");
             Dom.retext(
                     entries,
                     (input.isEmpty() ? "input not known" : input) + (by.isEmpty() ? "" : ", fed by section " + by));
@@ -137,13 +136,10 @@ public final class AppliancesPlace implements Place {
 
     /** Adds an appliance typed in one line; the cursor stays there. */
     private void add(ApplianceLine line) {
-        ObjectNode item = JsonNodeFactory.instance
-                .objectNode()
-                .put("id", FreeId.of(desk.session().draft(), line.kind().written()))
-                .put("kind", line.kind().written());
-        if (!line.input().isEmpty()) {
-            item.put("input", line.input());
-        }
+        NewItem item = NewItem.of(
+                        "id", FreeId.of(desk.session().draft(), line.kind().written()))
+                .and("kind", line.kind().written())
+                .and("input", line.input());
         desk.session().add(APPLIANCES, item);
     }
 
@@ -157,10 +153,7 @@ public final class AppliancesPlace implements Place {
             return;
         }
         String id = FreeId.of(desk.session().draft(), written);
-        int index = desk.session()
-                .add(
-                        APPLIANCES,
-                        JsonNodeFactory.instance.objectNode().put("id", id).put("kind", written));
+        int index = desk.session().add(APPLIANCES, NewItem.of("id", id).and("kind", written));
         focus(APPLIANCES + "/" + index + "/input");
     }
 
@@ -176,7 +169,7 @@ public final class AppliancesPlace implements Place {
 
     @Override
     public void show(boolean write) {
-        JsonNode all = desk.session().at(APPLIANCES);
+        Entered all = desk.session().at(APPLIANCES);
         boolean fresh = drawAnew || all.size() != slots.size();
         if (drawAnew || all.size() < slots.size()) {
             drawAnew = false;

@@ -1,6 +1,5 @@
 package longrun.ui.house.connections;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import longrun.draft.OpenInPlace;
 import longrun.draft.PlaceKind;
+import longrun.draft.entry.Entered;
 import longrun.finding.Finding;
 import longrun.plan.PlanPath;
 import longrun.ui.frame.Dom;
@@ -48,18 +48,18 @@ public final class ConnectionsPlace implements Place {
     /** Everything that can be taken in hand, by its pointer. */
     private Map<String, String> all() {
         Map<String, String> all = new LinkedHashMap<>();
-        JsonNode appliances = desk.session().at("/appliances");
+        Entered appliances = desk.session().at("/appliances");
         for (int i = 0; i < appliances.size(); i++) {
-            JsonNode a = appliances.get(i);
-            String kind = a.path("kind").asText("appliance").replace('-', ' ');
-            all.put("/appliances/" + i, a.path("name").asText(Names.capital(kind)));
+            Entered a = appliances.get(i);
+            String kind = a.textOf("kind", "appliance").replace('-', ' ');
+            all.put("/appliances/" + i, a.textOf("name", Names.capital(kind)));
         }
-        JsonNode regulators = desk.session().at("/regulators");
+        Entered regulators = desk.session().at("/regulators");
         for (int i = 0; i < regulators.size(); i++) {
-            String name = regulators.get(i).path("kind").asText("").replace('-', ' ');
+            String name = regulators.get(i).textOf("kind").replace('-', ' ');
             all.put(
                     "/regulators/" + i,
-                    "Regulator " + regulators.get(i).path("id").asText("") + (name.isEmpty() ? "" : ", " + name));
+                    "Regulator " + regulators.get(i).textOf("id") + (name.isEmpty() ? "" : ", " + name));
         }
         all.put(MainShutoffEditor.AT, "Main shutoff");
         return all;

@@ -1,6 +1,5 @@
 package longrun.ui.house.connections;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -8,7 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import longrun.draft.EntryWords;
+import longrun.draft.entry.Entered;
+import longrun.draft.entry.EntryWords;
 import longrun.draft.hookup.DrawnParts;
 import longrun.draft.hookup.HookupParts;
 import longrun.drawing.part.HookupDrawing;
@@ -103,9 +103,9 @@ final class ConnectionsSheet {
         if (!list.isEmpty()) {
             all.add(Dom.drawing(HookupDrawing.of(parts.name(), list, found.outOfOrder(list.size()), parts.right())));
         }
-        JsonNode entry = parts.entry();
-        if (!entry.isArray()) {
-            all.add(Dom.text("p", "lede", entry.isTextual() ? "Looked; nothing is fitted." : "Not known yet."));
+        Entered entry = parts.entry();
+        if (!entry.isList()) {
+            all.add(Dom.text("p", "lede", entry.isText() ? "Looked; nothing is fitted." : "Not known yet."));
             return;
         }
         Element told = Dom.el("ol", "part-list");
@@ -113,23 +113,23 @@ final class ConnectionsSheet {
         all.add(told);
     }
 
-    private static void regulator(JsonNode r, List<Element> all) {
-        boolean line = r.path("kind").asText("").equals("line");
+    private static void regulator(Entered r, List<Element> all) {
+        boolean line = r.textOf("kind").equals("line");
         DrawnParts.regulator(r)
                 .map(known -> line ? LineRegulatorDrawing.of(known) : VentDrawing.of(known))
                 .ifPresent(svg -> all.add(Dom.drawing(svg)));
         facts(r, REGULATOR_FACTS, all);
     }
 
-    private static void facts(JsonNode thing, Set<String> names, List<Element> all) {
-        String words = thing.properties().stream()
-                .filter(e -> names.contains(e.getKey()))
-                .flatMap(e -> EntryWords.listIn(e.getKey(), e.getValue()).stream())
+    private static void facts(Entered thing, Set<String> names, List<Element> all) {
+        String words = thing.names().stream()
+                .filter(names::contains)
+                .flatMap(n -> EntryWords.listIn(n, thing.get(n)).stream())
                 .collect(Collectors.joining("; "));
         all.add(Dom.text("p", "", words.isEmpty() ? "Nothing is entered yet." : Sentence.of(words)));
     }
 
-    private static String words(JsonNode part) {
+    private static String words(Entered part) {
         return Sentence.of(String.join("; ", EntryWords.listIn("", part)));
     }
 }

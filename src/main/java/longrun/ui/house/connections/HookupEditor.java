@@ -1,11 +1,11 @@
 package longrun.ui.house.connections;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import longrun.draft.entry.Entered;
 import longrun.draft.hookup.HookupParts;
 import longrun.drawing.part.HookupDrawing;
 import longrun.finding.Finding;
@@ -172,14 +172,14 @@ final class HookupEditor implements PartsEditor {
 
     @Override
     public void show(boolean write) {
-        JsonNode connection = parts.entry();
+        Entered connection = parts.entry();
         String now = parts.structure();
         boolean fresh = !now.equals(rowShown);
         if (fresh) {
             rowShown = now;
             draw(connection);
         }
-        boolean isNone = connection.isTextual();
+        boolean isNone = connection.isText();
         Dom.show(begin, connection.isEmpty());
         Dom.show(unknown, isNone || !connection.isEmpty());
         none.setAttribute("aria-pressed", String.valueOf(isNone));
@@ -193,7 +193,7 @@ final class HookupEditor implements PartsEditor {
         showFound();
     }
 
-    private void draw(JsonNode connection) {
+    private void draw(Entered connection) {
         fields.clear();
         blocks.clear();
         row.removeAllChildren();
@@ -208,7 +208,7 @@ final class HookupEditor implements PartsEditor {
                 HookupEditor.this.remove(index);
             }
         };
-        int count = connection.isArray() ? connection.size() : 0;
+        int count = connection.isList() ? connection.size() : 0;
         for (int i = 0; i < count; i++) {
             PartBlock block = new PartBlock(desk, fields, parts.pointer() + "/" + i, i, count, hand);
             blocks.add(block);

@@ -1,10 +1,10 @@
 package longrun.ui.house.connections;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import longrun.draft.entry.Entered;
 import longrun.finding.Finding;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.ChoiceField;
@@ -61,8 +61,8 @@ final class PartBlock {
         this.fields = fields;
         this.at = at;
         this.index = index;
-        JsonNode part = desk.session().at(at);
-        String name = KINDS.getOrDefault(part.path("part").asText(""), "Part without a name");
+        Entered part = desk.session().at(at);
+        String name = KINDS.getOrDefault(part.textOf("part"), "Part without a name");
         handle = Dom.el("button", "handle", Dom.text("span", "", String.valueOf(index + 1)), Dom.words(name))
                 .setAttribute("type", "button")
                 .setAttribute("id", handleId(at))
@@ -103,14 +103,14 @@ final class PartBlock {
         return b;
     }
 
-    private void facts(JsonNode part) {
-        switch (part.path("part").asText("")) {
+    private void facts(Entered part) {
+        switch (part.textOf("part")) {
             case "shutoff" -> {
                 length("distance", "From the appliance", "The tape runs from the valve to the appliance.", "");
                 yesNo("sameRoom", "In the appliance\u2019s room");
                 yesNo("accessible", "A hand can reach it");
                 add(AnswerField.of(desk, at + "/place", "It stands", PLACES));
-                if (List.of("manifold", "remote").contains(part.path("place").asText(""))) {
+                if (List.of("manifold", "remote").contains(part.textOf("place"))) {
                     yesNo("readyAccess", "Reached without ladder, panel or moving anything");
                     yesNo("labelled", "Labelled with the appliance it serves");
                 }

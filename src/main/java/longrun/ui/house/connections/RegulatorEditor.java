@@ -1,11 +1,11 @@
 package longrun.ui.house.connections;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import longrun.draft.PlaceKind;
+import longrun.draft.entry.Entered;
 import longrun.draft.hookup.DrawnParts;
 import longrun.drawing.part.LineRegulatorDrawing;
 import longrun.drawing.part.VentDrawing;
@@ -73,8 +73,8 @@ final class RegulatorEditor implements PartsEditor {
 
     @Override
     public void show(boolean write) {
-        JsonNode r = desk.session().at(at);
-        String kind = r.path("kind").asText("");
+        Entered r = desk.session().at(at);
+        String kind = r.textOf("kind");
         boolean fresh = !kind.equals(kindShown);
         if (fresh) {
             kindShown = kind;

@@ -1,8 +1,8 @@
 package longrun.ui.house.findings;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.vaadin.flow.dom.Element;
+import longrun.draft.entry.Entered;
+import longrun.draft.entry.NewItem;
 import longrun.finding.AskWhom;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
@@ -123,21 +123,18 @@ public final class FindingReply {
         int index = desk.session()
                 .add(
                         ANSWERS,
-                        JsonNodeFactory.instance
-                                .objectNode()
-                                .put("rule", finding.rule())
-                                .put("at", finding.at())
-                                .put("says", says));
+                        NewItem.of("rule", finding.rule())
+                                .and("at", finding.at())
+                                .and("says", says));
         fields.focus(ANSWERS + "/" + index + "/who");
     }
 
     /** The answer to a finding, the last where there are several; -1 where there is none. */
-    static int find(JsonNode answers, Finding finding) {
+    static int find(Entered answers, Finding finding) {
         int found = -1;
         for (int i = 0; i < answers.size(); i++) {
-            JsonNode a = answers.get(i);
-            if (a.path("rule").asText().equals(finding.rule())
-                    && a.path("at").asText().equals(finding.at())) {
+            Entered a = answers.get(i);
+            if (a.textOf("rule").equals(finding.rule()) && a.textOf("at").equals(finding.at())) {
                 found = i;
             }
         }

@@ -1,7 +1,5 @@
 package longrun.ui.house.findings;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -9,7 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import longrun.draft.EntryWords;
+import longrun.draft.entry.Entered;
+import longrun.draft.entry.EntryWords;
 import longrun.draft.hookup.DrawnParts;
 import longrun.drawing.part.HookupDrawing;
 import longrun.drawing.part.LineRegulatorDrawing;
@@ -17,7 +16,6 @@ import longrun.drawing.part.VentDrawing;
 import longrun.finding.EntryName;
 import longrun.plan.Appliance.Part;
 import longrun.plan.PlanPath;
-import longrun.plan.json.PlanReader;
 import longrun.rules.explanation.Explanation;
 import longrun.rules.explanation.Explanations;
 import longrun.ui.frame.Dom;
@@ -57,8 +55,8 @@ record RuleWhy(Element ask, Element told) {
 
     private static void tell(Explanation e, Element told) {
         told.appendChild(Dom.el("p", "happens", Dom.text("b", "", e.title() + " "), Dom.words(e.whatCanHappen())));
-        JsonNode wrong = parsed(e.wrong().plan());
-        JsonNode right = parsed(e.right().plan());
+        Entered wrong = Entered.parse(e.wrong().plan());
+        Entered right = Entered.parse(e.right().plan());
         Set<String> changed = new LinkedHashSet<>(pointers(e.wrong()));
         changed.addAll(pointers(e.right()));
         List<String> broken = entries(wrong, changed);
@@ -83,7 +81,7 @@ record RuleWhy(Element ask, Element told) {
     }
 
     /** The thing the example is about, drawn from the plan itself. */
-    private static String drawn(String rule, JsonNode plan, Set<String> changed) {
+    private static String drawn(String rule, Entered plan, Set<String> changed) {
         String about = changed.stream()
                 .map(p -> PlanPath.of(p).thing())
                 .filter(t -> !t.isEmpty())
@@ -99,7 +97,7 @@ record RuleWhy(Element ask, Element told) {
             return "";
         }
         List<Part> parts = DrawnParts.of(plan.at(about + "/connection"));
-        String kind = plan.at(about + "/kind").asText("appliance").replace('-', ' ');
+        String kind = plan.at(about).textOf("kind", "appliance").replace('-', ' ');
         return parts.isEmpty() ? "" : HookupDrawing.small(kind, parts);
     }
 
@@ -110,31 +108,21 @@ record RuleWhy(Element ask, Element told) {
     }
 
     private static List<String> pointers(Explanation.Example example) {
-        List<String> all = new ArrayList<>();
-        parsed(example.entries()).fieldNames().forEachRemaining(all::add);
-        return all;
+        return Entered.parse(example.entries()).names();
     }
 
     /** What stands at these places of the plan, each entry as its name and value. */
-    private static List<String> entries(JsonNode plan, Set<String> places) {
+    private static List<String> entries(Entered plan, Set<String> places) {
         List<String> all = new ArrayList<>();
         for (String place : places) {
-            JsonNode there = plan.at(place);
+            Entered there = plan.at(place);
             String name = place.substring(place.lastIndexOf('/') + 1);
-            if (there.isMissingNode()) {
+            if (there.isNothing()) {
                 all.add(EntryName.of(PlanPath.of(place)) + ": not entered");
             } else {
                 all.addAll(EntryWords.listIn(name, there));
             }
         }
         return all;
-    }
-
-    private static JsonNode parsed(String json) {
-        try {
-            return PlanReader.tree(json);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("an explanation's example is JSON", e);
-        }
     }
 }

@@ -4,6 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
 import longrun.draft.Climate;
+import longrun.draft.entry.MonthlyMeans;
 import longrun.fuel.DailyTemperatures;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.TextFile;
@@ -85,7 +86,7 @@ final class ClimateFields {
     }
 
     void begin() {
-        desk.session().change(d -> MonthCells.write(d, Climate.coldInland()));
+        desk.session().change(d -> MonthlyMeans.write(d, Climate.coldInland()));
         Dom.retext(said, "Begun with " + Climate.SOURCE + ". Write your own over them.");
     }
 
@@ -103,7 +104,7 @@ final class ClimateFields {
         } else if (means.isEmpty()) {
             Dom.retext(said, "Nothing was taken: some month has no day in " + name + ".");
         } else {
-            desk.session().change(d -> MonthCells.write(d, Climate.written(means.get())));
+            desk.session().change(d -> MonthlyMeans.write(d, Climate.written(means.get())));
             Dom.retext(said, "The means are made from " + read.days().size() + " days of " + name + ".");
         }
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import longrun.draft.PlaceKind;
+import longrun.draft.entry.MonthlyMeans;
 import longrun.fuel.FuelReport;
 import longrun.plan.Plan;
 import longrun.review.Review;
@@ -118,7 +119,7 @@ public final class FuelView extends FiguresPlace {
 
     @Override
     public void focus(String pointer) {
-        if (pointer.startsWith(MonthCells.MEANS)) {
+        if (pointer.startsWith(MonthlyMeans.AT)) {
             FieldList.focus(climate.months().entry(0).getElement());
         } else {
             super.focus(pointer);

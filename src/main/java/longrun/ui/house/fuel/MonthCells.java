@@ -1,9 +1,5 @@
 package longrun.ui.house.fuel;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,10 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import longrun.draft.Climate;
-import longrun.draft.DraftTree;
 import longrun.draft.EntryAddress;
-import longrun.quantity.Measure;
-import longrun.quantity.NotAQuantity;
+import longrun.draft.entry.MonthlyMeans;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.ui.place.HousePage;
@@ -25,10 +19,6 @@ import longrun.words.Shown;
  * what is typed waits beside them in the draft, so that the rest of the house goes on being worked out.
  */
 final class MonthCells {
-
-    static final String MEANS = "/site/monthlyMeanTemp";
-    /** Where unfinished means wait; the plan's reader passes it by. */
-    static final String BEGUN = "/site/monthlyMeanTempBegun";
 
     private final HousePage desk;
     private final List<Entry> entries = new ArrayList<>();
@@ -60,53 +50,17 @@ final class MonthCells {
     }
 
     private EntryAddress address(int month) {
-        return new EntryAddress(MEANS + "/" + month, Shown.TEMPERATURE.unit(desk.units()));
+        return new EntryAddress(MonthlyMeans.AT + "/" + month, Shown.TEMPERATURE.unit(desk.units()));
     }
 
     private List<String> texts() {
-        JsonNode full = desk.session().at(MEANS);
-        JsonNode there = full.isArray() ? full : desk.session().at(BEGUN);
-        List<String> out = new ArrayList<>();
-        for (int m = 0; m < 12; m++) {
-            out.add(there.path(m).asText(""));
-        }
-        return out;
+        return MonthlyMeans.texts(desk.session().draft());
     }
 
     void typed(int month, String text) {
         List<String> texts = texts();
         texts.set(month, text.isBlank() ? "" : address(month).stored(text));
-        desk.session().type(MEANS + "/" + month, d -> write(d, texts));
-    }
-
-    /** Writes twelve means: as the plan's where each can be read, else beside them. */
-    static void write(ObjectNode draft, List<String> texts) {
-        ArrayNode list = JsonNodeFactory.instance.arrayNode();
-        texts.forEach(list::add);
-        boolean none = texts.stream().allMatch(String::isBlank);
-        boolean all = texts.stream().allMatch(MonthCells::reads);
-        DraftTree.remove(draft, all ? BEGUN : MEANS);
-        if (none) {
-            DraftTree.remove(draft, BEGUN);
-        } else {
-            DraftTree.put(draft, all ? MEANS : BEGUN, list);
-        }
-    }
-
-    private static boolean reads(String text) {
-        return wrong(text).isEmpty() && !text.isBlank();
-    }
-
-    private static Optional<String> wrong(String text) {
-        if (text.isBlank()) {
-            return Optional.empty();
-        }
-        try {
-            Measure.TEMPERATURE.read(text);
-            return Optional.empty();
-        } catch (NotAQuantity e) {
-            return Optional.of(String.valueOf(e.getMessage()));
-        }
+        desk.session().type(MonthlyMeans.AT + "/" + month, d -> MonthlyMeans.write(d, texts));
     }
 
     void show(boolean write) {
@@ -118,13 +72,13 @@ final class MonthCells {
             if (write && !address(m).stands(entry.text(), texts.get(m))) {
                 entry.write(address(m).inField(texts.get(m)));
             }
-            Optional<String> wrong = wrong(texts.get(m));
+            Optional<String> wrong = MonthlyMeans.wrong(texts.get(m));
             if (wrong.isPresent()) {
                 entry.wrong(wrong.get());
             } else {
                 entry.understood("");
             }
-            lacking += reads(texts.get(m)) ? 0 : 1;
+            lacking += MonthlyMeans.reads(texts.get(m)) ? 0 : 1;
         }
         Dom.retext(
                 said,

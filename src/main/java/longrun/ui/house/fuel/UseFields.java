@@ -1,15 +1,12 @@
 package longrun.ui.house.fuel;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.DecimalNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.dom.Element;
 import java.math.BigDecimal;
 import java.util.List;
 import longrun.draft.ApplianceChoices;
 import longrun.draft.Climate;
-import longrun.draft.WrittenPlaces;
+import longrun.draft.entry.ListedMonths;
+import longrun.draft.entry.WrittenPlaces;
 import longrun.ui.field.ChoiceField;
 import longrun.ui.field.Field;
 import longrun.ui.field.FieldList;
@@ -58,19 +55,7 @@ final class UseFields {
     }
 
     void addOther() {
-        desk.session().change(d -> {
-            ObjectNode use = d.withObject("/use");
-            JsonNode there = use.path("others");
-            // One use may be written without a list.
-            var list = there.isArray()
-                    ? (com.fasterxml.jackson.databind.node.ArrayNode) there
-                    : JsonNodeFactory.instance.arrayNode();
-            if (there.isObject()) {
-                list.add(there);
-            }
-            list.addObject();
-            use.set("others", list);
-        });
+        desk.session().change(d -> WrittenPlaces.addItem(d, OTHERS));
     }
 
     private void remove(int index) {
@@ -82,7 +67,7 @@ final class UseFields {
     boolean draw() {
         boolean fresh = drawHeating();
         int now = desk.session().at(OTHERS).size();
-        if (now != othersShown && !desk.session().at(OTHERS).isObject()) {
+        if (now != othersShown && !desk.session().at(OTHERS).isThing()) {
             othersShown = now;
             fields.removeBelow(OTHERS);
             others.removeAllChildren();
@@ -95,7 +80,7 @@ final class UseFields {
     }
 
     private boolean drawHeating() {
-        List<String> bases = WrittenPlaces.of(desk.session(), "/use/heating");
+        List<String> bases = WrittenPlaces.of(desk.session().draft(), "/use/heating");
         if (bases.equals(heatingShown)) {
             return false;
         }
@@ -162,50 +147,18 @@ final class UseFields {
                 .setAttribute("aria-label", "Months it burns in; none chosen is all year");
         for (int m = 1; m <= 12; m++) {
             BigDecimal month = BigDecimal.valueOf(m);
-            boolean on = has(desk.session().at(at + "/months"), m);
+            boolean on = ListedMonths.has(desk.session().at(at), m);
             Element button = Dom.button(on ? "on" : "", Climate.MONTHS.get(m - 1))
                     .setAttribute("aria-pressed", String.valueOf(on));
             button.addEventListener("click", e -> {
-                boolean was = has(desk.session().at(at + "/months"), month.intValue());
+                boolean was = ListedMonths.has(desk.session().at(at), month.intValue());
                 Dom.setClass(button, "on", !was);
                 button.setAttribute("aria-pressed", String.valueOf(!was));
-                desk.session().change(d -> toggle(d, at, month));
+                desk.session().change(d -> ListedMonths.toggle(d, at, month));
             });
             row.appendChild(button);
         }
         return row;
-    }
-
-    private static boolean has(JsonNode months, int month) {
-        for (JsonNode m : months) {
-            if (m.asInt() == month) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static void toggle(ObjectNode draft, String at, BigDecimal month) {
-        if (!(draft.at(at) instanceof ObjectNode use)) {
-            return;
-        }
-        var now = JsonNodeFactory.instance.arrayNode();
-        boolean was = false;
-        for (JsonNode m : use.path("months")) {
-            if (m.asInt() == month.intValue()) {
-                was = true;
-            } else {
-                now.add(m);
-            }
-        }
-        if (!was) {
-            now.add(DecimalNode.valueOf(month));
-        }
-        if (now.isEmpty()) {
-            use.remove("months");
-        } else {
-            use.set("months", now);
-        }
     }
 
     private <Q extends longrun.quantity.Quantity> Element quantity(

@@ -1,10 +1,9 @@
 package longrun.ui.house.home;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
+import longrun.draft.entry.Entered;
 import longrun.review.Review;
 import longrun.rules.RuleReport;
 import longrun.rules.WhatChanged;
@@ -29,7 +28,7 @@ public final class CodeChange {
     private String shown = "";
 
     /** How the house stood under the code before. */
-    private record Before(ObjectNode rest, JsonNode code, RuleReport report) {}
+    private record Before(Entered rest, Entered code, RuleReport report) {}
 
     CodeChange(HousePage desk) {
         this.desk = desk;
@@ -50,9 +49,8 @@ public final class CodeChange {
         if (!desk.session().isCurrent() || review.isEmpty()) {
             return;
         }
-        ObjectNode rest = desk.session().draft().deepCopy();
-        JsonNode code = rest.path("code");
-        rest.remove("code");
+        Entered code = desk.session().draft().get("code");
+        Entered rest = desk.session().draft().without("code");
         RuleReport report = review.get().rules();
         Before was = before;
         if (was == null || !was.rest().equals(rest)) {
@@ -68,14 +66,14 @@ public final class CodeChange {
         }
     }
 
-    private void tell(JsonNode was, List<WhatChanged> changes, Review review) {
+    private void tell(Entered was, List<WhatChanged> changes, Review review) {
         String key = changes.toString();
         if (key.equals(shown)) {
             return;
         }
         shown = key;
-        String old = CodeNames.of(was.path("profile").asText(""))
-                + (was.path("amendments").isEmpty() ? "" : " as amended");
+        String old =
+                CodeNames.of(was.textOf("profile")) + (was.get("amendments").isEmpty() ? "" : " as amended");
         Dom.retext(
                 words,
                 changes.isEmpty()

@@ -1,9 +1,9 @@
 package longrun.ui.house.home;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import longrun.draft.entry.Entered;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.AnsweredList;
 import longrun.ui.field.ChoiceField;
@@ -87,10 +87,10 @@ public final class OpeningList {
         Map<String, String> out = new LinkedHashMap<>();
         out.put("outdoors", "outdoors");
         out.put("horizontal-duct", "outdoors by a level duct");
-        for (JsonNode other : desk.session().at("/rooms")) {
-            String id = other.path("id").asText("");
+        for (Entered other : desk.session().at("/rooms")) {
+            String id = other.textOf("id");
             if (!id.isEmpty() && !id.equals(desk.session().text(room + "/id"))) {
-                String name = other.path("name").asText("");
+                String name = other.textOf("name");
                 out.put(id, "into " + (name.isBlank() ? id : name));
             }
         }

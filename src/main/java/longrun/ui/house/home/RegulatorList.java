@@ -1,8 +1,8 @@
 package longrun.ui.house.home;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
+import longrun.draft.entry.Entered;
 import longrun.quantity.Pressure;
 import longrun.quantity.Quantity;
 import longrun.ui.field.FieldList;
@@ -33,12 +33,10 @@ final class RegulatorList {
 
     /** Draws the blocks anew where the regulators changed; true where they did. */
     boolean draw() {
-        JsonNode all = desk.session().at(REGULATORS);
+        Entered all = desk.session().at(REGULATORS);
         StringBuilder key = new StringBuilder();
-        all.forEach(r -> key.append(r.path("id").asText())
-                .append(' ')
-                .append(r.path("kind").asText())
-                .append(';'));
+        all.forEach(r ->
+                key.append(r.textOf("id")).append(' ').append(r.textOf("kind")).append(';'));
         if (key.toString().equals(shown)) {
             return false;
         }
@@ -47,9 +45,7 @@ final class RegulatorList {
         fields.removeBelow(REGULATORS);
         for (int i = 0; i < all.size(); i++) {
             blocks.appendChild(block(
-                    REGULATORS + "/" + i,
-                    all.get(i).path("id").asText(),
-                    all.get(i).path("kind").asText()));
+                    REGULATORS + "/" + i, all.get(i).textOf("id"), all.get(i).textOf("kind")));
         }
         return true;
     }

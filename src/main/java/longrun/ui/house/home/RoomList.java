@@ -1,11 +1,11 @@
 package longrun.ui.house.home;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import longrun.draft.DraftTree;
-import longrun.draft.FreeId;
+import longrun.draft.entry.FreeId;
+import longrun.draft.entry.NamedBy;
+import longrun.draft.entry.NewItem;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.BlockList;
 import longrun.ui.field.FieldList;
@@ -45,8 +45,8 @@ public final class RoomList {
                 "Add a room",
                 "Remove this room",
                 this::block,
-                item -> item.put("id", FreeId.of(desk.session().draft(), "room")),
-                RoomList::takeAway);
+                () -> NewItem.of("id", FreeId.of(desk.session().draft(), "room")),
+                NamedBy::takeRoom);
         element = Dom.el("div", "", list.blocks(), list.adds());
     }
 
@@ -65,11 +65,11 @@ public final class RoomList {
     /** Draws the blocks anew where their number changed; true where it did. */
     boolean draw() {
         boolean fresh = list.draw();
-        openings.keySet().removeIf(at -> desk.session().at(at).isMissingNode());
+        openings.keySet().removeIf(at -> desk.session().at(at).isNothing());
         for (OpeningList each : openings.values()) {
             fresh |= each.draw();
         }
-        sums.keySet().removeIf(at -> desk.session().at(at).isMissingNode());
+        sums.keySet().removeIf(at -> desk.session().at(at).isNothing());
         sums.values().forEach(AirSums::show);
         return fresh;
     }
@@ -114,25 +114,5 @@ public final class RoomList {
         AirSums own = new AirSums(desk, at);
         sums.put(at, own);
         return own.element();
-    }
-
-    private static void takeAway(ObjectNode draft, String at) {
-        String id = draft.at(at + "/id").asText();
-        DraftTree.remove(draft, at);
-        // An appliance in a room that is gone stands in no room yet.
-        draft.path("appliances").forEach(a -> {
-            if (a instanceof ObjectNode appliance
-                    && appliance.path("room").asText().equals(id)) {
-                appliance.remove("room");
-            }
-        });
-        // Where an opening led that led into it is not known now.
-        draft.path("rooms")
-                .forEach(r -> r.path("openings").forEach(o -> {
-                    if (o instanceof ObjectNode opening
-                            && opening.path("to").asText().equals(id)) {
-                        opening.remove("to");
-                    }
-                }));
     }
 }

@@ -1,10 +1,8 @@
 package longrun.ui.house.hotwater;
 
-import com.fasterxml.jackson.databind.node.TextNode;
 import com.vaadin.flow.dom.Element;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import longrun.draft.DraftTree;
 import longrun.drawing.plot.EveningPlot;
 import longrun.hotwater.Shower;
 import longrun.hotwater.draw.DrawEvent;
@@ -106,7 +104,7 @@ final class ShowerPlay extends SliderPlay {
     /** Writes the storage set point played with. */
     private void keep() {
         String set = Math.round(storage.value()) + " degF";
-        desk.session().change(d -> DraftTree.put(d, "/use/hotWater/storage/setTemp", TextNode.valueOf(set)));
+        desk.session().change(d -> d.put("/use/hotWater/storage/setTemp", set));
         Dom.retext(kept(), "Kept as what the storage heater is set to; undo takes it back.");
     }
 

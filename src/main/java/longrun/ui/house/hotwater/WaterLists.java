@@ -1,9 +1,9 @@
 package longrun.ui.house.hotwater;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import longrun.draft.entry.UsualValves;
 import longrun.ui.field.BlockList;
 import longrun.ui.field.ChoiceField;
 import longrun.ui.field.FieldList;
@@ -18,14 +18,6 @@ final class WaterLists {
 
     private static final String DRAWS = "/use/hotWater/draws";
     private static final String VALVES = "/use/hotWater/valves";
-    private static final String[][] USUAL = {
-        {"mixing", "after", "on-demand"},
-        {"three-way", "around", "storage"},
-        {"three-way", "around", "on-demand"},
-        {"relief", "after", "storage"},
-        {"relief", "after", "on-demand"}
-    };
-
     private final HousePage desk;
     private final FieldList fields;
     private final BlockList draws;
@@ -61,12 +53,7 @@ final class WaterLists {
 
     /** Writes the valves as the drawing has them: to be looked at in the house before they are relied upon. */
     void takeUsual() {
-        desk.session().change(d -> {
-            ArrayNode list = d.withObject("/use/hotWater").putArray("valves");
-            for (String[] v : USUAL) {
-                list.addObject().put("what", v[0]).put(v[1], v[2]);
-            }
-        });
+        desk.session().change(UsualValves::write);
     }
 
     private Element[] draw(String at) {

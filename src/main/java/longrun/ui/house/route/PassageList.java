@@ -70,7 +70,7 @@ final class PassageList {
     /** Draws anew where their number changed, and asks of sleeve and gap where it is an outside wall; true where drawn. */
     boolean draw() {
         boolean fresh = list.draw();
-        ofWalls.keySet().removeIf(at -> desk.session().at(at).isMissingNode());
+        ofWalls.keySet().removeIf(at -> desk.session().at(at).isNothing());
         ofWalls.forEach(
                 (at, asked) -> Dom.show(asked, desk.session().text(at + "/what").equals(WALL)));
         return fresh;

@@ -33,7 +33,7 @@ final class RouteFindings {
     void show() {
         HouseSession session = desk.session();
         Set<String> ids = new HashSet<>();
-        session.draft().path("sections").forEach(s -> ids.add(s.path("id").asText("")));
+        session.draft().get("sections").forEach(s -> ids.add(s.textOf("id")));
         List<Finding> now = session.findings().stream()
                 .filter(f -> ids.contains(f.at()) || f.field().startsWith("/sections"))
                 .sorted(java.util.Comparator.comparing(Finding::severity))

@@ -1,14 +1,12 @@
 package longrun.ui.house.route;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.dom.Element;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import longrun.draft.LineInHand;
-import longrun.draft.NamedBy;
+import longrun.draft.entry.DraftEdit;
+import longrun.draft.entry.Entered;
+import longrun.draft.entry.NamedBy;
 import longrun.draft.sections.PastedRoute;
 import longrun.draft.sections.RouteDraft;
 import longrun.draft.sections.RouteLine;
@@ -32,8 +30,8 @@ public final class RouteHand implements RouteRow.Hand {
     private boolean opened;
     private String followed = "";
     private int feeding = -1;
-    private ObjectNode beforeFed = JsonNodeFactory.instance.objectNode();
-    private ObjectNode fed = beforeFed;
+    private Entered beforeFed = Entered.NOTHING;
+    private Entered fed = beforeFed;
 
     /** @param shows shows the place anew where nothing in the house has changed */
     RouteHand(HousePage desk, Runnable shows) {
@@ -132,13 +130,7 @@ public final class RouteHand implements RouteRow.Hand {
 
     @Override
     public void rough(int index, boolean rough) {
-        change(d -> {
-            if (rough) {
-                RouteDraft.section(d, index).put("rough", true);
-            } else {
-                RouteDraft.section(d, index).remove("rough");
-            }
-        });
+        change(d -> RouteDraft.rough(d, index, rough));
     }
 
     @Override
@@ -146,20 +138,19 @@ public final class RouteHand implements RouteRow.Hand {
         begun(index);
         // Whoever types or steps through the list passes others on the way; those stay where they hang.
         boolean onTheWay = feeding == index && desk.session().draft().equals(fed);
-        ObjectNode before = onTheWay ? beforeFed : desk.session().draft().deepCopy();
+        Entered before = onTheWay ? beforeFed : desk.session().draft();
         change(d -> {
-            d.removeAll();
-            d.setAll(before.deepCopy());
+            d.become(before);
             RouteDraft.feed(d, index, feeds);
         });
         feeding = index;
         beforeFed = before;
-        fed = desk.session().draft().deepCopy();
+        fed = desk.session().draft();
         tellInHand(index);
     }
 
     /** A choice in a line, while another field of it may hold what is being typed: the fields are left as they are. */
-    private void change(java.util.function.Consumer<ObjectNode> change) {
+    private void change(java.util.function.Consumer<DraftEdit> change) {
         desk.session().endStep();
         desk.session().type("choice", change);
         desk.session().endStep();
@@ -199,7 +190,7 @@ public final class RouteHand implements RouteRow.Hand {
     private void remove(int index, Set<String> staying) {
         inHand = Math.max(0, index - 1);
         desk.session().change(d -> {
-            NamedBy.take(d, NamedBy.anything(d, idAt(index)), staying);
+            NamedBy.take(d, NamedBy.anything(d.whole(), idAt(index)), staying);
             RouteDraft.remove(d, index);
         });
     }
@@ -216,23 +207,6 @@ public final class RouteHand implements RouteRow.Hand {
 
     /** Takes a pasted route, each section under a name of its own. */
     void takePasted(List<PastedRoute> pasted) {
-        desk.session().change(d -> {
-            Map<String, String> named = new HashMap<>();
-            for (PastedRoute p : pasted) {
-                int index = d.path("sections").size();
-                ObjectNode s = RouteDraft.section(d, index);
-                named.put(p.id(), s.path("id").asText());
-                if (!p.from().isEmpty()) {
-                    s.put("from", named.getOrDefault(p.from(), p.from()));
-                }
-                if (!p.material().isEmpty()) {
-                    s.put("material", p.material());
-                }
-                RouteDraft.legs(d, index, p.legs());
-                if (!p.feeds().isEmpty()) {
-                    RouteDraft.feed(d, index, p.feeds());
-                }
-            }
-        });
+        desk.session().change(d -> RouteDraft.add(d, pasted));
     }
 }

@@ -1,11 +1,11 @@
 package longrun.ui.house.route;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import longrun.draft.entry.NewItem;
 import longrun.draft.sections.RouteDraft;
 import longrun.draft.sections.TubingDraft;
 import longrun.plan.PlanPath;
@@ -60,10 +60,7 @@ final class TubingPanel {
     }
 
     void add() {
-        int index = desk.session()
-                .add(
-                        TubingDraft.TABLES,
-                        JsonNodeFactory.instance.objectNode().put("material", Material.CSST.written()));
+        int index = desk.session().add(TubingDraft.TABLES, NewItem.of("material", Material.CSST.written()));
         element.setAttribute("open", true); // so that it is not folded up by going to another place and back
         if (index < tables.size()) {
             FieldList.focus(tables.get(index).nameField());

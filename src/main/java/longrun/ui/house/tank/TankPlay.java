@@ -1,10 +1,8 @@
 package longrun.ui.house.tank;
 
-import com.fasterxml.jackson.databind.node.TextNode;
 import com.vaadin.flow.dom.Element;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import longrun.draft.DraftTree;
 import longrun.drawing.plot.VapourPlot;
 import longrun.origin.Confidence;
 import longrun.origin.Figure;
@@ -120,8 +118,8 @@ final class TankPlay extends SliderPlay {
     private void keep(String today) {
         String percent = Math.round(gauge.value()) + " %";
         desk.session().change(d -> {
-            DraftTree.put(d, base + "/gauge", TextNode.valueOf(percent));
-            DraftTree.put(d, base + "/gaugeDate", TextNode.valueOf(today));
+            d.put(base + "/gauge", percent);
+            d.put(base + "/gaugeDate", today);
         });
         Dom.retext(kept(), "Kept as the gauge\u2019s reading of " + today + "; undo takes it back.");
     }

@@ -1,14 +1,12 @@
 package longrun.ui.house.tank;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import longrun.draft.PlaceKind;
-import longrun.draft.WrittenPlaces;
+import longrun.draft.entry.WrittenPlaces;
 import longrun.drawing.tank.TankYard;
 import longrun.finding.Finding;
 import longrun.plan.Plan;
@@ -115,7 +113,7 @@ public final class TankView extends FiguresPlace {
     /** Draws the tanks anew where their number changed. */
     @Override
     protected boolean drawEntries() {
-        List<String> now = WrittenPlaces.of(desk.session(), "/tank", "/tanks");
+        List<String> now = WrittenPlaces.of(desk.session().draft(), "/tank", "/tanks");
         if (now.equals(bases)) {
             return false;
         }
@@ -149,17 +147,7 @@ public final class TankView extends FiguresPlace {
     /** Adds a tank unlike those entered; what stood alone becomes the first of a list. */
     void addTank() {
         int index = bases.size();
-        desk.session().change(d -> {
-            boolean first = d.path("tank").isArray();
-            ArrayNode all = first ? (ArrayNode) d.path("tank") : d.withArray("tanks");
-            if (d.path("tank") instanceof ObjectNode alone) {
-                all.insert(0, alone);
-                d.remove("tank");
-            }
-            while (all.size() <= index) {
-                all.addObject();
-            }
-        });
+        desk.session().change(d -> WrittenPlaces.addTank(d, index));
         fields().focus(bases.get(bases.size() - 1) + "/kind");
     }
 

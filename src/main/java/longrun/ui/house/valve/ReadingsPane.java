@@ -1,11 +1,11 @@
 package longrun.ui.house.valve;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.entry.NewItem;
 import longrun.plan.choice.ReadingKind;
 import longrun.pressure.GaugeCheck;
 import longrun.review.Review;
@@ -54,16 +54,13 @@ public final class ReadingsPane {
     }
 
     public void add() {
-        int index = desk.session().add(READINGS, JsonNodeFactory.instance.objectNode());
+        int index = desk.session().add(READINGS, NewItem.EMPTY);
         fields.focus(READINGS + "/" + index + "/at");
     }
 
     /** Begins a reading of one kind at one place. */
     void add(String at, ReadingKind kind) {
-        int index = desk.session()
-                .add(
-                        READINGS,
-                        JsonNodeFactory.instance.objectNode().put("at", at).put("what", kind.written()));
+        int index = desk.session().add(READINGS, NewItem.of("at", at).and("what", kind.written()));
         fields.focus(READINGS + "/" + index + "/pressure");
     }
 

@@ -1,13 +1,13 @@
 package longrun.ui.house.valve;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.vaadin.flow.dom.Element;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.entry.Entered;
+import longrun.draft.entry.NewItem;
 import longrun.holdpoint.HoldPoint;
 import longrun.holdpoint.HoldPoints;
 import longrun.ui.field.FieldList;
@@ -67,8 +67,7 @@ public final class ValvePlace implements Place {
 
     /** Begins the record of a point and puts the cursor in it. */
     public void record(HoldPoint point) {
-        int index =
-                desk.session().add(POINTS, JsonNodeFactory.instance.objectNode().put("point", point.written()));
+        int index = desk.session().add(POINTS, NewItem.of("point", point.written()));
         fields.focus(POINTS + "/" + index + "/done");
     }
 
@@ -108,9 +107,9 @@ public final class ValvePlace implements Place {
 
     /** Pointer of what is recorded of a point, the last where there are several; empty where nothing is. */
     private String recordOf(HoldPoint point) {
-        JsonNode all = desk.session().at(POINTS);
+        Entered all = desk.session().at(POINTS);
         for (int i = all.size() - 1; i >= 0; i--) {
-            if (all.get(i).path("point").asText().equals(point.written())) {
+            if (all.get(i).textOf("point").equals(point.written())) {
                 return POINTS + "/" + i;
             }
         }

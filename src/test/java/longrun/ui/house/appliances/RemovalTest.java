@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Set;
-import longrun.draft.DraftTree;
 import longrun.draft.HouseSession;
-import longrun.draft.NamedBy;
 import longrun.draft.demo.DemoHouse;
+import longrun.draft.entry.DraftEdit;
+import longrun.draft.entry.DraftTree;
+import longrun.draft.entry.Entered;
+import longrun.draft.entry.NamedBy;
 import longrun.sizing.SectionStatus;
 import longrun.store.Outcome;
 import longrun.ui.Shown;
@@ -54,7 +56,7 @@ class RemovalTest extends OpenHouse {
         for (int reload = 0; reload < 2; reload++) {
             HouseSession session = page.session();
             assertThat(session.errors()).isEmpty();
-            assertThat(session.at("/use/heating").isMissingNode()).isTrue();
+            assertThat(session.at("/use/heating").isNothing()).isTrue();
             assertThat(session.at("/use/occasions/0/firing").toString()).isEqualTo("[\"heater\",\"range\"]");
             var review = session.review().orElseThrow();
             assertThat(review.connectedLoadBtuh()).isEqualTo(264_000);
@@ -69,7 +71,7 @@ class RemovalTest extends OpenHouse {
     @Test
     void oneUndoBringsTheFurnaceAndAllThatNamedItBack() {
         HouseView page = open("appliances");
-        var before = page.session().draft().deepCopy();
+        var before = page.session().draft();
         appliances(page).blocks().get(FURNACE).remove();
         appliances(page).blocks().get(FURNACE).ask().remove();
         assertThat(appliances(page).blocks()).hasSize(2);
@@ -87,7 +89,7 @@ class RemovalTest extends OpenHouse {
         ask.stays("/sections/5", true);
         ask.remove();
         assertThat(page.session().text("/use/heating/designLoad")).isEqualTo("38,000 Btu/h");
-        assertThat(page.session().at("/use/heating/appliance").isMissingNode()).isTrue();
+        assertThat(page.session().at("/use/heating/appliance").isNothing()).isTrue();
         assertThat(page.session().text("/sections/5/id")).isEqualTo("E");
         assertThat(page.session().errors()).isEmpty();
     }
@@ -107,7 +109,7 @@ class RemovalTest extends OpenHouse {
                         + " gal\"},\"occasions\":{\"firing\":\"a\"},\"hotWater\":{\"useTemp\":\"105"
                         + " degF\",\"onDemand\":{\"appliance\":\"a\"}}},\"readings\":[{\"at\":\"a\",\"pressure\":\"10 in"
                         + " w.c.\"},{\"at\":\"a\"},{\"at\":\"b\"}]}");
-        List<NamedBy.Mention> mentions = NamedBy.appliance(draft, "/appliances/0");
+        List<NamedBy.Mention> mentions = NamedBy.appliance(Entered.of(draft), "/appliances/0");
         assertThat(words(mentions))
                 .containsExactly(
                         "The on-demand heater, under Hot water",
@@ -115,7 +117,7 @@ class RemovalTest extends OpenHouse {
                         "What fires together",
                         "A gauge reading of 10 in w.c., under Pipe route",
                         "A gauge reading, under Pipe route");
-        NamedBy.take(draft, mentions, Set.of());
+        NamedBy.take(new DraftEdit(draft), mentions, Set.of());
         assertThat(draft.toString())
                 .isEqualTo("{\"appliances\":[{\"id\":\"a\"}],\"use\":{\"hotWater\":{\"useTemp\":\"105 degF\"}},"
                         + "\"readings\":[{\"at\":\"b\"}]}");
@@ -128,9 +130,9 @@ class RemovalTest extends OpenHouse {
                         + "{\"id\":\"C\",\"from\":\"A\"},{\"id\":\"D\",\"from\":\"C\"}],"
                         + "\"appliances\":[{\"id\":\"x\",\"fedBy\":\"B\"},{\"id\":\"y\",\"fedBy\":\"D\"}],"
                         + "\"readings\":[{\"at\":\"D\"},{\"at\":\"y\"},{\"at\":\"A\"}]}");
-        List<NamedBy.Mention> mentions = NamedBy.appliance(draft, "/appliances/1");
+        List<NamedBy.Mention> mentions = NamedBy.appliance(Entered.of(draft), "/appliances/1");
         assertThat(words(mentions)).contains("Sections C, D, which feed nothing else");
-        NamedBy.take(draft, mentions, Set.of());
+        NamedBy.take(new DraftEdit(draft), mentions, Set.of());
         assertThat(draft.path("sections").toString())
                 .isEqualTo("[{\"id\":\"A\",\"from\":\"R1\"},{\"id\":\"B\",\"from\":\"A\"}]");
         assertThat(draft.path("readings").toString()).isEqualTo("[{\"at\":\"A\"}]");
@@ -140,7 +142,7 @@ class RemovalTest extends OpenHouse {
     void theOnlyPipeAfterARegulatorStaysUnlessItIsTicked() {
         ObjectNode draft = (ObjectNode)
                 tree("{\"sections\":[{\"id\":\"A\",\"from\":\"R1\"}],\"appliances\":[{\"id\":\"x\",\"fedBy\":\"A\"}]}");
-        assertThat(NamedBy.appliance(draft, "/appliances/0"))
+        assertThat(NamedBy.appliance(Entered.of(draft), "/appliances/0"))
                 .containsExactly(new NamedBy.Mention("/sections/0", "Section A, which feeds nothing else", false));
     }
 
@@ -149,7 +151,7 @@ class RemovalTest extends OpenHouse {
         HouseView page = open("house");
         page.session()
                 .change(d -> DraftTree.put(
-                        d,
+                        d.root(),
                         "/rooms/1",
                         tree("{\"id\":\"hall\",\"openings\":[{\"to\":\"utility\",\"area\":\"100 in2\"}]}")));
         ((HousePlace) page.placeShown()).rooms().remove(0);

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.vaadin.flow.component.UI;
 import java.util.List;
 import longrun.Samples;
-import longrun.draft.DraftTree;
 import longrun.draft.PlaceKind;
+import longrun.draft.entry.DraftTree;
 import longrun.finding.Finding;
 import longrun.store.DraftStore;
 import longrun.ui.Shown;
@@ -117,9 +117,10 @@ class ConnectionsPlaceTest extends OpenHouses {
                 .orElseThrow();
         page.session()
                 .change(d -> DraftTree.put(
-                        d,
-                        "/answers/" + d.path("answers").size(),
-                        d.objectNode()
+                        d.root(),
+                        "/answers/" + d.root().path("answers").size(),
+                        d.root()
+                                .objectNode()
                                 .put("rule", asked.rule())
                                 .put("at", asked.at())
                                 .put("says", "accepted")
@@ -139,9 +140,10 @@ class ConnectionsPlaceTest extends OpenHouses {
         assertThat(place.changed().shown()).isEmpty();
         page.session()
                 .change(d -> DraftTree.put(
-                        d,
+                        d.root(),
                         "/code/amendments/0",
-                        d.objectNode()
+                        d.root()
+                                .objectNode()
                                 .put("rule", "shutoff-within-reach")
                                 .put("limit", "1 ft")
                                 .put("source", "county ordinance")));
@@ -173,7 +175,11 @@ class ConnectionsPlaceTest extends OpenHouses {
             assertThat(FindingReply.isForADecision(f))
                     .isEqualTo(!fact && !f.rule().equals("entry-missing"));
         });
-        page.session().change(d -> DraftTree.put(d, "/appliances/0/connection/0/sameRoom", d.booleanNode(false)));
+        page.session()
+                .change(d -> DraftTree.put(
+                        d.root(),
+                        "/appliances/0/connection/0/sameRoom",
+                        d.root().booleanNode(false)));
         assertThat(page.session().findings())
                 .filteredOn(f -> f.rule().equals("shutoff-same-room"))
                 .singleElement()

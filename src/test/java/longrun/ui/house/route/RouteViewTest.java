@@ -266,7 +266,8 @@ class RouteViewTest extends OpenRoutes {
         open(HOUSE);
         typeThreeLines();
         desk.session()
-                .change(d -> d.putArray("readings").addObject().put("at", "C").put("pressure", "10 in w.c."));
+                .change(d ->
+                        d.root().putArray("readings").addObject().put("at", "C").put("pressure", "10 in w.c."));
         view.hand().removed(2);
         assertThat(view.hand().removal().words())
                 .contains("Section C is named elsewhere", "A gauge reading of 10 in w.c.");
@@ -291,7 +292,7 @@ class RouteViewTest extends OpenRoutes {
         row(3).feeds().choose("cap");
         assertThat(desk.session().text("/appliances/0/fedBy")).isEqualTo("B");
         assertThat(desk.session().text("/appliances/1/fedBy")).isEqualTo("C");
-        assertThat(desk.session().at("/sections/3/capped").asBoolean()).isTrue();
+        assertThat(desk.session().at("/sections/3/capped").isYes()).isTrue();
     }
 
     @Test

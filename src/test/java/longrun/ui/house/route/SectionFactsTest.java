@@ -78,10 +78,11 @@ class SectionFactsTest extends OpenHouse {
     void aRiserAtOneEndAndMetalBelowGroundAtTheOtherAreEachSaid() {
         com.fasterxml.jackson.databind.node.ObjectNode draft =
                 (com.fasterxml.jackson.databind.node.ObjectNode) tree(HOUSE.formatted("pe-pipe", "underground"));
-        longrun.draft.sections.RouteDraft.put(draft, 0, "ends", "anodeless-riser, transition-fitting");
+        longrun.draft.sections.RouteDraft.put(
+                new longrun.draft.entry.DraftEdit(draft), 0, "ends", "anodeless-riser, transition-fitting");
         assertThat(draft.at("/sections/0/ends")).hasToString("[\"anodeless-riser\",\"transition-fitting\"]");
-        longrun.draft.sections.RouteDraft.put(draft, 0, "ends", "none");
-        assertThat(new longrun.draft.sections.RouteLines(draft)
+        longrun.draft.sections.RouteDraft.put(new longrun.draft.entry.DraftEdit(draft), 0, "ends", "none");
+        assertThat(new longrun.draft.sections.RouteLines(longrun.draft.entry.Entered.of(draft))
                         .at(0)
                         .orElseThrow()
                         .ends())

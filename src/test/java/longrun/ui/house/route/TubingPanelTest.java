@@ -149,7 +149,7 @@ class TubingPanelTest extends OpenRoutes {
                 .isEqualTo("Remove \u201cHill tubing\u201d; sections B and C go back to the code\u2019s table");
         view.tubing().remove(0);
         assertThat(view.tubing().saidNow()).contains("sections B and C are sized by the code\u2019s table again");
-        assertThat(desk.session().at("/tubingTables").isMissingNode()).isTrue();
+        assertThat(desk.session().at("/tubingTables").isNothing()).isTrue();
         assertThat(desk.session().errors()).isEmpty();
         desk.session().undo();
         assertThat(view.tubing().tables()).hasSize(1);

@@ -133,7 +133,7 @@ class TankViewTest extends OpenHouses {
         TankView place = open(demo());
         String first = page.session().text("/tank/waterCapacity");
         place.addTank();
-        assertThat(page.session().at("/tank").isMissingNode()).isTrue();
+        assertThat(page.session().at("/tank").isNothing()).isTrue();
         assertThat(page.session().text("/tanks/0/waterCapacity")).isEqualTo(first);
         page.session().set("/tanks/1/diameter", "37 in");
         page.session().set("/tanks/1/length", "120 in");

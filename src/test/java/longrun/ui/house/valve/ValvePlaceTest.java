@@ -60,7 +60,7 @@ class ValvePlaceTest extends OpenHouses {
     void theTestOfASideIsReadWithItsTemperatures() {
         ValvePlace place = open(Samples.text("drawing/orchard-house.json"));
         session().change(d -> {
-            var all = d.putArray("readings");
+            var all = d.root().putArray("readings");
             all.addObject()
                     .put("at", "R2")
                     .put("what", "test")

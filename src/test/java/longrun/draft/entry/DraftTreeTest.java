@@ -1,4 +1,4 @@
-package longrun.draft;
+package longrun.draft.entry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

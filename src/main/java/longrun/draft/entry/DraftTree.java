@@ -1,4 +1,4 @@
-package longrun.draft;
+package longrun.draft.entry;
 
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -67,7 +67,7 @@ public final class DraftTree {
     }
 
     /** Whether an entry has a place in the draft: the list items it stands in are there. */
-    static boolean holds(ObjectNode draft, String pointer) {
+    public static boolean holds(ObjectNode draft, String pointer) {
         JsonPointer above = JsonPointer.compile(pointer).head();
         while (above != null && !above.matches()) {
             if (above.last().mayMatchElement() && draft.at(above).isMissingNode()) {
@@ -82,7 +82,7 @@ public final class DraftTree {
      * The entry a pointer is in, such as may be not known as a whole: one leg of several is no entry, since a run without
      * it would be too short. Empty where the pointer is at an item of a list, or at the plan itself.
      */
-    static Optional<String> entry(ObjectNode draft, String pointer) {
+    public static Optional<String> entry(ObjectNode draft, String pointer) {
         JsonPointer at = JsonPointer.compile(pointer);
         while (!at.matches()) {
             JsonNode owner = draft.at(at.head());

@@ -1,4 +1,4 @@
-package longrun.draft;
+package longrun.draft.entry;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
@@ -11,9 +11,9 @@ public final class EntryWords {
     private EntryWords() {}
 
     /** Every entry below a place, wherever it stands; a part is told by its kind alone. */
-    public static List<String> listIn(String name, JsonNode node) {
+    public static List<String> listIn(String name, Entered entered) {
         List<String> all = new ArrayList<>();
-        collect(name, node, all);
+        collect(name, entered.node(), all);
         return all;
     }
 

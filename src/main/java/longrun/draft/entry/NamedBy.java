@@ -1,4 +1,4 @@
-package longrun.draft;
+package longrun.draft.entry;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -39,7 +39,8 @@ public final class NamedBy {
     }
 
     /** What names the appliance at a pointer, the pipe that feeds nothing else last; empty where its id is another's too. */
-    public static List<Mention> appliance(ObjectNode draft, String pointer) {
+    public static List<Mention> appliance(Entered entered, String pointer) {
+        JsonNode draft = entered.node();
         String id = draft.at(pointer + "/id").asText("");
         if (id.isEmpty() || isTwice(draft.path("appliances"), id)) {
             return List.of();
@@ -59,7 +60,11 @@ public final class NamedBy {
     }
 
     /** What was read or answered at a thing. */
-    public static List<Mention> anything(ObjectNode draft, String id) {
+    public static List<Mention> anything(Entered entered, String id) {
+        return anything(entered.node(), id);
+    }
+
+    private static List<Mention> anything(JsonNode draft, String id) {
         List<Mention> out = new ArrayList<>();
         for (String each : ANYTHING) {
             for (String at : naming(draft, each, id)) {
@@ -74,7 +79,11 @@ public final class NamedBy {
      *
      * @param staying the pointers of those that stay, with the name open
      */
-    public static void take(ObjectNode draft, List<Mention> mentions, Set<String> staying) {
+    public static void take(DraftEdit edit, List<Mention> mentions, Set<String> staying) {
+        take(edit.root(), mentions, staying);
+    }
+
+    private static void take(ObjectNode draft, List<Mention> mentions, Set<String> staying) {
         List<Mention> lastFirst = new ArrayList<>(mentions);
         Collections.reverse(lastFirst);
         for (Mention m : lastFirst) {
@@ -99,7 +108,7 @@ public final class NamedBy {
 
     // Where it is named.
 
-    private static List<String> naming(ObjectNode draft, String pattern, String id) {
+    private static List<String> naming(JsonNode draft, String pattern, String id) {
         List<String> out = new ArrayList<>();
         walk(draft, "", List.of(pattern.split("/")), id, out);
         return out;
@@ -132,7 +141,7 @@ public final class NamedBy {
         return count > 1;
     }
 
-    private static String words(ObjectNode draft, String at) {
+    private static String words(JsonNode draft, String at) {
         if (at.startsWith("/use/heating")) {
             return "The heating, under Fuel";
         }
@@ -156,14 +165,14 @@ public final class NamedBy {
         return "An answer to what was found of it";
     }
 
-    private static JsonNode owner(ObjectNode draft, String at) {
+    private static JsonNode owner(JsonNode draft, String at) {
         return draft.at(at.substring(0, at.lastIndexOf('/')));
     }
 
     // The pipe to it.
 
     /** The sections that feed the appliance and nothing else, the one that ends at it first. */
-    private static List<Integer> drop(ObjectNode draft, String pointer) {
+    private static List<Integer> drop(JsonNode draft, String pointer) {
         List<Integer> out = new ArrayList<>();
         String end = draft.at(pointer + "/fedBy").asText("");
         int hanging = 1; // the appliance itself, then the section before
@@ -178,7 +187,7 @@ public final class NamedBy {
         return out;
     }
 
-    private static int section(ObjectNode draft, String id) {
+    private static int section(JsonNode draft, String id) {
         JsonNode sections = draft.path("sections");
         for (int i = 0; sections.isArray() && i < sections.size(); i++) {
             if (sections.get(i).path("id").asText("").equals(id)) {
@@ -188,7 +197,7 @@ public final class NamedBy {
         return -1;
     }
 
-    private static int hangingOn(ObjectNode draft, String id) {
+    private static int hangingOn(JsonNode draft, String id) {
         int count = 0;
         for (JsonNode s : draft.path("sections")) {
             count += s.path("from").asText("").equals(id) ? 1 : 0;
@@ -202,7 +211,7 @@ public final class NamedBy {
     }
 
     /** It goes along by itself only where another branch stays: else no pipe would be left after the regulator. */
-    private static Mention pipe(ObjectNode draft, List<Integer> drop) {
+    private static Mention pipe(JsonNode draft, List<Integer> drop) {
         JsonNode sections = draft.path("sections");
         List<String> names = new ArrayList<>();
         StringBuilder pointer = new StringBuilder("/sections");
@@ -236,6 +245,21 @@ public final class NamedBy {
         String occasion = pointer.substring(0, pointer.indexOf("/firing"));
         if (draft.at(occasion + "/firing").isEmpty()) {
             DraftTree.remove(draft, occasion);
+        }
+    }
+
+    /** Takes a room away: an appliance in it stands in no room yet, and where an opening led into it is not known now. */
+    public static void takeRoom(DraftEdit edit, String at) {
+        ObjectNode draft = edit.root();
+        String id = draft.at(at + "/id").asText();
+        DraftTree.remove(draft, at);
+        draft.path("appliances").forEach(a -> letGo(a, "room", id));
+        draft.path("rooms").forEach(r -> r.path("openings").forEach(o -> letGo(o, "to", id)));
+    }
+
+    private static void letGo(JsonNode thing, String entry, String id) {
+        if (thing instanceof ObjectNode object && object.path(entry).asText().equals(id)) {
+            object.remove(entry);
         }
     }
 }

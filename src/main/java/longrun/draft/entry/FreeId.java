@@ -1,6 +1,6 @@
-package longrun.draft;
+package longrun.draft.entry;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -11,7 +11,11 @@ public final class FreeId {
     private FreeId() {}
 
     /** The word itself, else with the first number that is free: range, range-2. */
-    public static String of(ObjectNode draft, String word) {
+    public static String of(Entered draft, String word) {
+        return of(draft.node(), word);
+    }
+
+    static String of(JsonNode draft, String word) {
         Set<String> taken = new HashSet<>(Set.of("tank", "site", "plan", "hot-water"));
         for (String list : List.of("regulators", "sections", "rooms", "appliances")) {
             draft.path(list).forEach(n -> taken.add(n.path("id").asText()));

@@ -1,0 +1,50 @@
+package longrun.draft.entry;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+
+/** The months in which gas is used for something, as a list of their numbers; no list is the whole year. */
+public final class ListedMonths {
+
+    private static final String MONTHS = "months";
+
+    private ListedMonths() {}
+
+    /** Whether a use names a month. */
+    public static boolean has(Entered use, int month) {
+        for (JsonNode m : use.node().path(MONTHS)) {
+            if (m.asInt() == month) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Adds a month to the use at a pointer, or takes it away; with the last the list goes. */
+    public static void toggle(DraftEdit draft, String at, BigDecimal month) {
+        if (!(draft.root().at(at) instanceof ObjectNode use)) {
+            return;
+        }
+        ArrayNode now = JsonNodeFactory.instance.arrayNode();
+        boolean was = false;
+        for (JsonNode m : use.path(MONTHS)) {
+            if (m.asInt() == month.intValue()) {
+                was = true;
+            } else {
+                now.add(m);
+            }
+        }
+        if (!was) {
+            now.add(DecimalNode.valueOf(month));
+        }
+        if (now.isEmpty()) {
+            use.remove(MONTHS);
+        } else {
+            use.set(MONTHS, now);
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package longrun.draft.entry;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What a new item of a list begins with: texts by their names, in their order. */
+public record NewItem(List<Text> texts) {
+
+    /** An item of which nothing is said yet. */
+    public static final NewItem EMPTY = new NewItem(List.of());
+
+    /** One of its entries. */
+    public record Text(String name, String text) {}
+
+    public static NewItem of(String name, String text) {
+        return EMPTY.and(name, text);
+    }
+
+    /** The same with one entry more; a blank text adds none. */
+    public NewItem and(String name, String text) {
+        return text.isBlank()
+                ? this
+                : new NewItem(Stream.concat(texts.stream(), Stream.of(new Text(name, text)))
+                        .toList());
+    }
+
+    ObjectNode node() {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        texts.forEach(t -> node.put(t.name(), t.text()));
+        return node;
+    }
+}

@@ -1,0 +1,54 @@
+package longrun.draft.entry;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Where entries stand that a plan may write once or as a list. */
+public final class WrittenPlaces {
+
+    private WrittenPlaces() {}
+
+    /** The pointers of what stands there; the plain one where nothing does. */
+    public static List<String> of(Entered draft, String... pointers) {
+        List<String> out = new ArrayList<>();
+        for (String pointer : pointers) {
+            Entered there = draft.at(pointer);
+            if (there.isList()) {
+                for (int i = 0; i < there.size(); i++) {
+                    out.add(pointer + "/" + i);
+                }
+            } else if (there.isThing()) {
+                out.add(pointer);
+            }
+        }
+        return out.isEmpty() ? List.of(pointers[0]) : List.copyOf(out);
+    }
+
+    /** Adds an item where one may be written without a list; the one that stood alone becomes the first of it. */
+    public static void addItem(DraftEdit draft, String pointer) {
+        JsonNode there = draft.root().at(pointer);
+        ArrayNode list = there instanceof ArrayNode all ? all : JsonNodeFactory.instance.arrayNode();
+        if (there.isObject()) {
+            list.add(there);
+        }
+        list.addObject();
+        DraftTree.put(draft.root(), pointer, list);
+    }
+
+    /** Adds the tank at an index, one unlike those entered; what stood alone becomes the first of the list of tanks. */
+    public static void addTank(DraftEdit draft, int index) {
+        ObjectNode d = draft.root();
+        ArrayNode all = d.path("tank") instanceof ArrayNode many ? many : d.withArray("tanks");
+        if (d.path("tank") instanceof ObjectNode alone) {
+            all.insert(0, alone);
+            d.remove("tank");
+        }
+        while (all.size() <= index) {
+            all.addObject();
+        }
+    }
+}
