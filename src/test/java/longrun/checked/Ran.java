@@ -1,14 +1,15 @@
 package longrun.checked;
 
 import java.io.IOException;
+import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
-import longrun.origin.DataFile;
-import longrun.origin.DataRow;
+import java.util.Properties;
 
 /**
  * What a test found that works something out a second way. Each test tells it once, at its end; the report on what was
@@ -37,12 +38,16 @@ public record Ran(String what, long count, long seed, double worst, String when)
      */
     public static void told(String what, long count, long seed, double worst) {
         SecondWay.get(what);
-        String when = Instant.now().truncatedTo(ChronoUnit.SECONDS).toString();
-        String text =
-                "what,count,seed,worst,when\n" + what + "," + count + "," + seed + "," + worst + "," + when + "\n";
+        Properties found = new Properties();
+        found.setProperty("count", Long.toString(count));
+        found.setProperty("seed", Long.toString(seed));
+        found.setProperty("worst", Double.toString(worst));
+        found.setProperty("when", Instant.now().truncatedTo(ChronoUnit.SECONDS).toString());
         try {
             Files.createDirectories(FOLDER);
-            Files.writeString(FOLDER.resolve(what + ".csv"), text);
+            try (Writer out = Files.newBufferedWriter(file(what))) {
+                found.store(out, null);
+            }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -50,22 +55,24 @@ public record Ran(String what, long count, long seed, double worst, String when)
 
     /** What the test of a {@link SecondWay} found the last time it ran. */
     static Optional<Ran> find(String what) {
-        Path file = FOLDER.resolve(what + ".csv");
-        if (!Files.isRegularFile(file)) {
+        if (!Files.isRegularFile(file(what))) {
             return Optional.empty();
         }
-        try {
-            DataRow row = DataFile.parse(file.toString(), Files.readString(file))
-                    .rows()
-                    .get(0);
-            return Optional.of(new Ran(
-                    row.text("what"),
-                    (long) row.number("count"),
-                    (long) row.number("seed"),
-                    row.number("worst"),
-                    row.text("when")));
+        Properties found = new Properties();
+        try (Reader in = Files.newBufferedReader(file(what))) {
+            found.load(in);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        return Optional.of(new Ran(
+                what,
+                Long.parseLong(found.getProperty("count")),
+                Long.parseLong(found.getProperty("seed")),
+                Double.parseDouble(found.getProperty("worst")),
+                found.getProperty("when")));
+    }
+
+    private static Path file(String what) {
+        return FOLDER.resolve(what + ".properties");
     }
 }

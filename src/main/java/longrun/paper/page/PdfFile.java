@@ -21,6 +21,7 @@ import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TimeZone;
 import longrun.paper.file.HeldPlan;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -32,7 +33,7 @@ import org.jsoup.helper.W3CDom;
 import org.jsoup.nodes.Document;
 
 /** Writes a document of sheets as a tagged PDF with its letters in it; nothing is fetched from anywhere. */
-final class PdfFile {
+public final class PdfFile {
 
     /** Name of the plan inside the PDF. */
     static final String PLAN = HeldPlan.NAME;
@@ -53,6 +54,15 @@ final class PdfFile {
      * @param date stands in the file as its day of making, so that the same printing gives the same bytes
      */
     static byte[] write(Document html, String planJson, LocalDate date) {
+        return write(html, date, Optional.of(planJson));
+    }
+
+    /** The same for a document that no plan stands behind. */
+    public static byte[] write(Document html, LocalDate date) {
+        return write(html, date, Optional.empty());
+    }
+
+    private static byte[] write(Document html, LocalDate date, Optional<String> planJson) {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFastMode();
         builder.usePdfUaAccessibility(true);
@@ -68,7 +78,9 @@ final class PdfFile {
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
             renderer.createPDFWithoutClosing();
             PDDocument pdf = renderer.getPdfDocument();
-            attach(pdf, planJson, date);
+            if (planJson.isPresent()) {
+                attach(pdf, planJson.get(), date);
+            }
             stamp(pdf, date);
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             pdf.save(out);

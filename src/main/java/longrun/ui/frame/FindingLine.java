@@ -29,7 +29,8 @@ public final class FindingLine {
                 "span",
                 "s q",
                 Dom.words(" " + f.rule() + "; " + reference + "; held as "
-                        + f.confidence().written() + "."));
+                        + f.confidence().written() + ". "),
+                CheckedLink.element());
         Dom.show(from.setAttribute("data-more", ""), false);
         Element ask = Dom.button("ask", "where from?")
                 .setAttribute("data-do", "unfold")

@@ -65,6 +65,9 @@ public final class WhereFrom {
                 whys.add(sum(step.sum()));
             }
         }
+        if (!whys.isEmpty()) {
+            whys.add(Dom.el("dd", "to-checked", CheckedLink.element()));
+        }
         Dom.fill(list, whys.toArray(Element[]::new));
     }
 

@@ -4,6 +4,8 @@ import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
+import longrun.checked.report.Report;
+import longrun.ui.frame.CheckedLink;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Frame;
 
@@ -56,11 +58,16 @@ public final class StartView extends Frame {
                                         "Appliances, the pipe\u2019s way through the house, tank, year and hot water.",
                                         "a tape measure and an evening",
                                         "sizes, findings, and what must be asked of whom before the tank valve is opened")),
-                        Dom.text(
+                        Dom.el(
                                 "p",
                                 "doors-foot",
-                                "Nothing leaves this computer: a run and a fill are kept in this browser, a house in a folder of"
-                                        + " its own."));
+                                Dom.words(
+                                        "Nothing leaves this computer: a run and a fill are kept in this browser, a house in"
+                                                + " a folder of its own. Why trust a figure: "),
+                                Dom.text("a", "", Report.TITLE)
+                                        .setAttribute("href", CheckedLink.TO)
+                                        .setAttribute("router-link", true),
+                                Dom.words(".")));
     }
 
     private static Element door(String to, String picture, String name, String says, String inHand, String gives) {

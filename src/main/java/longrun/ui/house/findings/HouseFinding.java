@@ -6,6 +6,7 @@ import longrun.draft.PlaceKind;
 import longrun.finding.Answer;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
+import longrun.ui.frame.CheckedLink;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
 import longrun.ui.place.HousePage;
@@ -25,7 +26,7 @@ public final class HouseFinding {
             go.addEventListener("click", e -> desk.goTo(f.field()));
             acts.appendChild(go);
         }
-        Element from = Dom.text("span", "s q from-line", from(f));
+        Element from = Dom.el("span", "s q from-line", Dom.words(from(f) + " "), CheckedLink.element());
         Dom.show(from, false);
         Element ask = Dom.button("ask", "where from?").setAttribute("aria-expanded", "false");
         ask.addEventListener("click", e -> {

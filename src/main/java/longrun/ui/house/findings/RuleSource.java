@@ -4,6 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.List;
 import longrun.rules.explanation.Explanation;
 import longrun.rules.explanation.Explanation.Section;
+import longrun.ui.frame.CheckedLink;
 import longrun.ui.frame.Dom;
 import longrun.words.CodeNames;
 import longrun.words.Names;
@@ -31,6 +32,7 @@ final class RuleSource {
         ask.addEventListener("click", click -> {
             if (told.getChildCount() == 0) {
                 e.sections().forEach(s -> told.appendChild(Dom.text("li", "s q", words(s))));
+                told.appendChild(Dom.el("li", "s q", CheckedLink.element()));
             }
             boolean open = told.hasAttribute("hidden");
             Dom.show(told, open);

@@ -1,0 +1,66 @@
+package longrun.checked.doubt;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longrun.capacity.CapacityTable;
+import longrun.capacity.CapacityTables;
+import longrun.origin.Confidence;
+import longrun.origin.DataFile;
+import longrun.origin.DataRow;
+
+/**
+ * How sure the facts of one file are: each cell of a capacity table, each row of another file.
+ *
+ * @param what it holds
+ * @param counted facts by how they are held; empty where the file marks them only as a whole
+ * @param says what its head says of them
+ */
+public record HeldFile(String file, String what, Map<Confidence, Integer> counted, String says) {
+
+    private static final String MARK = "confidence";
+
+    private static final class Holder {
+        static final List<HeldFile> ALL = DataFile.read("checked/files.csv").rows().stream()
+                .map(HeldFile::of)
+                .toList();
+    }
+
+    public static List<HeldFile> listAll() {
+        return Holder.ALL;
+    }
+
+    /** How many of its facts are held so. */
+    public int count(Confidence confidence) {
+        return counted.getOrDefault(confidence, 0);
+    }
+
+    private static HeldFile of(DataRow row) {
+        String path = row.text("file");
+        DataFile file = DataFile.read(path);
+        Map<Confidence, Integer> counted = new EnumMap<>(Confidence.class);
+        Optional<CapacityTable> table = CapacityTables.standard().all().stream()
+                .filter(t -> path.equals("tables/" + t.id() + ".csv"))
+                .findFirst();
+        table.ifPresent(t -> count(t, counted));
+        if (file.headings().contains(MARK)) {
+            file.rows().forEach(r -> counted.merge(r.choice(MARK, Confidence.class), 1, Integer::sum));
+        }
+        String says = file.find("provenance").map(DataFile.Head::value).orElse("");
+        if (counted.isEmpty() && says.isEmpty()) {
+            says = file.need(MARK).value();
+        }
+        return new HeldFile(path, row.text("what"), counted, says);
+    }
+
+    private static void count(CapacityTable table, Map<Confidence, Integer> counted) {
+        for (int r = 0; r < table.rowCount(); r++) {
+            for (int c = 0; c < table.sizes().size(); c++) {
+                if (!Double.isNaN(table.capacityBtuh(r, c))) {
+                    counted.merge(table.confidence(r, c), 1, Integer::sum);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package longrun.checked.doubt;
+
+import java.util.List;
+import longrun.origin.Confidence;
+import longrun.rules.explanation.Explanation;
+import longrun.rules.explanation.Explanations;
+
+/**
+ * A requirement of a rule that is held from memory: binding until the authority says otherwise.
+ *
+ * @param rule its title
+ * @param required what must be
+ * @param source the section it is remembered from
+ */
+public record MemoryRule(String rule, String required, String source) {
+
+    public static List<MemoryRule> listAll() {
+        return Explanations.all().stream().flatMap(e -> of(e).stream()).toList();
+    }
+
+    private static List<MemoryRule> of(Explanation e) {
+        return e.sections().stream()
+                .filter(s -> s.confidence() == Confidence.MEMORY)
+                .map(s -> new MemoryRule(e.title(), s.required(), s.source()))
+                .distinct()
+                .toList();
+    }
+}

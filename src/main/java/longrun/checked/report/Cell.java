@@ -1,0 +1,20 @@
+package longrun.checked.report;
+
+import java.util.List;
+
+/**
+ * A cell of a table of the report.
+ *
+ * @param text what stands in it
+ * @param under lines beneath it, quieter
+ */
+public record Cell(String text, List<String> under) {
+
+    static Cell of(String text, String... under) {
+        return new Cell(text, List.of(under).stream().filter(u -> !u.isEmpty()).toList());
+    }
+
+    static Cell of(int count) {
+        return of(String.format(java.util.Locale.ROOT, "%,d", count));
+    }
+}

@@ -1,0 +1,11 @@
+package longrun.checked.report;
+
+import java.util.List;
+
+/**
+ * A part of the report under one heading.
+ *
+ * @param id by which it is linked
+ * @param says paragraphs before its tables
+ */
+public record Part(String id, String heading, List<String> says, List<Grid> tables) {}

@@ -1,0 +1,117 @@
+package longrun.paper.checked;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import longrun.checked.report.Cell;
+import longrun.checked.report.Grid;
+import longrun.checked.report.Part;
+import longrun.checked.report.Report;
+import longrun.paper.page.Html;
+import longrun.paper.page.PdfFile;
+import longrun.paper.page.SheetFile;
+import longrun.words.CautionWords;
+import longrun.words.Program;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+
+/** The report on what was checked as one page that needs nothing beside it, and as a PDF of the same. */
+public final class CheckedFile {
+
+    private CheckedFile() {}
+
+    /** One HTML page, its style in it; light and dark as the reader has it. */
+    public static String html(Report report, LocalDate made) {
+        Document document = document(report, made, "page.css");
+        document.head().appendElement("meta").attr("name", "viewport").attr("content", "width=device-width");
+        return document.outerHtml();
+    }
+
+    /** A PDF on letter paper, laid broadside; the caution stands on every page. */
+    public static byte[] pdf(Report report, LocalDate made) {
+        return PdfFile.write(document(report, made, "print.css"), made);
+    }
+
+    private static Document document(Report report, LocalDate made, String style) {
+        Document document = Document.createShell("");
+        document.select("html").attr("lang", "en");
+        document.title(Report.TITLE);
+        document.head().appendElement("meta").attr("charset", "utf-8");
+        document.head().appendElement("meta").attr("name", "subject").attr("content", Report.TITLE);
+        document.head().appendElement("style").append(read(style));
+        Element body = document.body();
+        String under =
+                "Longrun " + Program.version() + ", tables " + Program.tablesMark() + ", made " + SheetFile.day(made);
+        body.appendChild(foot(under));
+        Element main = Html.el("main", "");
+        main.appendChild(Html.text("h1", "", Report.TITLE));
+        main.appendChild(Html.text("p", "q", under));
+        report.lead().forEach(p -> main.appendChild(Html.text("p", "lead", p)));
+        report.parts().forEach(p -> main.appendChild(part(p)));
+        body.appendChild(main);
+        return document;
+    }
+
+    /** At the foot of each printed page; on a screen at the head of the page. */
+    private static Element foot(String under) {
+        Element caution = Html.el("p", "caution");
+        caution.appendChild(Html.text("b", "", "Gas can kill."));
+        caution.appendText(" " + CautionWords.CARE + " ");
+        caution.appendChild(Html.text("b", "", "Smell gas?"));
+        caution.appendText(" " + CautionWords.SMELL);
+        Element line =
+                Html.el("p", "line", Html.text("span", "", Report.TITLE + ", " + under), Html.el("span", "page"));
+        return Html.el("div", "foot", caution, line);
+    }
+
+    private static Element part(Part part) {
+        Element section = Html.el("section", "").attr("id", part.id());
+        section.appendChild(Html.text("h2", "", part.heading()));
+        part.says().forEach(p -> section.appendChild(Html.text("p", "", p)));
+        for (Grid grid : part.tables()) {
+            if (part.tables().size() > 1) {
+                section.appendChild(Html.text("h3", "", grid.caption()));
+            }
+            section.appendChild(table(grid));
+        }
+        return section;
+    }
+
+    private static Element table(Grid grid) {
+        Element head = Html.el("tr", "");
+        grid.headings().forEach(h -> head.appendChild(Html.text("th", "", h).attr("scope", "col")));
+        Element body = Html.el("tbody", "");
+        for (List<Cell> cells : grid.rows()) {
+            Element row = Html.el("tr", "");
+            for (int c = 0; c < cells.size(); c++) {
+                row.appendChild(cell(cells.get(c), c == 0, grid.headings().get(c)));
+            }
+            body.appendChild(row);
+        }
+        return Html.el("table", "t c" + grid.headings().size(), Html.el("thead", "", head), body)
+                .attr("title", grid.caption());
+    }
+
+    private static Element cell(Cell cell, boolean names, String heading) {
+        Element e = Html.el(names ? "th" : "td", "", Html.text("div", "t", cell.text()));
+        cell.under().forEach(u -> e.appendChild(Html.text("div", "u", u)));
+        if (names) {
+            e.attr("scope", "row");
+        }
+        return e.attr("data-of", heading);
+    }
+
+    private static String read(String file) {
+        try (InputStream in = CheckedFile.class.getResourceAsStream("/longrun/paper/checked/" + file)) {
+            if (in == null) {
+                throw new IllegalStateException("longrun/paper/checked/" + file + " is not there");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

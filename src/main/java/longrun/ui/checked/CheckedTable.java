@@ -1,0 +1,52 @@
+package longrun.ui.checked;
+
+import com.vaadin.flow.dom.Element;
+import java.util.List;
+import longrun.checked.report.Cell;
+import longrun.checked.report.Grid;
+import longrun.ui.frame.Dom;
+
+/** A table of the report; on a phone each row is a block, each of its cells led by its heading. */
+final class CheckedTable {
+
+    private CheckedTable() {}
+
+    /** @param titled whether its caption is read by everybody, or by those alone who do not see the heading above it */
+    static Element of(Grid grid, boolean titled) {
+        Element head = row();
+        for (String heading : grid.headings()) {
+            head.appendChild(
+                    Dom.text("th", "", heading).setAttribute("scope", "col").setAttribute("role", "columnheader"));
+        }
+        Element body = Dom.el("tbody", "").setAttribute("role", "rowgroup");
+        for (List<Cell> cells : grid.rows()) {
+            Element row = row();
+            for (int c = 0; c < cells.size(); c++) {
+                row.appendChild(cell(cells.get(c), c == 0, grid.headings().get(c)));
+            }
+            body.appendChild(row);
+        }
+        // the roles stay where a phone's style takes the table apart
+        return Dom.el(
+                        "table",
+                        "checked c" + grid.headings().size(),
+                        Dom.text("caption", titled ? "" : "vh", grid.caption()),
+                        Dom.el("thead", "", head).setAttribute("role", "rowgroup"),
+                        body)
+                .setAttribute("role", "table");
+    }
+
+    private static Element row() {
+        return Dom.el("tr", "").setAttribute("role", "row");
+    }
+
+    private static Element cell(Cell cell, boolean names, String heading) {
+        Element e = Dom.text(names ? "th" : "td", "", "");
+        e.appendChild(Dom.text("span", "t", cell.text()));
+        cell.under().forEach(u -> e.appendChild(Dom.text("span", "u", u)));
+        if (names) {
+            e.setAttribute("scope", "row");
+        }
+        return e.setAttribute("role", names ? "rowheader" : "cell").setAttribute("data-of", heading);
+    }
+}

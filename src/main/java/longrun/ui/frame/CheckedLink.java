@@ -1,0 +1,18 @@
+package longrun.ui.frame;
+
+import com.vaadin.flow.dom.Element;
+
+/** The way from an answer to "where from?" to what the program was checked against. */
+public final class CheckedLink {
+
+    /** Address of the page. */
+    public static final String TO = "checked";
+
+    private CheckedLink() {}
+
+    public static Element element() {
+        return Dom.text("a", "ask", "what it was checked against")
+                .setAttribute("href", TO)
+                .setAttribute("router-link", true);
+    }
+}
