@@ -8,7 +8,12 @@ addEventListener('beforeprint', () => {
 const margin = document.createElement('style');
 let unfolded = [];
 const quoted = (words) => '"' + words.replace(/[\\"]/g, '\\$&').replace(/[\n\r]+/g, ' ') + '"';
+const unfold = (which) => {
+  unfolded = [...document.querySelectorAll(`${which}:not([open])`)];
+  for (const fold of unfolded) fold.open = true;
+};
 addEventListener('beforeprint', () => {
+  unfold('.checked-fold');
   const house = document.querySelector('.page:has(.thread-nav) .head h1')?.textContent;
   if (house === undefined) return;
   const place = document.querySelector('h2.place')?.textContent ?? '';
@@ -16,8 +21,7 @@ addEventListener('beforeprint', () => {
   margin.textContent = `@page{margin-bottom:15mm;@bottom-left{${letters}${quoted(`${house}, ${place}`)}}`
     + `@bottom-right{${letters}"page " counter(page) " of " counter(pages)}}`;
   document.head.append(margin);
-  unfolded = [...document.querySelectorAll('.fold:not([open])')];
-  for (const fold of unfolded) fold.open = true;
+  unfold('.fold');
 });
 addEventListener('afterprint', () => {
   margin.remove();

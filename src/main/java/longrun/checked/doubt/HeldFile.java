@@ -57,8 +57,8 @@ public record HeldFile(String file, String what, Map<Confidence, Integer> counte
     private static void count(CapacityTable table, Map<Confidence, Integer> counted) {
         for (int r = 0; r < table.rowCount(); r++) {
             for (int c = 0; c < table.sizes().size(); c++) {
-                if (!Double.isNaN(table.capacityBtuh(r, c))) {
-                    counted.merge(table.confidence(r, c), 1, Integer::sum);
+                if (table.cell(r, c).capacity().isPresent()) {
+                    counted.merge(table.cell(r, c).confidence(), 1, Integer::sum);
                 }
             }
         }

@@ -25,8 +25,17 @@ final class CaseParts {
     private static Grid grid(Checked.Group group) {
         return new Grid(
                 group.title(),
+                sum(group.cases()),
                 List.of("Case", "Published", "Ours", "Difference", "Allowed, and why"),
                 group.cases().stream().map(CaseParts::row).toList());
+    }
+
+    private static String sum(List<Checked> cases) {
+        long same = cases.stream().filter(c -> c.worst() < 1e-9).count();
+        long beyond = cases.stream().filter(c -> !c.holds()).count();
+        return cases.size() + " cases, " + (same == 0 ? "none" : same == cases.size() ? "all" : same)
+                + " without difference"
+                + (beyond == 0 ? ", none beyond what is allowed" : ", " + beyond + " beyond what is allowed");
     }
 
     private static List<Cell> row(Checked c) {
@@ -34,8 +43,8 @@ final class CaseParts {
         String unit = p.isSizes() ? "in." : p.unit();
         return List.of(
                 Cell.of(p.title(), p.given(), "From: " + p.source() + held(p)),
-                Cell.of(String.join("  ", p.published()), unit),
-                Cell.of(String.join("  ", c.ours()), unit),
+                Cell.of(String.join(", ", p.published()), unit),
+                Cell.of(String.join(", ", c.ours()), unit),
                 Cell.of(c.differenceWords(), c.holds() ? "" : "more than is allowed"),
                 Cell.of(allowed(p), p.why()));
     }

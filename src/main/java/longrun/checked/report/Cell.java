@@ -1,6 +1,7 @@
 package longrun.checked.report;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A cell of a table of the report.
@@ -15,6 +16,6 @@ public record Cell(String text, List<String> under) {
     }
 
     static Cell of(int count) {
-        return of(String.format(java.util.Locale.ROOT, "%,d", count));
+        return of(String.format(Locale.ROOT, "%,d", count));
     }
 }

@@ -20,6 +20,7 @@ final class DoubtParts {
                                 + " regulation. Secondary: read on a page that repeats one, or in a maker's paper."),
                 List.of(new Grid(
                         "Facts by how they are held",
+                        HeldFile.listAll().size() + " files",
                         List.of("What", "Print", "Secondary", "Computed", "Memory", "In their own words"),
                         HeldFile.listAll().stream().map(DoubtParts::row).toList())));
     }
@@ -45,6 +46,7 @@ final class DoubtParts {
                 List.of("They bind until the authority says otherwise, and each finding that rests on one says so."),
                 List.of(new Grid(
                         "Requirements held from memory",
+                        MemoryRule.listAll().size() + " requirements",
                         List.of("Rule", "What is required", "Remembered from"),
                         MemoryRule.listAll().stream()
                                 .map(m -> List.of(Cell.of(m.rule()), Cell.of(m.required()), Cell.of(m.source())))
@@ -70,6 +72,7 @@ final class DoubtParts {
     static Grid grid(String caption, String what, String why, List<Told> told) {
         return new Grid(
                 caption,
+                String.valueOf(told.size()),
                 List.of(what, why),
                 told.stream()
                         .map(t -> List.of(Cell.of(t.what()), Cell.of(t.why())))

@@ -25,16 +25,14 @@ final class Lead {
         long otherSize = all.stream()
                 .filter(c -> c.published().isSizes() && c.worst() > 0)
                 .count();
-        return all.size()
-                + " cases that others have published, in codes, textbooks and makers' papers, are worked out by"
-                + " this program: " + holding + (holding == all.size() ? ", all of them," : "")
-                + " come as near as the case allows, " + same + " of these without any difference. "
-                + (otherSize == 1
-                        ? "In one the size is another than printed; why is told there. "
-                        : otherSize > 1
-                                ? "In " + otherSize + " a size is another than printed; why is told there. "
-                                : "")
-                + "How near that is, and why no nearer, stands beside each.";
+        return "In codes, textbooks and makers' papers others have published " + all.size()
+                + " cases that a plan or a figure of this program can hold. It works each of them out: "
+                + (holding == all.size() ? "all" : holding + " of " + all.size())
+                + " come as near as the case allows, " + same + " of these without any difference."
+                + (otherSize == 0
+                        ? ""
+                        : (otherSize == 1 ? " In one a size" : " In " + otherSize + " a size")
+                                + " is another than printed, the larger; why is told there.");
     }
 
     private static String tables() {

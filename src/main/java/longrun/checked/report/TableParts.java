@@ -2,10 +2,12 @@ package longrun.checked.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import longrun.capacity.CapacityTable;
 import longrun.checked.table.CellApart;
 import longrun.checked.table.EquationCheck;
 import longrun.checked.table.SecondReading;
+import longrun.quantity.HeatRate;
 import longrun.quantity.Show;
 
 /** Capacity tables against the equation and against a second keying. */
@@ -36,10 +38,12 @@ final class TableParts {
                 List.of(
                         new Grid(
                                 "Table by table",
+                                rows.size() + " tables",
                                 List.of("Table", "Read in print", "the same", "Made by the equation", "Differ"),
                                 rows),
                         new Grid(
                                 "Every figure that differs",
+                                apart.size() + " figures, each with its reason",
                                 List.of("Table", "Where", "Table, Btu/h", "Equation, Btu/h", "Why"),
                                 apart)));
     }
@@ -56,10 +60,15 @@ final class TableParts {
             s.apart().forEach(cell -> apart.add(cell(s.table(), cell, "second reading")));
         }
         List<Grid> grids = new ArrayList<>();
-        grids.add(new Grid("Table by table", List.of("Table", "Keyed twice", "the same", "Differ"), rows));
+        grids.add(new Grid(
+                "Table by table",
+                rows.size() + " tables",
+                List.of("Table", "Keyed twice", "the same", "Differ"),
+                rows));
         if (!apart.isEmpty()) {
             grids.add(new Grid(
                     "Every figure that differs",
+                    apart.size() == 1 ? "one figure, with its reason" : apart.size() + " figures, each with its reason",
                     List.of("Table", "Where", "Table, Btu/h", "Second reading, Btu/h", "Why"),
                     apart));
         }
@@ -84,9 +93,19 @@ final class TableParts {
     private static List<Cell> cell(CapacityTable table, CellApart c, String other) {
         return List.of(
                 Cell.of(table.title()),
-                Cell.of(Show.rowFeet(c.lengthFt()) + " ft, " + c.size() + " in."),
-                Cell.of(Show.whole(c.table())),
-                Cell.of(Show.whole(c.other()), Show.decimals(c.percentOver(), 2) + " % beside the " + other),
+                Cell.of(Show.rowFeet(c.run().feet()) + " ft, " + c.size() + " in."),
+                Cell.of(btuh(c.table())),
+                Cell.of(
+                        btuh(c.other()),
+                        c.percentOver().isPresent()
+                                ? "the table is "
+                                        + Show.decimals(Math.abs(c.percentOver().getAsDouble()), 2) + " % "
+                                        + (c.percentOver().getAsDouble() < 0 ? "under the " : "over the ") + other
+                                : ""),
                 Cell.of(c.why().isEmpty() ? "no reason is known" : c.why()));
+    }
+
+    private static String btuh(Optional<HeatRate> capacity) {
+        return capacity.map(h -> Show.whole(h.btuh())).orElse("blank");
     }
 }

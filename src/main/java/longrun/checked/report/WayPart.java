@@ -41,7 +41,11 @@ final class WayPart {
                                 + " while one waits, its build does: it makes random houses, the same each time, works each out"
                                 + " both ways and fails where they part."
                                 + (live ? " Count and first seed are those the build's test reads." : "")),
-                List.of(new Grid(live ? "What each build compares" : "What this build compared", headings, rows)));
+                List.of(new Grid(
+                        live ? "What each build compares" : "What this build compared",
+                        rows.size() + " things",
+                        headings,
+                        rows)));
     }
 
     private static String worst(SecondWay w, Found f) {

@@ -1,5 +1,7 @@
 package longrun.checked.working;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import longrun.checked.published.Given;
@@ -82,8 +84,6 @@ final class AirWork {
     }
 
     private static String decimal(double value) {
-        return java.math.BigDecimal.valueOf(value)
-                .setScale(4, java.math.RoundingMode.HALF_UP)
-                .toPlainString();
+        return BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_UP).toPlainString();
     }
 }

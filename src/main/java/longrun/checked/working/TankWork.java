@@ -3,6 +3,7 @@ package longrun.checked.working;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import longrun.capacity.GasProperties;
 import longrun.checked.published.Given;
 import longrun.plan.Plan;
 import longrun.plan.choice.TankKind;
@@ -46,7 +47,7 @@ final class TankWork {
         all.put(
                 "gas-heat",
                 given -> Answer.numbers(given.numbers("ft3-per-hour").stream()
-                        .map(v -> v * longrun.capacity.GasProperties.PROPANE.btuPerFt3())
+                        .map(v -> v * GasProperties.PROPANE.btuPerFt3())
                         .toList()));
         all.put("gallons-an-hour", given -> Answer.number(given.number("btuh") / DesignDay.BTU_PER_GAL));
     }

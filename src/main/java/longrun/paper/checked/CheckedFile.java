@@ -73,7 +73,7 @@ public final class CheckedFile {
         part.says().forEach(p -> section.appendChild(Html.text("p", "", p)));
         for (Grid grid : part.tables()) {
             if (part.tables().size() > 1) {
-                section.appendChild(Html.text("h3", "", grid.caption()));
+                section.appendChild(Html.text("h3", "", grid.caption() + ": " + grid.sum()));
             }
             section.appendChild(table(grid));
         }
@@ -96,12 +96,26 @@ public final class CheckedFile {
     }
 
     private static Element cell(Cell cell, boolean names, String heading) {
-        Element e = Html.el(names ? "th" : "td", "", Html.text("div", "t", cell.text()));
+        Element e = Html.el(names ? "th" : "td", "", unbroken(cell.text()));
         cell.under().forEach(u -> e.appendChild(Html.text("div", "u", u)));
         if (names) {
             e.attr("scope", "row");
         }
         return e.attr("data-of", heading);
+    }
+
+    /** A list of figures breaks between them, never within a fraction. */
+    private static Element unbroken(String text) {
+        List<String> figures = List.of(text.split(", "));
+        if (figures.stream().anyMatch(f -> f.contains(" "))) {
+            return Html.text("div", "t", text);
+        }
+        Element line = Html.el("div", "t");
+        for (int i = 0; i < figures.size(); i++) {
+            String comma = i < figures.size() - 1 ? "," : "";
+            line.appendChild(Html.text("span", "nb", figures.get(i) + comma)).appendText(comma.isEmpty() ? "" : " ");
+        }
+        return line;
     }
 
     private static String read(String file) {

@@ -11,8 +11,14 @@ final class CheckedTable {
 
     private CheckedTable() {}
 
-    /** @param titled whether its caption is read by everybody, or by those alone who do not see the heading above it */
-    static Element of(Grid grid, boolean titled) {
+    /** Folded up under its caption and what it comes to: nothing is a page away. */
+    static Element folded(Grid grid) {
+        Element says = Dom.el(
+                "summary", "", Dom.text("b", "", grid.caption()), Dom.words(" "), Dom.text("span", "q", grid.sum()));
+        return Dom.el("details", "checked-fold", says, of(grid));
+    }
+
+    private static Element of(Grid grid) {
         Element head = row();
         for (String heading : grid.headings()) {
             head.appendChild(
@@ -30,7 +36,7 @@ final class CheckedTable {
         return Dom.el(
                         "table",
                         "checked c" + grid.headings().size(),
-                        Dom.text("caption", titled ? "" : "vh", grid.caption()),
+                        Dom.text("caption", "vh", grid.caption()),
                         Dom.el("thead", "", head).setAttribute("role", "rowgroup"),
                         body)
                 .setAttribute("role", "table");

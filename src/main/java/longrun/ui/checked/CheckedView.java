@@ -23,7 +23,7 @@ public final class CheckedView extends Frame {
         noSheetActions();
         Report report = Report.live();
         Element lead = Dom.el("div", "");
-        report.lead().forEach(words -> lead.appendChild(Dom.text("p", "lede", words)));
+        report.lead().forEach(words -> lead.appendChild(Dom.text("p", "checked-lead", words)));
         lead.appendChild(contents(report.parts()));
         work().appendChild(section("in-short", "In short", "", lead));
         report.parts().forEach(part -> work().appendChild(part(part)));
@@ -39,9 +39,7 @@ public final class CheckedView extends Frame {
     private static Element part(Part part) {
         Element content = Dom.el("div", "");
         part.says().forEach(words -> content.appendChild(Dom.text("p", "lede", words)));
-        part.tables()
-                .forEach(grid ->
-                        content.appendChild(CheckedTable.of(grid, part.tables().size() > 1)));
+        part.tables().forEach(grid -> content.appendChild(CheckedTable.folded(grid)));
         return section(part.id(), part.heading(), "", content);
     }
 }
