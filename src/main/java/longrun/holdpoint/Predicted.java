@@ -3,7 +3,6 @@ package longrun.holdpoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.plan.Appliance;
 import longrun.plan.Plan;
 import longrun.plan.choice.ReadingKind;
@@ -30,8 +29,8 @@ public record Predicted(
         for (RegulatorPressure r : pressures.regulators()) {
             String id = r.regulator().id();
             String called = "regulator " + id;
-            out.add(of(plan, id, called, ReadingKind.LOCK_UP, r.lockUpInWc()));
-            out.add(of(plan, id, called, ReadingKind.FLOWING_ALL, flowing(r)));
+            out.add(of(plan, id, called, ReadingKind.LOCK_UP, r.lockUp()));
+            out.add(of(plan, id, called, ReadingKind.FLOWING_ALL, r.drooped().map(Pressure::orNone)));
         }
         for (int i = 0; i < plan.appliances().size(); i++) {
             Appliance a = plan.appliances().get(i);
@@ -40,30 +39,18 @@ public record Predicted(
                     a.id(),
                     a.called(),
                     ReadingKind.FLOWING_ALL,
-                    pressures.outlet(i).pressureAtInletInWc()));
+                    pressures.outlet(i).pressureAtInlet()));
         }
         return List.copyOf(out);
     }
 
-    private static OptionalDouble flowing(RegulatorPressure r) {
-        OptionalDouble fall = r.droop().map(d -> d.atLoadInWc()).orElse(OptionalDouble.empty());
-        return r.settingInWc().isEmpty() || fall.isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Math.max(0, r.settingInWc().getAsDouble() - fall.getAsDouble()));
-    }
-
-    private static Predicted of(Plan plan, String id, String called, ReadingKind kind, OptionalDouble inWc) {
+    private static Predicted of(Plan plan, String id, String called, ReadingKind kind, Optional<Pressure> predicted) {
         Optional<Pressure> read = Optional.empty();
         for (Plan.Reading r : plan.readings()) {
             if (r.at().is(id) && r.what().is(kind) && r.pressure().isKnown()) {
                 read = r.pressure().findValue();
             }
         }
-        return new Predicted(
-                id,
-                called,
-                kind,
-                inWc.isPresent() ? Optional.of(Pressure.ofInWc(inWc.getAsDouble())) : Optional.empty(),
-                read);
+        return new Predicted(id, called, kind, predicted, read);
     }
 }

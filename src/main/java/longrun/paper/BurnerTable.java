@@ -24,10 +24,10 @@ final class BurnerTable {
             rows.add(List.of(
                     Names.of(a),
                     a.minInlet().findValue().map(Show::pressure).orElse(SheetWords.BLANK),
-                    SheetWords.pressure(p.pressureAtInletInWc()),
+                    SheetWords.pressure(p.pressureAtInlet()),
                     SheetWords.BLANK,
                     a.maxInlet().findValue().map(Show::pressure).orElse(SheetWords.BLANK),
-                    SheetWords.pressure(p.pressureIdleInWc()),
+                    SheetWords.pressure(p.pressureIdle()),
                     SheetWords.BLANK));
         }
         return rows.isEmpty()

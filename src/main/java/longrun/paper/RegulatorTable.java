@@ -2,10 +2,8 @@ package longrun.paper;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import longrun.paper.page.Html;
 import longrun.paper.page.SheetWords;
-import longrun.pressure.Droop;
 import longrun.pressure.RegulatorPressure;
 import longrun.quantity.Show;
 import longrun.review.Review;
@@ -25,14 +23,14 @@ final class RegulatorTable {
         for (RegulatorPressure p : all) {
             rows.add(List.of(
                     SheetWords.regulator(p.regulator()),
-                    SheetWords.pressure(p.settingInWc()),
-                    p.regulator().fedBy().is("tank") ? "tank" : SheetWords.pressure(p.inletInWc()),
-                    SheetWords.pressure(firing(p)),
+                    SheetWords.pressure(p.setting()),
+                    p.regulator().fedBy().is("tank") ? "tank" : SheetWords.pressure(p.inlet()),
+                    SheetWords.pressure(p.drooped()),
                     SheetWords.BLANK,
-                    SheetWords.pressure(p.lockUpInWc()),
+                    SheetWords.pressure(p.lockUp()),
                     SheetWords.BLANK,
-                    SheetWords.whole(p.capacityBtuh()),
-                    p.load().complete() ? Show.whole(p.load().knownBtuh()) : SheetWords.BLANK));
+                    SheetWords.heat(p.capacity()),
+                    SheetWords.heat(p.load().whole())));
         }
         return List.of(
                 Html.heading("Regulators", "predicted beside blanks for what the gauge shows"),
@@ -65,12 +63,12 @@ final class RegulatorTable {
             rows.add(List.of(
                     SheetWords.shortened(SheetWords.regulator(p.regulator()), 26),
                     stands(p),
-                    SheetWords.set(p.settingInWc()),
-                    p.regulator().fedBy().is("tank") ? "tank" : SheetWords.pressure(p.inletInWc()),
-                    SheetWords.pressure(firing(p)),
-                    SheetWords.pressure(p.lockUpInWc()),
-                    p.load().complete() ? Show.whole(p.load().knownBtuh()) : SheetWords.BLANK,
-                    SheetWords.whole(p.capacityBtuh()),
+                    SheetWords.set(p.setting()),
+                    p.regulator().fedBy().is("tank") ? "tank" : SheetWords.pressure(p.inlet()),
+                    SheetWords.pressure(p.drooped()),
+                    SheetWords.pressure(p.lockUp()),
+                    SheetWords.heat(p.load().whole()),
+                    SheetWords.heat(p.capacity()),
                     used(p)));
         }
         if (rows.isEmpty()) {
@@ -105,18 +103,8 @@ final class RegulatorTable {
     }
 
     private static String used(RegulatorPressure p) {
-        return p.load().complete()
-                        && p.capacityBtuh().isPresent()
-                        && p.capacityBtuh().getAsDouble() > 0
-                ? Show.whole(100 * p.load().knownBtuh() / p.capacityBtuh().getAsDouble())
+        return p.load().complete() && p.capacity().filter(c -> c.btuh() > 0).isPresent()
+                ? Show.whole(100 * p.load().known().btuh() / p.capacity().get().btuh())
                 : SheetWords.BLANK;
-    }
-
-    /** At its outlet with everything firing. */
-    static OptionalDouble firing(RegulatorPressure p) {
-        OptionalDouble fall = p.droop().map(Droop::atLoadInWc).orElse(OptionalDouble.empty());
-        return p.settingInWc().isPresent() && fall.isPresent()
-                ? OptionalDouble.of(p.settingInWc().getAsDouble() - fall.getAsDouble())
-                : OptionalDouble.empty();
     }
 }

@@ -102,14 +102,14 @@ final class SizingSchedule {
                 SheetWords.pipe(section) + "; " + SheetWords.legs(section)
                         + (section.rough().is(true) ? "; rough, measure" : "")
                         + (section.isAssumed() ? "; assumed, not seen" : ""),
-                SheetWords.feet(piping.measuredFt(s)),
-                SheetWords.feet(review.sizing().countedFt(s)),
-                piping.load(s).complete() ? Show.whole(piping.load(s).knownBtuh()) : SheetWords.BLANK,
+                SheetWords.feet(piping.measured(s)),
+                SheetWords.feet(review.sizing().counted(s)),
+                SheetWords.heat(piping.load(s).whole()),
                 size.table().map(this::key).orElse(SheetWords.BLANK),
-                size.rowFt().isPresent() ? Show.plain(size.rowFt().getAsDouble()) : SheetWords.BLANK,
+                size.rowRun().map(r -> Show.plain(r.feet())).orElse(SheetWords.BLANK),
                 SheetWords.needed(size),
                 SheetWords.size(size),
-                SheetWords.whole(size.capacityBtuh()),
+                SheetWords.heat(size.capacity()),
                 share.isPresent() ? Show.whole(share.getAsDouble() * 100) : SheetWords.BLANK,
                 held(size) + (piping.isProvisional(s) && size.size().isPresent() ? ", so far" : ""));
     }
@@ -158,13 +158,13 @@ final class SizingSchedule {
             return List.of();
         }
         String name = "Behind " + SheetWords.regulator(stage.regulator()) + ", " + stage.side() + ".";
-        if (size.longestRunFt().isEmpty()) {
+        if (size.longestRun().isEmpty()) {
             return List.of(
                     Html.led(name, "The longest run is not known yet: a length, material or pressure is missing."));
         }
         List<String> way = new ArrayList<>();
         for (int s = size.longestRunTo().map(Outlet::section).orElse(-1); s >= 0; s = piping.parent(s)) {
-            way.add(0, piping.section(s).id() + " " + SheetWords.feet(piping.measuredFt(s)));
+            way.add(0, piping.section(s).id() + " " + SheetWords.feet(piping.measured(s)));
         }
         String items = review.sizing().allowanceItems(index).isEmpty()
                 ? "nothing for fittings"
@@ -175,16 +175,14 @@ final class SizingSchedule {
                                 .toList());
         return List.of(Html.led(
                 name,
-                "Longest run " + SheetWords.feet(size.longestRunFt()) + " ft, to "
+                "Longest run " + SheetWords.feet(size.longestRun()) + " ft, to "
                         + size.longestRunTo()
                                 .map(o -> SheetWords.outlet(review.plan(), o))
                                 .orElse("its end")
-                        + ": measured " + String.join(" + ", way) + " = " + SheetWords.feet(size.measuredFt())
-                        + "; fittings " + items + " = " + SheetWords.feet(size.allowanceFt())
+                        + ": measured " + String.join(" + ", way) + " = " + SheetWords.feet(size.measured())
+                        + "; fittings " + items + " = " + SheetWords.feet(size.allowance())
                         + ". Every section of it takes this one length. Load "
-                        + (piping.load(stage).complete()
-                                ? Show.btuh(piping.load(stage).knownBtuh())
-                                : "not known whole")
+                        + piping.load(stage).whole().map(Show::btuh).orElse("not known whole")
                         + "."));
     }
 
@@ -205,7 +203,7 @@ final class SizingSchedule {
     }
 
     private static String item(AllowanceItem i) {
-        return i.what() + " " + Show.decimals(i.feet(), 2);
+        return i.what() + " " + Show.decimals(i.length().feet(), 2);
     }
 
     /** Where the book's own page says more than the equation bears, both cells are shown, since the book will be held against it. */
@@ -232,8 +230,8 @@ final class SizingSchedule {
                             id,
                             Show.plain(corrected.run(row).feet()),
                             corrected.sizes().get(column),
-                            whole(said),
-                            whole(held)));
+                            SheetWords.heat(said),
+                            SheetWords.heat(held)));
                 }
             });
         }
@@ -253,9 +251,5 @@ final class SizingSchedule {
                         "The printed page leaves out two length labels, so each value beyond 60 ft stands beside a"
                                 + " longer run than the code\u2019s own equation gives it. The smaller is used: it is what"
                                 + " the equation bears."));
-    }
-
-    private static String whole(Optional<HeatRate> capacity) {
-        return capacity.map(c -> Show.whole(c.btuh())).orElse(SheetWords.BLANK);
     }
 }

@@ -49,17 +49,17 @@ final class SupplierAnswers {
         }
         int index = review.pressures().regulators().indexOf(last.get());
         SettingWindow window = review.pressures().window(index);
-        String reckoned = last.get().settingInWc().isPresent()
-                ? "reckoned with " + SheetWords.set(last.get().settingInWc())
+        String reckoned = last.get().setting().isPresent()
+                ? "reckoned with " + SheetWords.set(last.get().setting())
                 : "its setting is not entered";
-        if (window.lowestInWc().isEmpty() || window.highestInWc().isEmpty()) {
+        if (window.lowest().isEmpty() || window.highest().isEmpty()) {
             return cell(label, SheetWords.BLANK, reckoned + "; plates open");
         }
         return cell(
                 label,
                 window.isEmpty()
                         ? "none serves all"
-                        : SheetWords.inWc(window.lowestInWc()) + " to " + SheetWords.inWc(window.highestInWc()),
+                        : SheetWords.inWc(window.lowest()) + " to " + SheetWords.inWc(window.highest()),
                 reckoned + (window.complete() ? "" : "; plates open"));
     }
 

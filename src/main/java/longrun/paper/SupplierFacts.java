@@ -55,10 +55,10 @@ final class SupplierFacts {
 
     private static String load(Review review) {
         String undiluted = "; propane, undiluted";
-        if (review.connectedLoadBtuh() <= 0) {
+        if (review.connectedLoad().btuh() <= 0) {
             return SheetWords.BLANK + " Btu/h" + undiluted;
         }
-        String sum = Show.btuh(review.connectedLoadBtuh());
+        String sum = Show.btuh(review.connectedLoad());
         if (!review.connectedLoadComplete()) {
             return sum + " so far, not every load is known" + undiluted;
         }

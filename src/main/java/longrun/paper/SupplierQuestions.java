@@ -65,14 +65,14 @@ final class SupplierQuestions {
             SettingWindow window =
                     review.pressures().window(review.pressures().regulators().indexOf(p));
             said.add(SheetWords.shortened(SheetWords.regulator(p.regulator()), 24) + ": " + window(window)
-                    + "; reckoned with " + SheetWords.set(p.settingInWc()));
+                    + "; reckoned with " + SheetWords.set(p.setting()));
         }
         int more = last.size() - said.size();
         return String.join("; ", said) + (more > 0 ? "; " + more + " more below" : "");
     }
 
     private static String window(SettingWindow w) {
-        if (w.lowestInWc().isEmpty() || w.highestInWc().isEmpty()) {
+        if (w.lowest().isEmpty() || w.highest().isEmpty()) {
             return "what the rating plates ask for is not all known";
         }
         if (w.isEmpty()) {
@@ -82,7 +82,7 @@ final class SupplierQuestions {
                     ? "no setting serves " + one
                     : "no setting serves " + one + " and " + other + " alike";
         }
-        return "from " + SheetWords.span(w.lowestInWc(), w.highestInWc())
+        return "from " + SheetWords.span(w.lowest(), w.highest())
                 + (w.complete() ? " serves all" : " serves the plates read");
     }
 

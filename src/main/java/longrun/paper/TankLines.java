@@ -15,6 +15,7 @@ import longrun.plan.Section;
 import longrun.plan.Tank;
 import longrun.plan.choice.Placement;
 import longrun.plan.choice.Setting;
+import longrun.quantity.Length;
 import longrun.quantity.Show;
 import longrun.review.Review;
 import longrun.tank.Demand;
@@ -93,13 +94,13 @@ final class TankLines {
     }
 
     private static String words(Review review, Section s) {
-        OptionalDouble feet =
-                review.piping().measuredFt(review.plan().sections().indexOf(s));
+        Optional<Length> length =
+                review.piping().measured(review.plan().sections().indexOf(s));
         String how = s.setting()
                 .findValue()
                 .map(p -> p == Setting.UNDERGROUND ? "buried" : p.written())
                 .orElse("");
-        return (feet.isPresent() ? Show.plain(Math.rint(feet.getAsDouble())) : "____") + " ft"
+        return length.map(l -> Show.plain(Math.rint(l.feet()))).orElse("____") + " ft"
                 + (how.isEmpty() ? "" : ", " + how);
     }
 

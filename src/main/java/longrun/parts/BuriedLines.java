@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.plan.Section;
 import longrun.plan.choice.Setting;
+import longrun.quantity.Length;
 import longrun.quantity.Show;
 
 /** What goes into the ground with the pipe: risers and other ends of plastic, and tracer wire. */
@@ -74,9 +76,9 @@ final class BuriedLines {
         boolean known = true;
         double share = 0;
         for (int s : sections) {
-            OptionalDouble measured = bought.piping().measuredFt(s);
+            Optional<Length> measured = bought.piping().measured(s);
             known &= measured.isPresent();
-            feet += measured.orElse(0);
+            feet += measured.map(Length::feet).orElse(0.0);
             share = Math.max(
                     share,
                     bought.material(s).map(m -> StockForm.of(m).wasteShare()).orElse(0.0));

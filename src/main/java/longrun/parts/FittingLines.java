@@ -52,7 +52,7 @@ final class FittingLines {
                         bought.id(s),
                         List.of(bought.id(s)),
                         "listed at the section"));
-        if (turns.undirectedFt() > 0) {
+        if (turns.undirected().feet() > 0) {
             lacking("Fittings of a length whose turns are not described", s, "describe its legs, or list its fittings");
         }
         if (material == Material.CSST) {

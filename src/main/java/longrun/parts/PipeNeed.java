@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import longrun.plan.choice.Material;
+import longrun.quantity.Length;
 import longrun.quantity.Show;
 
 /**
@@ -67,13 +68,14 @@ public record PipeNeed(
         List<String> terms = new ArrayList<>();
         List<String> doubts = new ArrayList<>();
         for (int s : sections) {
-            OptionalDouble measured = bought.piping().measuredFt(s);
-            if (measured.isEmpty()) {
+            Optional<Length> own = bought.piping().measured(s);
+            if (own.isEmpty()) {
                 without.add(bought.id(s));
             } else {
-                feet += measured.getAsDouble();
-                longest = Math.max(longest, measured.getAsDouble());
-                terms.add(bought.id(s) + " " + Show.plain(measured.getAsDouble()));
+                double here = own.get().feet();
+                feet += here;
+                longest = Math.max(longest, here);
+                terms.add(bought.id(s) + " " + Show.plain(here));
             }
             doubts.addAll(bought.doubts(s));
             if (bought.piping().section(s).rough().is(true)) {

@@ -47,7 +47,7 @@ final class RegulatorLines {
     private static PartLine regulator(Regulator r, Load load) {
         String kind = r.kind().findValue().map(RegulatorKind::label).orElse("regulator, its kind not entered");
         List<String> said = new ArrayList<>();
-        said.add(load.complete() ? "must pass " + Show.btuh(load.knownBtuh()) : "its load is not known whole");
+        said.add(load.complete() ? "must pass " + Show.btuh(load.known()) : "its load is not known whole");
         r.capacity().findValue().ifPresent(c -> said.add("rated " + Show.btuh(c.btuh()) + " as entered"));
         return PartLine.pieces(
                 GROUP,

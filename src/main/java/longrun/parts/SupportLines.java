@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import longrun.plan.Section;
 import longrun.plan.choice.Setting;
+import longrun.quantity.Length;
 import longrun.quantity.Show;
 
 /** What holds the pipe and what it passes through. */
@@ -61,13 +62,13 @@ final class SupportLines {
 
     private static void supports(
             Bought bought, int s, Section section, Tally tally, Map<String, List<String>> withoutSpacing) {
-        OptionalDouble feet = bought.piping().measuredFt(s);
+        Optional<Length> length = bought.piping().measured(s);
         double every = section.supportEvery().findValue().map(l -> l.feet()).orElse(0.0);
-        if (every > 0 && feet.isPresent()) {
+        if (every > 0 && length.isPresent()) {
             tally.add(
                     "Support",
                     bought.shown(s),
-                    (int) Math.ceil(feet.getAsDouble() / every - 1e-9),
+                    (int) Math.ceil(length.get().feet() / every - 1e-9),
                     bought.id(s),
                     List.of(bought.id(s)),
                     "one every " + Show.plain(every) + " ft or less, as entered");

@@ -1,24 +1,28 @@
 package longrun.piping;
 
-import java.util.OptionalDouble;
+import java.util.Optional;
+import longrun.quantity.HeatRate;
 
 /**
  * What a section must carry.
  *
- * @param knownBtuh the sum of what is known, Btu/h
+ * @param known the sum of what is known
  * @param complete whether nothing below the section is missing
  */
-public record Load(double knownBtuh, boolean complete) {
+public record Load(HeatRate known, boolean complete) {
 
-    static final Load NOTHING = new Load(0, true);
-    static final Load MISSING = new Load(0, false);
+    static final Load NOTHING = new Load(HeatRate.ZERO, true);
+    static final Load MISSING = new Load(HeatRate.ZERO, false);
 
     Load plus(Load other) {
-        return new Load(knownBtuh + other.knownBtuh, complete && other.complete);
+        if (this == NOTHING || other == NOTHING) {
+            return this == NOTHING ? other : this;
+        }
+        return new Load(known.plus(other.known), complete && other.complete);
     }
 
     /** The load, where all of it is known; a part of it is never taken for the whole. */
-    public OptionalDouble btuh() {
-        return complete ? OptionalDouble.of(knownBtuh) : OptionalDouble.empty();
+    public Optional<HeatRate> whole() {
+        return complete ? Optional.of(known) : Optional.empty();
     }
 }

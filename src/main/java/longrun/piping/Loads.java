@@ -61,7 +61,7 @@ final class Loads {
                 }
             }
             Load own = own(plan, forest, s);
-            largest[s] = Math.max(largest[s], own.knownBtuh());
+            largest[s] = Math.max(largest[s], own.known().btuh());
             sum[s] = load.plus(own);
         }
         return new Loads(plan, sum, largest);
@@ -84,7 +84,7 @@ final class Loads {
                     .get(forest.applianceOn(s))
                     .input()
                     .findValue()
-                    .map(h -> new Load(h.btuh(), true))
+                    .map(h -> new Load(h, true))
                     .orElse(Load.MISSING);
         }
         boolean feeds = !forest.children(s).isEmpty() || forest.regulatorOn(s) >= 0;
@@ -92,14 +92,16 @@ final class Loads {
     }
 
     private static Load reserve(Section section) {
-        return section.reserve().fold((HeatRate h) -> new Load(h.btuh(), true), () -> Load.NOTHING, () -> Load.MISSING);
+        return section.reserve().fold((HeatRate h) -> new Load(h, true), () -> Load.NOTHING, () -> Load.MISSING);
     }
 
     private Load diversified(Load load, double largestBtuh) {
         return plan.diversity()
                 .filter(d -> d.reason().is(r -> !r.isBlank()))
                 .flatMap(d -> d.share().findValue())
-                .map(share -> new Load(Math.max(load.knownBtuh() * share.fraction(), largestBtuh), load.complete()))
+                .map(share -> new Load(
+                        HeatRate.ofBtuh(Math.max(load.known().btuh() * share.fraction(), largestBtuh)),
+                        load.complete()))
                 .orElse(load);
     }
 }

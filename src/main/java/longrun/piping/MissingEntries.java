@@ -13,6 +13,7 @@ import longrun.plan.Appliance;
 import longrun.plan.Plan;
 import longrun.plan.Regulator;
 import longrun.plan.Section;
+import longrun.quantity.Length;
 
 /** What the pipes lack before they can be sized; each a question at the entry that answers it. */
 public final class MissingEntries {
@@ -97,12 +98,12 @@ public final class MissingEntries {
                     .ask(AskWhom.FITTER, "What is section " + s.id() + " made of?")
                     .at(at + "/material"));
         }
-        if (piping.measuredFt(i).isEmpty()) {
+        if (piping.measured(i).isEmpty()) {
             out.add(question(s.id(), "the length is not entered")
                     .required("its legs, such as up 4 ft, north 12 ft")
                     .remedy("pace it and enter the legs")
                     .at(at + "/legs"));
-        } else if (piping.measuredFt(i).getAsDouble() == 0) {
+        } else if (piping.measured(i).get().equals(Length.ZERO)) {
             out.add(question(s.id(), "the length is 0 ft, and no pipe is that short")
                     .required("the length as it is measured")
                     .remedy("pace it and enter what you measure; every foot counts in the longest run")

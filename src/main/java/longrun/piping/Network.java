@@ -10,6 +10,7 @@ import longrun.plan.Plan;
 import longrun.plan.Regulator;
 import longrun.plan.Section;
 import longrun.plan.choice.ApplianceKind;
+import longrun.quantity.HeatRate;
 
 /** What serves what, asked by the ids that a plan gives its parts. An id that is nowhere is answered with nothing. */
 public final class Network {
@@ -84,15 +85,15 @@ public final class Network {
         return appliance
                 .input()
                 .findValue()
-                .map(rate -> new Served(rate.btuh(), Optional.empty(), 1, grill))
-                .orElse(new Served(0, Optional.of(pointer), 1, grill));
+                .map(rate -> new Served(rate, Optional.empty(), 1, grill))
+                .orElse(new Served(HeatRate.ZERO, Optional.of(pointer), 1, grill));
     }
 
     /** Counts whether or not the end is capped, as it does in the pipe's load. */
     private static Served reserve(Section section, String pointer) {
         return section.reserve()
                 .fold(
-                        rate -> new Served(rate.btuh(), Optional.empty(), 0, false),
+                        rate -> new Served(rate, Optional.empty(), 0, false),
                         () -> Served.NOTHING,
                         () -> Served.unknown(pointer));
     }

@@ -2,10 +2,10 @@ package longrun.piping;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import longrun.plan.Plan;
 import longrun.plan.Section;
+import longrun.quantity.Length;
 
 /**
  * A plan's pipes, resolved. Sections are known by their index in the plan; every list keeps the plan's order. Built
@@ -17,7 +17,7 @@ public final class Piping {
     private final Forest forest;
     private final List<Stage> stages;
     private final int[] stageOf;
-    private final double[] measuredFt;
+    private final List<Optional<Length>> measured;
     private final Loads loads;
     private final Turns[] turns;
     private final Loose loose;
@@ -33,10 +33,7 @@ public final class Piping {
                 stageOf[section] = s;
             }
         }
-        this.measuredFt = new double[stageOf.length];
-        for (int i = 0; i < measuredFt.length; i++) {
-            measuredFt[i] = Turning.measuredFt(plan.sections().get(i));
-        }
+        this.measured = plan.sections().stream().map(Turning::measured).toList();
         this.loads = Loads.of(plan, forest);
         this.turns = Turning.of(plan, forest);
         this.loose = new Loose(plan, forest, stages, stageOf);
@@ -47,7 +44,7 @@ public final class Piping {
         this.forest = all.forest;
         this.stages = all.stages;
         this.stageOf = all.stageOf;
-        this.measuredFt = all.measuredFt;
+        this.measured = all.measured;
         this.loads = all.loads;
         this.turns = turns;
         this.loose = all.loose;
@@ -119,9 +116,9 @@ public final class Piping {
         return new Network(this, forest);
     }
 
-    /** Measured feet, or empty where the legs are not entered. */
-    public OptionalDouble measuredFt(int section) {
-        return Double.isNaN(measuredFt[section]) ? OptionalDouble.empty() : OptionalDouble.of(measuredFt[section]);
+    /** As it measures, or empty where the legs are not entered. */
+    public Optional<Length> measured(int section) {
+        return measured.get(section);
     }
 
     /** What a section must carry, with everything it feeds firing at once. */

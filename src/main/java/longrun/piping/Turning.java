@@ -8,20 +8,21 @@ import longrun.plan.Plan;
 import longrun.plan.Section;
 import longrun.plan.choice.Direction;
 import longrun.plan.choice.PipeFitting;
+import longrun.quantity.Length;
 
 /** Counts the turns of each section from its legs, as a fitter would along the pipe. */
 final class Turning {
 
     private Turning() {}
 
-    /** The sum of a section's legs, feet; NaN where none is entered. */
-    static double measuredFt(Section section) {
+    /** The sum of a section's legs; empty where none is entered. */
+    static Optional<Length> measured(Section section) {
         List<Leg> legs = section.legs().findValue().orElse(List.of());
-        double feet = legs.isEmpty() ? Double.NaN : 0;
+        double feet = 0;
         for (Leg leg : legs) {
             feet += leg.length().feet();
         }
-        return feet;
+        return legs.isEmpty() ? Optional.empty() : Optional.of(Length.ofFeet(feet));
     }
 
     static Turns[] of(Plan plan, Forest forest) {
@@ -56,7 +57,7 @@ final class Turning {
         return new Turns(
                 turns,
                 tee(plan, forest, i, straightOn),
-                looked ? 0 : undirected,
+                looked ? Length.ZERO : Length.ofFeet(undirected),
                 end.traps(),
                 end.shutoffs(),
                 end.assumed(),

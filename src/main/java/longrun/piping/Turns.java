@@ -2,13 +2,14 @@ package longrun.piping;
 
 import java.util.List;
 import longrun.plan.choice.PartKind;
+import longrun.quantity.Length;
 
 /**
  * What in a section holds the gas back besides its length.
  *
  * @param turns changes of direction inside the section and from the section it follows
  * @param tee how the section leaves a tee
- * @param undirectedFt feet of legs whose turns are not known
+ * @param undirected length of legs whose turns are not known
  * @param traps sediment traps on its end, each a tee through the branch
  * @param shutoffs shutoffs on its end, each counted as a 90 degree elbow
  * @param assumed those of its traps and shutoffs that nobody has entered and the rules will ask for, or that nobody has
@@ -20,7 +21,7 @@ import longrun.plan.choice.PartKind;
 public record Turns(
         int turns,
         Tee tee,
-        double undirectedFt,
+        Length undirected,
         int traps,
         int shutoffs,
         List<PartKind> assumed,
@@ -42,7 +43,7 @@ public record Turns(
     Turns entered() {
         EndParts end = new EndParts(traps, shutoffs, assumed).entered();
         return new Turns(
-                turns, tee, undirectedFt, end.traps(), end.shutoffs(), List.of(), elbows90, elbows45, teeBranches);
+                turns, tee, undirected, end.traps(), end.shutoffs(), List.of(), elbows90, elbows45, teeBranches);
     }
 
     /** Parts of the section's own list, whichever they are. */

@@ -17,6 +17,7 @@ import longrun.origin.DataRow;
 import longrun.plan.Appliance;
 import longrun.plan.Plan;
 import longrun.plan.choice.ApplianceKind;
+import longrun.quantity.HeatRate;
 import longrun.quantity.Show;
 
 /**
@@ -35,14 +36,18 @@ public final class UsualInputs {
     /**
      * What a kind usually has.
      *
-     * @param least Btu/h
-     * @param greatest Btu/h
+     * @param least the least input that is usual
+     * @param greatest the greatest
      */
-    public record Range(double least, double greatest, Confidence confidence) {
+    public record Range(HeatRate least, HeatRate greatest, Confidence confidence) {
 
         private Range with(double row, Confidence held) {
             Confidence weaker = held == Confidence.MEMORY ? held : confidence;
-            return new Range(Math.min(least, row / 2), Math.max(greatest, row * 2), weaker);
+            return of(Math.min(least.btuh(), row / 2), Math.max(greatest.btuh(), row * 2), weaker);
+        }
+
+        private static Range of(double leastBtuh, double greatestBtuh, Confidence confidence) {
+            return new Range(HeatRate.ofBtuh(leastBtuh), HeatRate.ofBtuh(greatestBtuh), confidence);
         }
     }
 
@@ -60,7 +65,7 @@ public final class UsualInputs {
             Appliance a = plan.appliances().get(i);
             Optional<Range> usual = a.kind().findValue().flatMap(UsualInputs::find);
             String field = "/appliances/" + i + "/input";
-            if (usual.isPresent() && a.input().is(h -> isFar(h.btuh(), usual.get()))) {
+            if (usual.isPresent() && a.input().is(h -> isFar(h, usual.get()))) {
                 out.add(question(a, usual.get(), field));
             } else if (usual.isEmpty() && a.input().is(h -> h.btuh() > 0 && h.btuh() < LEAST_OF_ANY)) {
                 out.add(thousands(a, field));
@@ -69,8 +74,8 @@ public final class UsualInputs {
         return out;
     }
 
-    private static boolean isFar(double btuh, Range usual) {
-        return btuh < usual.least() || btuh > usual.greatest();
+    private static boolean isFar(HeatRate input, Range usual) {
+        return input.compareTo(usual.least()) < 0 || input.compareTo(usual.greatest()) > 0;
     }
 
     /** Of whatever kind: so little is a figure meant in thousands. */
@@ -88,7 +93,7 @@ public final class UsualInputs {
 
     private static Finding question(Appliance a, Range usual, String field) {
         String kind = a.kind().findValue().orElse(ApplianceKind.OTHER).label();
-        String range = Show.whole(usual.least()) + " to " + Show.btuh(usual.greatest());
+        String range = Show.whole(usual.least().btuh()) + " to " + Show.btuh(usual.greatest());
         String input = a.input().findValue().map(h -> Show.btuh(h.btuh())).orElse("");
         boolean onDemand = a.kind().is(ApplianceKind.ON_DEMAND_WATER_HEATER);
         return FindingBuilder.finding(
@@ -111,13 +116,13 @@ public final class UsualInputs {
 
     private static Map<ApplianceKind, Range> ranges() {
         Map<ApplianceKind, Range> out = new EnumMap<>(ApplianceKind.class);
-        out.put(ApplianceKind.ON_DEMAND_WATER_HEATER, new Range(30_000, 250_000, Confidence.MEMORY));
+        out.put(ApplianceKind.ON_DEMAND_WATER_HEATER, Range.of(30_000, 250_000, Confidence.MEMORY));
         for (DataRow row : DataFile.read("appliances/typical-inputs.csv").rows()) {
             double btuh = row.positive("input_btu_h");
             Confidence held = row.choice("confidence", Confidence.class);
             out.merge(
                     row.choice("kind", ApplianceKind.class),
-                    new Range(btuh / 2, btuh * 2, held),
+                    Range.of(btuh / 2, btuh * 2, held),
                     (known, one) -> known.with(btuh, held));
         }
         return out;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import longrun.capacity.FlowEquation;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
@@ -159,7 +159,7 @@ final class AloneChain {
     }
 
     /** Empty for NaN. */
-    static OptionalDouble known(double value) {
-        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+    static Optional<Pressure> known(double inWc) {
+        return Double.isNaN(inWc) ? Optional.empty() : Optional.of(Pressure.ofInWc(inWc));
     }
 }

@@ -1,7 +1,6 @@
 package longrun.pressure;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.capacity.FlowEquation;
 import longrun.piping.Load;
 import longrun.plan.Plan;
@@ -14,11 +13,11 @@ import longrun.quantity.Pressure;
 /**
  * How far a regulator's outlet falls under its setting at its load.
  *
- * @param atLoadInWc in. w.c.; empty where the load is not known and decides it
- * @param atCapacityInWc at full capacity, in. w.c.
+ * @param atLoad empty where the load is not known and decides it
+ * @param atCapacity at full capacity
  * @param source where the figure comes from
  */
-public record Droop(OptionalDouble atLoadInWc, double atCapacityInWc, Source source) {
+public record Droop(Optional<Pressure> atLoad, Pressure atCapacity, Source source) {
 
     /** Where a droop comes from. */
     public enum Source {
@@ -38,18 +37,18 @@ public record Droop(OptionalDouble atLoadInWc, double atCapacityInWc, Source sou
 
     /** The maker's figure where entered, else what was read, else the default. */
     static Droop of(Plan plan, Regulator regulator, Pressure setting, Load load) {
-        OptionalDouble read = measured(plan, regulator.id());
+        Optional<Pressure> read = measured(plan, regulator.id());
         if (regulator.droopAtCapacity().isKnown() || read.isEmpty()) {
             return predicted(regulator, setting, load);
         }
-        double droop = Math.max(0, setting.inWc() - read.getAsDouble());
-        return new Droop(OptionalDouble.of(droop), droop, Source.MEASURED);
+        Pressure droop = setting.minus(read.get()).orNone();
+        return new Droop(Optional.of(droop), droop, Source.MEASURED);
     }
 
     /** As it is before anyone has held a gauge to it. */
     static Droop predicted(Regulator regulator, Pressure setting, Load load) {
         Optional<Pressure> entered = regulator.droopAtCapacity().findValue();
-        double full = entered.map(Pressure::inWc).orElse(defaultInWc(regulator, setting));
+        Pressure full = entered.orElseGet(() -> Pressure.ofInWc(defaultInWc(regulator, setting)));
         return new Droop(scaled(regulator, full, load), full, entered.isPresent() ? Source.ENTERED : Source.DEFAULT);
     }
 
@@ -66,34 +65,24 @@ public record Droop(OptionalDouble atLoadInWc, double atCapacityInWc, Source sou
     }
 
     /** In proportion to the load; the whole of it where the capacity is not known. */
-    private static OptionalDouble scaled(Regulator regulator, double full, Load load) {
-        OptionalDouble capacity = capacity(regulator);
+    private static Optional<Pressure> scaled(Regulator regulator, Pressure full, Load load) {
+        Optional<HeatRate> capacity = regulator.capacity().findValue().filter(c -> c.btuh() > 0);
         if (capacity.isEmpty()) {
-            return OptionalDouble.of(full);
+            return Optional.of(full);
         }
-        return load.complete()
-                ? OptionalDouble.of(full * load.knownBtuh() / capacity.getAsDouble())
-                : OptionalDouble.empty();
+        return load.whole()
+                .map(l ->
+                        Pressure.ofInWc(full.inWc() * l.btuh() / capacity.get().btuh()));
     }
 
-    private static OptionalDouble capacity(Regulator regulator) {
-        return regulator
-                .capacity()
-                .findValue()
-                .map(HeatRate::btuh)
-                .filter(c -> c > 0)
-                .map(OptionalDouble::of)
-                .orElse(OptionalDouble.empty());
-    }
-
-    /** The last pressure read at the regulator with everything firing, in. w.c. */
-    static OptionalDouble measured(Plan plan, String regulator) {
-        OptionalDouble found = OptionalDouble.empty();
+    /** The last pressure read at the regulator with everything firing. */
+    static Optional<Pressure> measured(Plan plan, String regulator) {
+        Optional<Pressure> found = Optional.empty();
         for (Plan.Reading r : plan.readings()) {
             if (r.at().is(regulator)
                     && r.what().is(ReadingKind.FLOWING_ALL)
                     && r.pressure().isKnown()) {
-                found = OptionalDouble.of(r.pressure().findValue().orElseThrow().inWc());
+                found = r.pressure().findValue();
             }
         }
         return found;

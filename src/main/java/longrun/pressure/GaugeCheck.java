@@ -3,7 +3,7 @@ package longrun.pressure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.TreeMap;
 import longrun.plan.Plan;
 import longrun.plan.choice.ReadingKind;
@@ -14,12 +14,12 @@ import longrun.quantity.Pressure;
  * agrees anywhere between the setting and the predicted figure, give or take what a gauge shows.
  *
  * @param reading index in the plan's readings
- * @param readInWc what the gauge showed, in. w.c.
- * @param predictedInWc the figure the house was judged by, in. w.c.; empty where it is not known
+ * @param read what the gauge showed
+ * @param predicted the figure the house was judged by; empty where it is not known
  * @param verdict what comes of the two
  * @param words "agrees", or "differs: look at ..."
  */
-public record GaugeCheck(int reading, double readInWc, OptionalDouble predictedInWc, Verdict verdict, String words) {
+public record GaugeCheck(int reading, Pressure read, Optional<Pressure> predicted, Verdict verdict, String words) {
 
     /** What comes of holding a reading against the prediction. */
     public enum Verdict {
@@ -55,39 +55,33 @@ public record GaugeCheck(int reading, double readInWc, OptionalDouble predictedI
                 Span span = regulators.containsKey(at)
                         ? atRegulator(pressures, regulators.get(at), r)
                         : appliances.containsKey(at) ? atAppliance(pressures, appliances.get(at), r) : Span.UNKNOWN;
-                out.add(judge(i, r.pressure().findValue().map(Pressure::inWc).orElseThrow(), span));
+                out.add(judge(i, r.pressure().findValue().orElseThrow(), span));
             }
         }
         return List.copyOf(out);
     }
 
     /** The prediction, and how far a reading may lie from it towards the setting. */
-    private record Span(OptionalDouble predicted, OptionalDouble other, String below, String above) {
-        static final Span UNKNOWN = new Span(OptionalDouble.empty(), OptionalDouble.empty(), "", "");
+    private record Span(Optional<Pressure> predicted, Optional<Pressure> other, String below, String above) {
+        static final Span UNKNOWN = new Span(Optional.empty(), Optional.empty(), "", "");
     }
 
     private static Span atRegulator(Pressures pressures, int index, Plan.Reading r) {
         RegulatorPressure regulator = pressures.regulator(index);
         String id = regulator.regulator().id();
         String setting = "the setting of " + id;
-        if (regulator.settingInWc().isEmpty()) {
+        if (regulator.setting().isEmpty()) {
             return Span.UNKNOWN;
         }
         if (idle(r)) {
-            return new Span(
-                    regulator.lockUpInWc(), regulator.settingInWc(), setting, setting + " and whether its seat closes");
+            return new Span(regulator.lockUp(), regulator.setting(), setting, setting + " and whether its seat closes");
         }
-        Droop droop = Droop.predicted(
-                regulator.regulator(), Pressure.ofInWc(regulator.settingInWc().getAsDouble()), regulator.load());
-        OptionalDouble drooped = droop.atLoadInWc().isPresent()
-                ? OptionalDouble.of(Math.max(
-                        0,
-                        regulator.settingInWc().getAsDouble()
-                                - droop.atLoadInWc().getAsDouble()))
-                : OptionalDouble.empty();
+        Droop droop = Droop.predicted(regulator.regulator(), regulator.setting().get(), regulator.load());
+        Optional<Pressure> drooped =
+                droop.atLoad().map(fall -> regulator.setting().get().minus(fall).orNone());
         return new Span(
                 drooped,
-                regulator.settingInWc(),
+                regulator.setting(),
                 setting + ", its inlet pressure and its capacity",
                 setting + ", and whether everything was firing");
     }
@@ -101,15 +95,15 @@ public record GaugeCheck(int reading, double readInWc, OptionalDouble predictedI
         String id = regulator.regulator().id();
         if (idle(r)) {
             return new Span(
-                    outlet.pressureIdleInWc(),
-                    regulator.settingInWc(),
+                    outlet.pressureIdle(),
+                    regulator.setting(),
                     "the setting of " + id,
                     "the setting of " + id + " and whether its seat closes");
         }
         boolean all = r.what().is(ReadingKind.FLOWING_ALL);
-        OptionalDouble pipe = all ? outlet.pressureInWc() : outlet.pressureAloneInWc();
+        Optional<Pressure> pipe = all ? outlet.pressure() : outlet.pressureAlone();
         return new Span(
-                all ? outlet.pressureAtInletInWc() : aloneAtInlet(outlet, regulator),
+                all ? outlet.pressureAtInlet() : aloneAtInlet(outlet, regulator),
                 pipe,
                 "the shutoff, the connector, the pipe sizes on the way and the setting of " + id,
                 "the setting of " + id + ", and whether "
@@ -117,40 +111,31 @@ public record GaugeCheck(int reading, double readInWc, OptionalDouble predictedI
     }
 
     /** With one appliance firing the regulator falls no more than with all of them. */
-    private static OptionalDouble aloneAtInlet(OutletPressure outlet, RegulatorPressure regulator) {
-        if (outlet.pressureAloneInWc().isEmpty()
-                || regulator
-                        .droop()
-                        .flatMap(d -> d.atLoadInWc().stream().boxed().findFirst())
-                        .isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        double droop = regulator.droop().orElseThrow().atLoadInWc().orElseThrow();
-        return OptionalDouble.of(Math.max(
-                0,
-                outlet.pressureAloneInWc().getAsDouble()
-                        - droop
-                        - outlet.connector().inWc()));
+    private static Optional<Pressure> aloneAtInlet(OutletPressure outlet, RegulatorPressure regulator) {
+        return outlet.pressureAlone()
+                .flatMap(alone -> regulator.droop().flatMap(Droop::atLoad).map(alone::minus))
+                .map(fallen -> fallen.minus(outlet.connector().drop()).orNone());
     }
 
     private static boolean idle(Plan.Reading r) {
         return r.what().is(ReadingKind.LOCK_UP) || r.what().is(ReadingKind.STATIC);
     }
 
-    private static GaugeCheck judge(int index, double read, Span span) {
+    private static GaugeCheck judge(int index, Pressure measured, Span span) {
         if (span.predicted().isEmpty() || span.other().isEmpty()) {
             return new GaugeCheck(
-                    index, read, OptionalDouble.empty(), Verdict.NOT_PREDICTED, "not predicted: an entry is missing");
+                    index, measured, Optional.empty(), Verdict.NOT_PREDICTED, "not predicted: an entry is missing");
         }
-        double predicted = span.predicted().getAsDouble();
-        double lowest = Math.min(predicted, span.other().getAsDouble());
-        double highest = Math.max(predicted, span.other().getAsDouble());
+        double read = measured.inWc();
+        double predicted = span.predicted().get().inWc();
+        double lowest = Math.min(predicted, span.other().get().inWc());
+        double highest = Math.max(predicted, span.other().get().inWc());
         boolean under = read < lowest - gauge(lowest);
         boolean over = read > highest + gauge(highest);
         Verdict verdict = under || over ? Verdict.DIFFERS : Verdict.AGREES;
         String words =
                 under ? "differs: look at " + span.below() : over ? "differs: look at " + span.above() : "agrees";
-        return new GaugeCheck(index, read, span.predicted(), verdict, words);
+        return new GaugeCheck(index, measured, span.predicted(), verdict, words);
     }
 
     private static double gauge(double inWc) {

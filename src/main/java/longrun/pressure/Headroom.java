@@ -2,7 +2,6 @@ package longrun.pressure;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.piping.Stage;
@@ -10,6 +9,7 @@ import longrun.plan.Appliance;
 import longrun.plan.Regulator;
 import longrun.plan.SizeNames;
 import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import longrun.sizing.SectionSize;
 import longrun.sizing.SectionStatus;
 import longrun.sizing.Sizing;
@@ -35,53 +35,53 @@ public final class Headroom {
     }
 
     /**
-     * Greatest whole Btu/h that can be added at an appliance (by its index in the plan) with every needed size unchanged
+     * Greatest heat rate, whole Btu/h, that can be added at an appliance (by its index in the plan) with every needed size unchanged
      * and no installed section turning undersized; 0 where one on the way already is or has no size; empty where
      * something on the way is not known.
      */
-    public OptionalDouble outletBtuh(int appliance) {
+    public Optional<HeatRate> atAppliance(int appliance) {
         int section = section(appliance);
         return section < 0 || piping.stageIndex(section) < 0
-                ? OptionalDouble.empty()
-                : loads.btuh(section, loads.ownBtuh(section));
+                ? Optional.empty()
+                : loads.room(section, loads.own(section));
     }
 
     /** The least of a stage's outlets, capped ones and the next regulators included; empty where one is not known. */
-    public OptionalDouble stageBtuh(int stage) {
+    public Optional<HeatRate> ofStage(int stage) {
         double least = Double.POSITIVE_INFINITY;
         for (Outlet outlet : piping.stages().get(stage).outlets()) {
-            OptionalDouble here = loads.btuh(outlet.section(), loads.ownBtuh(outlet.section()));
+            Optional<HeatRate> here = loads.room(outlet.section(), loads.own(outlet.section()));
             if (here.isEmpty()) {
-                return OptionalDouble.empty();
+                return Optional.empty();
             }
-            least = Math.min(least, here.getAsDouble());
+            least = Math.min(least, here.get().btuh());
         }
-        return Double.isInfinite(least) ? OptionalDouble.empty() : OptionalDouble.of(least);
+        return Double.isInfinite(least) ? Optional.empty() : Optional.of(HeatRate.ofBtuh(least));
     }
 
     /**
-     * Feet that can be added to the last leg of a stage's longest run, rounded down to 0.01. Where fittings are counted
+     * What can be added to the last leg of a stage's longest run, rounded down to 0.01 ft. Where fittings are counted
      * and that leg has no direction, each foot counts with the 20 percent for turns not known.
      */
-    public OptionalDouble stageFt(int stage) {
-        return new LengthRoom(sizing, stage).feet();
+    public Optional<Length> lengthOfStage(int stage) {
+        return new LengthRoom(sizing, stage).find();
     }
 
     /** A regulator's capacity less its load, whole Btu/h, by its index; 0 where it is overloaded; empty if unknown. */
-    public OptionalDouble regulatorBtuh(int regulator) {
+    public Optional<HeatRate> ofRegulator(int regulator) {
         Stage stage = piping.stages().get(regulator);
         Regulator entered = stage.regulator();
-        OptionalDouble load = piping.load(stage).btuh();
+        Optional<HeatRate> load = piping.load(stage).whole();
         return entered.capacity().isKnown() && load.isPresent() && piping.isComplete(regulator)
-                ? OptionalDouble.of(Math.max(
+                ? Optional.of(HeatRate.ofBtuh(Math.max(
                         0,
                         LoadRoom.wholeUpTo(
                                 entered.capacity()
                                         .findValue()
                                         .map(HeatRate::btuh)
                                         .orElseThrow(),
-                                load.getAsDouble())))
-                : OptionalDouble.empty();
+                                load.get().btuh()))))
+                : Optional.empty();
     }
 
     /** The section that grows first when load is added at an appliance; empty where none does, or it is not known. */
@@ -94,33 +94,36 @@ public final class Headroom {
     /** The headroom of an appliance in words: how much more, and what grows after that. */
     public String outletWords(int appliance) {
         Appliance entered = piping.plan().appliances().get(appliance);
-        OptionalDouble more = outletBtuh(appliance);
+        Optional<HeatRate> more = atAppliance(appliance);
         int section = section(appliance);
         if (more.isEmpty()) {
             return entered.id() + ": not known, an entry on the way is missing";
         }
         int tight = loads.tightest(section);
-        if (more.getAsDouble() == 0) {
+        if (more.get().btuh() == 0) {
             return String.format(Locale.ROOT, "%s: no room, section %s carries no more", entered.id(), id(tight));
         }
         if (tight < 0) {
             return String.format(
-                    Locale.ROOT, "%s: %,.0f Btu/h more: nothing changes", entered.id(), more.getAsDouble());
+                    Locale.ROOT,
+                    "%s: %,.0f Btu/h more: nothing changes",
+                    entered.id(),
+                    more.get().btuh());
         }
         return String.format(
                 Locale.ROOT,
                 "%s: %,.0f Btu/h more: nothing changes; %,.0f Btu/h: section %s grows",
                 entered.id(),
-                more.getAsDouble(),
-                more.getAsDouble() + 1,
+                more.get().btuh(),
+                more.get().btuh() + 1,
                 id(tight));
     }
 
     /** The feet of a stage in words: "6 ft farther: nothing changes; 6.01 ft: section B grows from 3/4 in." */
     public String stageWords(int stage) {
         LengthRoom room = new LengthRoom(sizing, stage);
-        OptionalDouble feet = room.feet();
-        if (feet.isEmpty()) {
+        Optional<Length> more = room.find();
+        if (more.isEmpty()) {
             return "not known, an entry of the stage is missing";
         }
         if (room.isBlocked()) {
@@ -128,7 +131,8 @@ public final class Headroom {
         }
         String after =
                 String.join(", ", room.next().stream().map(s -> growth(room, s)).toList());
-        return Words.feet(feet.getAsDouble()) + " farther: nothing changes; " + Words.feet(feet.getAsDouble() + 0.01)
+        return Words.feet(more.get()) + " farther: nothing changes; "
+                + Words.feet(more.get().plus(Length.ofFeet(0.01)))
                 + ": " + after;
     }
 

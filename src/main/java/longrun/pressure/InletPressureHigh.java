@@ -11,6 +11,7 @@ import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.plan.Appliance;
+import longrun.quantity.Pressure;
 import longrun.quantity.Same;
 
 /**
@@ -52,18 +53,18 @@ public final class InletPressureHigh {
 
     /** Told even where the pressure is low too: the two are two faults. */
     private static boolean isOver(Appliance appliance, OutletPressure outlet) {
-        return outlet.pressureIdleInWc().isPresent()
+        return outlet.pressureIdle().isPresent()
                 && appliance
                         .maxInlet()
-                        .is(p -> !Same.atMost(outlet.pressureIdleInWc().getAsDouble(), p.inWc()));
+                        .is(p -> !Same.atMost(outlet.pressureIdle().get().inWc(), p.inWc()));
     }
 
     private static Finding high(Pressures pressures, Appliance appliance, OutletPressure outlet) {
         RegulatorPressure regulator = pressures.regulator(outlet.regulator());
         String id = regulator.regulator().id();
-        double setting = regulator.settingInWc().orElseThrow();
-        double idle = outlet.pressureIdleInWc().orElseThrow();
-        double greatest = appliance.maxInlet().findValue().orElseThrow().inWc();
+        Pressure setting = regulator.setting().orElseThrow();
+        Pressure idle = outlet.pressureIdle().orElseThrow();
+        Pressure greatest = appliance.maxInlet().findValue().orElseThrow();
         SettingWindow window = pressures.window(outlet.regulator());
         boolean assumed = !regulator.lockUpEntered();
         return FindingBuilder.finding(
@@ -76,7 +77,8 @@ public final class InletPressureHigh {
                                 assumed ? Confidence.MEMORY : Confidence.PRINT))
                 .found(Words.inWc(idle) + " stands at " + appliance.called() + " with nothing firing: " + id
                         + " set to "
-                        + Words.inWc(setting) + ", lock-up at " + Words.number(100 * idle / setting, 1) + " %"
+                        + Words.inWc(setting) + ", lock-up at " + Words.number(100 * idle.inWc() / setting.inWc(), 1)
+                        + " %"
                         + (assumed ? " (default, its own figure is not entered)" : ""))
                 .required("no more than " + Words.inWc(greatest) + " at the inlet, the label's greatest"
                         + InletPressureLow.settings(id, window))

@@ -57,8 +57,7 @@ public final class InletPressureLow {
                             : low(appliance, outlet));
         } else if (appliance.minInlet().isUnknown()) {
             out.add(asksLabel(appliance, a));
-        } else if (appliance.minInlet().isKnown()
-                && outlet.pressureAtInletInWc().isEmpty()) {
+        } else if (appliance.minInlet().isKnown() && outlet.pressureAtInlet().isEmpty()) {
             beyondTable(appliance, outlet).ifPresent(out::add);
         }
     }
@@ -67,20 +66,20 @@ public final class InletPressureLow {
         RegulatorPressure regulator = pressures.regulator(outlet.regulator());
         Droop droop = regulator.droop().orElseThrow();
         Optional<Pressure> least = appliance.minInlet().findValue();
-        double setting = regulator.settingInWc().orElseThrow();
+        Pressure setting = regulator.setting().orElseThrow();
         String id = regulator.regulator().id();
         boolean assumed =
                 droop.source() == Droop.Source.DEFAULT || outlet.connector().assumed();
-        String found = Words.inWc(outlet.pressureAtInletInWc().orElseThrow()) + " arrives at " + appliance.called()
+        String found = Words.inWc(outlet.pressureAtInlet().orElseThrow()) + " arrives at " + appliance.called()
                 + " with everything firing: " + id + " set to " + Words.inWc(setting) + ", pipe loses "
-                + Words.inWc(setting - outlet.pressureInWc().orElse(0)) + ", regulator falls "
-                + Words.inWc(droop.atLoadInWc().orElse(0)) + source(droop) + ", connector loses "
-                + Words.inWc(outlet.connector().inWc())
+                + Words.inWc(setting.minus(outlet.pressure().orElse(Pressure.ZERO))) + ", regulator falls "
+                + Words.inWc(droop.atLoad().orElse(Pressure.ZERO)) + source(droop) + ", connector loses "
+                + Words.inWc(outlet.connector().drop())
                 + (outlet.connector().assumed()
                         ? " (assumed: its capacity is not entered, or nobody has looked at it)"
                         : "");
         SettingWindow window = pressures.window(outlet.regulator());
-        String required = least.map(p -> "at least " + Words.inWc(p.inWc()) + " at the inlet, the label's least")
+        String required = least.map(p -> "at least " + Words.inWc(p) + " at the inlet, the label's least")
                         .orElse("some pressure at the inlet; the label's least is not entered")
                 + settings(id, window);
         return FindingBuilder.finding(
@@ -111,12 +110,10 @@ public final class InletPressureLow {
 
     /** "11.2 to 11.67 in. w.c." in words, with the side that is not known left open. */
     static String bounds(SettingWindow window) {
-        String lowest = window.lowestInWc().isPresent()
-                ? "no less than " + Words.inWc(window.lowestInWc().getAsDouble())
-                : "";
-        String highest = window.highestInWc().isPresent()
-                ? "no more than " + Words.inWc(window.highestInWc().getAsDouble())
-                : "";
+        String lowest =
+                window.lowest().map(p -> "no less than " + Words.inWc(p)).orElse("");
+        String highest =
+                window.highest().map(p -> "no more than " + Words.inWc(p)).orElse("");
         return lowest.isEmpty() ? highest : highest.isEmpty() ? lowest : lowest + " and " + highest;
     }
 
@@ -135,8 +132,8 @@ public final class InletPressureLow {
         if (window.isEmpty()) {
             String low = window.lowestFor().orElseThrow();
             String high = window.highestFor().orElseThrow();
-            String least = Words.inWc(window.lowestInWc().orElseThrow());
-            String most = Words.inWc(window.highestInWc().orElseThrow());
+            String least = Words.inWc(window.lowest().orElseThrow());
+            String most = Words.inWc(window.highest().orElseThrow());
             return low.equals(high)
                     ? "No setting of " + regulator + " suits " + low + ": it asks for no less than " + least
                             + " and no more than " + most + " at once. Larger pipe or a regulator that falls and"
@@ -158,22 +155,18 @@ public final class InletPressureLow {
         boolean entered = regulator.regulator().minInlet().isKnown();
         String needed = entered
                 ? "at least "
-                        + Words.inWc(regulator
-                                .regulator()
-                                .minInlet()
-                                .findValue()
-                                .orElseThrow()
-                                .inWc())
+                        + Words.inWc(
+                                regulator.regulator().minInlet().findValue().orElseThrow())
                         + " at the inlet of " + id + ", its least"
-                : regulator.settingInWc().isPresent()
-                        ? "at least " + Words.inWc(regulator.settingInWc().getAsDouble()) + " at the inlet of " + id
+                : regulator.setting().isPresent()
+                        ? "at least " + Words.inWc(regulator.setting().get()) + " at the inlet of " + id
                                 + ", its own setting"
                         : "some pressure at the inlet of " + id;
         int feeder = piping.stageIndex(piping.sectionFeeding(starved));
         return FindingBuilder.finding(
                         RULE, Severity.MUST_FIX, appliance.id(), new Citation(REFERENCE, EDITION, Confidence.PRINT))
                 .found("regulator " + id + " before " + appliance.called() + " sees "
-                        + Words.inWc(regulator.inletInWc().orElse(0)) + " with everything firing")
+                        + Words.inWc(regulator.inlet().orElse(Pressure.ZERO)) + " with everything firing")
                 .required(needed)
                 .remedy("Set " + pressures.regulator(feeder).regulator().id()
                         + " higher or use larger pipe between it and " + id + ".")
@@ -209,15 +202,15 @@ public final class InletPressureLow {
         for (int s = outlet.section(); s >= 0; s = piping.parent(s)) {
             boolean sized = pressures.sizing().section(s).status() != SectionStatus.UNKNOWN
                     && pressures.sizing().section(s).used().isPresent();
-            boolean told = pressures.section(s).dropInWc().isPresent();
+            boolean told = pressures.section(s).drop().isPresent();
             boolean reachable = piping.parent(s) < 0
-                    || pressures.section(piping.parent(s)).endInWc().isPresent();
+                    || pressures.section(piping.parent(s)).end().isPresent();
             if (sized && !told && reachable && piping.load(s).complete()) {
                 return Optional.of(FindingBuilder.finding(
                                 RULE, Severity.NOTE, appliance.id(), new Citation(REFERENCE, EDITION, Confidence.PRINT))
                         .found("the pressure at " + appliance.called() + " is not known: section "
                                 + piping.section(s).id() + " has "
-                                + Words.btuh(piping.load(s).knownBtuh())
+                                + Words.btuh(piping.load(s).known())
                                 + ", more than the first row of its table carries")
                         .required("a load within the table of section "
                                 + piping.section(s).id())
@@ -235,9 +228,8 @@ public final class InletPressureLow {
             return;
         }
         String id = regulator.regulator().id();
-        String sees = regulator.inletInWc().isPresent()
-                ? "; it will see " + Words.inWc(regulator.inletInWc().getAsDouble())
-                : "";
+        String sees =
+                regulator.inlet().map(p -> "; it will see " + Words.inWc(p)).orElse("");
         out.add(FindingBuilder.finding(RULE, Severity.NOTE, id, new Citation(REFERENCE, EDITION, Confidence.PRINT))
                 .found("the least inlet pressure of regulator " + id + " is not entered" + sees)
                 .required("the least inlet pressure of its maker")

@@ -2,13 +2,12 @@ package longrun.pressure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import longrun.capacity.CapacityTable;
 import longrun.piping.Piping;
 import longrun.piping.Stage;
 import longrun.plan.FittingAllowance;
 import longrun.plan.Leg;
-import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.sizing.SectionSize;
 import longrun.sizing.SectionStatus;
@@ -39,22 +38,22 @@ final class LengthRoom {
         this.size = sizing.stage(stage);
     }
 
-    /** Feet, rounded down to 0.01; 0 where a section is undersized or has no size; empty where one is unknown. */
-    OptionalDouble feet() {
+    /** Rounded down to 0.01 ft; nothing where a section is undersized or has no size; empty where one is unknown. */
+    Optional<Length> find() {
         if (!size.known() || size.longestRunTo().isEmpty() || !piping.isComplete(stage.regulatorIndex())) {
-            return OptionalDouble.empty();
+            return Optional.empty();
         }
         if (stage.sections().stream().anyMatch(s -> sizing.section(s).status() == SectionStatus.UNKNOWN)) {
-            return OptionalDouble.empty();
+            return Optional.empty();
         }
         if (isBlocked()) {
-            return OptionalDouble.of(0);
+            return Optional.of(Length.ZERO);
         }
         double limit = Double.POSITIVE_INFINITY;
         for (int s : stage.sections()) {
             limit = Math.min(limit, limitFt(sizing.section(s)));
         }
-        return OptionalDouble.of(hundredths(limit) / 100.0);
+        return Optional.of(Length.ofFeet(hundredths(limit) / 100.0));
     }
 
     /** Whether a section is undersized or has no size already. */
@@ -88,11 +87,11 @@ final class LengthRoom {
     }
 
     private static boolean carries(SectionSize section, CapacityTable table, int row, int column) {
-        return table.carries(row, column, HeatRate.ofBtuh(section.loadBtuh().orElseThrow()));
+        return table.carries(row, column, section.load().orElseThrow());
     }
 
     private long hundredths(double limitFt) {
-        double run = size.longestRunFt().orElseThrow();
+        double run = size.longestRun().orElseThrow().feet();
         long more = (long) Math.floor((limitFt + HALF_STEP_FT - run) / feetPerFoot() * 100);
         while (more > 0 && over(run, more, limitFt)) {
             more--;
@@ -116,12 +115,12 @@ final class LengthRoom {
         List<Leg> legs = piping.section(last).legs().findValue().orElse(List.of());
         boolean undirected = !legs.isEmpty()
                 && legs.get(legs.size() - 1).direction().isEmpty()
-                && piping.turns(last).undirectedFt() > 0;
+                && piping.turns(last).undirected().feet() > 0;
         boolean counted = sizing.allowance() instanceof FittingAllowance.Counted;
         return counted && undirected ? 1 + UNDIRECTED_SHARE : 1;
     }
 
-    /** The sections whose answer changes as soon as the run is longer than {@link #feet} allows, in the plan's order. */
+    /** The sections whose answer changes as soon as the run is longer than {@link #find} allows, in the plan's order. */
     List<Integer> next() {
         double limit = Double.POSITIVE_INFINITY;
         List<Integer> out = new ArrayList<>();

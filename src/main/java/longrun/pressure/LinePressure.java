@@ -37,8 +37,8 @@ public final class LinePressure {
             return Optional.empty();
         }
         RegulatorPressure regulator = pressures.regulator(outlet.regulator());
-        if (regulator.settingInWc().isPresent()) {
-            return Optional.of(isLine(Pressure.ofInWc(regulator.settingInWc().getAsDouble())));
+        if (regulator.setting().isPresent()) {
+            return regulator.setting().map(LinePressure::isLine);
         }
         // whatever these two are set to, it is no pressure for a burner
         return regulator.regulator().kind().is(k -> k == RegulatorKind.FIRST_STAGE || k == RegulatorKind.TWO_PSI)
@@ -55,9 +55,9 @@ public final class LinePressure {
     /** Whether the label, as far as it is to believe, bears what stands there with nothing firing. */
     public static boolean isRatedFor(Appliance appliance, OutletPressure outlet) {
         return isBelieved(appliance)
-                && outlet.pressureIdleInWc().isPresent()
+                && outlet.pressureIdle().isPresent()
                 && appliance
                         .maxInlet()
-                        .is(p -> p.inWc() >= outlet.pressureIdleInWc().getAsDouble() - SAME);
+                        .is(p -> p.inWc() >= outlet.pressureIdle().get().inWc() - SAME);
     }
 }

@@ -1,7 +1,6 @@
 package longrun.pressure;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import longrun.capacity.CapacityTable;
 import longrun.piping.Piping;
@@ -79,7 +78,7 @@ final class LoadRoom {
             return new Room(before.known() && known, before.blocked() || blocked, 0, 0, s);
         }
         double capacity = Math.min(cell(size, size.needed()), cell(size, size.used()));
-        double room = room(capacity, piping.connected(s).knownBtuh());
+        double room = room(capacity, piping.connected(s).known().btuh());
         return new Room(
                 before.known(),
                 before.blocked(),
@@ -113,18 +112,18 @@ final class LoadRoom {
     /**
      * Whole Btu/h that can be added at the end of a section; empty where the way to the tank is not known.
      *
-     * @param input of the one appliance that grows, Btu/h: a share for diversity never counts less than the largest
+     * @param input of the one appliance that grows: a share for diversity never counts less than the largest
      */
-    OptionalDouble btuh(int section, double input) {
+    Optional<HeatRate> room(int section, HeatRate input) {
         Room room = rooms[section];
         if (!room.known()) {
-            return OptionalDouble.empty();
+            return Optional.empty();
         }
         if (room.blocked()) {
-            return OptionalDouble.of(0);
+            return Optional.of(HeatRate.ZERO);
         }
-        double alone = wholeUpTo(room.leastCapacity(), input);
-        return OptionalDouble.of(Math.max(0, Math.min(room.btuh(), alone)));
+        double alone = wholeUpTo(room.leastCapacity(), input.btuh());
+        return Optional.of(HeatRate.ofBtuh(Math.max(0, Math.min(room.btuh(), alone))));
     }
 
     /** The greatest whole Btu/h that can be added to a load within a capacity; negative where it is over already. */
@@ -134,7 +133,7 @@ final class LoadRoom {
     }
 
     /** What hangs on the end of a section by itself: an appliance's input or a reserve. */
-    double ownBtuh(int section) {
+    HeatRate own(int section) {
         return piping.findOutlet(section)
                 .map(o -> switch (o.kind()) {
                     case APPLIANCE ->
@@ -143,8 +142,7 @@ final class LoadRoom {
                     case REGULATOR -> Optional.<HeatRate>empty();
                 })
                 .orElse(Optional.empty())
-                .map(HeatRate::btuh)
-                .orElse(0.0);
+                .orElse(HeatRate.ZERO);
     }
 
     /** The section that stops more load first, -1 where nothing does. */

@@ -2,7 +2,6 @@ package longrun.pressure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import longrun.origin.Confidence;
 import longrun.origin.Origin;
 import longrun.piping.Piping;
@@ -36,17 +35,18 @@ public final class PressureOrigins {
             way++;
         }
         if (way > SECTIONS_NAMED) {
-            double lost = pressures.regulator(outlet.regulator()).settingInWc().orElse(Double.NaN)
-                    - outlet.pressureInWc().orElse(Double.NaN);
             inputs.add(FiguredElsewhere.inWc(
                     "drop of the " + way + " sections on the way",
-                    Double.isNaN(lost) ? OptionalDouble.empty() : OptionalDouble.of(lost)));
+                    pressures
+                            .regulator(outlet.regulator())
+                            .setting()
+                            .flatMap(set -> outlet.pressure().map(set::minus))));
         } else {
             drops(outlet.section(), inputs);
         }
         return Origin.derived(
                 "pressure at the pipe's end, " + id(appliance),
-                Words.inWc(outlet.pressureInWc()),
+                Words.inWc(outlet.pressure()),
                 "setting less the drop of each section, everything firing",
                 Confidence.COMPUTED,
                 inputs);
@@ -60,7 +60,7 @@ public final class PressureOrigins {
                     first,
                     FiguredElsewhere.inWc(
                             "drop of section " + piping.section(s).id(),
-                            pressures.section(s).dropInWc()));
+                            pressures.section(s).drop()));
         }
     }
 
@@ -68,13 +68,13 @@ public final class PressureOrigins {
     public Origin pressureDrooped(int appliance) {
         OutletPressure outlet = pressures.outlet(appliance);
         List<Origin> inputs =
-                new ArrayList<>(List.of(FiguredElsewhere.inWc("pressure at the pipe's end", outlet.pressureInWc())));
+                new ArrayList<>(List.of(FiguredElsewhere.inWc("pressure at the pipe's end", outlet.pressure())));
         if (outlet.regulator() >= 0) {
             inputs.add(regulators.droop(outlet.regulator()));
         }
         return Origin.derived(
                 "the same, the regulator drooped, " + id(appliance),
-                Words.inWc(outlet.pressureDroopedInWc()),
+                Words.inWc(outlet.pressureDrooped()),
                 "from the setting less droop",
                 Confidence.COMPUTED,
                 inputs);
@@ -85,11 +85,11 @@ public final class PressureOrigins {
         OutletPressure outlet = pressures.outlet(appliance);
         return Origin.derived(
                 "pressure at the inlet of " + id(appliance),
-                Words.inWc(outlet.pressureAtInletInWc()),
+                Words.inWc(outlet.pressureAtInlet()),
                 "drooped pressure at the pipe's end less the connector",
                 Confidence.COMPUTED,
                 List.of(
-                        FiguredElsewhere.inWc("drooped pressure at the pipe's end", outlet.pressureDroopedInWc()),
+                        FiguredElsewhere.inWc("drooped pressure at the pipe's end", outlet.pressureDrooped()),
                         connector(appliance)));
     }
 
@@ -102,7 +102,7 @@ public final class PressureOrigins {
                 : "rated drop (0.5 in. w.c. where not entered) times (input / capacity)^1.85; rigid pipe none";
         return Origin.derived(
                 "connector of " + id(appliance),
-                Words.inWc(drop.inWc()),
+                Words.inWc(drop.drop()),
                 how,
                 Confidence.MEMORY,
                 List.of(Origin.entered(
@@ -116,7 +116,7 @@ public final class PressureOrigins {
                 Origin.entered("input", entered(appliance).input().findText().orElse("not known"));
         return Origin.derived(
                 "pressure with " + id(appliance) + " alone",
-                Words.inWc(outlet.pressureAloneInWc()),
+                Words.inWc(outlet.pressureAlone()),
                 "setting less the drop of each section at this input alone",
                 Confidence.COMPUTED,
                 outlet.regulator() < 0 ? List.of(input) : List.of(regulators.setting(outlet.regulator()), input));
@@ -129,7 +129,7 @@ public final class PressureOrigins {
                 && pressures.regulator(outlet.regulator()).lockUpEntered();
         return Origin.derived(
                 "pressure with nothing firing, " + id(appliance),
-                Words.inWc(outlet.pressureIdleInWc()),
+                Words.inWc(outlet.pressureIdle()),
                 entered ? "setting times the lock-up share entered" : "setting times 120 %, the default",
                 entered ? Confidence.COMPUTED : Confidence.MEMORY,
                 outlet.regulator() < 0 ? List.of() : List.of(regulators.setting(outlet.regulator())));
@@ -137,10 +137,13 @@ public final class PressureOrigins {
 
     /** What the gas loses by rising to an appliance, in none of the other figures. */
     public Origin staticTo(int appliance) {
-        OptionalDouble lost = pressures.outlet(appliance).staticInWc();
         return Origin.derived(
                 "lost by rising to " + id(appliance),
-                lost.isPresent() ? Words.number(lost.getAsDouble(), 3) + " in. w.c." : "not known",
+                pressures
+                        .outlet(appliance)
+                        .staticLoss()
+                        .map(p -> Words.number(p.inWc(), 3) + " in. w.c.")
+                        .orElse("not known"),
                 "sum over the sections of its stage of 0.0073 in. w.c. a foot of rise, propane against air; in none of"
                         + " the others",
                 Confidence.MEMORY,
@@ -149,10 +152,9 @@ public final class PressureOrigins {
 
     /** What can be added at an appliance. */
     public Origin headroom(Headroom headroom, int appliance) {
-        OptionalDouble room = headroom.outletBtuh(appliance);
         return Origin.derived(
                 "headroom at " + id(appliance),
-                room.isPresent() ? Words.btuh(room.getAsDouble()) : "not known",
+                Words.btuh(headroom.atAppliance(appliance)),
                 "least of table cell less load over its sections back to the tank: " + headroom.outletWords(appliance),
                 Confidence.COMPUTED,
                 List.of());

@@ -16,6 +16,7 @@ import longrun.plan.Leg;
 import longrun.plan.Regulator;
 import longrun.plan.choice.Direction;
 import longrun.pressure.RegulatorPressure.Reached;
+import longrun.quantity.HeatRate;
 import longrun.quantity.Pressure;
 import longrun.quantity.Ratio;
 import longrun.quantity.Same;
@@ -87,22 +88,26 @@ public final class Pressures {
         Optional<Droop> droop = setting.map(p -> Droop.of(piping.plan(), regulator, p, piping.load(stage)));
         double lockUp = regulator.lockUp().findValue().map(Pressures::lockUp).orElse(LOCK_UP_SHARE);
         int feeder = piping.sectionFeeding(stage.regulatorIndex());
-        OptionalDouble inlet = feeder < 0 ? OptionalDouble.empty() : known(chain.droopedEndInWc[feeder]);
+        Optional<Pressure> inlet = feeder < 0 ? Optional.empty() : known(chain.droopedEndInWc[feeder]);
         regulators[stage.regulatorIndex()] = new RegulatorPressure(
                 regulator,
                 inlet,
                 reached(regulator, inlet, feeder),
-                setting.map(p -> OptionalDouble.of(p.inWc())).orElse(OptionalDouble.empty()),
-                setting.map(p -> OptionalDouble.of(p.inWc() * lockUp)).orElse(OptionalDouble.empty()),
+                setting,
+                setting.map(p -> Pressure.ofInWc(p.inWc() * lockUp)),
                 regulator.lockUp().isKnown(),
                 droop,
                 piping.load(stage));
         for (int s : stage.sections()) {
             int parent = piping.parent(s);
-            riseInWc[s] = (parent < 0 ? 0 : riseInWc[parent]) + staticInWc(s).orElse(Double.NaN);
+            riseInWc[s] = (parent < 0 ? 0 : riseInWc[parent])
+                    + staticLoss(s).map(Pressure::inWc).orElse(Double.NaN);
         }
         if (setting.isPresent()) {
-            chain.run(stage, setting.get(), droop.orElseThrow().atLoadInWc().orElse(Double.NaN));
+            chain.run(
+                    stage,
+                    setting.get(),
+                    droop.orElseThrow().atLoad().map(Pressure::inWc).orElse(Double.NaN));
             alone.run(stage, setting.get());
         }
     }
@@ -112,7 +117,7 @@ public final class Pressures {
         return entered.fraction() < 1 ? 1 + entered.fraction() : entered.fraction();
     }
 
-    private Reached reached(Regulator regulator, OptionalDouble inlet, int feeder) {
+    private Reached reached(Regulator regulator, Optional<Pressure> inlet, int feeder) {
         if (feeder < 0) {
             return regulator.fedBy().isKnown() ? Reached.YES : Reached.UNKNOWN;
         }
@@ -123,10 +128,10 @@ public final class Pressures {
         Optional<Pressure> needed =
                 least.isPresent() ? least : regulator.outlet().findValue();
         boolean under = inlet.isPresent()
-                && (inlet.getAsDouble() <= 0
+                && (inlet.get().inWc() <= 0
                         || needed.isPresent()
                                 && !Same.atLeast(
-                                        inlet.getAsDouble(), needed.get().inWc()));
+                                        inlet.get().inWc(), needed.get().inWc()));
         boolean starvedBefore = stage >= 0 && regulators[stage].reached() == Reached.NO;
         if (starvedBefore || under) {
             return Reached.NO;
@@ -140,12 +145,13 @@ public final class Pressures {
         int section = found.orElse(-1);
         int stage = section < 0 ? -1 : piping.stageIndex(section);
         if (stage < 0) {
-            OptionalDouble none = OptionalDouble.empty();
+            Optional<Pressure> none = Optional.empty();
             return new OutletPressure(section, -1, none, none, none, none, none, none, connector, InletStatus.UNKNOWN);
         }
         RegulatorPressure regulator = regulators[stage];
         double drooped = chain.droopedEndInWc[section];
-        OptionalDouble atInlet = known(StageChain.after(drooped, connector.inWc()));
+        Optional<Pressure> atInlet =
+                known(StageChain.after(drooped, connector.drop().inWc()));
         return new OutletPressure(
                 section,
                 stage,
@@ -153,22 +159,24 @@ public final class Pressures {
                 known(drooped),
                 atInlet,
                 known(aloneInWc[section]),
-                regulator.lockUpInWc(),
+                regulator.lockUp(),
                 known(riseInWc[section]),
                 connector,
                 status(appliance, regulator, stage, atInlet));
     }
 
-    private InletStatus status(Appliance appliance, RegulatorPressure regulator, int stage, OptionalDouble atInlet) {
+    private InletStatus status(
+            Appliance appliance, RegulatorPressure regulator, int stage, Optional<Pressure> atInlet) {
         Fact<Pressure> least = appliance.minInlet();
         Fact<Pressure> greatest = appliance.maxInlet();
         boolean low = atInlet.isPresent()
-                && (atInlet.getAsDouble() <= 0 || least.is(p -> !Same.atLeast(atInlet.getAsDouble(), p.inWc())));
+                && (atInlet.get().inWc() <= 0
+                        || least.is(p -> !Same.atLeast(atInlet.get().inWc(), p.inWc())));
         if (low || regulator.reached() == Reached.NO) {
             return InletStatus.LOW;
         }
-        OptionalDouble idle = regulator.lockUpInWc();
-        if (idle.isPresent() && greatest.is(p -> !Same.atMost(idle.getAsDouble(), p.inWc()))) {
+        Optional<Pressure> idle = regulator.lockUp();
+        if (idle.isPresent() && greatest.is(p -> !Same.atMost(idle.get().inWc(), p.inWc()))) {
             return InletStatus.HIGH;
         }
         boolean known = least.isKnown()
@@ -189,27 +197,27 @@ public final class Pressures {
         double drop = chain.dropInWc[index];
         SectionFlow flow = chain.flow[index];
         return new SectionPressure(
-                Double.isInfinite(drop) ? OptionalDouble.empty() : known(drop),
+                Double.isInfinite(drop) ? Optional.empty() : known(drop),
                 known(chain.endInWc[index]),
                 known(chain.droopedEndInWc[index]),
                 velocity(index),
-                flow.hasBore() && piping.measuredFt(index).isPresent()
+                flow.hasBore() && piping.measured(index).isPresent()
                         ? OptionalDouble.of(
-                                areaFt2(flow) * piping.measuredFt(index).getAsDouble())
+                                areaFt2(flow) * piping.measured(index).get().feet())
                         : OptionalDouble.empty(),
-                staticInWc(index),
-                sizing.countedFt(index));
+                staticLoss(index),
+                sizing.counted(index));
     }
 
     /** Actual feet a second at the section's end, where the gas is thinnest and fastest. */
     private OptionalDouble velocity(int index) {
         SectionFlow flow = chain.flow[index];
-        OptionalDouble load = piping.load(index).btuh();
+        Optional<HeatRate> load = piping.load(index).whole();
         double end = chain.endInWc[index];
         if (!flow.hasBore() || load.isEmpty() || Double.isNaN(end) || end <= 0) {
             return OptionalDouble.empty();
         }
-        double standard = load.getAsDouble() / GasProperties.PROPANE.btuPerFt3() / 3600;
+        double standard = load.get().btuh() / GasProperties.PROPANE.btuPerFt3() / 3600;
         double psia = Pressure.ofInWc(end).psi() + FlowEquation.ATMOSPHERE_PSIA;
         return OptionalDouble.of(standard * FlowEquation.ATMOSPHERE_PSIA / psia / areaFt2(flow));
     }
@@ -218,18 +226,18 @@ public final class Pressures {
         return Math.PI / 4 * flow.boreIn() * flow.boreIn() / 144;
     }
 
-    private OptionalDouble staticInWc(int section) {
+    private Optional<Pressure> staticLoss(int section) {
         double rise = 0;
         List<Leg> legs = piping.section(section).legs().findValue().orElse(List.of());
         for (Leg leg : legs) {
             if (leg.direction().isEmpty()) {
-                return OptionalDouble.empty();
+                return Optional.empty();
             }
             Direction way = leg.direction().get();
             double feet = leg.length().feet();
             rise += way == Direction.UP ? feet : way == Direction.DOWN ? -feet : 0;
         }
-        return legs.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(STATIC_IN_WC_PER_FT * rise + 0.0);
+        return legs.isEmpty() ? Optional.empty() : Optional.of(Pressure.ofInWc(STATIC_IN_WC_PER_FT * rise));
     }
 
     /** One line an appliance, in the plan's order. */
@@ -261,7 +269,7 @@ public final class Pressures {
         return chain.flow[section];
     }
 
-    private static OptionalDouble known(double value) {
+    private static Optional<Pressure> known(double value) {
         return AloneChain.known(value);
     }
 }

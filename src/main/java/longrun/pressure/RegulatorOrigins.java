@@ -3,7 +3,6 @@ package longrun.pressure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.origin.Confidence;
 import longrun.origin.Origin;
 import longrun.piping.Piping;
@@ -35,7 +34,7 @@ public final class RegulatorOrigins {
 
     /** The inlet pressure it will see with everything firing. */
     public Origin inlet(int regulator) {
-        OptionalDouble inlet = pressures.regulator(regulator).inletInWc();
+        Optional<Pressure> inlet = pressures.regulator(regulator).inlet();
         String figure = "inlet pressure " + entered(regulator).id() + " will see";
         int before = piping.stageFeeding(regulator);
         if (before < 0) {
@@ -46,12 +45,7 @@ public final class RegulatorOrigins {
             return Origin.derived(figure, "not known", how, Confidence.COMPUTED, List.of());
         }
         RegulatorPressure ahead = pressures.regulator(before);
-        OptionalDouble falls = ahead.droop().map(Droop::atLoadInWc).orElse(OptionalDouble.empty());
-        boolean known =
-                inlet.isPresent() && falls.isPresent() && ahead.settingInWc().isPresent();
-        OptionalDouble pipe = known
-                ? OptionalDouble.of(ahead.settingInWc().getAsDouble() - falls.getAsDouble() - inlet.getAsDouble())
-                : OptionalDouble.empty();
+        Optional<Pressure> pipe = ahead.drooped().flatMap(fallen -> inlet.map(fallen::minus));
         return Origin.derived(
                 figure,
                 Words.inWc(inlet),
@@ -60,7 +54,7 @@ public final class RegulatorOrigins {
                 Confidence.COMPUTED,
                 List.of(
                         // in both units, so that the sum can be followed
-                        Origin.entered("setting of " + ahead.regulator().id(), Words.inWc(ahead.settingInWc())),
+                        Origin.entered("setting of " + ahead.regulator().id(), Words.inWc(ahead.setting())),
                         droop(before),
                         FiguredElsewhere.inWc("lost in the pipe between them", pipe)));
     }
@@ -70,7 +64,7 @@ public final class RegulatorOrigins {
         RegulatorPressure line = pressures.regulator(regulator);
         return Origin.derived(
                 "lock-up of " + line.regulator().id(),
-                Words.inWc(line.lockUpInWc()),
+                Words.inWc(line.lockUp()),
                 line.lockUpEntered() ? "the share entered, of the setting" : "120 % of the setting, the default",
                 line.lockUpEntered() ? Confidence.COMPUTED : Confidence.MEMORY,
                 List.of(setting(regulator)));
@@ -93,7 +87,7 @@ public final class RegulatorOrigins {
         RegulatorPressure line = pressures.regulator(regulator);
         return Origin.derived(
                 "load of " + line.regulator().id(),
-                Words.btuh(line.load().btuh()),
+                Words.btuh(line.load().whole()),
                 "sum of the inputs it feeds (2018 International Fuel Gas Code 402.2)",
                 Confidence.PRINT,
                 List.of());
@@ -104,7 +98,7 @@ public final class RegulatorOrigins {
         RegulatorPressure line = pressures.regulator(regulator);
         return Origin.derived(
                 "to spare at " + line.regulator().id(),
-                Words.btuh(line.spareBtuh()),
+                Words.btuh(line.spare()),
                 "capacity less load; a fifth of the capacity is wanted (common practice)",
                 Confidence.COMPUTED,
                 List.of(rating(regulator), load(regulator)));
@@ -129,10 +123,8 @@ public final class RegulatorOrigins {
             return Origin.derived(figure, "not known", "no setting is entered", Confidence.MEMORY, List.of());
         }
         Droop predicted = Droop.predicted(line.regulator(), set.get(), line.load());
-        OptionalDouble falls = predicted.atLoadInWc();
-        OptionalDouble outlet = falls.isPresent()
-                ? OptionalDouble.of(Math.max(0, set.get().inWc() - falls.getAsDouble()))
-                : OptionalDouble.empty();
+        Optional<Pressure> outlet =
+                predicted.atLoad().map(falls -> set.get().minus(falls).orNone());
         return Origin.derived(
                 figure,
                 Words.inWc(outlet),
@@ -155,13 +147,9 @@ public final class RegulatorOrigins {
                 "capacity of " + line.regulator().id(),
                 line.regulator().capacity().findText().orElse("not known, so the whole droop"));
         Origin load = Origin.derived(
-                "load",
-                line.load().complete() ? Words.btuh(line.load().knownBtuh()) : "not known",
-                "sum of the inputs it feeds",
-                Confidence.PRINT,
-                List.of());
+                "load", Words.btuh(line.load().whole()), "sum of the inputs it feeds", Confidence.PRINT, List.of());
         Confidence confidence = droop.source() == Droop.Source.DEFAULT ? Confidence.MEMORY : Confidence.COMPUTED;
-        return Origin.derived(figure, Words.inWc(droop.atLoadInWc()), how, confidence, List.of(capacity, load));
+        return Origin.derived(figure, Words.inWc(droop.atLoad()), how, confidence, List.of(capacity, load));
     }
 
     /** The least and greatest setting of a regulator. */
@@ -170,9 +158,9 @@ public final class RegulatorOrigins {
         String bounds = InletPressureLow.bounds(window);
         List<Origin> inputs = new ArrayList<>();
         window.lowestFor()
-                .ifPresent(who -> inputs.add(FiguredElsewhere.inWc("lowest, asked by " + who, window.lowestInWc())));
+                .ifPresent(who -> inputs.add(FiguredElsewhere.inWc("lowest, asked by " + who, window.lowest())));
         window.highestFor()
-                .ifPresent(who -> inputs.add(FiguredElsewhere.inWc("highest, asked by " + who, window.highestInWc())));
+                .ifPresent(who -> inputs.add(FiguredElsewhere.inWc("highest, asked by " + who, window.highest())));
         return Origin.derived(
                 "setting window of "
                         + pressures.regulator(regulator).regulator().id(),

@@ -1,7 +1,6 @@
 package longrun.pressure;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.piping.Load;
 import longrun.plan.Regulator;
 import longrun.quantity.HeatRate;
@@ -12,21 +11,21 @@ import longrun.quantity.Same;
  * One line of the regulator schedule.
  *
  * @param regulator as entered
- * @param inletInWc the pressure it will see with everything firing, the regulator before it drooped; empty at the tank
+ * @param inlet the pressure it will see with everything firing, the regulator before it drooped; empty at the tank
  *     or where unknown
  * @param reached whether that is enough for it
- * @param settingInWc its outlet as set
- * @param lockUpInWc its outlet at no flow
+ * @param setting its outlet as set
+ * @param lockUp its outlet at no flow
  * @param lockUpEntered whether the lock-up share is entered; else 120 %
  * @param droop how far its outlet falls
  * @param load what it must pass
  */
 public record RegulatorPressure(
         Regulator regulator,
-        OptionalDouble inletInWc,
+        Optional<Pressure> inlet,
         Reached reached,
-        OptionalDouble settingInWc,
-        OptionalDouble lockUpInWc,
+        Optional<Pressure> setting,
+        Optional<Pressure> lockUp,
         boolean lockUpEntered,
         Optional<Droop> droop,
         Load load) {
@@ -44,30 +43,28 @@ public record RegulatorPressure(
     /** Whether the entered capacity holds at the inlet it will see: rated at no more; empty where either is unknown. */
     public Optional<Boolean> ratingHolds() {
         Optional<Pressure> rated = regulator.capacityAtInlet().findValue();
-        return rated.isEmpty() || inletInWc.isEmpty()
+        return rated.isEmpty() || inlet.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Same.atMost(rated.get().inWc(), inletInWc.getAsDouble()));
+                : Optional.of(Same.atMost(rated.get().inWc(), inlet.get().inWc()));
     }
 
     /** The inlet pressure it will see, in words: "45.1 in. w.c.", psi before it from 1.5 psi. */
     public Optional<String> inletText() {
-        return inletInWc.isPresent() ? Optional.of(Words.inWc(inletInWc.getAsDouble())) : Optional.empty();
+        return inlet.map(Words::inWc);
     }
 
-    /** The entered capacity, Btu/h. */
-    public OptionalDouble capacityBtuh() {
-        return regulator
-                .capacity()
-                .findValue()
-                .map(HeatRate::btuh)
-                .map(OptionalDouble::of)
-                .orElse(OptionalDouble.empty());
+    /** The entered capacity. */
+    public Optional<HeatRate> capacity() {
+        return regulator.capacity().findValue();
     }
 
-    /** Capacity less load, Btu/h; negative where it is overloaded. */
-    public OptionalDouble spareBtuh() {
-        return capacityBtuh().isPresent() && load.complete()
-                ? OptionalDouble.of(capacityBtuh().getAsDouble() - load.knownBtuh())
-                : OptionalDouble.empty();
+    /** Capacity less load; negative where it is overloaded. */
+    public Optional<HeatRate> spare() {
+        return capacity().flatMap(c -> load.whole().map(c::minus));
+    }
+
+    /** Its outlet at its load: the setting less the fall; empty where either is not known. */
+    public Optional<Pressure> drooped() {
+        return setting.flatMap(set -> droop.flatMap(Droop::atLoad).map(set::minus));
     }
 }

@@ -1,7 +1,6 @@
 package longrun.pressure;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.FittingLengths;
 import longrun.capacity.FlowEquation;
@@ -26,10 +25,10 @@ record SectionFlow(double lengthFt, double boreIn, Optional<CapacityTable> table
 
     static SectionFlow of(Sizing sizing, int section) {
         SectionSize size = sizing.section(section);
-        OptionalDouble measured = sizing.piping().measuredFt(section);
-        OptionalDouble counted = sizing.countedFt(section);
+        Optional<Length> measured = sizing.piping().measured(section);
+        Optional<Length> counted = sizing.counted(section);
         double length = measured.isPresent() && counted.isPresent()
-                ? measured.getAsDouble() + counted.getAsDouble()
+                ? measured.get().feet() + counted.get().feet()
                 : Double.NaN;
         return new SectionFlow(
                 length,

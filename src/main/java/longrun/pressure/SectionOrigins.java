@@ -54,7 +54,7 @@ public final class SectionOrigins {
         }
         return Origin.derived(
                 "drop of section " + piping.section(section).id(),
-                Words.inWc(pressures.section(section).dropInWc()),
+                Words.inWc(pressures.section(section).drop()),
                 how,
                 confidence,
                 inputs);
@@ -68,25 +68,25 @@ public final class SectionOrigins {
     }
 
     private Origin load(int section) {
-        OptionalDouble load = piping.load(section).btuh();
+        Optional<HeatRate> load = piping.load(section).whole();
         return Origin.derived(
                 "load of section " + piping.section(section).id(),
-                load.isPresent() ? Words.btuh(load.getAsDouble()) : "not known",
+                Words.btuh(load),
                 "sum of the inputs it feeds (2018 International Fuel Gas Code 402.2)",
                 Confidence.PRINT,
                 List.of());
     }
 
     private Origin measured(int section) {
-        OptionalDouble feet = piping.measuredFt(section);
-        return Origin.entered("measured length", feet.isPresent() ? Words.feet(feet.getAsDouble()) : "not known");
+        return Origin.entered(
+                "measured length",
+                piping.measured(section).map(l -> Words.feet(l)).orElse("not known"));
     }
 
     private Origin counted(int section) {
-        OptionalDouble feet = pressures.sizing().countedFt(section);
         return Origin.derived(
                 "its own counted fittings",
-                feet.isPresent() ? Words.feet(feet.getAsDouble()) : "not known",
+                pressures.sizing().counted(section).map(l -> Words.feet(l)).orElse("not known"),
                 FittingLengths.SOURCE + "; corrugated tubing by the footnote of its table",
                 Confidence.PRINT,
                 List.of());
@@ -104,14 +104,12 @@ public final class SectionOrigins {
 
     private Origin tableLength(int section, CapacityTable table, SectionSize size) {
         int column = size.used().orElseThrow();
-        OptionalDouble load = piping.load(section).btuh();
-        Optional<Length> length = load.isPresent()
-                ? TableLength.find(table, column, HeatRate.ofBtuh(load.getAsDouble()))
-                : Optional.empty();
+        Optional<HeatRate> load = piping.load(section).whole();
+        Optional<Length> length = load.flatMap(l -> TableLength.find(table, column, l));
         return Origin.derived(
                 "length at which "
                         + SizeNames.shown(table.material(), table.sizes().get(column)) + " carries this load",
-                length.map(l -> Words.feet(l.feet())).orElse("not known: above the table's first row"),
+                length.map(l -> Words.feet(l)).orElse("not known: above the table's first row"),
                 table.source() + ", column " + table.sizes().get(column),
                 size.confidence().orElse(Confidence.COMPUTED),
                 List.of());
@@ -121,7 +119,7 @@ public final class SectionOrigins {
     public Origin staticHead(int section) {
         return Origin.derived(
                 "static of section " + piping.section(section).id(),
-                Words.inWc(pressures.section(section).staticInWc()),
+                Words.inWc(pressures.section(section).staticLoss()),
                 "0.0073 in. w.c. a foot of rise, propane against air",
                 Confidence.MEMORY,
                 List.of(measured(section)));
@@ -139,7 +137,7 @@ public final class SectionOrigins {
                         load(section),
                         FiguredElsewhere.inWc(
                                 "pressure at its end",
-                                pressures.section(section).endInWc())));
+                                pressures.section(section).end())));
     }
 
     /** A section's inside volume. */

@@ -1,7 +1,6 @@
 package longrun.pressure;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.piping.Outlet;
 import longrun.piping.Stage;
 import longrun.plan.Plan;
@@ -11,32 +10,32 @@ import longrun.quantity.Pressure;
  * The settings a regulator may have so that each outlet behind it gets its label's least with everything firing and no
  * more than its greatest with nothing firing. Drop and droop are those at the present setting.
  *
- * @param lowestInWc the greatest of label least, drop, droop and connector; empty where no label least is known
+ * @param lowest the greatest of label least, drop, droop and connector; empty where no label least is known
  * @param lowestFor the appliance or regulator that asks for it
- * @param highestInWc the least of label greatest over lock-up share; empty where no label greatest is known
+ * @param highest the least of label greatest over lock-up share; empty where no label greatest is known
  * @param highestFor the appliance that asks for it
  * @param complete whether every outlet behind it could be counted
  */
 public record SettingWindow(
-        OptionalDouble lowestInWc,
+        Optional<Pressure> lowest,
         Optional<String> lowestFor,
-        OptionalDouble highestInWc,
+        Optional<Pressure> highest,
         Optional<String> highestFor,
         boolean complete) {
 
-    /** Whether a setting, in in. w.c., lies within both bounds; false where one is not known. */
-    public boolean admits(double settingInWc) {
-        return lowestInWc.isPresent()
-                && highestInWc.isPresent()
-                && settingInWc >= lowestInWc.getAsDouble()
-                && settingInWc <= highestInWc.getAsDouble();
+    /** Whether a setting lies within both bounds; false where one is not known. */
+    public boolean admits(Pressure setting) {
+        return lowest.isPresent()
+                && highest.isPresent()
+                && setting.inWc() >= lowest.get().inWc()
+                && setting.inWc() <= highest.get().inWc();
     }
 
     /** Whether no setting will do: the two outlets named quarrel. */
     public boolean isEmpty() {
-        return lowestInWc.isPresent()
-                && highestInWc.isPresent()
-                && lowestInWc.getAsDouble() > highestInWc.getAsDouble() + 1e-9;
+        return lowest.isPresent()
+                && highest.isPresent()
+                && lowest.get().inWc() > highest.get().inWc() + 1e-9;
     }
 
     static SettingWindow of(Pressures pressures, int regulator) {
@@ -69,23 +68,24 @@ public record SettingWindow(
                     least(
                             outlet,
                             plan.appliances().get(outlet.item()).minInlet().findValue(),
-                            at.pressureAtInletInWc());
+                            at.pressureAtInlet());
                     greatest(outlet);
                 } else if (outlet.kind() == Outlet.Kind.REGULATOR) {
                     RegulatorPressure at = pressures.regulator(outlet.item());
-                    least(outlet, at.regulator().minInlet().findValue(), at.inletInWc());
+                    least(outlet, at.regulator().minInlet().findValue(), at.inlet());
                 }
             }
             return new SettingWindow(
                     AloneChain.known(lowest), lowestFor, AloneChain.known(highest), highestFor, complete);
         }
 
-        private void least(Outlet outlet, Optional<Pressure> needed, OptionalDouble arrives) {
-            if (needed.isEmpty() || arrives.isEmpty() || arrives.getAsDouble() <= 0) {
+        private void least(Outlet outlet, Optional<Pressure> needed, Optional<Pressure> arrives) {
+            if (needed.isEmpty() || arrives.isEmpty() || arrives.get().inWc() <= 0) {
                 complete = false;
                 return;
             }
-            double lost = regulator.settingInWc().orElseThrow() - arrives.getAsDouble();
+            double lost =
+                    regulator.setting().orElseThrow().inWc() - arrives.get().inWc();
             double setting = needed.get().inWc() + lost;
             if (!(setting <= lowest)) {
                 lowest = setting;
@@ -97,13 +97,13 @@ public record SettingWindow(
             Optional<Pressure> limit =
                     plan.appliances().get(outlet.item()).maxInlet().findValue();
             if (limit.isEmpty()
-                    || regulator.settingInWc().isEmpty()
-                    || !(regulator.settingInWc().getAsDouble() > 0)) {
+                    || regulator.setting().isEmpty()
+                    || regulator.setting().get().inWc() <= 0) {
                 complete = false;
                 return;
             }
-            double share = regulator.lockUpInWc().orElseThrow()
-                    / regulator.settingInWc().getAsDouble();
+            double share = regulator.lockUp().orElseThrow().inWc()
+                    / regulator.setting().get().inWc();
             double setting = limit.get().inWc() / share;
             if (!(setting >= highest)) {
                 highest = setting;

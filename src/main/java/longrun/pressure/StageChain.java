@@ -3,6 +3,7 @@ package longrun.pressure;
 import java.util.Arrays;
 import longrun.piping.Piping;
 import longrun.piping.Stage;
+import longrun.quantity.HeatRate;
 import longrun.quantity.Pressure;
 import longrun.sizing.Sizing;
 
@@ -59,6 +60,6 @@ final class StageChain {
     }
 
     private double loadBtuh(int section) {
-        return piping.load(section).btuh().orElse(Double.NaN);
+        return piping.load(section).whole().map(HeatRate::btuh).orElse(Double.NaN);
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.quantity.Pressure;
 
 /**
@@ -12,18 +11,18 @@ import longrun.quantity.Pressure;
  * known, the one that gets the least.
  *
  * @param appliance its index in the plan
- * @param atInletInWc the pressure there, in. w.c.
- * @param leastInWc what its label asks for, in. w.c.; empty where no label is known
+ * @param atInlet the pressure there
+ * @param least what its label asks for; empty where no label is known
  * @param unknown how many appliances could not be compared: no pressure is known there, or no label where others have one
  */
-public record TightestInlet(int appliance, double atInletInWc, OptionalDouble leastInWc, int unknown) {
+public record TightestInlet(int appliance, Pressure atInlet, Optional<Pressure> least, int unknown) {
 
     /** Empty where no appliance's pressure is known. */
     public static Optional<TightestInlet> of(Pressures pressures) {
         List<TightestInlet> known = new ArrayList<>();
         int count = pressures.outlets().size();
         for (int i = 0; i < count; i++) {
-            OptionalDouble at = pressures.outlet(i).pressureAtInletInWc();
+            Optional<Pressure> at = pressures.outlet(i).pressureAtInlet();
             if (at.isPresent()) {
                 Optional<Pressure> least = pressures
                         .sizing()
@@ -33,23 +32,19 @@ public record TightestInlet(int appliance, double atInletInWc, OptionalDouble le
                         .get(i)
                         .minInlet()
                         .findValue();
-                known.add(new TightestInlet(
-                        i,
-                        at.getAsDouble(),
-                        least.map(p -> OptionalDouble.of(p.inWc())).orElse(OptionalDouble.empty()),
-                        0));
+                known.add(new TightestInlet(i, at.get(), least, 0));
             }
         }
         List<TightestInlet> labelled =
-                known.stream().filter(t -> t.leastInWc().isPresent()).toList();
+                known.stream().filter(t -> t.least().isPresent()).toList();
         List<TightestInlet> compared = labelled.isEmpty() ? known : labelled;
         return compared.stream()
-                .min(Comparator.comparingDouble(TightestInlet::spareInWc))
-                .map(t -> new TightestInlet(t.appliance, t.atInletInWc, t.leastInWc, count - compared.size()));
+                .min(Comparator.comparingDouble(t -> t.spare().inWc()))
+                .map(t -> new TightestInlet(t.appliance, t.atInlet, t.least, count - compared.size()));
     }
 
-    /** In. w.c. over the label's least; the pressure itself where no label is known. */
-    public double spareInWc() {
-        return atInletInWc - leastInWc.orElse(0);
+    /** What is over the label's least; the pressure itself where no label is known. */
+    public Pressure spare() {
+        return least.map(atInlet::minus).orElse(atInlet);
     }
 }

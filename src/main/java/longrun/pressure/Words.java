@@ -3,8 +3,10 @@ package longrun.pressure;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import longrun.capacity.FlowEquation;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 
 /** Figures as this package's findings and origins write them. */
@@ -13,26 +15,26 @@ final class Words {
     private Words() {}
 
     /** "10.75 in. w.c.", and psi beside it from 1.5 psi. */
-    static String inWc(double inWc) {
-        String water = number(inWc, 2) + " in. w.c.";
-        double psi = Pressure.ofInWc(inWc).psi();
+    static String inWc(Pressure pressure) {
+        String water = number(pressure.inWc(), 2) + " in. w.c.";
+        double psi = pressure.psi();
         return psi >= FlowEquation.HIGH_FROM.psi() ? number(psi, 2) + " psi (" + water + ")" : water;
     }
 
-    static String inWc(OptionalDouble value) {
-        return value.isPresent() ? inWc(value.getAsDouble()) : "not known";
+    static String inWc(Optional<Pressure> value) {
+        return value.map(Words::inWc).orElse("not known");
     }
 
-    static String btuh(OptionalDouble value) {
-        return value.isPresent() ? btuh(value.getAsDouble()) : "not known";
+    static String btuh(Optional<HeatRate> value) {
+        return value.map(Words::btuh).orElse("not known");
     }
 
-    static String btuh(double btuh) {
-        return String.format(Locale.ROOT, "%,.0f Btu/h", btuh);
+    static String btuh(HeatRate rate) {
+        return String.format(Locale.ROOT, "%,.0f Btu/h", rate.btuh());
     }
 
-    static String feet(double feet) {
-        return number(feet, 2) + " ft";
+    static String feet(Length length) {
+        return number(length.feet(), 2) + " ft";
     }
 
     /** Rounded to at most so many places, without trailing noughts. */

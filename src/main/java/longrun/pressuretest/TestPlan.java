@@ -19,6 +19,7 @@ import longrun.plan.choice.CodeProfile;
 import longrun.plan.choice.Material;
 import longrun.pressure.Pressures;
 import longrun.quantity.Bore;
+import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 import longrun.quantity.Show;
 import longrun.sizing.SectionSize;
@@ -64,8 +65,8 @@ public final class TestPlan {
             cuFt += volume.orElse(0);
         }
         Optional<Stage> highest = highest(stages);
-        Optional<Pressure> working = highest.map(s -> Pressure.ofInWc(
-                pressures.regulator(s.regulatorIndex()).lockUpInWc().orElseThrow()));
+        Optional<Pressure> working =
+                highest.flatMap(s -> pressures.regulator(s.regulatorIndex()).lockUp());
         boolean plastic = side != Side.HOUSE_SIDE && sections.stream().anyMatch(s -> isPlastic(piping.section(s)));
         Optional<Least> least = working.map(w -> least(w, plastic));
         boolean plumbing = isPlumbing();
@@ -94,12 +95,12 @@ public final class TestPlan {
         Optional<Stage> best = Optional.empty();
         double most = -1;
         for (Stage s : stages) {
-            OptionalDouble lockUp = pressures.regulator(s.regulatorIndex()).lockUpInWc();
+            Optional<Pressure> lockUp = pressures.regulator(s.regulatorIndex()).lockUp();
             if (lockUp.isEmpty()) {
                 return Optional.empty();
             }
-            if (lockUp.getAsDouble() > most) {
-                most = lockUp.getAsDouble();
+            if (lockUp.get().inWc() > most) {
+                most = lockUp.get().inWc();
                 best = Optional.of(s);
             }
         }
@@ -133,8 +134,7 @@ public final class TestPlan {
 
     private String notKnown(List<Stage> stages) {
         String open = stages.stream()
-                .filter(s ->
-                        pressures.regulator(s.regulatorIndex()).lockUpInWc().isEmpty())
+                .filter(s -> pressures.regulator(s.regulatorIndex()).lockUp().isEmpty())
                 .map(Stage::id)
                 .findFirst()
                 .orElse("a regulator");
@@ -157,11 +157,14 @@ public final class TestPlan {
     /** What a section holds, cu ft; empty where its bore or its length is not known. */
     private OptionalDouble volumeCuFt(int section) {
         SectionSize size = pressures.sizing().section(section);
-        OptionalDouble feet = piping.measuredFt(section);
+        Optional<Length> length = piping.measured(section);
         Optional<Bore> bore = bore(size);
-        return feet.isEmpty() || bore.isEmpty()
+        return length.isEmpty() || bore.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(Math.PI / 4 * Math.pow(bore.get().inches() / 12, 2) * feet.getAsDouble());
+                : OptionalDouble.of(Math.PI
+                        / 4
+                        * Math.pow(bore.get().inches() / 12, 2)
+                        * length.get().feet());
     }
 
     private static Optional<Bore> bore(SectionSize size) {

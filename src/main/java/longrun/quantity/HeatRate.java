@@ -21,6 +21,10 @@ public record HeatRate(double btuh) implements Quantity, Comparable<HeatRate> {
         return new HeatRate(btuh + other.btuh);
     }
 
+    public HeatRate minus(HeatRate other) {
+        return new HeatRate(btuh - other.btuh);
+    }
+
     @Override
     public double canonical() {
         return btuh;

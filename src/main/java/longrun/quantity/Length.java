@@ -25,6 +25,10 @@ public record Length(double feet) implements Quantity, Comparable<Length> {
         return new Length(feet + other.feet);
     }
 
+    public Length minus(Length other) {
+        return new Length(feet - other.feet);
+    }
+
     /** To 0.001 ft, the precision at which lengths are compared: 18.288 m is 60.000 ft. */
     public Length rounded() {
         return new Length(Math.rint(feet * 1000) / 1000);

@@ -49,7 +49,7 @@ public final class Measure<Q extends Quantity> {
             0,
             300,
             "300 psi",
-            Pressure::new);
+            Pressure::ofPsi);
 
     public static final Measure<HeatRate> HEAT_RATE = new Measure<>(
             "heat rate",

@@ -14,6 +14,11 @@ public final class Show {
         return whole(btuh) + " Btu/h";
     }
 
+    /** "199,000 Btu/h". */
+    public static String btuh(HeatRate rate) {
+        return btuh(rate.btuh());
+    }
+
     /** "199,000". */
     public static String whole(double value) {
         return String.format(Locale.ROOT, "%,.0f", value);
@@ -24,9 +29,14 @@ public final class Show {
         return decimals(feet, 1) + " ft";
     }
 
+    /** "53.2 ft". */
+    public static String feet(Length length) {
+        return feet(length.feet());
+    }
+
     /** "30 ft", as a table's row is labelled. */
-    public static String rowFeet(double feet) {
-        return plain(feet) + " ft";
+    public static String rowFeet(Length length) {
+        return plain(length.feet()) + " ft";
     }
 
     /** "11 in. w.c." below 1.5 psi, else "10 psi": as the trade speaks of it. */

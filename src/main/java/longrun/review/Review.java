@@ -11,6 +11,7 @@ import longrun.piping.Piping;
 import longrun.plan.Plan;
 import longrun.pressure.Headroom;
 import longrun.pressure.Pressures;
+import longrun.quantity.HeatRate;
 import longrun.rules.RuleReport;
 import longrun.sizing.Sizing;
 import longrun.tank.TankReport;
@@ -57,7 +58,7 @@ public record Review(
     }
 
     /** The sum of all inputs and reserves that are known, Btu/h. */
-    public double connectedLoadBtuh() {
+    public HeatRate connectedLoad() {
         double sum = 0;
         for (var a : plan.appliances()) {
             sum += a.input().findValue().map(h -> h.btuh()).orElse(0.0);
@@ -71,7 +72,7 @@ public record Review(
                         .orElse(0.0);
             }
         }
-        return sum;
+        return HeatRate.ofBtuh(sum);
     }
 
     /** Whether a section ends at nothing and so keeps a reserve. */

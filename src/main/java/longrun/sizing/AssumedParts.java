@@ -15,6 +15,7 @@ import longrun.piping.Piping;
 import longrun.plan.Appliance;
 import longrun.plan.SizeNames;
 import longrun.plan.choice.PartKind;
+import longrun.quantity.Length;
 import longrun.quantity.Show;
 
 /**
@@ -113,12 +114,12 @@ public final class AssumedParts {
     private Optional<String> bothFigures(int section) {
         int stage = piping.stageIndex(section);
         Optional<Sizing> without = sizing.withoutAssumedParts();
-        if (stage < 0 || without.isEmpty() || sizing.stage(stage).longestRunFt().isEmpty()) {
+        if (stage < 0 || without.isEmpty() || sizing.stage(stage).longestRun().isEmpty()) {
             return Optional.empty();
         }
         StageSize with = sizing.stage(stage);
         StageSize bare = without.get().stage(stage);
-        if (with.longestRunFt().equals(bare.longestRunFt())) {
+        if (with.longestRun().equals(bare.longestRun())) {
             return Optional.empty();
         }
         List<String> grown = new ArrayList<>();
@@ -134,8 +135,8 @@ public final class AssumedParts {
         }
         return Optional.of("the longest run, to "
                 + with.longestRunTo().map(Outlet::id).orElse("its end") + ", is "
-                + Show.feet(with.longestRunFt().getAsDouble()) + " with parts not entered" + orSeen() + ", "
-                + Show.feet(bare.longestRunFt().orElse(0)) + " without"
+                + Show.feet(with.longestRun().get()) + " with parts not entered" + orSeen() + ", "
+                + Show.feet(bare.longestRun().orElse(Length.ZERO)) + " without"
                 + (grown.isEmpty() ? "; no size on the way differs" : "; " + list(grown)));
     }
 

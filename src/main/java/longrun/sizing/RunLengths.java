@@ -17,6 +17,7 @@ import longrun.plan.FittingAllowance;
 import longrun.plan.choice.Material;
 import longrun.plan.choice.PartKind;
 import longrun.quantity.Bore;
+import longrun.quantity.Length;
 import longrun.quantity.Show;
 
 /**
@@ -77,7 +78,7 @@ final class RunLengths {
         for (int k = 0; k < measured.length; k++) {
             int section = stage.sections().get(k);
             int above = above(section);
-            measured[k] = piping.measuredFt(section).orElseThrow() + (above < 0 ? 0 : measured[above]);
+            measured[k] = piping.measured(section).orElseThrow().feet() + (above < 0 ? 0 : measured[above]);
             added[k] = above < 0 ? 0 : added[above];
             bends[k] = above < 0 ? 0 : bends[above];
             fittings[k] = above < 0 ? 0 : fittings[above];
@@ -94,7 +95,7 @@ final class RunLengths {
 
     private void count(int k, int section, int above, TableChoice.Chosen[] chosen, int[] columns) {
         Turns t = piping.turns(section);
-        added[k] += UNDIRECTED_SHARE * t.undirectedFt();
+        added[k] += UNDIRECTED_SHARE * t.undirected().feet();
         if (piping.section(section).material().is(Material.CSST)) {
             bends[k] += t.turns();
             boolean passesTee = t.tee() != Turns.Tee.NO_TEE;
@@ -182,7 +183,7 @@ final class RunLengths {
             double percent = share.share().percent();
             out.add(new AllowanceItem(
                     Show.plain(percent) + " % of the measured length",
-                    longestMeasuredFt * share.share().fraction(),
+                    Length.ofFeet(longestMeasuredFt * share.share().fraction()),
                     "the share entered as fitting allowance",
                     Confidence.OWN));
             return out;
@@ -213,7 +214,7 @@ final class RunLengths {
         if (count > free) {
             out.add(new AllowanceItem(
                     "CSST: " + (count - free) + " " + what + " beyond " + free,
-                    (count - free) * FittingLengths.CSST_EACH.feet(),
+                    Length.ofFeet((count - free) * FittingLengths.CSST_EACH.feet()),
                     "L = 1.3 n ft, 2018 International Residential Code, Table G2413.4(16), footnote",
                     Confidence.MEMORY));
         }
@@ -226,7 +227,7 @@ final class RunLengths {
         add(
                 out,
                 id + ", a fifth more, turns not described",
-                UNDIRECTED_SHARE * t.undirectedFt(),
+                UNDIRECTED_SHARE * t.undirected().feet(),
                 "CSA B149.1, Annex B",
                 Confidence.SECONDARY);
         if (piping.section(section).material().is(Material.CSST)
@@ -291,7 +292,7 @@ final class RunLengths {
 
     private static void add(List<AllowanceItem> out, String what, double feet, String how, Confidence sure) {
         if (feet > 0) {
-            out.add(new AllowanceItem(what, feet, how, sure));
+            out.add(new AllowanceItem(what, Length.ofFeet(feet), how, sure));
         }
     }
 }

@@ -8,6 +8,8 @@ import longrun.capacity.Cell;
 import longrun.origin.Confidence;
 import longrun.plan.choice.Material;
 import longrun.quantity.Bore;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 
 /**
  * The size of one section.
@@ -18,7 +20,7 @@ import longrun.quantity.Bore;
  * @param row its row for the stage's longest run
  * @param needed column of the size the table asks for
  * @param used column of the size in place, chosen or needed, whichever holds
- * @param loadBtuh the load it was sized for
+ * @param load the load it was sized for
  */
 public record SectionSize(
         SectionStatus status,
@@ -27,7 +29,7 @@ public record SectionSize(
         OptionalInt row,
         OptionalInt needed,
         OptionalInt used,
-        OptionalDouble loadBtuh) {
+        Optional<HeatRate> load) {
 
     static SectionSize unknown() {
         return new SectionSize(
@@ -37,7 +39,7 @@ public record SectionSize(
                 OptionalInt.empty(),
                 OptionalInt.empty(),
                 OptionalInt.empty(),
-                OptionalDouble.empty());
+                Optional.empty());
     }
 
     /** The size in use, as its table writes it. */
@@ -54,10 +56,9 @@ public record SectionSize(
         return column.isPresent() ? table.map(t -> t.sizes().get(column.getAsInt())) : Optional.empty();
     }
 
-    public OptionalDouble rowFt() {
-        return table.isPresent() && row.isPresent()
-                ? OptionalDouble.of(table.get().run(row.getAsInt()).feet())
-                : OptionalDouble.empty();
+    /** The length of run its row is for. */
+    public Optional<Length> rowRun() {
+        return row.isPresent() ? table.map(t -> t.run(row.getAsInt())) : Optional.empty();
     }
 
     /** The cell of the size in use. */
@@ -67,11 +68,9 @@ public record SectionSize(
                 : Optional.empty();
     }
 
-    /** What the size in use carries, Btu/h; empty where the cell is blank. */
-    public OptionalDouble capacityBtuh() {
-        return cell().flatMap(Cell::capacity)
-                .map(c -> OptionalDouble.of(c.btuh()))
-                .orElse(OptionalDouble.empty());
+    /** What the size in use carries; empty where the cell is blank. */
+    public Optional<HeatRate> capacity() {
+        return cell().flatMap(Cell::capacity);
     }
 
     /** How sure the cell of the size in use is. */
@@ -81,8 +80,9 @@ public record SectionSize(
 
     /** The share of its capacity that the load uses, 1 is all. */
     public OptionalDouble shareUsed() {
-        return capacityBtuh().isPresent() && loadBtuh.isPresent()
-                ? OptionalDouble.of(loadBtuh.getAsDouble() / capacityBtuh().getAsDouble())
+        Optional<HeatRate> capacity = capacity();
+        return capacity.isPresent() && load.isPresent()
+                ? OptionalDouble.of(load.get().btuh() / capacity.get().btuh())
                 : OptionalDouble.empty();
     }
 

@@ -2,11 +2,11 @@ package longrun.sizing;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.capacity.CapacityTables;
 import longrun.piping.Piping;
 import longrun.plan.FittingAllowance;
 import longrun.plan.choice.PartKind;
+import longrun.quantity.Length;
 
 /** Every section of a plan sized, stage by stage. */
 public final class Sizing {
@@ -79,13 +79,13 @@ public final class Sizing {
     }
 
     /**
-     * What a section's own counted fittings add to its measured length, feet, at the size in use; zero where fittings
+     * What a section's own counted fittings add to its measured length, at the size in use; zero where fittings
      * are not counted, empty where its stage is unknown. Along a run these sum up to the run's allowance: the bends and
      * fittings a run of CSST has free are used up from the regulator on, so each section bears the 1.3 ft of those of
      * its own that come after.
      */
-    public OptionalDouble countedFt(int index) {
-        return Double.isNaN(countedFt[index]) ? OptionalDouble.empty() : OptionalDouble.of(countedFt[index]);
+    public Optional<Length> counted(int index) {
+        return Double.isNaN(countedFt[index]) ? Optional.empty() : Optional.of(Length.ofFeet(countedFt[index]));
     }
 
     /** The parts at a section's end that are counted though nobody has entered them. */

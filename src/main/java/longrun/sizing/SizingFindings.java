@@ -15,6 +15,8 @@ import longrun.plan.FittingAllowance;
 import longrun.plan.Section;
 import longrun.plan.SizeNames;
 import longrun.plan.choice.Material;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import longrun.quantity.Show;
 
 /** What the sizes show: too small, no size, a cell from memory, turns not described. */
@@ -61,9 +63,7 @@ public final class SizingFindings {
         Section s = piping.section(i);
         CapacityTable table = size.table().orElseThrow();
         boolean installed = s.installedSize().isKnown();
-        String carries = size.capacityBtuh().isPresent()
-                ? "carries " + Show.btuh(size.capacityBtuh().getAsDouble())
-                : "has no capacity in the table";
+        String carries = size.capacity().map(c -> "carries " + Show.btuh(c)).orElse("has no capacity in the table");
         String needed = size.neededSize()
                 .map(n -> SizeNames.shown(table.material(), n) + " or larger")
                 .orElse("more than the largest size that can be had");
@@ -76,8 +76,8 @@ public final class SizingFindings {
                                 table.edition(),
                                 size.confidence().orElse(Confidence.PRINT)))
                 .found(shown(size) + (installed ? " in place " : " chosen ") + carries + " at the row of "
-                        + Show.rowFeet(size.rowFt().orElseThrow()) + "; the load is "
-                        + Show.btuh(size.loadBtuh().orElseThrow()))
+                        + Show.rowFeet(size.rowRun().orElseThrow()) + "; the load is "
+                        + Show.btuh(size.load().orElseThrow()))
                 .required(needed)
                 .remedy(installed ? "lay a larger pipe, or feed less from it" : "choose " + needed)
                 .at("/sections/" + i + (installed ? "/installedSize" : "/chosenSize")));
@@ -91,17 +91,16 @@ public final class SizingFindings {
                 NO_SIZE, Severity.MUST_FIX, s.id(), Citation.fuelGasCode("402.4.1, longest length method"));
         String field = switch (size.noSize().orElseThrow()) {
             case RUN_LONGER_THAN_TABLE -> {
-                double run = sizing.stage(piping.stageIndex(i)).longestRunFt().orElse(0);
+                Length run = sizing.stage(piping.stageIndex(i)).longestRun().orElse(Length.ZERO);
                 CapacityTable t = size.table().orElseThrow();
                 f.found("the longest run is " + Show.feet(run))
-                        .required("at most "
-                                + Show.rowFeet(t.run(t.rowCount() - 1).feet()) + ", the last row of the table")
+                        .required("at most " + Show.rowFeet(t.run(t.rowCount() - 1)) + ", the last row of the table")
                         .remedy("put a regulator nearer, use a higher pressure, or ask for an engineered size");
                 yield at + "/legs";
             }
             case LOAD_OVER_LARGEST -> {
                 boolean limited = piping.plan().availableSizes().containsKey(material);
-                f.found("the load is " + Show.btuh(size.loadBtuh().orElse(0))
+                f.found("the load is " + Show.btuh(size.load().orElse(HeatRate.ZERO))
                                 + ", more than the largest size " + (limited ? "that can be had " : "")
                                 + "carries")
                         .required("a size whose capacity is at least the load")
@@ -153,20 +152,20 @@ public final class SizingFindings {
                         piping.section(i).id(),
                         new Citation(table.source(), table.edition(), Confidence.MEMORY))
                 .found(shown(size) + " rests on the row of "
-                        + Show.rowFeet(size.rowFt().orElseThrow())
+                        + Show.rowFeet(size.rowRun().orElseThrow())
                         + ", which is held from memory: treat as binding until the authority says otherwise")
                 .required("the same row in the print or in the maker's table")
                 .remedy("compare the row with the print, or load the maker's table")
                 .ask(
                         AskWhom.FITTER,
                         "What does your table give for " + shown(size) + " at "
-                                + Show.rowFeet(size.rowFt().orElseThrow()) + "?")
+                                + Show.rowFeet(size.rowRun().orElseThrow()) + "?")
                 .at("/sections/" + i + "/table"));
     }
 
     private void undirected(int i) {
         if (!(sizing.allowance() instanceof FittingAllowance.Counted)
-                || piping.turns(i).undirectedFt() == 0) {
+                || piping.turns(i).undirected().equals(Length.ZERO)) {
             return;
         }
         out.add(FindingBuilder.finding(
@@ -174,7 +173,7 @@ public final class SizingFindings {
                         Severity.NOTE,
                         piping.section(i).id(),
                         new Citation("CSA B149.1, Annex B", "", Confidence.SECONDARY))
-                .found("the turns of " + Show.feet(piping.turns(i).undirectedFt())
+                .found("the turns of " + Show.feet(piping.turns(i).undirected())
                         + " are not described; a fifth is added for them")
                 .required("the way each leg goes, or the fittings on it")
                 .remedy("enter legs with directions, such as up 4 ft, north 12 ft, or list the fittings")

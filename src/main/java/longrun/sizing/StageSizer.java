@@ -2,7 +2,6 @@ package longrun.sizing;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import longrun.capacity.CapacityTable;
 import longrun.piping.Load;
@@ -67,8 +66,8 @@ final class StageSizer {
         countInUse(sizes, countedFt);
         return new StageSize(
                 true,
-                OptionalDouble.of(runs.longestFt()),
-                OptionalDouble.of(runs.longestMeasuredFt()),
+                Optional.of(Length.ofFeet(runs.longestFt())),
+                Optional.of(Length.ofFeet(runs.longestMeasuredFt())),
                 runs.longestTo());
     }
 
@@ -96,7 +95,7 @@ final class StageSizer {
                 && !stage.sections().isEmpty();
         for (int s : stage.sections()) {
             complete = complete
-                    && piping.measuredFt(s).isPresent()
+                    && piping.measured(s).isPresent()
                     && piping.section(s).material().isKnown();
         }
         return complete;
@@ -129,8 +128,8 @@ final class StageSizer {
         if (row.isEmpty()) {
             return largest;
         }
-        double load = piping.load(stage.sections().get(k)).knownBtuh();
-        OptionalInt found = smallest(c, row.getAsInt(), HeatRate.ofBtuh(load));
+        HeatRate load = piping.load(stage.sections().get(k)).known();
+        OptionalInt found = smallest(c, row.getAsInt(), load);
         return found.orElse(largest);
     }
 
@@ -159,7 +158,7 @@ final class StageSizer {
         if (row.isEmpty()) {
             return noSize(NoSizeReason.RUN_LONGER_THAN_TABLE, c, load);
         }
-        HeatRate asked = HeatRate.ofBtuh(load.knownBtuh());
+        HeatRate asked = load.known();
         OptionalInt needed = smallest(c, row.getAsInt(), asked);
         Section section = piping.section(index);
         OptionalInt installed = column(table, section.installedSize());
@@ -172,7 +171,7 @@ final class StageSizer {
         SectionStatus status = !enough
                 ? SectionStatus.UNDERSIZED
                 : installed.isPresent() ? SectionStatus.ADEQUATE : SectionStatus.SIZED;
-        return new SectionSize(status, Optional.empty(), c.table(), row, needed, used, load.btuh());
+        return new SectionSize(status, Optional.empty(), c.table(), row, needed, used, load.whole());
     }
 
     private static OptionalInt column(CapacityTable table, Fact<String> written) {
@@ -190,6 +189,6 @@ final class StageSizer {
                 OptionalInt.empty(),
                 OptionalInt.empty(),
                 OptionalInt.empty(),
-                load.btuh());
+                load.whole());
     }
 }

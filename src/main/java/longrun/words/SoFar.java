@@ -40,10 +40,10 @@ public final class SoFar {
     public static String withoutAssumed(Review review, int stage, UnitSystem units) {
         return review.sizing()
                 .withoutAssumedParts()
-                .map(s -> s.stage(stage).longestRunFt())
-                .filter(feet -> !feet.equals(review.sizing().stage(stage).longestRunFt()))
+                .map(s -> s.stage(stage).longestRun())
+                .filter(run -> !run.equals(review.sizing().stage(stage).longestRun()))
                 .map(
-                        feet -> "; " + units.length(Length.ofFeet(feet.orElse(0))) + " "
+                        run -> "; " + units.length(run.orElse(Length.ZERO)) + " "
                                 + units.lengthUnit().name()
                                 + " without the parts at appliances that are not entered, or not seen, but that the rules ask for")
                 .orElse("");

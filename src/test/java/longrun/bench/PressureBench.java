@@ -84,10 +84,10 @@ public class PressureBench {
         Headroom headroom = Headroom.of(sizing);
         List<Object> out = new ArrayList<>();
         for (int a = 0; a < sizing.piping().plan().appliances().size(); a++) {
-            out.add(headroom.outletBtuh(a));
+            out.add(headroom.atAppliance(a));
         }
-        out.add(headroom.stageBtuh(0));
-        out.add(String.format(Locale.ROOT, "%s", headroom.stageFt(0)));
+        out.add(headroom.ofStage(0));
+        out.add(String.format(Locale.ROOT, "%s", headroom.lengthOfStage(0)));
         return out;
     }
 }

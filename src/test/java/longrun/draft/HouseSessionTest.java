@@ -82,14 +82,14 @@ class HouseSessionTest {
     @Test
     void whatIsNoQuantityStaysAsTypedAndTheReviewBeforeItStays() {
         house.set(INPUT, "65,000 Btu/h");
-        assertThat(house.review().orElseThrow().connectedLoadBtuh()).isEqualTo(65_000);
+        assertThat(house.review().orElseThrow().connectedLoad().btuh()).isEqualTo(65_000);
         house.endStep();
         house.set(INPUT, "6 Btu/h"); // on the way to another figure: no entry yet
         house.set(INPUT, "65,00 Btu/h");
         assertThat(house.text(INPUT)).isEqualTo("65,00 Btu/h");
         assertThat(house.error(INPUT)).isPresent();
         assertThat(house.isCurrent()).isFalse();
-        assertThat(house.review().orElseThrow().connectedLoadBtuh()).isEqualTo(65_000);
+        assertThat(house.review().orElseThrow().connectedLoad().btuh()).isEqualTo(65_000);
         assertThat(open().text(INPUT)).isEqualTo("65,00 Btu/h");
     }
 

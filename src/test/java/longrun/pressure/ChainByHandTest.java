@@ -50,46 +50,46 @@ class ChainByHandTest {
         // Y, steel 1/2, bore 0.622: 0.622^2.623 = 0.28781. Squares lost in 100 ft:
         //   1.2462 x 100 / 0.9910 x (80.386 / (2,237 x 0.28781))^(1/0.541) = 2.6871 psi2
         // from 10 psi: sqrt(24.73^2 - 2.6871) - 14.73 = 9.9456 psi
-        assertThat(psi(p.section(0).endInWc().orElseThrow())).isCloseTo(9.9456, BY_HAND);
+        assertThat(psi(p.section(0).end().orElseThrow().inWc())).isCloseTo(9.9456, BY_HAND);
         // R1 droops a fifth of 10 psi at 1,000,000, so 0.4 psi at 200,000: from 9.6 psi
         //   sqrt(24.33^2 - 2.6871) - 14.73 = 9.5447 psi, which R2 sees
-        assertThat(psi(p.regulator(1).inletInWc().orElseThrow())).isCloseTo(9.5447, BY_HAND);
+        assertThat(psi(p.regulator(1).inlet().orElseThrow().inWc())).isCloseTo(9.5447, BY_HAND);
         assertThat(p.regulator(1).reached()).isEqualTo(Reached.YES);
         // T, steel 1/2, 50 ft: half the squares, 1.3435. From 2 psi: sqrt(16.73^2 - 1.3435) - 14.73 = 1.9598 psi
-        assertThat(psi(p.section(1).endInWc().orElseThrow())).isCloseTo(1.9598, BY_HAND);
-        assertThat(p.section(1).dropInWc().orElseThrow()).isCloseTo((2 - 1.9598) * 27.7, within(0.002));
+        assertThat(psi(p.section(1).end().orElseThrow().inWc())).isCloseTo(1.9598, BY_HAND);
+        assertThat(p.section(1).drop().orElseThrow().inWc()).isCloseTo((2 - 1.9598) * 27.7, within(0.002));
         // R2 droops a fifth of 2 psi x 200/500 = 0.16 psi: sqrt(16.57^2 - 1.3435) - 14.73 = 1.7994 psi, L sees 49.84
         // in.
-        assertThat(p.regulator(2).inletInWc().orElseThrow()).isCloseTo(49.844, within(0.005));
+        assertThat(p.regulator(2).inlet().orElseThrow().inWc()).isCloseTo(49.844, within(0.005));
         // B, steel 3/4, bore 0.824: 0.824^2.623 = 0.60183; 40 ft:
         //   1.2462 x 40 x (80.386 / (2,313 x 0.60183))^(1/0.541) = 0.2561 in. w.c.
         assertThat(p.sizing().section(2).size()).contains("3/4");
-        assertThat(p.section(2).dropInWc().orElseThrow()).isCloseTo(0.2561, BY_HAND);
-        assertThat(p.outlet(0).pressureInWc().orElseThrow()).isCloseTo(10.7439, BY_HAND);
-        assertThat(p.outlet(0).pressureAloneInWc().orElseThrow()).isCloseTo(10.7439, BY_HAND);
+        assertThat(p.section(2).drop().orElseThrow().inWc()).isCloseTo(0.2561, BY_HAND);
+        assertThat(p.outlet(0).pressure().orElseThrow().inWc()).isCloseTo(10.7439, BY_HAND);
+        assertThat(p.outlet(0).pressureAlone().orElseThrow().inWc()).isCloseTo(10.7439, BY_HAND);
     }
 
     @Test
     void droopAndConnectorComeOffAndLockUpGoesOn() {
         OutletPressure o = pressures(HOUSE).outlet(0);
         // L falls 1 in. at 400,000: 0.5 in. at 200,000: 10.7439 - 0.5
-        assertThat(o.pressureDroopedInWc().orElseThrow()).isCloseTo(10.2439, BY_HAND);
+        assertThat(o.pressureDrooped().orElseThrow().inWc()).isCloseTo(10.2439, BY_HAND);
         // a hose of 250,000 (natural gas, unconverted): 0.5 x 0.8^1.85 = 0.3309
-        assertThat(o.connector().inWc()).isCloseTo(0.3309, BY_HAND);
+        assertThat(o.connector().drop().inWc()).isCloseTo(0.3309, BY_HAND);
         assertThat(o.connector().assumed()).isFalse();
-        assertThat(o.pressureAtInletInWc().orElseThrow()).isCloseTo(9.9130, BY_HAND);
-        assertThat(o.pressureIdleInWc().orElseThrow()).isCloseTo(12.65, BY_HAND);
+        assertThat(o.pressureAtInlet().orElseThrow().inWc()).isCloseTo(9.9130, BY_HAND);
+        assertThat(o.pressureIdle().orElseThrow().inWc()).isCloseTo(12.65, BY_HAND);
         assertThat(o.status()).isEqualTo(InletStatus.ENOUGH);
         // 10 ft down: propane gains 0.073 in.; apart from the others
-        assertThat(o.staticInWc().orElseThrow()).isCloseTo(-0.073, within(1e-9));
+        assertThat(o.staticLoss().orElseThrow().inWc()).isCloseTo(-0.073, within(1e-9));
     }
 
     @Test
     void theSettingWindowIsWhatTheLabelLeavesOpen() {
         SettingWindow w = pressures(HOUSE).window(2);
         // lowest 9.5 + 0.2561 + 0.5 + 0.3309; highest 13 / 1.15
-        assertThat(w.lowestInWc().orElseThrow()).isCloseTo(10.5870, BY_HAND);
-        assertThat(w.highestInWc().orElseThrow()).isCloseTo(11.3043, BY_HAND);
+        assertThat(w.lowest().orElseThrow().inWc()).isCloseTo(10.5870, BY_HAND);
+        assertThat(w.highest().orElseThrow().inWc()).isCloseTo(11.3043, BY_HAND);
         assertThat(w.isEmpty()).isFalse();
         assertThat(w.complete()).isTrue();
     }
@@ -105,9 +105,9 @@ class ChainByHandTest {
                                 + " w.c.\",\"maxInlet\":\"12 in w.c.\"},");
         SettingWindow w = pressures(two).window(2);
         // heater: 9.5 + 0.2561 + 1 x 202/400 + 0.3309 = 10.592; light: 12 / 1.15 = 10.435
-        assertThat(w.lowestInWc().orElseThrow()).isCloseTo(10.592, BY_HAND);
+        assertThat(w.lowest().orElseThrow().inWc()).isCloseTo(10.592, BY_HAND);
         assertThat(w.lowestFor()).contains("heater");
-        assertThat(w.highestInWc().orElseThrow()).isCloseTo(10.4348, BY_HAND);
+        assertThat(w.highest().orElseThrow().inWc()).isCloseTo(10.4348, BY_HAND);
         assertThat(w.highestFor()).contains("light");
         assertThat(w.isEmpty()).isTrue();
     }
@@ -115,7 +115,7 @@ class ChainByHandTest {
     @Test
     void lockUpWrittenAsWhatItAddsIsTheSame() {
         OutletPressure o = pressures(HOUSE.replace("115 %", "15 %")).outlet(0);
-        assertThat(o.pressureIdleInWc().orElseThrow()).isCloseTo(12.65, BY_HAND);
+        assertThat(o.pressureIdle().orElseThrow().inWc()).isCloseTo(12.65, BY_HAND);
     }
 
     @Test
@@ -130,11 +130,11 @@ class ChainByHandTest {
                 .replace("\"droopAtCapacity\":\"1 in w.c.\",\"lockUp\":\"115 %\",", "")
                 .replace(",\"capacity\":\"250000 Btu/h\",\"capacityGas\":\"natural\"", ""));
         // the whole 2 in. droop, the whole 0.5 in. of the hose, lock-up at 120 %
-        assertThat(p.regulator(2).droop().orElseThrow().atLoadInWc().orElseThrow())
+        assertThat(p.regulator(2).droop().orElseThrow().atLoad().orElseThrow().inWc())
                 .isEqualTo(2);
-        assertThat(p.outlet(0).connector()).isEqualTo(new ConnectorDrop(0.5, true));
-        assertThat(p.outlet(0).pressureAtInletInWc().orElseThrow()).isCloseTo(8.2439, BY_HAND);
-        assertThat(p.outlet(0).pressureIdleInWc().orElseThrow()).isCloseTo(13.2, BY_HAND);
+        assertThat(p.outlet(0).connector()).isEqualTo(new ConnectorDrop(Pressure.ofInWc(0.5), true));
+        assertThat(p.outlet(0).pressureAtInlet().orElseThrow().inWc()).isCloseTo(8.2439, BY_HAND);
+        assertThat(p.outlet(0).pressureIdle().orElseThrow().inWc()).isCloseTo(13.2, BY_HAND);
         assertThat(p.outlet(0).status()).isEqualTo(InletStatus.LOW);
     }
 
@@ -143,7 +143,7 @@ class ChainByHandTest {
         Pressures p = pressures(HOUSE.replace(
                 "{\"part\":\"flexible-connector\",\"capacity\":\"250000 Btu/h\",\"capacityGas\":\"natural\"}",
                 "{\"part\":\"rigid-pipe\",\"length\":\"2 ft\"}"));
-        assertThat(p.outlet(0).connector()).isEqualTo(new ConnectorDrop(0, false));
+        assertThat(p.outlet(0).connector()).isEqualTo(new ConnectorDrop(Pressure.ZERO, false));
     }
 
     @Test
@@ -154,7 +154,7 @@ class ChainByHandTest {
                         "\"readings\":[{\"at\":\"L\",\"what\":\"flowing-all\",\"pressure\":\"10.4 in w.c.\"}],\"sections\":");
         Droop droop = pressures(read).regulator(2).droop().orElseThrow();
         assertThat(droop.source()).isEqualTo(Droop.Source.MEASURED);
-        assertThat(droop.atLoadInWc().orElseThrow()).isCloseTo(0.6, within(1e-9));
+        assertThat(droop.atLoad().orElseThrow().inWc()).isCloseTo(0.6, within(1e-9));
     }
 
     @Test
@@ -182,8 +182,8 @@ class ChainByHandTest {
     void aMissingInputLeavesThePressureUnknown() {
         OutletPressure o =
                 pressures(HOUSE.replace("\"input\":\"200000 Btu/h\",", "")).outlet(0);
-        assertThat(o.pressureInWc()).isEmpty();
-        assertThat(o.pressureAtInletInWc()).isEmpty();
+        assertThat(o.pressure()).isEmpty();
+        assertThat(o.pressureAtInlet()).isEmpty();
         assertThat(o.status()).isEqualTo(InletStatus.UNKNOWN);
     }
 

@@ -22,13 +22,13 @@ class CountedFeetTest {
                 Outlet to = sizing.stage(stage).longestRunTo().orElseThrow();
                 double sum = 0;
                 for (int s = to.section(); s >= 0; s = piping.parent(s)) {
-                    double own = sizing.countedFt(s).orElseThrow();
+                    double own = sizing.counted(s).orElseThrow().feet();
                     assertThat(own).isNotNegative();
                     sum += own;
                 }
                 assertThat(sum)
                         .as("seed " + seed)
-                        .isCloseTo(sizing.stage(stage).allowanceFt().orElseThrow(), within(1e-9));
+                        .isCloseTo(sizing.stage(stage).allowance().orElseThrow().feet(), within(1e-9));
                 counted += sum > 0 ? 1 : 0;
             }
         }
@@ -40,7 +40,7 @@ class CountedFeetTest {
         Sizing none = ChainByHandTest.pressures(new RandomHouses(1, false, "\"fittingAllowance\":\"20 %\",").json)
                 .sizing();
         for (int s = 0; s < none.piping().sectionCount(); s++) {
-            assertThat(none.countedFt(s).orElseThrow()).isZero();
+            assertThat(none.counted(s).orElseThrow().feet()).isZero();
         }
     }
 }

@@ -5,12 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import longrun.Samples;
 import longrun.capacity.CapacityTables;
 import longrun.piping.Piping;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import longrun.sizing.SectionStatus;
 import longrun.sizing.Sizing;
 import org.junit.jupiter.api.Test;
@@ -47,7 +48,7 @@ class HeadroomTest {
             List<String> before = sizes(sizing);
             int n = sizing.piping().plan().appliances().size();
             for (int a = 0; a < n; a += 1 + n / 4) {
-                double more = headroom.outletBtuh(a).orElseThrow();
+                double more = headroom.atAppliance(a).orElseThrow().btuh();
                 String at = "seed " + seed + " appliance " + a + " headroom " + more;
                 if (blocked(sizing, a)) {
                     assertThat(more).as(at).isZero();
@@ -101,7 +102,7 @@ class HeadroomTest {
             Headroom headroom = Headroom.of(sizing);
             List<String> before = sizes(sizing);
             for (int stage = 0; stage < sizing.piping().stages().size(); stage++) {
-                double more = headroom.stageFt(stage).orElseThrow();
+                double more = headroom.lengthOfStage(stage).orElseThrow().feet();
                 String at = "seed " + seed + " stage " + stage + " headroom " + more + " ft";
                 int last = sizing.stage(stage).longestRunTo().orElseThrow().section();
                 if (new LengthRoom(sizing, stage).isBlocked()) {
@@ -130,25 +131,25 @@ class HeadroomTest {
         Sizing sizing = Sizing.of(Piping.of(Samples.sample()), CapacityTables.standard());
         Headroom headroom = Headroom.of(sizing);
         // A: 297,000 - 245,000; B has more room; C: EHD 18 carries 74,000 - 65,000 needed, EHD 19 in place
-        assertThat(headroom.outletBtuh(0)).isEqualTo(OptionalDouble.of(52_000));
-        assertThat(headroom.outletBtuh(1)).isEqualTo(OptionalDouble.of(9_000));
+        assertThat(headroom.atAppliance(0)).contains(HeatRate.ofBtuh(52_000));
+        assertThat(headroom.atAppliance(1)).contains(HeatRate.ofBtuh(9_000));
         assertThat(headroom.outletWords(0))
                 .isEqualTo("heater: 52,000 Btu/h more: nothing changes; 52,001 Btu/h: section A grows");
-        assertThat(headroom.stageBtuh(1)).isEqualTo(OptionalDouble.of(9_000));
+        assertThat(headroom.ofStage(1)).contains(HeatRate.ofBtuh(9_000));
         // row 40: EHD 18 carries 64,000, under C's 65,000; so row 30 is the last, where the run stands already
-        assertThat(headroom.stageFt(1)).isEqualTo(OptionalDouble.of(0));
+        assertThat(headroom.lengthOfStage(1)).contains(Length.ofFeet(0));
         assertThat(headroom.stageWords(1))
                 .isEqualTo("0 ft farther: nothing changes; 0.01 ft: section C asks for more than its EHD 19");
-        assertThat(headroom.regulatorBtuh(0)).isEqualTo(OptionalDouble.of(855_000));
-        assertThat(headroom.regulatorBtuh(1)).isEqualTo(OptionalDouble.of(555_000));
+        assertThat(headroom.ofRegulator(0)).contains(HeatRate.ofBtuh(855_000));
+        assertThat(headroom.ofRegulator(1)).contains(HeatRate.ofBtuh(555_000));
     }
 
     @Test
     void aMissingInputLeavesTheHeadroomUnknown() {
         String json = Samples.text("sample-plan.json").replace("\"input\": \"65000 Btu/h\", ", "");
         Headroom headroom = Headroom.of(size(json));
-        assertThat(headroom.outletBtuh(0)).isEmpty();
-        assertThat(headroom.stageBtuh(1)).isEmpty();
-        assertThat(headroom.stageFt(1)).isEmpty();
+        assertThat(headroom.atAppliance(0)).isEmpty();
+        assertThat(headroom.ofStage(1)).isEmpty();
+        assertThat(headroom.lengthOfStage(1)).isEmpty();
     }
 }

@@ -47,8 +47,8 @@ class LongestLengthHoldsTest {
                     if (!sized(p, outlet)) {
                         continue;
                     }
-                    double lost =
-                            setting - p.section(outlet.section()).endInWc().orElseThrow();
+                    double lost = setting
+                            - p.section(outlet.section()).end().orElseThrow().inWc();
                     double bound = bound(p, outlet, Pressure.ofInWc(setting), allowed);
                     assertThat(lost).as("seed " + seed + " to " + outlet.id()).isLessThanOrEqualTo(bound + 1e-9);
                     runs++;
@@ -81,8 +81,8 @@ class LongestLengthHoldsTest {
                         size.bore().orElseThrow().inches(),
                         t.inlet(),
                         t.drop(),
-                        size.rowFt().orElseThrow());
-                worst = Math.max(worst, size.capacityBtuh().orElseThrow() / equation);
+                        size.rowRun().orElseThrow().feet());
+                worst = Math.max(worst, size.capacity().orElseThrow().btuh() / equation);
             }
         }
         double factor = Math.pow(worst, 1 / 0.541);
@@ -104,7 +104,7 @@ class LongestLengthHoldsTest {
             Headroom headroom = Headroom.of(before.sizing());
             int appliance = (int) (seed % before.outlets().size());
             // within the headroom the sizes stay, so that only load or length changes
-            double load = headroom.outletBtuh(appliance).orElseThrow();
+            double load = headroom.atAppliance(appliance).orElseThrow().btuh();
             if (load > 0) {
                 compare(
                         seed,
@@ -116,7 +116,7 @@ class LongestLengthHoldsTest {
                 compared++;
             }
             int stage = before.outlet(appliance).regulator();
-            double feet = headroom.stageFt(stage).orElseThrow();
+            double feet = headroom.lengthOfStage(stage).orElseThrow().feet();
             if (feet >= 1) {
                 int last = before.sizing()
                         .stage(stage)
@@ -146,16 +146,16 @@ class LongestLengthHoldsTest {
             String at = "seed " + seed + " appliance " + a;
             OutletPressure b = before.outlet(a);
             OutletPressure c = after.outlet(a);
-            if (b.pressureInWc().isPresent() && c.pressureInWc().isPresent()) {
-                assertThat(c.pressureInWc().getAsDouble())
+            if (b.pressure().isPresent() && c.pressure().isPresent()) {
+                assertThat(c.pressure().orElseThrow().inWc())
                         .as(at)
-                        .isLessThanOrEqualTo(b.pressureInWc().getAsDouble() + 1e-9);
-                assertThat(c.pressureAtInletInWc().getAsDouble())
+                        .isLessThanOrEqualTo(b.pressure().orElseThrow().inWc() + 1e-9);
+                assertThat(c.pressureAtInlet().orElseThrow().inWc())
                         .as(at)
-                        .isLessThanOrEqualTo(b.pressureAtInletInWc().getAsDouble() + 1e-9);
-                assertThat(c.pressureAloneInWc().getAsDouble())
+                        .isLessThanOrEqualTo(b.pressureAtInlet().orElseThrow().inWc() + 1e-9);
+                assertThat(c.pressureAlone().orElseThrow().inWc())
                         .as(at)
-                        .isLessThanOrEqualTo(b.pressureAloneInWc().getAsDouble() + 1e-9);
+                        .isLessThanOrEqualTo(b.pressureAlone().orElseThrow().inWc() + 1e-9);
             }
         }
     }

@@ -185,7 +185,7 @@ final class PressureByHand {
         double feet = s.legs().findValue().orElseThrow().stream()
                         .mapToDouble(l -> l.length().feet())
                         .sum()
-                + sizing.countedFt(index).orElseThrow();
+                + sizing.counted(index).orElseThrow().feet();
         if (s.material().is(Material.CSST)) {
             CapacityTable t = size.table().orElseThrow();
             return at - t.drop().inWc() * feet / carries(t, size.used().orElseThrow(), load);

@@ -23,7 +23,7 @@ class PressureOriginsTest {
                 all.addAll(
                         List.of(section.drop(s), section.velocity(s), section.insideVolume(s), section.staticHead(s)));
                 assertThat(section.drop(s).value().equals("not known"))
-                        .isEqualTo(p.section(s).dropInWc().isEmpty());
+                        .isEqualTo(p.section(s).drop().isEmpty());
             }
             for (int a = 0; a < p.outlets().size(); a++) {
                 all.addAll(List.of(

@@ -19,16 +19,16 @@ class SamplePressureTest {
 
     @Test
     void theTubingLosesWhatIsPrinted() {
-        assertThat(pressures.section(1).dropInWc().orElseThrow()).isCloseTo(0.18, PUBLISHED);
-        assertThat(pressures.section(2).dropInWc().orElseThrow()).isCloseTo(0.07, PUBLISHED);
-        assertThat(pressures.section(3).dropInWc().orElseThrow()).isCloseTo(0.14, PUBLISHED);
+        assertThat(pressures.section(1).drop().orElseThrow().inWc()).isCloseTo(0.18, PUBLISHED);
+        assertThat(pressures.section(2).drop().orElseThrow().inWc()).isCloseTo(0.07, PUBLISHED);
+        assertThat(pressures.section(3).drop().orElseThrow().inWc()).isCloseTo(0.14, PUBLISHED);
     }
 
     @Test
     void theHeaterGetsEnoughAndTheRangeHasNoLabel() {
-        assertThat(pressures.outlet(0).pressureInWc().orElseThrow()).isCloseTo(10.75, PUBLISHED);
+        assertThat(pressures.outlet(0).pressure().orElseThrow().inWc()).isCloseTo(10.75, PUBLISHED);
         assertThat(pressures.outlet(0).status()).isEqualTo(InletStatus.ENOUGH);
-        assertThat(pressures.outlet(1).pressureInWc().orElseThrow()).isCloseTo(10.68, PUBLISHED);
+        assertThat(pressures.outlet(1).pressure().orElseThrow().inWc()).isCloseTo(10.68, PUBLISHED);
         assertThat(pressures.outlet(1).status()).isEqualTo(InletStatus.UNKNOWN);
     }
 
@@ -43,7 +43,7 @@ class SamplePressureTest {
 
     @Test
     void fourFeetOfRiseStandApart() {
-        assertThat(pressures.section(1).staticInWc().orElseThrow()).isCloseTo(0.0292, within(1e-9));
-        assertThat(pressures.section(3).staticInWc()).isEmpty();
+        assertThat(pressures.section(1).staticLoss().orElseThrow().inWc()).isCloseTo(0.0292, within(1e-9));
+        assertThat(pressures.section(3).staticLoss()).isEmpty();
     }
 }

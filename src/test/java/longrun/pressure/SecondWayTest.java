@@ -38,16 +38,16 @@ class SecondWayTest {
             boolean known = plan.sections().stream()
                     .allMatch(s -> pressures
                             .section(sizing.piping().findSection(s.id()).orElseThrow())
-                            .endInWc()
+                            .end()
                             .isPresent());
             for (int a = 0; known && a < plan.appliances().size(); a++) {
                 Appliance appliance = plan.appliances().get(a);
                 OutletPressure o = pressures.outlet(a);
                 String at = "seed " + seed + " " + appliance.id();
-                close(at, o.pressureInWc().orElseThrow(), hand.pressureInWc(appliance));
-                close(at, o.pressureDroopedInWc().orElseThrow(), hand.droopedInWc(appliance));
-                close(at, o.connector().inWc(), hand.connectorInWc(appliance));
-                close(at, o.pressureAloneInWc().orElseThrow(), hand.aloneInWc(appliance));
+                close(at, o.pressure().orElseThrow().inWc(), hand.pressureInWc(appliance));
+                close(at, o.pressureDrooped().orElseThrow().inWc(), hand.droopedInWc(appliance));
+                close(at, o.connector().drop().inWc(), hand.connectorInWc(appliance));
+                close(at, o.pressureAlone().orElseThrow().inWc(), hand.aloneInWc(appliance));
                 assertThat(o.status().written()).as(at).isEqualTo(hand.status(appliance));
                 statuses.add(o.status().written());
                 outlets++;
@@ -56,7 +56,7 @@ class SecondWayTest {
                 Regulator regulator = plan.regulators().get(r);
                 close(
                         "seed " + seed + " " + regulator.id(),
-                        pressures.regulator(r).inletInWc().orElseThrow(),
+                        pressures.regulator(r).inlet().orElseThrow().inWc(),
                         hand.regulatorInletInWc(regulator));
             }
         }

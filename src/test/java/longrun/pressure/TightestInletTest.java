@@ -7,6 +7,7 @@ import longrun.Samples;
 import longrun.capacity.CapacityTables;
 import longrun.piping.Piping;
 import longrun.plan.Plan;
+import longrun.quantity.Pressure;
 import longrun.sizing.Sizing;
 import org.junit.jupiter.api.Test;
 
@@ -24,8 +25,8 @@ class TightestInletTest {
         TightestInlet tightest = TightestInlet.of(pressures).orElseThrow();
         assertThat(tightest.appliance()).isZero();
         assertThat(tightest.unknown()).isEqualTo(1);
-        assertThat(tightest.spareInWc())
-                .isCloseTo(pressures.outlet(0).pressureAtInletInWc().orElseThrow() - 8, within(1e-9));
+        assertThat(tightest.spare().inWc())
+                .isCloseTo(pressures.outlet(0).pressureAtInlet().orElseThrow().inWc() - 8, within(1e-9));
     }
 
     @Test
@@ -33,11 +34,11 @@ class TightestInletTest {
         Plan demo = Samples.plan(Samples.text("data/demo/orchard-house.json"));
         Pressures pressures = of(demo);
         TightestInlet tightest = TightestInlet.of(pressures).orElseThrow();
-        double heater = pressures.outlet(0).pressureAtInletInWc().orElseThrow() - 8;
-        double furnace = pressures.outlet(2).pressureAtInletInWc().orElseThrow() - 9;
+        double heater = pressures.outlet(0).pressureAtInlet().orElseThrow().inWc() - 8;
+        double furnace = pressures.outlet(2).pressureAtInlet().orElseThrow().inWc() - 9;
         assertThat(furnace).isLessThan(heater);
         assertThat(tightest.appliance()).isEqualTo(2);
-        assertThat(tightest.leastInWc()).hasValue(9);
+        assertThat(tightest.least()).contains(Pressure.ofInWc(9));
     }
 
     @Test
@@ -47,11 +48,11 @@ class TightestInletTest {
         Pressures pressures = of(unlabelled);
         TightestInlet tightest = TightestInlet.of(pressures).orElseThrow();
         double least = pressures.outlets().stream()
-                .mapToDouble(o -> o.pressureAtInletInWc().orElseThrow())
+                .mapToDouble(o -> o.pressureAtInlet().orElseThrow().inWc())
                 .min()
                 .orElseThrow();
-        assertThat(tightest.leastInWc()).isEmpty();
-        assertThat(tightest.atInletInWc()).isEqualTo(least);
+        assertThat(tightest.least()).isEmpty();
+        assertThat(tightest.atInlet().inWc()).isEqualTo(least);
     }
 
     @Test

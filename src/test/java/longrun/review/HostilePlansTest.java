@@ -141,6 +141,6 @@ class HostilePlansTest {
     void aChainOfAHundredThousandSectionsIsSized() {
         Review review = Reviewer.standard().review(Chains.chain(100_000), Parts.PIPING);
         assertThat(review.sizing().section(99_999).size()).contains("1/2");
-        assertThat(review.sizing().stage(0).longestRunFt().orElseThrow()).isBetween(999.9, 1000.1);
+        assertThat(review.sizing().stage(0).longestRun().orElseThrow().feet()).isBetween(999.9, 1000.1);
     }
 }

@@ -165,7 +165,13 @@ class MissingIsUnknownTest {
     void regulatorOfAKindNotKnownFallsByTheMostAnyKindDoes(String kind, String outlet, double droop) {
         String plan = "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R\",\"fedBy\":\"tank\""
                 + (kind == null ? "" : ",\"kind\":\"" + kind + "\"") + ",\"outlet\":\"" + outlet + "\"}]}";
-        assertThat(review(plan).pressures().regulator(0).droop().orElseThrow().atCapacityInWc())
+        assertThat(review(plan)
+                        .pressures()
+                        .regulator(0)
+                        .droop()
+                        .orElseThrow()
+                        .atCapacity()
+                        .inWc())
                 .isCloseTo(droop, within(1e-9));
     }
 

@@ -351,10 +351,10 @@ class RandomPlanPropertiesTest {
                     "section " + review.piping().section(i).id(),
                     List.of(
                             size.status(),
-                            size.rowFt(),
+                            size.rowRun(),
                             size.size(),
                             size.neededSize(),
-                            size.capacityBtuh(),
+                            size.capacity(),
                             size.noSize(),
                             review.sizing().isProvisional(i),
                             review.sizing().assumedParts(i)));

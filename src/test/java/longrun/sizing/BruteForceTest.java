@@ -47,7 +47,7 @@ class BruteForceTest {
             case NO_SIZE -> "no-size";
             case SIZED, ADEQUATE, UNDERSIZED ->
                 s.neededSize()
-                        .map(n -> soFar + s.rowFt().orElseThrow() + "/" + n)
+                        .map(n -> soFar + s.rowRun().orElseThrow().feet() + "/" + n)
                         .orElse("no-size");
         };
     }

@@ -2,6 +2,8 @@ package longrun.sizing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,9 +21,9 @@ class LadderTest {
 
     @Test
     void tenFeetMoreTakesTheNextRow() {
-        assertThat(run("50 ft", "115 kBtu/h").size().section(0).capacityBtuh()).hasValue(122_000);
-        assertThat(run("60 ft", "105 kBtu/h").size().section(0).capacityBtuh()).hasValue(110_000);
-        assertThat(run("70 ft", "100 kBtu/h").size().section(0).capacityBtuh()).hasValue(101_000);
+        assertThat(run("50 ft", "115 kBtu/h").size().section(0).capacity()).contains(HeatRate.ofBtuh(122_000));
+        assertThat(run("60 ft", "105 kBtu/h").size().section(0).capacity()).contains(HeatRate.ofBtuh(110_000));
+        assertThat(run("70 ft", "100 kBtu/h").size().section(0).capacity()).contains(HeatRate.ofBtuh(101_000));
     }
 
     @Test
@@ -99,7 +101,8 @@ class LadderTest {
                 .size();
         assertThat(sizing.section(0).status()).isEqualTo(SectionStatus.UNKNOWN);
         assertThat(sizing.section(1).size()).contains("1/2");
-        assertThat(sizing.section(1).rowFt()).hasValue(50); // the farthest outlet sets the row, future ones included
+        assertThat(sizing.section(1).rowRun())
+                .contains(Length.ofFeet(50)); // the farthest outlet sets the row, future ones included
         assertThat(sizing.section(2).status()).isEqualTo(SectionStatus.UNKNOWN);
     }
 
@@ -147,9 +150,9 @@ class LadderTest {
                 .section("C", "A", "steel", "20 ft")
                 .appliance("b", "B", "100 kBtu/h")
                 .appliance("c", "C", "100 kBtu/h");
-        assertThat(plan.size().section(0).loadBtuh()).hasValue(200_000);
+        assertThat(plan.size().section(0).load()).contains(HeatRate.ofBtuh(200_000));
         plan.with("\"diversity\":{\"share\":\"40 %\"}");
-        assertThat(plan.size().section(0).loadBtuh()).hasValue(200_000);
+        assertThat(plan.size().section(0).load()).contains(HeatRate.ofBtuh(200_000));
     }
 
     @Test
@@ -161,7 +164,7 @@ class LadderTest {
                 .section("C", "A", "steel", "20 ft")
                 .appliance("b", "B", "100 kBtu/h")
                 .appliance("c", "C", "100 kBtu/h");
-        assertThat(plan.size().section(0).loadBtuh()).hasValue(160_000);
-        assertThat(plan.size().section(1).loadBtuh()).hasValue(100_000);
+        assertThat(plan.size().section(0).load()).contains(HeatRate.ofBtuh(160_000));
+        assertThat(plan.size().section(1).load()).contains(HeatRate.ofBtuh(100_000));
     }
 }

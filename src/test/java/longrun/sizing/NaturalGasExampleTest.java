@@ -2,9 +2,9 @@ package longrun.sizing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import longrun.Samples;
+import longrun.quantity.Length;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -37,7 +37,7 @@ class NaturalGasExampleTest {
         String[] expected = {"1", "3/4", "1/2", "3/4", "3/4", "1/2", "3/4"};
         for (int i = 0; i < expected.length; i++) {
             assertThat(sizing.section(i).size()).as("section " + i).contains(expected[i]);
-            assertThat(sizing.section(i).rowFt()).isEqualTo(OptionalDouble.of(60));
+            assertThat(sizing.section(i).rowRun()).contains(Length.ofFeet(60));
             assertThat(sizing.section(i).table().orElseThrow().id()).isEqualTo("own:natural");
         }
     }

@@ -3,7 +3,8 @@ package longrun.sizing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.OptionalDouble;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -48,7 +49,7 @@ class PublishedExamplesTest {
                 .size()
                 .section(0);
         assertThat(s.size()).contains(size);
-        assertThat(s.rowFt()).isEqualTo(OptionalDouble.of(row));
+        assertThat(s.rowRun()).contains(Length.ofFeet(row));
     }
 
     /**
@@ -65,13 +66,13 @@ class PublishedExamplesTest {
                 .appliance("heater", "B", "250 kBtu/h")
                 .appliance("range", "C", "35 kBtu/h")
                 .size();
-        assertThat(sizing.stage(0).longestRunFt().orElseThrow()).isCloseTo(36, within(1e-9));
-        assertThat(sizing.section(0).rowFt()).isEqualTo(OptionalDouble.of(40));
+        assertThat(sizing.stage(0).longestRun().orElseThrow().feet()).isCloseTo(36, within(1e-9));
+        assertThat(sizing.section(0).rowRun()).contains(Length.ofFeet(40));
         assertThat(sizing.section(0).sizeOd()).contains("7/8");
         assertThat(sizing.section(1).sizeOd()).contains("7/8");
         assertThat(sizing.section(2).sizeOd()).contains("1/2");
         assertThat(sizing.section(0).table().orElseThrow().id()).isEqualTo("copper-11inwc-1inwc-computed");
-        assertThat(sizing.section(0).loadBtuh()).isEqualTo(OptionalDouble.of(285_000));
+        assertThat(sizing.section(0).load()).contains(HeatRate.ofBtuh(285_000));
     }
 
     /** The run drawn by hand: 22 ft, then 12 ft to 199,000 Btu/h and 18 ft to 65,000 Btu/h, legs not described. */
@@ -85,12 +86,12 @@ class PublishedExamplesTest {
                 .appliance("range", "C", "65,000 Btu/h", "\"connection\":[]")
                 .size();
         // 22 + 18 + 20 % of 40 + 5.24 (2018 IRC Appendix A Table A.2.2, tee, 1 in.)
-        assertThat(sizing.stage(0).longestRunFt().orElseThrow()).isCloseTo(53.24, within(1e-9));
+        assertThat(sizing.stage(0).longestRun().orElseThrow().feet()).isCloseTo(53.24, within(1e-9));
         assertThat(sizing.section(0).size()).contains("1");
         assertThat(sizing.section(1).size()).contains("3/4");
         assertThat(sizing.section(2).size()).contains("1/2");
         assertThat(sizing.allowanceItems(0).stream()
-                        .mapToDouble(AllowanceItem::feet)
+                        .mapToDouble(i -> i.length().feet())
                         .sum())
                 .isCloseTo(13.24, within(1e-9));
     }
@@ -121,7 +122,7 @@ class PublishedExamplesTest {
                         "\"connection\":[{\"part\":\"shutoff\"},{\"part\":\"sediment-trap\"}]")
                 .size();
         // A 2 elbows at 1 in. 5.24; C straight through 0; D branch at 3/4 4.12, elbow 1.55, shutoff 1.55
-        assertThat(sizing.stage(0).longestRunFt().orElseThrow()).isCloseTo(47 + 12.46, within(1e-9));
+        assertThat(sizing.stage(0).longestRun().orElseThrow().feet()).isCloseTo(47 + 12.46, within(1e-9));
         assertThat(sizing.stage(0).longestRunTo().orElseThrow().id()).isEqualTo("range");
         String[] expected = {"1", "3/4", "3/4", "1/2", "1/2"};
         for (int i = 0; i < expected.length; i++) {
@@ -142,8 +143,9 @@ class PublishedExamplesTest {
                         .appliance("a", "A", "30 kBtu/h", "\"connection\":[]")
                         .size()
                         .stage(0)
-                        .longestRunFt()
-                        .orElseThrow())
+                        .longestRun()
+                        .orElseThrow()
+                        .feet())
                 .isCloseTo(run, within(1e-9));
     }
 }

@@ -2,11 +2,12 @@ package longrun.sizing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.OptionalDouble;
 import longrun.Samples;
 import longrun.capacity.CapacityTables;
 import longrun.piping.Piping;
 import longrun.plan.Plan;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -20,9 +21,9 @@ class SamplePlanTest {
 
     @Test
     void everyStageTakesItsOwnLongestRun() {
-        assertThat(sizing.stage(0).longestRunFt()).isEqualTo(OptionalDouble.of(50));
+        assertThat(sizing.stage(0).longestRun()).contains(Length.ofFeet(50));
         assertThat(sizing.stage(0).longestRunTo().orElseThrow().id()).isEqualTo("R2");
-        assertThat(sizing.stage(1).longestRunFt()).isEqualTo(OptionalDouble.of(30));
+        assertThat(sizing.stage(1).longestRun()).contains(Length.ofFeet(30));
         assertThat(sizing.stage(1).longestRunTo().orElseThrow().id()).isEqualTo("range");
     }
 
@@ -38,11 +39,11 @@ class SamplePlanTest {
 
     private void section(int i, double load, double row, String size, String needed, double capacity, String status) {
         SectionSize s = sizing.section(i);
-        assertThat(s.loadBtuh()).isEqualTo(OptionalDouble.of(load));
-        assertThat(s.rowFt()).isEqualTo(OptionalDouble.of(row));
+        assertThat(s.load()).contains(HeatRate.ofBtuh(load));
+        assertThat(s.rowRun()).contains(Length.ofFeet(row));
         assertThat(s.size()).contains(size);
         assertThat(s.neededSize()).contains(needed);
-        assertThat(s.capacityBtuh()).isEqualTo(OptionalDouble.of(capacity));
+        assertThat(s.capacity()).contains(HeatRate.ofBtuh(capacity));
         assertThat(s.status().written()).isEqualTo(status);
     }
 }

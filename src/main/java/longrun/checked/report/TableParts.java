@@ -93,7 +93,7 @@ final class TableParts {
     private static List<Cell> cell(CapacityTable table, CellApart c, String other) {
         return List.of(
                 Cell.of(table.title()),
-                Cell.of(Show.rowFeet(c.run().feet()) + " ft, " + c.size() + " in."),
+                Cell.of(Show.rowFeet(c.run()) + ", " + c.size() + " in."),
                 Cell.of(btuh(c.table())),
                 Cell.of(
                         btuh(c.other()),

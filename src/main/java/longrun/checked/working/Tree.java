@@ -9,6 +9,7 @@ import longrun.piping.Piping;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
 import longrun.plan.json.Reading;
+import longrun.quantity.HeatRate;
 import longrun.sizing.SectionSize;
 import longrun.sizing.Sizing;
 
@@ -42,14 +43,14 @@ final class Tree {
     /** What the size of each piece asked for carries, thousand Btu/h. */
     Answer capacities() {
         return Answer.numbers(asked().stream()
-                .map(s -> s.capacityBtuh().orElse(Double.NaN) / 1000)
+                .map(s -> s.capacity().map(HeatRate::btuh).orElse(Double.NaN) / 1000)
                 .toList());
     }
 
     /** What each piece asked for must carry, thousand Btu/h. */
     Answer loads() {
         return Answer.numbers(asked().stream()
-                .map(s -> s.loadBtuh().orElse(Double.NaN) / 1000)
+                .map(s -> s.load().map(HeatRate::btuh).orElse(Double.NaN) / 1000)
                 .toList());
     }
 

@@ -9,7 +9,6 @@ import longrun.draft.sections.TableRow;
 import longrun.origin.Confidence;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
-import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Show;
 import longrun.sizing.AllowanceItem;
@@ -44,7 +43,7 @@ public final class SizedCell {
         return new RunAnswer.Sized(
                 size.size().orElseThrow(),
                 size.sizeOd(),
-                HeatRate.ofBtuh(size.capacityBtuh().orElseThrow()),
+                size.capacity().orElseThrow(),
                 size.shareUsed().orElseThrow() * 100,
                 new RunAnswer.ReadIn(named(""), TableRow.of(table, row, column), source(), held()),
                 why(),
@@ -81,7 +80,7 @@ public final class SizedCell {
 
     private List<RunAnswer.WhyStep> why() {
         StageSize stage = sizing.stage(sizing.piping().stageIndex(section));
-        String feet = Show.decimals(stage.longestRunFt().orElse(0), 1);
+        String feet = Show.decimals(stage.longestRun().orElse(Length.ZERO).feet(), 1);
         String rowFt = Show.plain(table.run(row).feet());
         String bore = size.bore().isPresent() ? ", bore " + bore() + " in." : "";
         List<RunAnswer.WhyStep> why = new ArrayList<>();
@@ -120,13 +119,12 @@ public final class SizedCell {
                     0,
                     new RunAnswer.Term(
                             "line " + piping.section(s).id() + ", measured",
-                            Length.ofFeet(piping.measuredFt(s).orElse(0))));
+                            piping.measured(s).orElse(Length.ZERO)));
         }
         for (AllowanceItem item : sizing.allowanceItems(index)) {
-            terms.add(new RunAnswer.Term(item.what(), Length.ofFeet(item.feet())));
+            terms.add(new RunAnswer.Term(item.what(), item.length()));
         }
-        terms.add(new RunAnswer.Term(
-                "longest run", Length.ofFeet(stage.longestRunFt().orElse(0))));
+        terms.add(new RunAnswer.Term("longest run", stage.longestRun().orElse(Length.ZERO)));
         return List.copyOf(terms);
     }
 }

@@ -3,7 +3,6 @@ package longrun.draft.sections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.capacity.CapacityTables;
 import longrun.quantity.Length;
 import longrun.review.Review;
@@ -25,13 +24,11 @@ public final class FittingWays {
             return Optional.empty();
         }
         StageSize size = other.stage(stage);
-        if (size.longestRunFt().isEmpty()) {
+        if (size.longestRun().isEmpty()) {
             return Optional.empty();
         }
-        OptionalDouble row = other.section(section).rowFt();
         return Optional.of(new FittingEffect(
-                Length.ofFeet(size.allowanceFt().orElse(0)),
-                row.isPresent() ? Optional.of(Length.ofFeet(row.getAsDouble())) : Optional.empty()));
+                size.allowance().orElse(Length.ZERO), other.section(section).rowRun()));
     }
 
     private Sizing at(Review review, Allowance allowance) {

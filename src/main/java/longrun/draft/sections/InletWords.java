@@ -1,12 +1,12 @@
 package longrun.draft.sections;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.plan.Appliance;
 import longrun.plan.Fact;
 import longrun.pressure.Droop;
 import longrun.pressure.OutletPressure;
 import longrun.pressure.RegulatorPressure;
+import longrun.quantity.HeatRate;
 import longrun.quantity.Pressure;
 import longrun.review.Review;
 import longrun.words.UnitSystem;
@@ -28,23 +28,23 @@ public final class InletWords {
         this.units = units;
     }
 
-    private String pressure(double inWc) {
-        return PressureWords.pressure(OptionalDouble.of(inWc), units);
+    private String pressure(Pressure p) {
+        return PressureWords.pressure(p, units);
     }
 
     /** The sum from the setting down to the inlet. */
     public String taken() {
         RegulatorPressure line = review.pressures().regulator(outlet.regulator());
-        OptionalDouble fallen = PressureWords.drooped(line);
-        if (fallen.isEmpty() || outlet.pressureDroopedInWc().isEmpty()) {
+        Optional<Pressure> fallen = PressureWords.drooped(line);
+        if (fallen.isEmpty() || outlet.pressureDrooped().isEmpty()) {
             return "With everything firing.";
         }
-        double set = line.settingInWc().orElseThrow();
-        double pipe = fallen.getAsDouble() - outlet.pressureDroopedInWc().getAsDouble();
-        String connector = pressure(outlet.connector().inWc())
+        Pressure set = line.setting().orElseThrow();
+        Pressure pipe = fallen.get().minus(outlet.pressureDrooped().get());
+        String connector = pressure(outlet.connector().drop())
                 + (outlet.connector().assumed() ? " (assumed, its capacity is not entered)" : "");
         return "With everything firing: of the " + pressure(set) + " set, the regulator\u2019s fall takes "
-                + pressure(set - fallen.getAsDouble()) + ", the pipe " + pressure(pipe) + ", the connector "
+                + pressure(set.minus(fallen.get())) + ", the pipe " + pressure(pipe) + ", the connector "
                 + (connector.endsWith(".") ? connector : connector + ".");
     }
 
@@ -60,7 +60,7 @@ public final class InletWords {
                         : "Too low: the label asks for " + least + " or more.";
             case HIGH ->
                 "Too high with nothing firing: "
-                        + PressureWords.pressure(outlet.pressureIdleInWc(), units) + ", and the label allows "
+                        + PressureWords.pressure(outlet.pressureIdle(), units) + ", and the label allows "
                         + greatest
                         + " at most.";
             case UNKNOWN -> unknown(least, greatest);
@@ -95,36 +95,38 @@ public final class InletWords {
     }
 
     private String label(Fact<Pressure> entered) {
-        return entered.findValue().map(p -> pressure(p.inWc())).orElse("");
+        return entered.findValue().map(this::pressure).orElse("");
     }
 
     /** What the next appliance may draw here. */
     public String room() {
-        OptionalDouble more = review.headroom().outletBtuh(appliance);
+        Optional<HeatRate> more = review.headroom().atAppliance(appliance);
         Optional<String> grows = review.headroom().growsFirst(appliance);
         if (more.isEmpty()) {
             return "What may be added here is not known: an entry on the way is missing.";
         }
-        if (more.getAsDouble() == 0) {
+        if (more.get().btuh() == 0) {
             return "Nothing may be added here"
                     + grows.map(s -> ": section " + s + " carries no more").orElse("") + ".";
         }
         String pipe = "Up to " + PressureWords.heat(more, units) + " more may be drawn here with no pipe changed"
                 + grows.map(s -> "; past that section " + s + " grows").orElse("") + ".";
-        OptionalDouble regulator = review.headroom().regulatorBtuh(outlet.regulator());
-        return regulator.isPresent() && regulator.getAsDouble() < more.getAsDouble()
+        Optional<HeatRate> regulator = review.headroom().ofRegulator(outlet.regulator());
+        return regulator.isPresent() && regulator.get().compareTo(more.get()) < 0
                 ? pipe + " The regulator itself has only " + PressureWords.heat(regulator, units) + " to spare."
                 : pipe;
     }
 
     /** Propane is heavier than air: what rising costs stands apart. */
     public String rise() {
-        double lost = outlet.staticInWc().orElse(0);
+        double lost = outlet.staticLoss().orElse(Pressure.ZERO).inWc();
         if (Math.abs(lost) < SHOWN_FROM_IN_WC) {
             return "";
         }
         return lost > 0
-                ? " Propane is heavier than air: rising costs another " + pressure(lost) + ", not counted above."
-                : " Propane is heavier than air: running down gives " + pressure(-lost) + " back, not counted above.";
+                ? " Propane is heavier than air: rising costs another " + pressure(Pressure.ofInWc(lost))
+                        + ", not counted above."
+                : " Propane is heavier than air: running down gives " + pressure(Pressure.ofInWc(-lost))
+                        + " back, not counted above.";
     }
 }

@@ -3,7 +3,7 @@ package longrun.draft.sections;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import longrun.draft.entry.Entered;
 import longrun.plan.Appliance;
 import longrun.plan.Regulator;
@@ -22,38 +22,32 @@ public final class PressureWords {
     private PressureWords() {}
 
     /** In. w.c., psi from 1.5 psi; kPa in metric. */
-    public static String pressure(OptionalDouble inWc, UnitSystem units) {
-        if (inWc.isEmpty()) {
-            return "not known";
-        }
-        Pressure p = Pressure.ofInWc(inWc.getAsDouble());
+    public static String pressure(Optional<Pressure> pressure, UnitSystem units) {
+        return pressure.map(p -> pressure(p, units)).orElse("not known");
+    }
+
+    public static String pressure(Pressure p, UnitSystem units) {
         return (p.psi() < 1.5 ? Shown.APPLIANCE_PRESSURE : Shown.LINE_PRESSURE).words(units, p);
     }
 
-    public static String heat(OptionalDouble btuh, UnitSystem units) {
-        return btuh.isEmpty()
-                ? "not known"
-                : units.heat(HeatRate.ofBtuh(btuh.getAsDouble())) + " "
-                        + units.heatUnit().name();
+    public static String heat(Optional<HeatRate> rate, UnitSystem units) {
+        return rate.map(r -> units.heat(r) + " " + units.heatUnit().name()).orElse("not known");
     }
 
-    public static OptionalDouble drooped(RegulatorPressure line) {
-        OptionalDouble falls = line.droop().map(Droop::atLoadInWc).orElse(OptionalDouble.empty());
-        return falls.isPresent() && line.settingInWc().isPresent()
-                ? OptionalDouble.of(Math.max(0, line.settingInWc().getAsDouble() - falls.getAsDouble()))
-                : OptionalDouble.empty();
+    public static Optional<Pressure> drooped(RegulatorPressure line) {
+        return line.drooped().map(Pressure::orNone);
     }
 
     /** How far it falls, and who says so. */
     public static String fall(RegulatorPressure line, UnitSystem units) {
-        if (line.droop().isEmpty() || line.droop().get().atLoadInWc().isEmpty()) {
+        if (line.droop().isEmpty() || line.droop().get().atLoad().isEmpty()) {
             return "How far it falls at its load is not known.";
         }
         Droop d = line.droop().get();
-        boolean high = Pressure.ofInWc(line.settingInWc().orElse(0)).psi() >= 1.5;
+        boolean high = line.setting().orElse(Pressure.ZERO).psi() >= 1.5;
         String falls = "With everything firing its outlet falls by "
                 + (high ? Shown.LINE_PRESSURE : Shown.APPLIANCE_PRESSURE)
-                        .words(units, Pressure.ofInWc(d.atLoadInWc().getAsDouble()));
+                        .words(units, d.atLoad().get());
         return switch (d.source()) {
             case ENTERED -> falls + ", by its maker\u2019s figure.";
             case MEASURED -> falls + ", as the gauge read; that stands in place of the default.";
@@ -65,20 +59,17 @@ public final class PressureWords {
     /** Whether its rating holds at the inlet it will see. */
     public static String rating(RegulatorPressure line, UnitSystem units) {
         Regulator r = line.regulator();
-        if (line.capacityBtuh().isEmpty()) {
+        if (line.capacity().isEmpty()) {
             return "Its capacity is not entered.";
         }
-        if (line.inletInWc().isEmpty()) {
+        if (line.inlet().isEmpty()) {
             return r.fedBy().is("tank") ? "It sees the tank\u2019s own pressure, which goes with the weather." : "";
         }
-        String sees = pressure(line.inletInWc(), units);
+        String sees = pressure(line.inlet(), units);
         if (line.ratingHolds().isEmpty()) {
             return "It will see " + sees + "; at which inlet its capacity is rated is not entered.";
         }
-        String rated = pressure(
-                OptionalDouble.of(
-                        r.capacityAtInlet().findValue().map(Pressure::inWc).orElseThrow()),
-                units);
+        String rated = pressure(r.capacityAtInlet().findValue(), units);
         return line.ratingHolds().get()
                 ? "Rated at an inlet of " + rated + " and will see " + sees + ": the rating holds."
                 : "Rated at an inlet of " + rated + " and will see only " + sees

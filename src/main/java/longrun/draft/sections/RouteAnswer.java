@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import longrun.plan.SizeNames;
 import longrun.plan.choice.Material;
+import longrun.quantity.HeatRate;
 import longrun.review.Review;
 import longrun.sizing.SectionSize;
 import longrun.sizing.SectionStatus;
@@ -40,8 +41,8 @@ public final class RouteAnswer {
         return review.sizing().section(section);
     }
 
-    public OptionalDouble loadBtuh() {
-        return review.piping().load(section).btuh();
+    public Optional<HeatRate> load() {
+        return review.piping().load(section).whole();
     }
 
     /** The size as the column shows it; a word where there is none. */
@@ -89,7 +90,7 @@ public final class RouteAnswer {
     /** Index of its stage, where its longest run is known. */
     public OptionalInt stage() {
         int stage = review.piping().stageIndex(section);
-        return stage >= 0 && review.sizing().stage(stage).longestRunFt().isPresent()
+        return stage >= 0 && review.sizing().stage(stage).longestRun().isPresent()
                 ? OptionalInt.of(stage)
                 : OptionalInt.empty();
     }

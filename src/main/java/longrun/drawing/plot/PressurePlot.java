@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.piping.Stage;
@@ -65,30 +64,35 @@ public final class PressurePlot {
         svg.title(title);
         svg.text(LEFT, 20, "start", PlotSvg.Ink.INK, title);
         boolean known = !run.isEmpty()
-                && run.stream().allMatch(s -> pressures.section(s).endInWc().isPresent());
+                && run.stream().allMatch(s -> pressures.section(s).end().isPresent());
         if (!known) {
             svg.text(LEFT, HEIGHT / 2, "start", PlotSvg.Ink.QUIET, "Not known: an entry of this run is missing.");
             return svg.end();
         }
-        double setting = pressures.regulator(index).settingInWc().orElseThrow();
+        double setting = pressures.regulator(index).setting().orElseThrow().inWc();
         double[] ends = run.stream()
-                .mapToDouble(s -> pressures.section(s).endInWc().orElseThrow())
+                .mapToDouble(s -> pressures.section(s).end().orElseThrow().inWc())
                 .toArray();
-        OptionalDouble droop = pressures.regulator(index).droop().orElseThrow().atLoadInWc();
+        Optional<Pressure> droop =
+                pressures.regulator(index).droop().orElseThrow().atLoad();
         List<Level> levels = levels(setting, ends[ends.length - 1]);
         scale(setting, levels);
         axes(svg, setting);
         limits(svg, levels);
         if (droop.isPresent()) {
             double[] drooped = run.stream()
-                    .mapToDouble(s -> pressures.section(s).endDroopedInWc().orElseThrow())
+                    .mapToDouble(
+                            s -> pressures.section(s).endDrooped().orElseThrow().inWc())
                     .toArray();
-            curve(svg, Math.max(0, setting - droop.getAsDouble()), drooped, PlotSvg.PART, PlotSvg.Ink.INK, "6 4");
+            curve(svg, Math.max(0, setting - droop.get().inWc()), drooped, PlotSvg.PART, PlotSvg.Ink.INK, "6 4");
         }
         curve(svg, setting, ends, PlotSvg.PIPE, PlotSvg.Ink.INK, "");
         inlet().ifPresent(end -> {
-            double fallen =
-                    pressures.section(run.get(run.size() - 1)).endDroopedInWc().orElse(end);
+            double fallen = pressures
+                    .section(run.get(run.size() - 1))
+                    .endDrooped()
+                    .map(Pressure::inWc)
+                    .orElse(end);
             svg.line(RIGHT, y(fallen), RIGHT, y(end), PlotSvg.PART, PlotSvg.Ink.INK, "");
             svg.circle(RIGHT, y(end), 3, PlotSvg.Ink.INK, true);
         });
@@ -102,7 +106,8 @@ public final class PressurePlot {
         out.add(new Level(end, "set, all firing " + shown(end), false));
         pressures
                 .section(run.get(run.size() - 1))
-                .endDroopedInWc()
+                .endDrooped()
+                .map(Pressure::inWc)
                 .ifPresent(d -> out.add(new Level(d, "regulator fallen " + shown(d), false)));
         inlet().ifPresent(p -> out.add(new Level(p, "left at its inlet " + shown(p), false)));
         Optional<Pressure> drop = stage.regulator().allowedDrop().findValue();
@@ -120,9 +125,8 @@ public final class PressurePlot {
     /** What is left at the appliance the run ends at, past its connector. */
     private Optional<Double> inlet() {
         return last.filter(o -> o.kind() == Outlet.Kind.APPLIANCE)
-                .map(o -> pressures.outlet(o.item()).pressureAtInletInWc())
-                .filter(OptionalDouble::isPresent)
-                .map(OptionalDouble::getAsDouble);
+                .flatMap(o -> pressures.outlet(o.item()).pressureAtInlet())
+                .map(Pressure::inWc);
     }
 
     private void scale(double setting, List<Level> levels) {
@@ -132,7 +136,9 @@ public final class PressurePlot {
         double margin = Math.max(0.05 * (greatest - least), 0.01);
         least = Math.max(0, least - margin);
         greatest += margin;
-        feet = run.stream().mapToDouble(s -> piping.measuredFt(s).orElseThrow()).sum();
+        feet = run.stream()
+                .mapToDouble(s -> piping.measured(s).orElseThrow().feet())
+                .sum();
     }
 
     private double x(double atFt) {
@@ -185,7 +191,7 @@ public final class PressurePlot {
         y[0] = y(start);
         double at = 0;
         for (int i = 0; i < ends.length; i++) {
-            at += piping.measuredFt(run.get(i)).orElseThrow();
+            at += piping.measured(run.get(i)).orElseThrow().feet();
             x[i + 1] = x(at);
             y[i + 1] = Math.min(BOTTOM, y(ends[i]));
         }
@@ -205,9 +211,9 @@ public final class PressurePlot {
         }
         double from = 0;
         for (int i = 0; i < tight; i++) {
-            from += piping.measuredFt(run.get(i)).orElseThrow();
+            from += piping.measured(run.get(i)).orElseThrow().feet();
         }
-        double to = from + piping.measuredFt(run.get(tight)).orElseThrow();
+        double to = from + piping.measured(run.get(tight)).orElseThrow().feet();
         double start = tight == 0 ? setting : ends[tight - 1];
         double middle = (x(from) + x(to)) / 2;
         double height = (y(start) + y(ends[tight])) / 2;

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.plan.Appliance;
@@ -116,8 +115,11 @@ final class RunWords {
                 .findValue()
                 .filter(m -> !Optional.of(m).equals(common))
                 .ifPresent(m -> said.add(m.isPlastic() ? "PE" : m.label()));
-        OptionalDouble load = review.piping().load(section).btuh();
-        said.add(load.isPresent() ? units.heat(load.getAsDouble()) : "load not known");
+        said.add(review.piping()
+                .load(section)
+                .whole()
+                .map(load -> units.heat(load.btuh()))
+                .orElse("load not known"));
         if (review.sizing().section(section).status() == SectionStatus.UNDERSIZED) {
             said.add("too small");
         }
@@ -193,9 +195,10 @@ final class RunWords {
             int stage = piping.stageIndex(o.section());
             if (stage >= 0) {
                 StageSize size = review.sizing().stage(stage);
-                if (size.longestRunFt().isPresent()
+                if (size.longestRun().isPresent()
                         && size.longestRunTo().filter(o::equals).isPresent()) {
-                    notes.add("longest run " + units.length(size.longestRunFt().getAsDouble()));
+                    notes.add("longest run "
+                            + units.length(size.longestRun().get().feet()));
                     if (!review.sizing().assumedParts(o.section()).isEmpty()) {
                         notes.add(
                                 piping.endsInPartsNotSeen(o.section())

@@ -65,10 +65,10 @@ public final class HouseFacts {
 
     /** The sum of all inputs, and whether it is all of them. */
     public static String load(Review review) {
-        if (review.connectedLoadBtuh() <= 0) {
+        if (review.connectedLoad().btuh() <= 0) {
             return "not known yet";
         }
-        String sum = Show.btuh(review.connectedLoadBtuh());
+        String sum = Show.btuh(review.connectedLoad());
         if (!review.connectedLoadComplete()) {
             return sum + " so far: not every load is known";
         }

@@ -1,6 +1,7 @@
 package longrun.paper.page;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import longrun.piping.Outlet;
@@ -11,6 +12,8 @@ import longrun.plan.Regulator;
 import longrun.plan.Section;
 import longrun.plan.SizeNames;
 import longrun.plan.choice.Material;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 import longrun.quantity.Show;
 import longrun.review.Review;
@@ -31,6 +34,15 @@ public final class SheetWords {
         return feet.isPresent() ? Show.decimals(feet.getAsDouble(), 1) : BLANK;
     }
 
+    public static String feet(Optional<Length> length) {
+        return length.map(l -> Show.decimals(l.feet(), 1)).orElse(BLANK);
+    }
+
+    /** Btu/h without the unit. */
+    public static String heat(Optional<HeatRate> rate) {
+        return rate.map(r -> Show.whole(r.btuh())).orElse(BLANK);
+    }
+
     public static String whole(OptionalDouble value) {
         return value.isPresent() ? Show.whole(value.getAsDouble()) : BLANK;
     }
@@ -41,28 +53,28 @@ public final class SheetWords {
     }
 
     /** Inches of water under 1.5 psi, else psi; a blank where not known. */
-    public static String pressure(OptionalDouble inWc) {
-        if (inWc.isEmpty()) {
+    public static String pressure(Optional<Pressure> pressure) {
+        if (pressure.isEmpty()) {
             return BLANK;
         }
-        Pressure p = Pressure.ofInWc(inWc.getAsDouble());
+        Pressure p = pressure.get();
         return p.psi() < 1.5 ? Show.decimals(p.inWc(), 2) + " in. w.c." : Show.decimals(p.psi(), 2) + " psi";
     }
 
     /** What a regulator is set to, as it was entered: "11 in. w.c.", "10 psi"; a blank where not known. */
-    public static String set(OptionalDouble inWc) {
-        return inWc.isPresent() ? Show.pressure(Pressure.ofInWc(inWc.getAsDouble())) : BLANK;
+    public static String set(Optional<Pressure> setting) {
+        return setting.map(Show::pressure).orElse(BLANK);
     }
 
     /** A pressure in inches of water, without its unit; a blank where not known. */
-    public static String inWc(OptionalDouble inWc) {
-        return inWc.isPresent() ? Show.decimals(inWc.getAsDouble(), 2) : BLANK;
+    public static String inWc(Optional<Pressure> pressure) {
+        return pressure.map(p -> Show.decimals(p.inWc(), 2)).orElse(BLANK);
     }
 
     /** "10.25 to 11.67 in. w.c.": two pressures with their unit once, where it is one. */
-    public static String span(OptionalDouble lowInWc, OptionalDouble highInWc) {
-        String low = pressure(lowInWc);
-        String high = pressure(highInWc);
+    public static String span(Optional<Pressure> lowest, Optional<Pressure> highest) {
+        String low = pressure(lowest);
+        String high = pressure(highest);
         String unit = high.substring(high.indexOf(' ') + 1);
         return (low.endsWith(" " + unit) ? low.substring(0, low.length() - unit.length() - 1) : low) + " to " + high;
     }

@@ -13,6 +13,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import longrun.origin.Origin;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
+import longrun.quantity.Pressure;
 
 /**
  * One object of a review being written. A number can only be written together with where it comes from, so that none
@@ -54,6 +57,21 @@ final class Out {
         if (value.isPresent()) {
             number(field, value.getAsDouble(), origin);
         }
+    }
+
+    /** A length in feet. */
+    void feet(String field, Optional<Length> value, Supplier<Origin> origin) {
+        value.ifPresent(v -> number(field, v.feet(), origin));
+    }
+
+    /** A heat rate in Btu/h. */
+    void btuh(String field, Optional<HeatRate> value, Supplier<Origin> origin) {
+        value.ifPresent(v -> number(field, v.btuh(), origin));
+    }
+
+    /** A pressure in in. w.c. */
+    void inWc(String field, Optional<Pressure> value, Supplier<Origin> origin) {
+        value.ifPresent(v -> number(field, v.inWc(), origin));
     }
 
     /** A list of numbers that share where they come from. */

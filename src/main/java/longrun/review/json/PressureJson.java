@@ -2,7 +2,7 @@ package longrun.review.json;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import longrun.origin.Confidence;
 import longrun.origin.Origin;
 import longrun.plan.Plan;
@@ -14,6 +14,9 @@ import longrun.pressure.RegulatorPressure;
 import longrun.pressure.SectionOrigins;
 import longrun.pressure.SectionPressure;
 import longrun.pressure.SettingWindow;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
+import longrun.quantity.Pressure;
 import longrun.quantity.Show;
 import longrun.review.Review;
 
@@ -34,39 +37,39 @@ final class PressureJson {
 
     void section(Out out, int i) {
         SectionPressure p = review.pressures().section(i);
-        out.number("dropInWc", p.dropInWc(), () -> sections.drop(i));
+        out.inWc("dropInWc", p.drop(), () -> sections.drop(i));
         out.number("velocityFtPerS", p.velocityFtPerS(), () -> sections.velocity(i));
         out.number("insideFt3", p.insideFt3(), () -> sections.insideVolume(i));
-        out.number("staticInWc", p.staticInWc(), () -> sections.staticHead(i));
+        out.inWc("staticInWc", p.staticLoss(), () -> sections.staticHead(i));
     }
 
     void stage(Out out, int i) {
         String id = review.piping().stages().get(i).id();
-        OptionalDouble btuh = review.headroom().stageBtuh(i);
-        OptionalDouble feet = review.headroom().stageFt(i);
-        OptionalDouble regulator = review.headroom().regulatorBtuh(i);
-        out.number(
+        Optional<HeatRate> pipes = review.headroom().ofStage(i);
+        Optional<Length> length = review.headroom().lengthOfStage(i);
+        Optional<HeatRate> regulator = review.headroom().ofRegulator(i);
+        out.btuh(
                 "headroomBtuh",
-                btuh,
+                pipes,
                 () -> computed(
                         "room in the pipes after " + id,
-                        Show.btuh(btuh.orElse(0)),
+                        Show.btuh(pipes.orElse(HeatRate.ZERO)),
                         "least headroom of its outlets, every size unchanged",
                         List.of()));
-        out.number(
+        out.feet(
                 "headroomFt",
-                feet,
+                length,
                 () -> computed(
                         "feet the longest run after " + id + " can grow",
-                        Show.decimals(feet.orElse(0), 2) + " ft",
+                        Show.decimals(length.orElse(Length.ZERO).feet(), 2) + " ft",
                         review.headroom().stageWords(i),
                         List.of()));
-        out.number(
+        out.btuh(
                 "regulatorHeadroomBtuh",
                 regulator,
                 () -> computed(
                         "room in regulator " + id,
-                        Show.btuh(regulator.orElse(0)),
+                        Show.btuh(regulator.orElse(HeatRate.ZERO)),
                         "capacity entered less the load",
                         List.of(Origin.entered(
                                 "capacity of " + id,
@@ -97,26 +100,26 @@ final class PressureJson {
     private void outlet(Out out, int a) {
         OutletPressure p = review.pressures().outlet(a);
         out.text("appliance", review.plan().appliances().get(a).id());
-        out.number("pressureInWc", p.pressureInWc(), () -> origins.pressure(a));
-        out.number("pressureDroopedInWc", p.pressureDroopedInWc(), () -> origins.pressureDrooped(a));
-        out.number("pressureAtInletInWc", p.pressureAtInletInWc(), () -> origins.pressureAtInlet(a));
-        out.number("pressureAloneInWc", p.pressureAloneInWc(), () -> origins.pressureAlone(a));
-        out.number("pressureIdleInWc", p.pressureIdleInWc(), () -> origins.pressureIdle(a));
-        out.number("staticInWc", p.staticInWc(), () -> origins.staticTo(a));
-        out.number("headroomBtuh", review.headroom().outletBtuh(a), () -> origins.headroom(review.headroom(), a));
+        out.inWc("pressureInWc", p.pressure(), () -> origins.pressure(a));
+        out.inWc("pressureDroopedInWc", p.pressureDrooped(), () -> origins.pressureDrooped(a));
+        out.inWc("pressureAtInletInWc", p.pressureAtInlet(), () -> origins.pressureAtInlet(a));
+        out.inWc("pressureAloneInWc", p.pressureAlone(), () -> origins.pressureAlone(a));
+        out.inWc("pressureIdleInWc", p.pressureIdle(), () -> origins.pressureIdle(a));
+        out.inWc("staticInWc", p.staticLoss(), () -> origins.staticTo(a));
+        out.btuh("headroomBtuh", review.headroom().atAppliance(a), () -> origins.headroom(review.headroom(), a));
         out.text("status", p.status().written());
     }
 
     private void regulator(Out out, int r) {
         RegulatorPressure p = review.pressures().regulator(r);
         out.text("id", p.regulator().id());
-        out.number("inletInWc", p.inletInWc(), () -> regulators.inlet(r));
-        out.number("settingInWc", p.settingInWc(), () -> regulators.setting(r));
-        out.number("lockUpInWc", p.lockUpInWc(), () -> regulators.lockUp(r));
-        p.droop().ifPresent(d -> out.number("droopInWc", d.atLoadInWc(), () -> regulators.droop(r)));
+        out.inWc("inletInWc", p.inlet(), () -> regulators.inlet(r));
+        out.inWc("settingInWc", p.setting(), () -> regulators.setting(r));
+        out.inWc("lockUpInWc", p.lockUp(), () -> regulators.lockUp(r));
+        p.droop().ifPresent(d -> out.inWc("droopInWc", d.atLoad(), () -> regulators.droop(r)));
         SettingWindow window = review.pressures().window(r);
-        out.number("lowestSettingInWc", window.lowestInWc(), () -> regulators.window(r));
-        out.number("highestSettingInWc", window.highestInWc(), () -> regulators.window(r));
+        out.inWc("lowestSettingInWc", window.lowest(), () -> regulators.window(r));
+        out.inWc("highestSettingInWc", window.highest(), () -> regulators.window(r));
         out.bool("settingWindowComplete", window.complete());
     }
 
@@ -126,19 +129,19 @@ final class PressureJson {
         out.text("what", r.what().findText());
         out.number(
                 "readInWc",
-                c.readInWc(),
+                c.read().inWc(),
                 () -> Origin.entered("pressure read", r.pressure().findText().orElse("")));
-        out.number(
+        out.inWc(
                 "predictedInWc",
-                c.predictedInWc(),
+                c.predicted(),
                 () -> computed(
-                        "pressure predicted", inWc(c.predictedInWc()), "the figure the house is judged by", List.of()));
+                        "pressure predicted", inWc(c.predicted()), "the figure the house is judged by", List.of()));
         out.text("verdict", c.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         out.text("words", c.words());
     }
 
-    private static String inWc(OptionalDouble value) {
-        return Show.decimals(value.orElse(0), 2) + " in. w.c.";
+    private static String inWc(Optional<Pressure> value) {
+        return Show.decimals(value.orElse(Pressure.ZERO).inWc(), 2) + " in. w.c.";
     }
 
     private static Origin computed(String what, String value, String how, List<Origin> inputs) {

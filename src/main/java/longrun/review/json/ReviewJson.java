@@ -90,7 +90,7 @@ public final class ReviewJson {
     private Out document(List<String> unread) {
         Out root = Out.root(origins);
         root.text("format", FORMAT);
-        root.number("connectedLoadBtuh", review.connectedLoadBtuh(), sizingOrigins::connectedLoad);
+        root.btuh("connectedLoadBtuh", Optional.of(review.connectedLoad()), sizingOrigins::connectedLoad);
         root.bool("connectedLoadComplete", review.connectedLoadComplete());
         Out.Items stages = root.list("stages");
         for (int i = 0; i < review.piping().stages().size(); i++) {
@@ -118,17 +118,17 @@ public final class ReviewJson {
         StageSize size = review.sizing().stage(i);
         out.text("regulator", stage.id());
         out.text("side", stage.side().written());
-        out.number("loadBtuh", review.piping().load(stage).btuh(), () -> sizingOrigins.stageLoad(stage));
+        out.btuh("loadBtuh", review.piping().load(stage).whole(), () -> sizingOrigins.stageLoad(stage));
         out.bool("complete", review.piping().isComplete(i));
-        out.number("longestRunFt", size.longestRunFt(), () -> sizingOrigins.longestRun(i));
-        out.number("measuredFt", size.measuredFt(), () -> sizingOrigins.measuredRun(i));
-        out.number("allowanceFt", size.allowanceFt(), () -> sizingOrigins.allowance(i));
+        out.feet("longestRunFt", size.longestRun(), () -> sizingOrigins.longestRun(i));
+        out.feet("measuredFt", size.measured(), () -> sizingOrigins.measuredRun(i));
+        out.feet("allowanceFt", size.allowance(), () -> sizingOrigins.allowance(i));
         review.sizing()
                 .withoutAssumedParts()
-                .map(s -> s.stage(i).longestRunFt())
-                .filter(feet -> !feet.equals(size.longestRunFt()))
-                .ifPresent(feet -> out.number(
-                        "longestRunWithoutAssumedFt", feet, () -> sizingOrigins.longestRunWithoutAssumed(i)));
+                .map(s -> s.stage(i).longestRun())
+                .filter(run -> !run.equals(size.longestRun()))
+                .ifPresent(run ->
+                        out.feet("longestRunWithoutAssumedFt", run, () -> sizingOrigins.longestRunWithoutAssumed(i)));
         out.text("longestRunTo", size.longestRunTo().map(Outlet::id));
         pressure.stage(out, i);
     }
@@ -136,13 +136,13 @@ public final class ReviewJson {
     private void section(Out out, int i) {
         SectionSize size = review.sizing().section(i);
         out.text("id", review.piping().section(i).id());
-        out.number("loadBtuh", review.piping().load(i).btuh(), () -> sizingOrigins.sectionLoad(i));
-        out.number("measuredFt", review.piping().measuredFt(i), () -> sizingOrigins.measured(i));
-        out.number("rowFt", size.rowFt(), () -> sizingOrigins.row(i));
+        out.btuh("loadBtuh", review.piping().load(i).whole(), () -> sizingOrigins.sectionLoad(i));
+        out.feet("measuredFt", review.piping().measured(i), () -> sizingOrigins.measured(i));
+        out.feet("rowFt", size.rowRun(), () -> sizingOrigins.row(i));
         out.text("size", size.size());
         out.text("sizeOd", size.sizeOd());
         out.text("neededSize", size.neededSize());
-        out.number("capacityBtuh", size.capacityBtuh(), () -> sizingOrigins.capacity(i));
+        out.btuh("capacityBtuh", size.capacity(), () -> sizingOrigins.capacity(i));
         out.number(
                 "usedPercent",
                 size.shareUsed().isPresent()

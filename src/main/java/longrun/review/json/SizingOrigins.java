@@ -10,6 +10,8 @@ import longrun.piping.Piping;
 import longrun.piping.Stage;
 import longrun.plan.Section;
 import longrun.plan.SizeNames;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import longrun.quantity.Show;
 import longrun.review.Review;
 import longrun.sizing.AllowanceItem;
@@ -48,7 +50,7 @@ public final class SizingOrigins {
             }
         }
         return Origin.derived(
-                "connected load", Show.btuh(review.connectedLoadBtuh()), SUM_OF_INPUTS, Confidence.PRINT, inputs);
+                "connected load", Show.btuh(review.connectedLoad()), SUM_OF_INPUTS, Confidence.PRINT, inputs);
     }
 
     private static Origin reserve(Section s) {
@@ -122,7 +124,7 @@ public final class SizingOrigins {
     }
 
     private static String text(longrun.piping.Load load) {
-        return load.complete() ? Show.btuh(load.knownBtuh()) : "unknown";
+        return load.whole().map(Show::btuh).orElse("unknown");
     }
 
     /** The longest run: every section of it, measured, and what the fittings add. */
@@ -131,11 +133,15 @@ public final class SizingOrigins {
         List<Origin> inputs = measuredParts(size);
         for (AllowanceItem item : review.sizing().allowanceItems(stage)) {
             inputs.add(Origin.derived(
-                    item.what(), Show.decimals(item.feet(), 2) + " ft", item.how(), item.confidence(), List.of()));
+                    item.what(),
+                    Show.decimals(item.length().feet(), 2) + " ft",
+                    item.how(),
+                    item.confidence(),
+                    List.of()));
         }
         return Origin.derived(
                 "longest run, to " + size.longestRunTo().map(Outlet::id).orElse("nothing"),
-                Show.feet(size.longestRunFt().orElse(0)),
+                Show.feet(size.longestRun().orElse(Length.ZERO)),
                 LONGEST_LENGTH,
                 Confidence.PRINT,
                 inputs);
@@ -148,12 +154,16 @@ public final class SizingOrigins {
         List<Origin> inputs = measuredParts(size);
         for (AllowanceItem item : without.allowanceItems(stage)) {
             inputs.add(Origin.derived(
-                    item.what(), Show.decimals(item.feet(), 2) + " ft", item.how(), item.confidence(), List.of()));
+                    item.what(),
+                    Show.decimals(item.length().feet(), 2) + " ft",
+                    item.how(),
+                    item.confidence(),
+                    List.of()));
         }
         return Origin.derived(
                 "longest run without parts not entered or not seen, to "
                         + size.longestRunTo().map(Outlet::id).orElse("nothing"),
-                Show.feet(size.longestRunFt().orElse(0)),
+                Show.feet(size.longestRun().orElse(Length.ZERO)),
                 LONGEST_LENGTH,
                 Confidence.PRINT,
                 inputs);
@@ -164,7 +174,7 @@ public final class SizingOrigins {
         StageSize size = review.sizing().stage(stage);
         return Origin.derived(
                 "longest run, measured",
-                Show.feet(size.measuredFt().orElse(0)),
+                Show.feet(size.measured().orElse(Length.ZERO)),
                 "sum of the sections' legs from the regulator's outlet to where the connector begins",
                 Confidence.PRINT,
                 measuredParts(size));
@@ -175,11 +185,15 @@ public final class SizingOrigins {
         List<Origin> inputs = new ArrayList<>();
         for (AllowanceItem item : review.sizing().allowanceItems(stage)) {
             inputs.add(Origin.derived(
-                    item.what(), Show.decimals(item.feet(), 2) + " ft", item.how(), item.confidence(), List.of()));
+                    item.what(),
+                    Show.decimals(item.length().feet(), 2) + " ft",
+                    item.how(),
+                    item.confidence(),
+                    List.of()));
         }
         return Origin.derived(
                 "added for fittings",
-                Show.feet(review.sizing().stage(stage).allowanceFt().orElse(0)),
+                Show.feet(review.sizing().stage(stage).allowance().orElse(Length.ZERO)),
                 "2018 International Residential Code, Appendix A, Table A.2.2",
                 Confidence.PRINT,
                 inputs);
@@ -201,7 +215,7 @@ public final class SizingOrigins {
         String legs = s.legs().findText().orElse("unknown");
         return Origin.derived(
                 s.id() + ", measured",
-                Show.feet(piping.measuredFt(section).orElse(0)),
+                Show.feet(piping.measured(section).orElse(Length.ZERO)),
                 "sum of its legs",
                 Confidence.PRINT,
                 List.of(Origin.entered("legs of " + s.id(), legs)));
@@ -213,12 +227,12 @@ public final class SizingOrigins {
         StageSize stage = review.sizing().stage(piping.stageIndex(section));
         return Origin.derived(
                 "row of " + piping.section(section).id(),
-                Show.rowFeet(size.rowFt().orElse(0)),
+                Show.rowFeet(size.rowRun().orElse(Length.ZERO)),
                 NEXT_LONGER,
                 Confidence.PRINT,
                 List.of(Origin.derived(
                         "longest run",
-                        Show.feet(stage.longestRunFt().orElse(0)),
+                        Show.feet(stage.longestRun().orElse(Length.ZERO)),
                         LONGEST_LENGTH,
                         Confidence.PRINT,
                         List.of())));
@@ -230,10 +244,10 @@ public final class SizingOrigins {
         CapacityTable table = size.table().orElseThrow();
         String name = SizeNames.shown(table.material(), size.size().orElseThrow());
         String cell = "table " + table.id() + " (" + table.source() + "), row "
-                + Show.rowFeet(size.rowFt().orElseThrow()) + ", size " + name;
+                + Show.rowFeet(size.rowRun().orElseThrow()) + ", size " + name;
         List<Origin> inputs = new ArrayList<>();
         inputs.add(Origin.derived(
-                "row", Show.rowFeet(size.rowFt().orElseThrow()), NEXT_LONGER, Confidence.PRINT, List.of()));
+                "row", Show.rowFeet(size.rowRun().orElseThrow()), NEXT_LONGER, Confidence.PRINT, List.of()));
         size.bore()
                 .ifPresent(b -> inputs.add(Origin.derived(
                         "bore of " + name,
@@ -248,7 +262,7 @@ public final class SizingOrigins {
         piping.section(section).chosenSize().findText().ifPresent(t -> inputs.add(Origin.entered("size chosen", t)));
         return Origin.derived(
                 "what " + name + " carries",
-                Show.btuh(size.capacityBtuh().orElse(0)),
+                Show.btuh(size.capacity().orElse(HeatRate.ZERO)),
                 cell,
                 size.confidence().orElseThrow(),
                 inputs);

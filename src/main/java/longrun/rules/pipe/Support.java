@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.plan.Distance;
 import longrun.plan.Fact;
 import longrun.plan.Leg;
@@ -13,6 +12,7 @@ import longrun.plan.SizeNames;
 import longrun.plan.choice.Direction;
 import longrun.plan.choice.Material;
 import longrun.plan.choice.Setting;
+import longrun.quantity.Length;
 import longrun.rules.limit.State;
 import longrun.rules.shape.AskedOnce;
 import longrun.rules.shape.Case;
@@ -79,14 +79,14 @@ final class Support {
                     place.pointer() + "/material");
         }
         List<String> rows = rows(house, section, index);
-        OptionalDouble feet = house.pressures().sizing().piping().measuredFt(index);
+        Optional<Length> length = house.pressures().sizing().piping().measured(index);
         double least = rows.stream()
                 .mapToDouble(
                         r -> house.limits().get(NAME, r).limit().orElseThrow().feet())
                 .min()
                 .orElseThrow();
         boolean upright = isUpright(section) && !rows.contains("steel-half") && !rows.contains("steel-three-quarter");
-        if (upright || (feet.isPresent() && feet.getAsDouble() <= least)) {
+        if (upright || (length.isPresent() && length.get().feet() <= least)) {
             return Case.notFor(place);
         }
         return rows.size() == 1

@@ -7,6 +7,7 @@ import java.util.Optional;
 import longrun.plan.Appliance;
 import longrun.pressure.LinePressure;
 import longrun.pressure.OutletPressure;
+import longrun.quantity.Pressure;
 import longrun.rules.limit.Threshold;
 import longrun.rules.shape.House;
 import longrun.rules.shape.Judge;
@@ -86,7 +87,7 @@ public final class ApplianceLinePressure implements Rule {
                 .outlet()
                 .findText()
                 .orElse("");
-        double idle = outlet.pressureIdleInWc().orElse(0);
+        double idle = outlet.pressureIdle().orElse(Pressure.ZERO).inWc();
         return Judge.brokenAsking(
                 own,
                 place,

@@ -36,7 +36,7 @@ record InletNotKnown(String words, Question question, String field) {
             }
             return Optional.of(section(piping, top, "from", "what it leaves"));
         }
-        boolean known = house.pressures().regulator(regulator).inletInWc().isPresent() && piping.isComplete(stage);
+        boolean known = house.pressures().regulator(regulator).inlet().isPresent() && piping.isComplete(stage);
         return known
                 ? Optional.empty()
                 : Optional.of(within(house, piping, piping.stages().get(stage), feeder));
@@ -61,7 +61,7 @@ record InletNotKnown(String words, Question question, String field) {
             if (!piping.section(s).material().isKnown()) {
                 return section(piping, s, "material", "its material");
             }
-            if (piping.measuredFt(s).isEmpty()) {
+            if (piping.measured(s).isEmpty()) {
                 return section(piping, s, "legs", "its length");
             }
         }

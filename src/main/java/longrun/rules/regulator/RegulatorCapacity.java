@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.piping.Served;
 import longrun.plan.choice.RegulatorKind;
 import longrun.pressure.RegulatorPressure;
+import longrun.quantity.HeatRate;
 import longrun.quantity.Same;
 import longrun.rules.limit.Threshold;
 import longrun.rules.shape.House;
@@ -53,7 +53,7 @@ public final class RegulatorCapacity implements Rule {
         RegulatorPressure line = house.pressures().regulator(index);
         Threshold own = house.limits().get(name(), line.regulator().kind().is(RegulatorKind.LINE) ? "" : TANK_SIDE);
         String field = at.place().pointer() + "/capacity";
-        OptionalDouble entered = line.capacityBtuh();
+        Optional<HeatRate> entered = line.capacity();
         String sees = line.inletText().map(p -> " at the " + p + " it will see").orElse("");
         if (entered.isEmpty()) {
             return Judge.asks(
@@ -62,13 +62,13 @@ public final class RegulatorCapacity implements Rule {
                     "the capacity of {who} is not entered",
                     Question.supplier("What does {who} pass" + (sees.isEmpty() ? " at its inlet pressure" : sees)
                             + (line.load().complete()
-                                    ? ", with " + btuh(line.load().knownBtuh()) + " to serve"
+                                    ? ", with " + btuh(line.load().known().btuh()) + " to serve"
                                     : "")
                             + "?"),
                     field);
         }
-        double capacity = entered.getAsDouble();
-        double load = line.load().knownBtuh();
+        double capacity = entered.get().btuh();
+        double load = line.load().known().btuh();
         String found = "{who} has a capacity of "
                 + line.regulator().capacity().findText().orElse("") + rated(line) + " and serves " + btuh(load) + sees;
         if (!Same.atMost(load, capacity)) {

@@ -91,10 +91,10 @@ public final class RegulatorKinds implements Rule {
     private Verdict singleStage(House house, Regulators.At at) {
         Served served = house.network().servedBy(at.regulator().id());
         boolean smallGrills = served.onlyGrills() && served.appliances() > 0;
-        if (smallGrills && served.missing().isEmpty() && served.btuh() <= GRILL_EXCEPTION_BTUH) {
+        if (smallGrills && served.missing().isEmpty() && served.known().btuh() <= GRILL_EXCEPTION_BTUH) {
             return holds(house, at);
         }
-        if (smallGrills && served.btuh() <= GRILL_EXCEPTION_BTUH) {
+        if (smallGrills && served.known().btuh() <= GRILL_EXCEPTION_BTUH) {
             return Judge.asks(
                     limit(house, ""),
                     at.place(),

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.capacity.CapacityTables;
 import longrun.draft.entry.Entered;
 import longrun.draft.run.RunAnswer;
@@ -16,7 +15,6 @@ import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.plan.PlanPath;
 import longrun.plan.json.Reading;
-import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.review.Parts;
 import longrun.review.Review;
@@ -77,7 +75,7 @@ class ReviewSizer implements Sizer {
         return switch (at.step(0) + "/" + at.step(2)) {
             case "appliances/input" ->
                 !review.plan().appliances().get(index).input().isKnown();
-            case "sections/legs" -> review.piping().measuredFt(index).isEmpty();
+            case "sections/legs" -> review.piping().measured(index).isEmpty();
             case "sections/reserve" -> true; // a line that feeds nothing yet
             default -> false;
         };
@@ -101,19 +99,18 @@ class ReviewSizer implements Sizer {
                 || at.isIn("sections")
                         && at.step(2).equals("legs")
                         && review.piping()
-                                        .measuredFt(at.findIndex().orElseThrow())
-                                        .orElse(1)
-                                == 0; // turns not described are no doubt of it: a fifth stands for them
+                                .measured(at.findIndex().orElseThrow())
+                                .filter(Length.ZERO::equals)
+                                .isPresent(); // turns not described are no doubt of it: a fifth stands for them
     }
 
     private static RunAnswer.LineAnswer line(Sizing sizing, int section) {
         SectionSize size = sizing.section(section);
-        OptionalDouble load = sizing.piping().load(section).btuh();
         return new RunAnswer.LineAnswer(
                 status(size.status()),
-                load.isPresent() ? Optional.of(HeatRate.ofBtuh(load.getAsDouble())) : Optional.empty(),
+                sizing.piping().load(section).whole(),
                 stage(sizing, section, size),
-                size.capacityBtuh().isPresent() ? Optional.of(SizedCell.of(sizing, section)) : Optional.empty(),
+                size.capacity().isPresent() ? Optional.of(SizedCell.of(sizing, section)) : Optional.empty(),
                 sizing.isProvisional(section));
     }
 
@@ -131,22 +128,21 @@ class ReviewSizer implements Sizer {
             return Optional.empty();
         }
         StageSize stage = sizing.stage(at);
-        if (stage.longestRunFt().isEmpty()
-                || stage.measuredFt().isEmpty()
+        if (stage.longestRun().isEmpty()
+                || stage.measured().isEmpty()
                 || stage.longestRunTo().isEmpty()) {
             return Optional.empty();
         }
-        OptionalDouble row = size.rowFt();
         return Optional.of(new RunAnswer.StageRun(
-                Length.ofFeet(stage.measuredFt().getAsDouble()),
-                Length.ofFeet(stage.longestRunFt().getAsDouble()),
-                Length.ofFeet(stage.allowanceFt().orElse(0)),
+                stage.measured().get(),
+                stage.longestRun().get(),
+                stage.allowance().orElse(Length.ZERO),
                 sizing.withoutAssumedParts()
-                        .filter(bare -> !bare.stage(at).longestRunFt().equals(stage.longestRunFt()))
+                        .filter(bare -> !bare.stage(at).longestRun().equals(stage.longestRun()))
                         .map(bare -> new RunAnswer.Bare(
-                                Length.ofFeet(bare.stage(at).longestRunFt().orElse(0)),
+                                bare.stage(at).longestRun().orElse(Length.ZERO),
                                 bare.section(section).size())),
-                row.isPresent() ? Optional.of(Length.ofFeet(row.getAsDouble())) : Optional.empty(),
+                size.rowRun(),
                 "the end of line "
                         + sizing.piping()
                                 .section(stage.longestRunTo().get().section())

@@ -13,7 +13,6 @@ import longrun.draft.PlaceKind;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.piping.Stage;
-import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.review.Review;
 import longrun.review.json.SizingOrigins;
@@ -136,7 +135,7 @@ public final class HouseAnswer {
     }
 
     private void showLoad(Optional<Review> review, UnitSystem units) {
-        boolean any = review.map(r -> r.connectedLoadBtuh() > 0).orElse(false);
+        boolean any = review.map(r -> r.connectedLoad().btuh() > 0).orElse(false);
         if (!any) {
             load.show(Optional.empty(), "", review.isPresent() ? "not yet" : "not known");
             load.note("");
@@ -144,7 +143,7 @@ public final class HouseAnswer {
             return;
         }
         Review r = review.get();
-        String figure = units.heat(HeatRate.ofBtuh(r.connectedLoadBtuh()));
+        String figure = units.heat(r.connectedLoad());
         load.show(Optional.of(figure), units.heatUnit().name(), "");
         load.note(r.connectedLoadComplete() ? "" : "so far; not every appliance has an input and a section");
         load.origin(Optional.of(new SizingOrigins(r).connectedLoad()));
@@ -163,13 +162,12 @@ public final class HouseAnswer {
         Review r = review.get();
         StageSize size = r.sizing().stage(stage.getAsInt());
         String unit = units.lengthUnit().name();
-        String feet = units.length(Length.ofFeet(size.longestRunFt().orElse(0)));
+        String feet = units.length(size.longestRun().orElse(Length.ZERO));
         String to = size.longestRunTo().map(o -> Names.of(r.plan(), o.id())).orElse("its end");
         run.show(Optional.of(feet), unit, "");
-        run.note(
-                "to " + to + ": " + units.length(Length.ofFeet(size.measuredFt().orElse(0))) + " measured, "
-                        + units.length(Length.ofFeet(size.allowanceFt().orElse(0))) + " for fittings"
-                        + SoFar.withoutAssumed(r, stage.getAsInt(), units));
+        run.note("to " + to + ": " + units.length(size.measured().orElse(Length.ZERO)) + " measured, "
+                + units.length(size.allowance().orElse(Length.ZERO)) + " for fittings"
+                + SoFar.withoutAssumed(r, stage.getAsInt(), units));
         run.origin(Optional.of(new SizingOrigins(r).longestRun(stage.getAsInt())));
         spoken.put("run", "longest run " + feet + " " + unit + ", to " + to);
     }
@@ -177,7 +175,7 @@ public final class HouseAnswer {
     private static OptionalInt lastStage(Review r) {
         List<Stage> stages = r.piping().stages();
         for (int i = stages.size() - 1; i >= 0; i--) {
-            if (r.sizing().stage(i).longestRunFt().isPresent()) {
+            if (r.sizing().stage(i).longestRun().isPresent()) {
                 return OptionalInt.of(i);
             }
         }

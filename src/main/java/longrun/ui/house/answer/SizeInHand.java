@@ -69,8 +69,8 @@ final class SizeInHand {
                 + (soFar.isEmpty() ? "" : "\nso far");
         String used = size.shareUsed().isPresent()
                 ? Math.round(size.shareUsed().getAsDouble() * 100) + " % used\n"
-                        + desk.units().heat(HeatRate.ofBtuh(size.loadBtuh().orElse(0))) + " of\n"
-                        + desk.units().heat(HeatRate.ofBtuh(size.capacityBtuh().orElse(0))) + " "
+                        + desk.units().heat(size.load().orElse(HeatRate.ZERO)) + " of\n"
+                        + desk.units().heat(size.capacity().orElse(HeatRate.ZERO)) + " "
                         + desk.units().heatUnit().name()
                 : "";
         head.hand(name.get() + beside + used, () -> {

@@ -17,7 +17,6 @@ import longrun.plan.Appliance;
 import longrun.plan.choice.Arrangement;
 import longrun.pressure.PressureOrigins;
 import longrun.pressure.TightestInlet;
-import longrun.quantity.Pressure;
 import longrun.review.Review;
 import longrun.tank.Demand;
 import longrun.tank.TankReport;
@@ -71,21 +70,17 @@ public final class SupplyAnswer {
         Review r = review.orElseThrow();
         TightestInlet t = tightest.get();
         Appliance appliance = r.plan().appliances().get(t.appliance());
-        String figure = inWc(t.atInletInWc(), units);
+        String figure = Shown.APPLIANCE_PRESSURE.words(units, t.atInlet());
         put(pressure, figure);
         String name = Names.capital(Names.of(r.plan(), appliance.id()));
-        String asks = t.leastInWc().isPresent()
+        String asks = t.least().isPresent()
                 ? " has the least to spare; its label asks for "
-                        + inWc(t.leastInWc().getAsDouble(), units)
+                        + Shown.APPLIANCE_PRESSURE.words(units, t.least().get())
                 : " gets the least; no label\u2019s least is entered";
         String others = t.unknown() == 0 ? "" : " Not compared: " + t.unknown() + ".";
         pressure.note(Sentence.of(name + asks) + others);
         pressure.origin(Optional.of(new PressureOrigins(r.pressures()).pressureAtInlet(t.appliance())));
         spoken.put("pressure", figure + " at " + name);
-    }
-
-    private static String inWc(double inWc, UnitSystem units) {
-        return Shown.APPLIANCE_PRESSURE.words(units, Pressure.ofInWc(inWc));
     }
 
     private void showVapour(Optional<TankReport> tank, UnitSystem units, Map<String, String> spoken) {

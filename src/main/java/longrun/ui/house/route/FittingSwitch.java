@@ -49,7 +49,7 @@ final class FittingSwitch {
     private static String measured(RouteAnswer inHand, UnitSystem units) {
         StageSize now = inHand.review().sizing().stage(inHand.stage().orElseThrow());
         return "for the longest run, "
-                + units.length(Length.ofFeet(now.measuredFt().orElse(0))) + " "
+                + units.length(now.measured().orElse(Length.ZERO)) + " "
                 + units.lengthUnit().name() + " measured";
     }
 }

@@ -4,7 +4,6 @@ import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.draft.sections.InletWords;
 import longrun.draft.sections.PressureWords;
 import longrun.draft.sections.RouteAnswer;
@@ -17,6 +16,7 @@ import longrun.pressure.PressureOrigins;
 import longrun.pressure.RegulatorOrigins;
 import longrun.pressure.RegulatorPressure;
 import longrun.pressure.SettingWindow;
+import longrun.quantity.Pressure;
 import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.figure.Drawing;
@@ -118,7 +118,7 @@ final class PressurePane {
         SettingWindow window = review.pressures().window(regulator);
         RegulatorOrigins origins = new RegulatorOrigins(review.pressures());
         Origin from = origins.window(regulator);
-        boolean both = window.lowestInWc().isPresent() && window.highestInWc().isPresent() && !window.isEmpty();
+        boolean both = window.lowest().isPresent() && window.highest().isPresent() && !window.isEmpty();
         slot.show(
                 both ? range(window) : window.isEmpty() && window.complete() ? "no setting" : "not known",
                 asks(review, window, from.value()) + entered(line, window) + " ",
@@ -126,8 +126,8 @@ final class PressurePane {
     }
 
     private String range(SettingWindow window) {
-        String low = pressure(window.lowestInWc());
-        String high = pressure(window.highestInWc());
+        String low = pressure(window.lowest());
+        String high = pressure(window.highest());
         String unit = high.substring(high.indexOf(' ') + 1);
         return (low.endsWith(unit)
                         ? low.substring(0, low.length() - unit.length()).strip()
@@ -135,14 +135,14 @@ final class PressurePane {
     }
 
     private String entered(RegulatorPressure line, SettingWindow window) {
-        if (line.settingInWc().isEmpty()) {
+        if (line.setting().isEmpty()) {
             return "";
         }
-        if (window.lowestInWc().isEmpty() && window.highestInWc().isEmpty()) {
-            return " Entered: " + pressure(line.settingInWc()) + ".";
+        if (window.lowest().isEmpty() && window.highest().isEmpty()) {
+            return " Entered: " + pressure(line.setting()) + ".";
         }
-        boolean within = window.admits(line.settingInWc().getAsDouble());
-        return " Entered: " + pressure(line.settingInWc()) + (within ? ", which is within." : ", which is not within.");
+        boolean within = window.admits(line.setting().get());
+        return " Entered: " + pressure(line.setting()) + (within ? ", which is within." : ", which is not within.");
     }
 
     private static String asks(Review review, SettingWindow window, String bounds) {
@@ -167,14 +167,14 @@ final class PressurePane {
 
     private void inlet(Review review, int appliance, FigureSlot slot, PressureOrigins origins) {
         OutletPressure p = review.pressures().outlet(appliance);
-        if (p.pressureAtInletInWc().isEmpty()) {
+        if (p.pressureAtInlet().isEmpty()) {
             slot.showUnknown(List.of());
             return;
         }
         InletWords words = new InletWords(review, appliance, desk.units());
         String note = words.taken() + " " + words.againstLabel() + " " + words.room() + words.rise() + " ";
         slot.show(
-                pressure(p.pressureAtInletInWc()),
+                pressure(p.pressureAtInlet()),
                 note,
                 List.of(
                         origins.pressureAtInlet(appliance),
@@ -185,7 +185,7 @@ final class PressurePane {
                         origins.headroom(review.headroom(), appliance)));
     }
 
-    private String pressure(OptionalDouble inWc) {
-        return PressureWords.pressure(inWc, desk.units());
+    private String pressure(Optional<Pressure> pressure) {
+        return PressureWords.pressure(pressure, desk.units());
     }
 }

@@ -4,7 +4,6 @@ import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import longrun.draft.sections.PressureWords;
 import longrun.origin.Origin;
@@ -130,26 +129,29 @@ final class RegulatorSchedule {
                 "To spare");
     }
 
-    private static String bare(OptionalDouble btuh, UnitSystem units) {
-        return btuh.isEmpty() ? "not known" : units.heat(HeatRate.ofBtuh(btuh.getAsDouble()));
+    private static String bare(Optional<HeatRate> rate, UnitSystem units) {
+        return rate.map(units::heat).orElse("not known");
     }
 
     private void show(Line line, RegulatorPressure p, int index, RegulatorOrigins origins) {
         UnitSystem units = desk.units();
-        OptionalDouble capacity = p.capacityBtuh();
-        OptionalDouble spare = p.spareBtuh();
-        String share = spare.isPresent() && capacity.orElse(0) > 0
-                ? String.format(java.util.Locale.ROOT, ", %.0f %%", 100 * spare.getAsDouble() / capacity.getAsDouble())
+        Optional<HeatRate> capacity = p.capacity();
+        Optional<HeatRate> spare = p.spare();
+        String share = spare.isPresent() && capacity.get().btuh() > 0
+                ? String.format(
+                        java.util.Locale.ROOT,
+                        ", %.0f %%",
+                        100 * spare.get().btuh() / capacity.get().btuh())
                 : "";
         boolean fromTank = p.regulator().fedBy().is("tank");
         List<String> texts = List.of(
                 line.id(),
-                fromTank ? "the tank" : PressureWords.pressure(p.inletInWc(), units),
-                PressureWords.pressure(p.settingInWc(), units),
+                fromTank ? "the tank" : PressureWords.pressure(p.inlet(), units),
+                PressureWords.pressure(p.setting(), units),
                 PressureWords.pressure(PressureWords.drooped(p), units),
-                PressureWords.pressure(p.lockUpInWc(), units),
+                PressureWords.pressure(p.lockUp(), units),
                 bare(capacity, units),
-                bare(p.load().btuh(), units),
+                bare(p.load().whole(), units),
                 bare(spare, units) + share);
         for (int c = 0; c < texts.size(); c++) {
             Dom.retext(line.cells().get(c), texts.get(c));
@@ -161,7 +163,7 @@ final class RegulatorSchedule {
                         .toList());
         Dom.retext(line.words(), said);
         // the tank's own pressure is told under Tank, and is no figure here
-        Stream<Origin> inlet = p.inletInWc().isPresent() ? Stream.of(origins.inlet(index)) : Stream.empty();
+        Stream<Origin> inlet = p.inlet().isPresent() ? Stream.of(origins.inlet(index)) : Stream.empty();
         line.from()
                 .show(Stream.concat(
                                 inlet,

@@ -15,7 +15,6 @@ import longrun.draft.sections.RouteLines;
 import longrun.finding.EntryName;
 import longrun.plan.PlanPath;
 import longrun.plan.json.PlanError;
-import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
@@ -214,11 +213,10 @@ public final class RouteRow {
 
     /** What came of it. */
     void answer(Optional<RouteAnswer> answer, UnitSystem units, String none) {
-        OptionalDouble btuh = answer.map(RouteAnswer::loadBtuh).orElse(OptionalDouble.empty());
         OptionalInt percent = answer.map(RouteAnswer::share).orElse(OptionalInt.empty());
         body.load().setAttribute("data-u", units.heatUnit().name());
         body.answer(
-                btuh.isPresent() ? units.heat(HeatRate.ofBtuh(btuh.getAsDouble())) : "",
+                answer.flatMap(RouteAnswer::load).map(units::heat).orElse(""),
                 percent.isPresent() ? OptionalLong.of(percent.getAsInt()) : OptionalLong.empty(),
                 answer.map(RouteAnswer::sizeWords).orElse(none),
                 "",

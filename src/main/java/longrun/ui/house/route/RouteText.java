@@ -8,7 +8,6 @@ import java.util.OptionalLong;
 import longrun.draft.sections.LegsText;
 import longrun.draft.sections.RouteAnswer;
 import longrun.draft.sections.RouteLine;
-import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.ui.frame.Dom;
 import longrun.ui.lines.SizeCell;
@@ -34,11 +33,10 @@ final class RouteText {
     void show(
             RouteLine line, String feeds, Optional<RouteAnswer> answer, String none, boolean wrong, UnitSystem units) {
         OptionalDouble sum = LegsText.feet(line.legs());
-        OptionalDouble btuh = answer.map(RouteAnswer::loadBtuh).orElse(OptionalDouble.empty());
         String flag = wrong ? "not understood" : RouteRow.flags(Optional.of(line));
         String legs = LegsText.inField(line.legs(), units);
         String feet = sum.isPresent() ? units.row(Length.ofFeet(Math.rint(sum.getAsDouble() * 100) / 100)) : "";
-        String load = btuh.isPresent() ? units.heat(HeatRate.ofBtuh(btuh.getAsDouble())) : "";
+        String load = answer.flatMap(RouteAnswer::load).map(units::heat).orElse("");
         OptionalInt percent = answer.map(RouteAnswer::share).orElse(OptionalInt.empty());
         String size = answer.map(RouteAnswer::sizeWords).orElse(none);
         String note = answer.map(RouteAnswer::sizeNote).orElse("");

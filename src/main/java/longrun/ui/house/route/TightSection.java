@@ -3,7 +3,6 @@ package longrun.ui.house.route;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import longrun.capacity.CapacityTable;
 import longrun.draft.sections.PressureWords;
@@ -11,7 +10,6 @@ import longrun.origin.Confidence;
 import longrun.origin.Origin;
 import longrun.piping.Outlet;
 import longrun.plan.SizeNames;
-import longrun.quantity.Length;
 import longrun.review.Review;
 import longrun.sizing.SectionSize;
 import longrun.ui.frame.Dom;
@@ -49,13 +47,12 @@ final class TightSection {
     }
 
     private static Origin feet(Review review, int stage, String room, UnitSystem units) {
-        OptionalDouble feet = review.headroom().stageFt(stage);
         return Origin.derived(
                 "room on the longest run",
-                feet.isPresent()
-                        ? units.length(Length.ofFeet(feet.getAsDouble())) + " "
-                                + units.lengthUnit().name()
-                        : "not known",
+                review.headroom()
+                        .lengthOfStage(stage)
+                        .map(l -> units.length(l) + " " + units.lengthUnit().name())
+                        .orElse("not known"),
                 "feet that can be added to its last section before a size of the stage changes: " + room,
                 Confidence.COMPUTED,
                 List.of());
@@ -64,8 +61,8 @@ final class TightSection {
     private static String words(Review review, int section, UnitSystem units) {
         SectionSize size = review.sizing().section(section);
         return "Section " + review.piping().section(section).id() + " is the tightest of this run: it carries "
-                + PressureWords.heat(size.loadBtuh(), units) + ", and " + shown(size) + " may carry "
-                + PressureWords.heat(size.capacityBtuh(), units) + " at the row of " + row(size, units) + ", so "
+                + PressureWords.heat(size.load(), units) + ", and " + shown(size) + " may carry "
+                + PressureWords.heat(size.capacity(), units) + " at the row of " + row(size, units) + ", so "
                 + share(size) + " of it is used.";
     }
 
@@ -75,12 +72,12 @@ final class TightSection {
         Confidence held = size.confidence().orElse(Confidence.COMPUTED);
         Origin load = Origin.derived(
                 "load",
-                PressureWords.heat(size.loadBtuh(), units),
+                PressureWords.heat(size.load(), units),
                 "sum of the inputs it feeds (2018 International Fuel Gas Code 402.2)",
                 Confidence.PRINT,
                 List.of());
         Origin capacity =
-                Origin.derived("capacity", PressureWords.heat(size.capacityBtuh(), units), "the cell", held, List.of());
+                Origin.derived("capacity", PressureWords.heat(size.capacity(), units), "the cell", held, List.of());
         return Origin.derived(
                 "share used of section " + review.piping().section(section).id(),
                 share(size),
@@ -100,8 +97,7 @@ final class TightSection {
     }
 
     private static String row(SectionSize size, UnitSystem units) {
-        return units.row(Length.ofFeet(size.rowFt().orElseThrow())) + " "
-                + units.lengthUnit().name();
+        return units.row(size.rowRun().orElseThrow()) + " " + units.lengthUnit().name();
     }
 
     /** The section of the longest run with the greatest share used, as the plot draws it. */

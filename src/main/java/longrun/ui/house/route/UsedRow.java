@@ -42,7 +42,7 @@ final class UsedRow {
     void show(Optional<RouteAnswer> answer, UnitSystem units) {
         Optional<RouteAnswer> sized = answer.filter(a -> a.size().row().isPresent()
                 && a.size().used().isPresent()
-                && a.size().capacityBtuh().isPresent());
+                && a.size().capacity().isPresent());
         Dom.show(element, sized.isPresent());
         if (sized.isEmpty()) {
             return;

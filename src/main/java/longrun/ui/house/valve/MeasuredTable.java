@@ -3,7 +3,6 @@ package longrun.ui.house.valve;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import longrun.draft.sections.PressureWords;
 import longrun.holdpoint.Predicted;
 import longrun.plan.choice.ReadingKind;
@@ -83,6 +82,6 @@ final class MeasuredTable {
     }
 
     private static String words(Optional<Pressure> p, UnitSystem units) {
-        return PressureWords.pressure(p.map(x -> OptionalDouble.of(x.inWc())).orElse(OptionalDouble.empty()), units);
+        return PressureWords.pressure(p, units);
     }
 }

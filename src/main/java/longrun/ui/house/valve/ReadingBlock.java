@@ -139,14 +139,14 @@ final class ReadingBlock {
         }
         GaugeCheck c = check.get();
         boolean differs = c.verdict() == GaugeCheck.Verdict.DIFFERS;
-        String predicted = c.predictedInWc().isPresent()
-                ? "Predicted " + PressureWords.pressure(c.predictedInWc(), desk.units()) + "; the gauge "
+        String predicted = c.predicted().isPresent()
+                ? "Predicted " + PressureWords.pressure(c.predicted(), desk.units()) + "; the gauge "
                 : "Nothing is predicted; ";
-        String words = c.predictedInWc().isPresent() ? c.words() + "." : "an entry is missing.";
+        String words = c.predicted().isPresent() ? c.words() + "." : "an entry is missing.";
         Dom.retext(verdict, predicted + words + counted(review.get().pressures(), reading));
         Dom.setClass(verdict, "caut", differs);
         from.show(origin(review.get().pressures(), reading)
-                .filter(o -> c.predictedInWc().isPresent())
+                .filter(o -> c.predicted().isPresent())
                 .map(OriginSteps::of)
                 .orElse(List.of()));
     }

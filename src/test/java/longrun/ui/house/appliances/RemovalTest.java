@@ -59,7 +59,7 @@ class RemovalTest extends OpenHouse {
             assertThat(session.at("/use/heating").isNothing()).isTrue();
             assertThat(session.at("/use/occasions/0/firing").toString()).isEqualTo("[\"heater\",\"range\"]");
             var review = session.review().orElseThrow();
-            assertThat(review.connectedLoadBtuh()).isEqualTo(264_000);
+            assertThat(review.connectedLoad().btuh()).isEqualTo(264_000);
             assertThat(review.piping().sectionCount()).isEqualTo(5);
             for (int i = 0; i < 5; i++) {
                 assertThat(review.sizing().section(i).status()).isEqualTo(SectionStatus.SIZED);

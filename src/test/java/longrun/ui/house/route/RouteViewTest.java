@@ -3,9 +3,10 @@ package longrun.ui.house.route;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import longrun.Samples;
 import longrun.finding.Severity;
+import longrun.quantity.Length;
 import longrun.ui.Shown;
 import longrun.words.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -143,13 +144,13 @@ class RouteViewTest extends OpenRoutes {
     void halfTypedLegsAreNoLengthOnceTheKeysRest() {
         open(HOUSE);
         typeThreeLines();
-        OptionalDouble before =
-                desk.session().review().orElseThrow().sizing().stage(0).longestRunFt();
+        Optional<Length> before =
+                desk.session().review().orElseThrow().sizing().stage(0).longestRun();
         desk.session().endStep();
         view.hand().legs(1, "north 80");
         view.hand().legs(1, "north 80, sideways 3");
         desk.session().rest();
-        assertThat(desk.session().review().orElseThrow().sizing().stage(0).longestRunFt())
+        assertThat(desk.session().review().orElseThrow().sizing().stage(0).longestRun())
                 .isEqualTo(before);
         assertThat(before).isPresent();
     }
