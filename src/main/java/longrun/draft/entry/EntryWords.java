@@ -28,6 +28,9 @@ public final class EntryWords {
     }
 
     private static String words(String name, String value) {
+        if (name.equals("seen") || name.equals("assumed")) {
+            return value.equals("true") == name.equals("seen") ? "seen" : "assumed, not seen";
+        }
         String spoken = EntryName.spoken(value);
         return name.equals("part") ? spoken : EntryName.of(name) + ": " + spoken;
     }

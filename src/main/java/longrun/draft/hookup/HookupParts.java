@@ -4,11 +4,14 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import longrun.draft.HouseSession;
+import longrun.draft.entry.DraftTree;
 import longrun.draft.entry.Entered;
-import longrun.draft.entry.NewItem;
 import longrun.plan.Appliance.Part;
 import longrun.plan.choice.Named;
 import longrun.plan.choice.PartKind;
@@ -71,11 +74,59 @@ public final class HookupParts {
         return key.toString();
     }
 
+    /** Takes a row of parts as usual: assumed until somebody has seen them. */
     public void begin(List<String> kinds) {
-        session.change(d -> {
-            d.put(at, List.of());
-            kinds.forEach(k -> d.add(at, NewItem.of("part", k)));
-        });
+        session.change(d -> DraftTree.put(d.root(), at, AssumedRow.of(kinds)));
+    }
+
+    /** Takes the parts of another appliance, assumed until somebody has seen them here. */
+    public void beginAs(String otherAppliance) {
+        session.change(d -> DraftTree.put(d.root(), at, AssumedRow.like(d.root().at(otherAppliance + "/connection"))));
+    }
+
+    /** Whether a part is taken as usual and nobody has seen it. */
+    public boolean isAssumed(int index) {
+        return AssumedRow.isAssumed(entry().get(index).node());
+    }
+
+    /** How many of its parts nobody has seen. */
+    public int countAssumed() {
+        return (int) IntStream.range(0, entry().isList() ? entry().size() : 0)
+                .filter(this::isAssumed)
+                .count();
+    }
+
+    /** Somebody has looked at a part, and it is as entered. */
+    public void see(int index) {
+        session.change(d -> d.put(at + "/" + index + "/" + AssumedRow.SEEN, true));
+    }
+
+    /** Somebody has looked at all the parts, and they are as entered. */
+    public void seeAll() {
+        session.change(d -> d.root().at(at).forEach(p -> {
+            if (AssumedRow.isAssumed(p)) {
+                ((ObjectNode) p).put(AssumedRow.SEEN, true);
+            }
+        }));
+    }
+
+    /** The other appliances that have parts entered: what each is called, by its pointer. */
+    public Map<String, String> othersWithParts() {
+        Map<String, String> out = new LinkedHashMap<>();
+        for (int i = 0; i < session.at("/appliances").size(); i++) {
+            HookupParts other = new HookupParts(session, "/appliances/" + i);
+            if (!other.appliance.equals(appliance)
+                    && other.entry().isList()
+                    && !other.entry().isEmpty()) {
+                out.put(other.appliance, other.name());
+            }
+        }
+        return out;
+    }
+
+    /** The usual rows, the one for the appliance's kind first: without a trap where the code asks for none. */
+    public List<List<String>> usual() {
+        return AssumedRow.usual(session.at(appliance).node());
     }
 
     /** Adds a part where one of its kind belongs, and gives its index. */

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param under what a buried section passes under
  * @param ends what both its ends are, where they are the same, else each
+ * @param assumed whether what is entered of it is taken as usual and nobody has seen it
  * @param feeds what hangs on its end: {@code app:} or {@code reg:} and an id, {@code cap}, or empty where it branches
  * @param branches ids of the sections that leave it
  */
@@ -20,6 +21,7 @@ public record RouteLine(
         String under,
         String ends,
         boolean rough,
+        boolean assumed,
         String chosenSize,
         String installedSize,
         String reserve,

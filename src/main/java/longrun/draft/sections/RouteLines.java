@@ -15,6 +15,7 @@ import longrun.draft.entry.Entered;
 public final class RouteLines {
 
     private final JsonNode draft;
+    private final String commonSetting;
     private final List<RouteLine> lines = new ArrayList<>();
     private final Map<String, List<String>> branches = new HashMap<>();
     private final Map<String, String> feeds = new HashMap<>();
@@ -22,6 +23,7 @@ public final class RouteLines {
 
     public RouteLines(Entered entered) {
         draft = entered.node();
+        commonSetting = new WholeRoute(entered).common(WholeRoute.SETTING);
         readEnds();
         for (JsonNode s : draft.path("sections")) {
             branches.computeIfAbsent(s.path("from").asText(""), from -> new ArrayList<>())
@@ -70,6 +72,7 @@ public final class RouteLines {
                 s.path("under").asText(""),
                 ends(s.path("ends")),
                 s.path("rough").asBoolean(false),
+                s.path("assumed").asBoolean(false),
                 s.path("chosenSize").asText(""),
                 s.path("installedSize").asText(""),
                 s.path("reserve").asText(""),
@@ -85,6 +88,11 @@ public final class RouteLines {
         List<String> ends = new ArrayList<>();
         entered.forEach(e -> ends.add(e.asText("")));
         return ends.stream().distinct().count() == 1 && ends.size() == 2 ? ends.get(0) : String.join(", ", ends);
+    }
+
+    /** Where most lines run; blank where none says it. */
+    public String commonSetting() {
+        return commonSetting;
     }
 
     List<RouteLine> list() {
@@ -182,6 +190,7 @@ public final class RouteLines {
                 above.map(RouteLine::setting).orElse(""),
                 "",
                 "",
+                false,
                 false,
                 "",
                 "",

@@ -96,8 +96,9 @@ public final class HookupDrawing {
 
     /** The parts in words, for whoever does not see the drawing. */
     public static String inWords(String appliance, List<Part> parts) {
-        String row =
-                parts.stream().map(p -> name(p.part().findValue().orElse(null))).collect(Collectors.joining(", "));
+        String row = parts.stream()
+                .map(p -> name(p.part().findValue().orElse(null)) + (p.isSeen() ? "" : " (assumed, not seen)"))
+                .collect(Collectors.joining(", "));
         return "From the end of the pipe to " + appliance + ": " + (parts.isEmpty() ? "no part is entered" : row) + ".";
     }
 
@@ -157,7 +158,7 @@ public final class HookupDrawing {
         int half = name.length() * LETTER / 2;
         boolean outward = half > 48; // a long name ends with the box, so that no edge cuts it
         int width = box + EDGE / 2;
-        int height = bottom + 34;
+        int height = bottom + 34 + (parts.stream().allMatch(Part::isSeen) ? 0 : 18);
         out.append("<svg class='draw hookup' viewBox='")
                 .append(-EDGE)
                 .append(" 0 ")
@@ -223,6 +224,9 @@ public final class HookupDrawing {
         out.append(HookupSymbols.path("ld", "M" + middle(i) + " " + foot + "V" + (bottom + 8)));
         out.append(HookupSymbols.words(
                 label(i), middle(i), bottom + 24, "middle", wrong.contains(i) ? "tm halo" : "halo"));
+        if (!part.isSeen()) {
+            out.append(HookupSymbols.words("not seen", middle(i), bottom + 42, "middle", "tq"));
+        }
         if (wrong.contains(i)) {
             int low = foot + 2;
             out.append(HookupSymbols.path(

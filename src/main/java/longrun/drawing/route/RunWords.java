@@ -185,6 +185,7 @@ final class RunWords {
                 .ifPresent(a -> notes.add(
                         a.input().findValue().map(h -> units.heat(h.btuh())).orElse("input not known")));
         Piping piping = review.piping();
+        appliance(end).filter(Appliance::hasPartsNotSeen).ifPresent(a -> notes.add("parts not seen"));
         end.ifPresent(o -> {
             if (o.kind() == Outlet.Kind.CAPPED) {
                 piping.section(o.section())
@@ -202,7 +203,7 @@ final class RunWords {
                     if (!review.sizing().assumedParts(o.section()).isEmpty()) {
                         notes.add(
                                 piping.endsInPartsNotSeen(o.section())
-                                        ? "parts not seen, counted"
+                                        ? "counted as the rules ask"
                                         : "parts not entered, counted");
                     }
                 }

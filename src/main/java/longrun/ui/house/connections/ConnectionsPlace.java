@@ -9,6 +9,7 @@ import java.util.Map;
 import longrun.draft.OpenInPlace;
 import longrun.draft.PlaceKind;
 import longrun.draft.entry.Entered;
+import longrun.draft.hookup.AssumedRow;
 import longrun.finding.Finding;
 import longrun.plan.PlanPath;
 import longrun.ui.frame.Dom;
@@ -26,8 +27,10 @@ public final class ConnectionsPlace implements Place {
     private final Element holder = Dom.el("div", "");
     private final Element none = Dom.text(
             "p", "lede", "No appliance is entered yet. Enter them under Appliances; their connections are drawn here.");
+    private final Element allAsUsual = Dom.button("act", "");
+    private final Element allLine = Dom.el("p", "acts", allAsUsual);
     private final ConnectionsSheet sheet;
-    private final Element element = Dom.el("div", "place-body", none, tabs, holder);
+    private final Element element = Dom.el("div", "place-body", none, allLine, tabs, holder);
     private final Map<String, Tab> shown = new LinkedHashMap<>();
     private @Nullable PartsEditor bench;
     private String inHand = "";
@@ -36,6 +39,7 @@ public final class ConnectionsPlace implements Place {
 
     public ConnectionsPlace(HousePage desk) {
         this.desk = desk;
+        allAsUsual.addEventListener("click", e -> AssumedRow.takeAll(desk.session()));
         sheet = new ConnectionsSheet(desk);
         element.appendChild(sheet.element());
     }
@@ -69,6 +73,9 @@ public final class ConnectionsPlace implements Place {
     public void show(boolean write) {
         Map<String, String> all = all();
         Dom.show(none, desk.session().at("/appliances").isEmpty());
+        int without = AssumedRow.listWithout(desk.session()).size();
+        Dom.retext(allAsUsual, "Take the usual parts at all " + without + " appliances, assumed until seen");
+        Dom.show(allLine, without > 1);
         if (!List.copyOf(all.keySet()).equals(List.copyOf(shown.keySet()))) {
             tabs.removeAllChildren();
             shown.clear();

@@ -105,7 +105,7 @@ final class ConnectionsSheet {
         }
         Entered entry = parts.entry();
         if (!entry.isList()) {
-            all.add(Dom.text("p", "lede", entry.isText() ? "Looked; nothing is fitted." : "Not known yet."));
+            all.add(Dom.text("p", "lede", entry.isText() ? "You looked, and nothing is fitted." : "Not known yet."));
             return;
         }
         Element told = Dom.el("ol", "part-list");

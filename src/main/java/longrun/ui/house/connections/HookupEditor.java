@@ -4,7 +4,6 @@ import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import longrun.draft.entry.Entered;
 import longrun.draft.hookup.HookupParts;
 import longrun.drawing.part.HookupDrawing;
@@ -12,16 +11,12 @@ import longrun.finding.Finding;
 import longrun.plan.Appliance.Part;
 import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
+import longrun.ui.frame.NotSeenLine;
 import longrun.ui.place.HousePage;
 import longrun.words.Names;
 
 /** One appliance's parts in flow order: drawn, moved, and each with its facts and what is found at it. */
 final class HookupEditor implements PartsEditor {
-
-    private static final List<List<String>> USUAL = List.of(
-            List.of("shutoff", "sediment-trap", "flexible-connector"),
-            List.of("shutoff", "sediment-trap", "union", "rigid-pipe"),
-            List.of("shutoff", "flexible-connector"));
 
     private final HousePage desk;
     private final String appliance;
@@ -30,8 +25,8 @@ final class HookupEditor implements PartsEditor {
     private final FieldList fields = new FieldList();
     private final HookupBoard board;
     private final Element row = Dom.el("div", "parts");
-    private final Element begin = Dom.el("div", "acts");
-    private final Element none = Dom.button("act", "Nothing is fitted between pipe and appliance");
+    private final UsualParts begin;
+    private final NotSeenLine notSeen;
     private final Element unknown = Dom.button("ask", "I don\u2019t know what is fitted");
     private final Element said = Dom.text("p", "lede", "");
     private final Element spoken = Dom.text("p", "vh", "").setAttribute("role", "status");
@@ -54,16 +49,9 @@ final class HookupEditor implements PartsEditor {
                     kind.executeJs("this.value = ''");
                 })
                 .addEventData("element.value");
-        none.addEventListener("click", e -> parts.none());
+        begin = new UsualParts(parts, this::begin);
+        notSeen = new NotSeenLine("Seen: all as entered", "", this::seeAll);
         unknown.addEventListener("click", e -> parts.unknown());
-        for (List<String> each : USUAL) {
-            Element b = Dom.button(
-                    "act",
-                    Names.capital(each.stream().map(s -> s.replace('-', ' ')).collect(Collectors.joining(", "))));
-            b.addEventListener("click", e -> begin(each));
-            begin.appendChild(b);
-        }
-        begin.appendChild(none);
         element = Dom.el(
                 "div",
                 "bench",
@@ -71,12 +59,14 @@ final class HookupEditor implements PartsEditor {
                 Dom.text(
                                 "p",
                                 "s q",
-                                "The run\u2019s own tape stops at the end of the pipe, where part 1 begins. Move a"
-                                        + " part by its buttons below, with the mouse in the drawing, or on its name with"
-                                        + " the left and right arrow keys.")
+                                "Part 1 begins where the pipe ends; the length of the pipe is measured to there. Move"
+                                        + " a part by its buttons below, with the mouse in the drawing, or on its name"
+                                        + " with the left and right arrow keys; S on its name says that you have seen"
+                                        + " it.")
                         .setAttribute("id", "move-help"),
                 said,
-                begin,
+                begin.element(),
+                notSeen.element(),
                 found.order(),
                 row,
                 found.others(),
@@ -102,9 +92,23 @@ final class HookupEditor implements PartsEditor {
 
     // What a person does.
 
-    private void begin(List<String> kinds) {
-        parts.begin(kinds);
+    private void begin(Runnable takes) {
+        takes.run();
         focusHandle(0);
+    }
+
+    private void seeAll() {
+        parts.seeAll();
+        focusHandle(0);
+        Dom.retext(spoken, "All parts are marked as seen.");
+    }
+
+    void see(int index) {
+        if (parts.isAssumed(index)) {
+            parts.see(index);
+            focusHandle(index);
+            Dom.retext(spoken, Names.capital(parts.nameOf(index)) + " is marked as seen.");
+        }
     }
 
     /** Adds a part where one of its kind belongs. */
@@ -146,11 +150,12 @@ final class HookupEditor implements PartsEditor {
     /** Puts the cursor on a part's name, or at the first choice where no part is entered; false for any other entry. */
     boolean focusPart(String pointer) {
         if (pointer.equals(parts.pointer())) {
-            FieldList.focus(blocks.isEmpty() ? begin.getChild(0) : blocks.get(0).handle());
+            FieldList.focus(blocks.isEmpty() ? begin.first() : blocks.get(0).handle());
             return true;
         }
         for (PartBlock block : blocks) {
-            if (pointer.equals(parts.pointer() + "/" + block.index())) {
+            String at = parts.pointer() + "/" + block.index();
+            if (pointer.equals(at) || pointer.equals(at + "/seen")) {
                 FieldList.focus(block.handle());
                 return true;
             }
@@ -180,14 +185,23 @@ final class HookupEditor implements PartsEditor {
             draw(connection);
         }
         boolean isNone = connection.isText();
-        Dom.show(begin, connection.isEmpty());
+        begin.show(isNone);
+        Dom.show(begin.element(), connection.isEmpty());
+        int assumed = parts.countAssumed();
+        notSeen.show(
+                assumed == 0
+                        ? ""
+                        : assumed == 1
+                                ? "One part is assumed, not seen: no rule passes by it."
+                                : assumed + " parts are assumed, not seen: no rule passes by them.");
         Dom.show(unknown, isNone || !connection.isEmpty());
-        none.setAttribute("aria-pressed", String.valueOf(isNone));
         Dom.retext(
                 said,
                 isNone
-                        ? "Looked; nothing is fitted."
-                        : connection.isEmpty() ? "Not known yet. Begin with the row that looks most like yours:" : "");
+                        ? "You looked, and nothing is fitted."
+                        : connection.isEmpty()
+                                ? "Not known yet. Begin with the row that looks most like yours; it stands as assumed until you have seen it:"
+                                : "");
         Dom.show(said, connection.isEmpty());
         fields.show(write || fresh);
         showFound();
@@ -206,6 +220,11 @@ final class HookupEditor implements PartsEditor {
             @Override
             public void remove(int index) {
                 HookupEditor.this.remove(index);
+            }
+
+            @Override
+            public void see(int index) {
+                HookupEditor.this.see(index);
             }
         };
         int count = connection.isList() ? connection.size() : 0;
@@ -226,7 +245,10 @@ final class HookupEditor implements PartsEditor {
                 HookupDrawing.narrow(parts.name(), list, wrong, right));
         for (PartBlock block : blocks) {
             List<Finding> here = found.at(block.index());
-            block.show(here, wrong.contains(block.index()) || HookupFindings.mustFix(here));
+            block.show(
+                    here,
+                    parts.isAssumed(block.index()),
+                    wrong.contains(block.index()) || HookupFindings.mustFix(here));
         }
         found.show(list, right);
     }

@@ -13,6 +13,7 @@ import longrun.ui.field.FieldList;
 import longrun.ui.field.QuantityField;
 import longrun.ui.field.SizeField;
 import longrun.ui.frame.Dom;
+import longrun.ui.frame.NotSeenLine;
 import longrun.ui.house.findings.HouseFinding;
 import longrun.ui.place.HousePage;
 import longrun.words.Shown;
@@ -45,6 +46,8 @@ final class PartBlock {
         void move(int from, int to);
 
         void remove(int index);
+
+        void see(int index);
     }
 
     private final HousePage desk;
@@ -52,6 +55,7 @@ final class PartBlock {
     private final String at;
     private final int index;
     private final Element handle;
+    private final NotSeenLine notSeen;
     private final Element finds = Dom.el("div", "finds");
     private final Element element = Dom.el("div", "part-b");
     private List<Finding> findsShown = List.of();
@@ -76,7 +80,11 @@ final class PartBlock {
                 .setFilter("event.key == 'ArrowLeft' || event.key == 'ArrowRight'")
                 .addEventData("event.key")
                 .preventDefault();
-        element.appendChild(Dom.el("h4", "", handle));
+        handle.addEventListener("keydown", e -> hand.see(index))
+                .setFilter(
+                        "(event.key == 's' || event.key == 'S') && !event.ctrlKey && !event.metaKey && !event.altKey");
+        notSeen = new NotSeenLine("seen", name, () -> hand.see(index));
+        element.appendChild(Dom.el("h4", "", handle), notSeen.element());
         Element moves = Dom.el("div", "moves");
         if (index > 0) {
             moves.appendChild(button("\u2190 towards the pipe", name, () -> hand.move(index, index - 1)));
@@ -184,7 +192,9 @@ final class PartBlock {
     }
 
     /** What is found at this part; its order is told below, beside the right one. */
-    void show(List<Finding> own, boolean bad) {
+    void show(List<Finding> own, boolean assumed, boolean bad) {
+        notSeen.show(assumed ? "assumed, not seen" : "");
+        Dom.setClass(element, "assumed", assumed);
         Dom.setClass(element, "bad", bad);
         if (own.equals(findsShown)) {
             return;

@@ -140,7 +140,7 @@ public final class RouteRow {
         if (write) {
             legs.write(LegsText.inField(line.map(RouteLine::legs).orElse(List.of()), units));
         }
-        Dom.retext(flag, flags(line));
+        Dom.retext(flag, flags(line, lines.commonSetting()));
         Dom.retext(feet, sum.isPresent() ? units.row(Length.ofFeet(Math.rint(sum.getAsDouble() * 100) / 100)) : "");
         boolean comesInHand = inHand && !body.isInHand();
         body.inHand(inHand);
@@ -152,8 +152,11 @@ public final class RouteRow {
         showWrong(session, line, sum, units);
     }
 
-    /** What is said of a line beside what it feeds: paced only, and where it is not indoors. */
-    static String flags(Optional<RouteLine> line) {
+    /**
+     * What is said of a line beside what it feeds: not seen, paced only, and its place where it is another than that of
+     * the whole route.
+     */
+    static String flags(Optional<RouteLine> line, String common) {
         if (line.isEmpty()) {
             return "";
         }
@@ -162,7 +165,10 @@ public final class RouteRow {
                 : line.get().setting();
         return String.join(
                 ", ",
-                java.util.stream.Stream.of(line.get().rough() ? "rough" : "", where.equals("indoors") ? "" : where)
+                java.util.stream.Stream.of(
+                                line.get().assumed() ? "not seen" : "",
+                                line.get().rough() ? "rough" : "",
+                                line.get().setting().equals(common) ? "" : where)
                         .filter(s -> !s.isEmpty())
                         .toList());
     }

@@ -131,7 +131,15 @@ final class RouteTable {
             RouteSlot slot = slots.get(i);
             if (line.isPresent() && !hasFields(i, count, inHand)) {
                 RouteLine l = line.get();
-                slot.text().show(l, lines.feedsInWords(l), answer, none, wrong.contains(i), units);
+                slot.text()
+                        .show(
+                                l,
+                                lines.feedsInWords(l),
+                                RouteRow.flags(Optional.of(l), lines.commonSetting()),
+                                answer,
+                                none,
+                                wrong.contains(i),
+                                units);
                 continue;
             }
             boolean fresh = !slot.hasFields();

@@ -31,9 +31,15 @@ final class RouteText {
 
     /** Shows a line; the browser hears of it only where something of it changed. */
     void show(
-            RouteLine line, String feeds, Optional<RouteAnswer> answer, String none, boolean wrong, UnitSystem units) {
+            RouteLine line,
+            String feeds,
+            String flags,
+            Optional<RouteAnswer> answer,
+            String none,
+            boolean wrong,
+            UnitSystem units) {
         OptionalDouble sum = LegsText.feet(line.legs());
-        String flag = wrong ? "not understood" : RouteRow.flags(Optional.of(line));
+        String flag = wrong ? "not understood" : flags;
         String legs = LegsText.inField(line.legs(), units);
         String feet = sum.isPresent() ? units.row(Length.ofFeet(Math.rint(sum.getAsDouble() * 100) / 100)) : "";
         String load = answer.flatMap(RouteAnswer::load).map(units::heat).orElse("");

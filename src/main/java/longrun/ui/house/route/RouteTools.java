@@ -21,6 +21,7 @@ import longrun.quantity.NotAQuantity;
 import longrun.quantity.Typed;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
+import longrun.ui.frame.NotSeenLine;
 
 /** What else is entered of the line in hand: material, place, rough, sizes, the reserve of a capped end. */
 final class RouteTools {
@@ -39,6 +40,7 @@ final class RouteTools {
     private final Element rough;
     private boolean ticked;
     private final Entry reserve;
+    private final NotSeenLine notSeen;
     private final Element remove = Dom.button("ask", "Remove this section");
     private final RouteRow.Hand hand;
 
@@ -66,7 +68,9 @@ final class RouteTools {
         material.element().setAttribute("data-of", "material");
         setting.element().setAttribute("data-of", "setting");
         remove.addEventListener("click", e -> hand.removed(index));
+        notSeen = new NotSeenLine("Seen: as entered", "", () -> hand.put(index, "assumed", ""));
         box.appendChild(
+                notSeen.element(),
                 label("Material", material),
                 label("Place", setting),
                 underBox,
@@ -94,6 +98,10 @@ final class RouteTools {
 
     Choice material() {
         return material;
+    }
+
+    NotSeenLine notSeen() {
+        return notSeen;
     }
 
     Choice setting() {
@@ -126,6 +134,8 @@ final class RouteTools {
 
     /** The line, or what the next will be while it is not begun; which of them are in sight the page decides by itself. */
     void show(HouseSession session, RouteLine l, boolean write) {
+        notSeen.show(
+                l.assumed() ? "Section " + l.id() + " is assumed, not seen: sizes that rest on it are so far." : "");
         material.show(materials(), l.material());
         setting.show(settings(), l.setting());
         Dom.setClass(underBox, "named", !l.under().isEmpty());
@@ -177,7 +187,7 @@ final class RouteTools {
         }
     }
 
-    private static Map<String, String> materials() {
+    static Map<String, String> materials() {
         Map<String, String> out = new LinkedHashMap<>();
         out.put("", "not said");
         for (Material m : Material.values()) {
@@ -186,7 +196,7 @@ final class RouteTools {
         return out;
     }
 
-    private static Map<String, String> settings() {
+    static Map<String, String> settings() {
         Map<String, String> out = new LinkedHashMap<>();
         out.put("", "not said");
         for (Setting s : Setting.values()) {

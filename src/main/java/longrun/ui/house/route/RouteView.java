@@ -29,6 +29,7 @@ public final class RouteView implements Place {
 
     private final HousePage desk;
     private final FittingSwitch fittings;
+    private final WholeRouteBar whole;
     private final RouteTable table;
     private final PastePreview<PastedRoute> paste =
             new PastePreview<>("route-paste-h", "section", p -> hand().takePasted(p));
@@ -49,6 +50,7 @@ public final class RouteView implements Place {
         this.desk = desk;
         fittings = new FittingSwitch(w -> desk.session().choose("/fittingAllowance", w.written()));
         hand = new RouteHand(desk, () -> show(false));
+        whole = new WholeRouteBar(desk);
         table = new RouteTable(hand, this::pasted);
         findings = new RouteFindings(desk);
         drawing = new DrawingPane(this::chosenInDrawing);
@@ -72,7 +74,8 @@ public final class RouteView implements Place {
                 tubing.element(),
                 laid.element(),
                 findings.element());
-        element.appendChild(fittings.element(), lines, drawing.element(), row.element(), pressure.element());
+        element.appendChild(
+                fittings.element(), whole.element(), lines, drawing.element(), row.element(), pressure.element());
         table.element()
                 .addEventListener("in-sight", e -> {
                     int first = (int) e.getEventData().getNumber("event.detail.first");
@@ -108,6 +111,7 @@ public final class RouteView implements Place {
                 .flatMap(i -> RouteAnswer.of(review, i));
         showTable(lines, write);
         fittings.show(desk.session().text("/fittingAllowance"), answer, units);
+        whole.show();
         findings.show();
         row.show(answer, units);
         boolean large = lines.count() > RouteTable.FEW && !still;
@@ -171,6 +175,7 @@ public final class RouteView implements Place {
             RouteRow there = table.rows().get(Math.min(index, table.rows().size() - 1));
             Element field = switch (at.length() > 2 ? at.step(2) : "legs") {
                 case "material" -> there.tools().material().element();
+                case "assumed" -> there.tools().notSeen().target();
                 case "setting" -> there.tools().setting().element();
                 case "under" -> there.tools().under().element();
                 case "ends" -> there.tools().ends().element();
@@ -244,6 +249,10 @@ public final class RouteView implements Place {
     /** What a person does here. */
     public RouteHand hand() {
         return hand;
+    }
+
+    WholeRouteBar whole() {
+        return whole;
     }
 
     FittingSwitch fittings() {

@@ -26,7 +26,7 @@ final class SectionFacts {
 
     private static final Shown<WireGauge> WIRE = new Shown<>(Measure.WIRE, "AWG", "AWG", "0");
     private static final Map<String, String> TUBE = ordered("K", "K", "L", "L", "ACR", "ACR", "M", "M");
-    private static final Map<String, String> JOINTS = ordered(
+    static final Map<String, String> JOINTS = ordered(
             "brazed",
             "brazed",
             "flared",

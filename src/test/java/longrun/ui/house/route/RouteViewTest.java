@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import longrun.Samples;
+import longrun.draft.sections.RouteLines;
+import longrun.draft.sections.WholeRoute;
 import longrun.finding.Severity;
 import longrun.quantity.Length;
 import longrun.ui.Shown;
@@ -68,6 +70,44 @@ class RouteViewTest extends OpenRoutes {
                 .as("half an entry changes no material")
                 .isEqualTo("csst");
         assertThat(desk.session().text("/sections/2/material")).isEqualTo("steel");
+    }
+
+    @Test
+    void whatIsSaidOfTheWholeRouteLeavesExceptionsAndIsOneStep() {
+        open(HOUSE);
+        typeThreeLines();
+        row(1).tools().material().choose("csst");
+        row(2).tools().setting().choose("outdoors");
+        assertThat(RouteRow.flags(new RouteLines(desk.session().draft()).at(2), "indoors"))
+                .isEqualTo("outdoors");
+        view.whole().choice(WholeRoute.MATERIAL).choose("copper");
+        assertThat(desk.session().text("/sections/0/material")).isEqualTo("copper");
+        assertThat(desk.session().text("/sections/1/material")).isEqualTo("csst");
+        assertThat(desk.session().text("/sections/2/material")).isEqualTo("copper");
+        assertThat(view.whole().element().getTextRecursively()).contains("other in B", "other in C");
+        view.whole().choice(WholeRoute.JOINTS).choose("flared");
+        assertThat(desk.session().at("/sections/0/joints").toString()).isEqualTo("[\"flared\"]");
+        assertThat(desk.session().at("/sections/1/joints").isNothing()).isTrue();
+        desk.session().undo();
+        desk.session().undo();
+        assertThat(desk.session().text("/sections/0/material")).isEqualTo("steel");
+        assertThat(desk.session().text("/sections/2/material")).isEqualTo("steel");
+    }
+
+    @Test
+    void aSectionThatIsAssumedSaysSoUntilItIsSeen() {
+        open(HOUSE);
+        typeThreeLines();
+        desk.session().choose("/sections/1/assumed", true);
+        assertThat(RouteRow.flags(new RouteLines(desk.session().draft()).at(1), "indoors"))
+                .isEqualTo("not seen");
+        assertThat(row(1).element().getTextRecursively()).contains("is assumed, not seen");
+        assertThat(desk.session().review().orElseThrow().piping().isProvisional(1))
+                .isTrue();
+        view.hand().put(1, "assumed", "");
+        assertThat(desk.session().at("/sections/1/assumed").isNothing()).isTrue();
+        assertThat(desk.session().review().orElseThrow().piping().isProvisional(1))
+                .isFalse();
     }
 
     @Test
