@@ -50,7 +50,7 @@ class ReportTest {
         Map<String, Found> found = Map.of("sizing", new Found(123, 7, 0, "2026-12-01T00:00:00Z"));
         Document page = Jsoup.parse(CheckedFile.html(Report.ofBuild(found), DAY));
         String ways = page.select("#second-way").text();
-        assertThat(ways).contains("123", "from seed 7", "all the same", "not run in this build");
+        assertThat(ways).contains("123 random houses", "from seed 7", "all the same", "not run in this build");
         assertThat(page.select("#second-way tbody tr"))
                 .hasSize(SecondWay.listAll().size());
     }

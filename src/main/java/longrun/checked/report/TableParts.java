@@ -39,7 +39,12 @@ final class TableParts {
                         new Grid(
                                 "Table by table",
                                 rows.size() + " tables",
-                                List.of("Table", "Read in print", "the same", "Made by the equation", "Differ"),
+                                List.of(
+                                        "Table",
+                                        "Read in print",
+                                        "Of these the same",
+                                        "Made by the equation",
+                                        "Differ"),
                                 rows),
                         new Grid(
                                 "Every figure that differs",
@@ -63,7 +68,7 @@ final class TableParts {
         grids.add(new Grid(
                 "Table by table",
                 rows.size() + " tables",
-                List.of("Table", "Keyed twice", "the same", "Differ"),
+                List.of("Table", "Keyed twice", "Of these the same", "Differ"),
                 rows));
         if (!apart.isEmpty()) {
             grids.add(new Grid(

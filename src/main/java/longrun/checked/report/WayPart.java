@@ -21,7 +21,8 @@ final class WayPart {
                     Character.toUpperCase(w.what().charAt(0)) + w.what().substring(1), "The second way: " + w.way()));
             row.add(Cell.of(w.agree()));
             row.add(Cell.of(
-                    Lead.number(f == null ? w.count() : f.count()), "from seed " + (f == null ? w.seed() : f.seed())));
+                    Lead.number(f == null ? w.count() : f.count()) + " " + w.compared(),
+                    w.isRandom() ? "from seed " + (f == null ? w.seed() : f.seed()) : ""));
             row.add(Cell.of(
                     w.within() == 0 ? "the same" : Show.decimals(w.within(), decimals(w.within())) + " " + w.unit()));
             if (!live) {
@@ -39,7 +40,8 @@ final class WayPart {
                 List.of(
                         "Two pieces of code that share nothing seldom make the same slip. What a program that runs cannot do"
                                 + " while one waits, its build does: it makes random houses, the same each time, works each out"
-                                + " both ways and fails where they part."
+                                + " both ways and fails where they part. Where the second way is somebody else's library,"
+                                + " nothing is left to chance."
                                 + (live ? " Count and first seed are those the build's test reads." : "")),
                 List.of(new Grid(
                         live ? "What each build compares" : "What this build compared",

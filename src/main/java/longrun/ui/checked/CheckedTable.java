@@ -9,10 +9,16 @@ import longrun.ui.frame.Dom;
 /** A table of the report; on a phone each row is a block, each of its cells led by its heading. */
 final class CheckedTable {
 
+    private static final int SHORT_COLUMNS = 2;
+
     private CheckedTable() {}
 
-    /** Folded up under its caption and what it comes to: nothing is a page away. */
-    static Element folded(Grid grid) {
+    /** A list of things and reasons as it stands; any other folded up under its caption and what it comes to. */
+    static Element shown(Grid grid) {
+        return grid.headings().size() == SHORT_COLUMNS ? of(grid) : folded(grid);
+    }
+
+    private static Element folded(Grid grid) {
         Element says = Dom.el(
                 "summary", "", Dom.text("b", "", grid.caption()), Dom.words(" "), Dom.text("span", "q", grid.sum()));
         return Dom.el("details", "checked-fold", says, of(grid));
