@@ -17,6 +17,9 @@ import longrun.holdpoint.HoldPoints;
  */
 public record OpenInPlace(String words, boolean must) {
 
+    /** What electricity costs is no hot water yet. */
+    private static final String PRICE_OF_POWER = "/use/pricePerKwh";
+
     /** Of every place, in their order. */
     public static Map<PlaceKind, OpenInPlace> all(HouseSession session) {
         OpenQuestions questions = OpenQuestions.of(session);
@@ -85,6 +88,7 @@ public record OpenInPlace(String words, boolean must) {
             case HOUSE -> anyIn(session.tree(), "", p -> place.holds(p) && !p.equals("/format"));
             case APPLIANCES -> !session.at("/appliances").isEmpty();
             case ROUTE -> !session.at("/sections").isEmpty();
+            case HOT_WATER -> anyIn(session.tree(), "", p -> place.holds(p) && !p.equals(PRICE_OF_POWER));
             default -> anyIn(session.tree(), "", place::holds);
         };
     }

@@ -14,9 +14,8 @@ import longrun.finding.Severity;
  * many parts are asked alike is one question.
  *
  * @param now the questions of places that are begun, place after place; each stands for all that are asked alike
- * @param later how many are asked in places that are not begun
  */
-public record OpenQuestions(List<Asked> now, int later) {
+public record OpenQuestions(List<Asked> now) {
 
     /**
      * One question.
@@ -38,7 +37,6 @@ public record OpenQuestions(List<Asked> now, int later) {
     /** The questions of a house as it stands. */
     public static OpenQuestions of(HouseSession session) {
         Map<String, Asked> now = new LinkedHashMap<>();
-        Map<String, Finding> later = new LinkedHashMap<>();
         Map<PlaceKind, List<Finding>> byPlace = new EnumMap<>(PlaceKind.class);
         for (Finding f : session.findings()) {
             if (f.severity() == Severity.NOTE) {
@@ -48,22 +46,18 @@ public record OpenQuestions(List<Asked> now, int later) {
         }
         for (Map.Entry<PlaceKind, List<Finding>> asked : byPlace.entrySet()) {
             PlaceKind place = asked.getKey();
-            boolean begun = OpenInPlace.isBegun(session, place);
+            if (!OpenInPlace.isBegun(session, place)) {
+                continue; // it has a next step instead
+            }
             for (Finding f : asked.getValue()) {
-                if (begun) {
-                    now.computeIfAbsent(likeness(f), k -> new Asked(place, new ArrayList<>()))
-                            .alike()
-                            .add(f);
-                } else {
-                    later.putIfAbsent(likeness(f), f);
-                }
+                now.computeIfAbsent(likeness(f), k -> new Asked(place, new ArrayList<>()))
+                        .alike()
+                        .add(f);
             }
         }
-        return new OpenQuestions(
-                now.values().stream()
-                        .map(a -> new Asked(a.place(), List.copyOf(a.alike())))
-                        .toList(),
-                later.size());
+        return new OpenQuestions(now.values().stream()
+                .map(a -> new Asked(a.place(), List.copyOf(a.alike())))
+                .toList());
     }
 
     /** What two questions have in common that differ only in the part they are asked of. */

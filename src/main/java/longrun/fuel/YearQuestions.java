@@ -50,10 +50,10 @@ public final class YearQuestions {
                         Severity.NOTE,
                         m.field().startsWith("/site") ? "site" : "plan",
                         Citation.commonPractice())
-                .found("the gallons of the year are unknown: no entry for " + m.words())
+                .found("the gallons of the year are not known. Still to be entered: " + m.words())
                 .required(m.words())
                 .remedy("Enter " + m.words() + ".")
-                .ask(AskWhom.OWNER, m.words() + "?")
+                .ask(AskWhom.OWNER, "What is to be entered for this: " + m.words() + "?")
                 .at(m.field());
     }
 

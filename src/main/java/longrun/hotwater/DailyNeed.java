@@ -64,7 +64,9 @@ public record DailyNeed(Months cold, Figure daily, Figure useTemp, Months heat, 
 
     /** What is lacking where the arrangement cannot be told. */
     static List<Missing> arrangementMissing() {
-        return List.of(new Missing(AT + "/arrangement", "series, on-demand-only or storage-only"));
+        return List.of(new Missing(
+                AT + "/arrangement",
+                "where hot water comes from: a storage heater, an on-demand heater, or both in series"));
     }
 
     /**

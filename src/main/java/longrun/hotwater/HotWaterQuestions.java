@@ -32,7 +32,7 @@ public final class HotWaterQuestions {
         }
         for (int place : study.unfinishedDraws()) {
             out.add(note(
-                    "draw " + (place + 1) + " is in no sum: its flow or how long it lasts is not entered",
+                    "draw " + (place + 1) + " is not counted: its flow or how long it lasts is not entered",
                     "flow and length of each draw",
                     "How long is draw " + (place + 1) + ", and at which flow, in gal/min?",
                     DailyNeed.AT + "/draws/" + place));

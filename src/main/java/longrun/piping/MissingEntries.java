@@ -85,15 +85,15 @@ public final class MissingEntries {
         if (!s.from().isKnown()) {
             out.add(question(
                             s.id(),
-                            "where the section leaves is not entered: its load is in no sum, and every size is a size"
-                                    + " so far")
+                            "where the section leaves is not entered: its load is counted nowhere, and every size is"
+                                    + " a size so far")
                     .required("a regulator or a section")
                     .remedy("name what it leaves")
                     .at(at + "/from"));
         }
         if (!s.material().isKnown()) {
             out.add(question(s.id(), "the material is not entered")
-                    .required("steel, copper, csst, pe-pipe or pe-tubing")
+                    .required("steel, copper, CSST, or polyethylene pipe or tubing")
                     .remedy("enter the material")
                     .ask(AskWhom.FITTER, "What is section " + s.id() + " made of?")
                     .at(at + "/material"));
@@ -158,7 +158,9 @@ public final class MissingEntries {
             out.add(question(a.id(), "the input is not entered", Citation.fuelGasCode("402.2"))
                     .required("INPUT of the rating plate, propane line, in Btu/h")
                     .remedy("read the rating plate")
-                    .ask(AskWhom.RATING_PLATE, "What INPUT, Btu/h, does the plate of " + a.id() + " give for propane?")
+                    .ask(
+                            AskWhom.RATING_PLATE,
+                            "What INPUT, Btu/h, does the plate of " + a.called() + " give for propane?")
                     .at(at + "/input"));
         }
         if (!a.fedBy().isKnown()) {

@@ -68,7 +68,7 @@ record Container(
         boolean underground = tank.placement().is(Placement.UNDERGROUND);
         Body body = tank.kind().isKnown()
                 ? cylinder ? cylinderBody(tank, at) : asmeBody(tank, at, plan)
-                : Body.lacking(List.of(new Missing(at + "/kind", "what the propane is kept in: asme or cylinder")));
+                : Body.lacking(List.of(new Missing(at + "/kind", "what the propane is kept in: a tank or cylinders")));
         Figure capacity = cylinder
                 ? Figure.of(
                         "full by weight",

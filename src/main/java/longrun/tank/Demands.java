@@ -84,7 +84,7 @@ record Demands(Plan plan, Figure capacity, Figure planned, DoubleFunction<Hold> 
             Integer at = places.get(id);
             parts.add(
                     at == null
-                            ? Figure.unknown(id, "Btu/h", List.of(new Missing(field, "the id of an appliance")))
+                            ? Figure.unknown(id, "Btu/h", List.of(new Missing(field, "the name of an appliance")))
                             : inputs.get(at));
         }
         return Figure.sum(name, "Btu/h", parts);

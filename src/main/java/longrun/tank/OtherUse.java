@@ -97,8 +97,7 @@ public record OtherUse(String key, Months gallonsPerDay) {
                         "INPUT on the rating plate, propane line");
             }
         }
-        return Figure.unknown(
-                "input", "Btu/h", List.of(new Missing(at + "/appliance", "the id of the appliance that burns it")));
+        return Figure.unknown("input", "Btu/h", List.of(new Missing(at + "/appliance", "which appliance burns it")));
     }
 
     /** The most it burns on a day of any month, as a mean over 24 h, Btu/h. */

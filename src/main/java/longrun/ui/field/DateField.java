@@ -71,7 +71,7 @@ public final class DateField extends LineField {
 
     @Override
     String wrong(String stored, PlanError error) {
-        if (!DayReading.both(stored).isEmpty()) {
+        if (everyYear && !DayReading.both(stored).isEmpty()) {
             return DayChoice.advice(stored);
         }
         if (everyYear) {

@@ -81,7 +81,7 @@ public final class QuantityField<Q extends Quantity> extends LineField {
     @Override
     void tell(String stored) {
         if (isNone(stored) && absent.isPresent()) {
-            entry().orElseThrow().echoed("Looked; there is none.");
+            entry().orElseThrow().echoed("You looked, and there is none.");
         } else {
             super.tell(stored);
         }

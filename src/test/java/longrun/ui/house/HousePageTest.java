@@ -6,6 +6,7 @@ import com.vaadin.flow.component.UI;
 import java.util.Map;
 import java.util.Optional;
 import longrun.draft.HouseSession;
+import longrun.draft.OpenInPlace;
 import longrun.draft.OpenQuestions;
 import longrun.draft.PlaceKind;
 import longrun.draft.PressureCut;
@@ -179,7 +180,7 @@ class HousePageTest extends OpenHouse {
         long asked = questionsAbout(page, "/appliances/0/minInlet");
         page.session().choose("/appliances/0/minInlet", "none");
         assertThat(asked).isPositive();
-        assertThat(Shown.text(page.getElement())).contains("Looked; there is none.");
+        assertThat(Shown.text(page.getElement())).contains("You looked, and there is none.");
         page.session().remove("/appliances/0/minInlet");
         assertThat(questionsAbout(page, "/appliances/0/minInlet")).isEqualTo(asked);
     }
@@ -338,10 +339,16 @@ class HousePageTest extends OpenHouse {
         assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).contains("question");
         OpenQuestions open = OpenQuestions.of(page.session());
         assertThat(page.panel().openSlot().figureShown()).isEqualTo(String.valueOf(open.count()));
-        assertThat(open.later())
-                .as("asked once the tank and the pipe are entered")
-                .isPositive();
         assertThat(open.now()).noneMatch(a -> a.place() == PlaceKind.TANK);
+    }
+
+    @Test
+    void aPriceOfElectricityIsNoHotWaterYet() {
+        HouseView page = open("fuel");
+        page.session().set("/use/pricePerKwh", "0.15");
+        assertThat(OpenInPlace.isBegun(page.session(), PlaceKind.HOT_WATER)).isFalse();
+        page.session().set("/use/hotWater/useTemp", "105 degF");
+        assertThat(OpenInPlace.isBegun(page.session(), PlaceKind.HOT_WATER)).isTrue();
     }
 
     @Test

@@ -81,7 +81,7 @@ public final class ApplianceBlock {
                                 desk,
                                 at + "/minInlet",
                                 "Least inlet pressure",
-                                "May stand as: inlet pressure, min.",
+                                "The plate may call it: inlet pressure, min.",
                                 Shown.APPLIANCE_PRESSURE,
                                 true,
                                 "there is none on the plate"))
@@ -90,7 +90,7 @@ public final class ApplianceBlock {
                                 desk,
                                 at + "/maxInlet",
                                 "Greatest inlet pressure",
-                                "May stand as: inlet pressure, max.",
+                                "The plate may call it: inlet pressure, max.",
                                 Shown.APPLIANCE_PRESSURE,
                                 true,
                                 "there is none on the plate"))

@@ -26,7 +26,8 @@ final class DeliveryFields {
         this.fields = fields;
         tickets = new BlockList(desk, fields, TICKETS, "Add a delivery ticket", "Remove this ticket", this::ticket)
                 .inRows();
-        closed = new BlockList(desk, fields, CLOSED, "Add weeks without truck", "Remove these weeks", this::spell)
+        closed = new BlockList(
+                        desk, fields, CLOSED, "Add weeks when no truck can come", "Remove these weeks", this::spell)
                 .inRows();
     }
 

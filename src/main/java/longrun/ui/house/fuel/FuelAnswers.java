@@ -240,7 +240,7 @@ final class FuelAnswers {
         }
         fuel.assumptions().forEach(a -> now.add("Taken: " + a + "."));
         if (!fuel.notCounted().isEmpty()) {
-            now.add("In no sum, since no use is entered: "
+            now.add("Not counted in the year, because no use is entered for it: "
                     + String.join(
                             ", ",
                             fuel.notCounted().stream()

@@ -188,6 +188,16 @@ class FuelViewTest extends OpenHouses {
         assertThat(page.session().text("/deliveries/0/date")).isEqualTo("03/04/2026");
         assertThat(date.isWrong()).isTrue();
         assertThat(date.saying().orElseThrow()).contains("March 4", "April 3", "2026-03-04");
+        Element days = date.getElement()
+                .getParent()
+                .getChildren()
+                .filter(e -> e.getClassList().contains("which"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(days.getChild(0).getText()).isEqualTo("March 4, 2026");
+        assertThat(days.getChild(1).getText()).isEqualTo("April 3, 2026");
+        typed(place, "/deliveries/0/date", "2026-04-03");
+        assertThat(days.getChildCount()).isZero();
     }
 
     @Test
