@@ -21,7 +21,7 @@ addEventListener('beforeprint', () => {
   margin.textContent = `@page{margin-bottom:15mm;@bottom-left{${letters}${quoted(`${house}, ${place}`)}}`
     + `@bottom-right{${letters}"page " counter(page) " of " counter(pages)}}`;
   document.head.append(margin);
-  unfold('.fold');
+  unfold('.work details:not(.own-days, .tubing)');
 });
 addEventListener('afterprint', () => {
   margin.remove();

@@ -17,6 +17,9 @@ import longrun.words.Shown;
  */
 public final class QuantityField<Q extends Quantity> extends LineField {
 
+    /** A longer unit, such as air changes an hour, stands in a line of its own width. */
+    private static final int SHORT_UNIT = 9;
+
     private final String none;
     private final Shown<Q> shown;
     private final Element unit = Dom.text("span", "unit", "");
@@ -68,7 +71,9 @@ public final class QuantityField<Q extends Quantity> extends LineField {
 
     @Override
     public void show(boolean write) {
-        Dom.retext(unit, shown.unitWords(desk().units()));
+        String words = shown.unitWords(desk().units());
+        Dom.retext(unit, words);
+        Dom.setClass(element(), "long-unit", words.length() > SHORT_UNIT);
         super.show(write);
         String stored = desk().session().text(pointer());
         unknown.ifPresent(u -> press(u, stored.isBlank() && !isList()));

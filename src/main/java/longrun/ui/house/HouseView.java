@@ -135,7 +135,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
                                 Dom.button("ask", "Print this place").setAttribute("data-do", "print")),
                         keeper.getElement());
         if (thread.element().getParent() == null) {
-            thread(thread.element());
+            thread(Dom.el("div", "thread-side", thread.element(), head.walk().element()));
             onUndo(() -> session().undo(), () -> session().redo());
             onUnits(this::setUnits);
         }

@@ -17,8 +17,9 @@ final class PlaceHead {
             heading,
             lede,
             Dom.text(
-                    "p", "keys-of-facts", "In an empty line ? is not known and - is none; a figure takes either back."),
-            walk.element());
+                    "p",
+                    "keys-of-facts",
+                    "In an empty line ? is not known and - is none; a figure takes either back."));
 
     Element element() {
         return element;

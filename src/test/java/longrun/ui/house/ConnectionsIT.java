@@ -130,7 +130,8 @@ class ConnectionsIT extends BrowserTest {
     @CsvSource({"1440,LIGHT", "1440,DARK", "390,LIGHT", "390,DARK"})
     void findingsCanBeUsedByEverybody(int width, ColorScheme scheme) {
         Page page = at("findings", width, scheme);
-        page.locator(".rule-list .ask").nth(2).click();
+        page.locator(".rule-topic > summary").nth(2).click();
+        page.locator(".rule-topic[open] .ask").nth(1).click();
         assertAccessible(page);
         assertNoSidewaysScrolling(page);
         screenshot(page, "findings-" + width + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT));

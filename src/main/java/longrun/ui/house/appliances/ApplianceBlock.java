@@ -132,9 +132,8 @@ public final class ApplianceBlock {
                                 fields.add(AnswerField.of(desk, at + "/vent", "What it burns leaves", VENTS))
                                         .element()),
                         plate),
-                terminal.element(),
-                findings.element(),
-                Dom.el("div", "block-foot", standing.element(), gone),
+                Dom.el("div", "asked", terminal.element(), Dom.el("div", "", findings.element(), standing.element())),
+                gone,
                 asking);
     }
 

@@ -131,7 +131,7 @@ public final class AppliancesPlace implements Place {
                 })
                 .addEventData("event.detail.first")
                 .addEventData("event.detail.last");
-        element = Dom.el("div", "place-body", none, blocks, adding, oneLine.element());
+        element = Dom.el("div", "place-body", none, blocks, Dom.el("div", "adds", adding, oneLine.element()));
     }
 
     /** Adds an appliance typed in one line; the cursor stays there. */

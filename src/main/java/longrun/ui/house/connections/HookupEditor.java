@@ -55,7 +55,21 @@ final class HookupEditor implements PartsEditor {
         element = Dom.el(
                 "div",
                 "bench",
-                board.getElement(),
+                Dom.el("div", "bench-top", board.getElement(), side(kind)),
+                said,
+                begin.element(),
+                notSeen.element(),
+                found.order(),
+                row,
+                found.others(),
+                spoken);
+    }
+
+    /** How the parts are moved, and what adds one. */
+    private Element side(Element kind) {
+        return Dom.el(
+                "div",
+                "bench-side",
                 Dom.text(
                                 "p",
                                 "s q",
@@ -64,15 +78,8 @@ final class HookupEditor implements PartsEditor {
                                         + " with the left and right arrow keys; S on its name says that you have seen"
                                         + " it.")
                         .setAttribute("id", "move-help"),
-                said,
-                begin.element(),
-                notSeen.element(),
-                found.order(),
-                row,
-                found.others(),
                 Dom.el("div", "fld add", Dom.text("label", "lab", "Add a part").setAttribute("for", "add-part"), kind),
-                Dom.el("p", "acts", unknown),
-                spoken);
+                Dom.el("p", "acts", unknown));
     }
 
     @Override

@@ -2,6 +2,7 @@ package longrun.ui.house.findings;
 
 import com.vaadin.flow.dom.Element;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -25,7 +26,10 @@ import longrun.words.Names;
 /** Every rule with its state in this house, by topic, each explained, and its source told, on demand. */
 final class RuleList {
 
+    private static final String OPEN = "element.open";
+
     private final HousePage desk;
+    private final Set<String> opened = new HashSet<>();
     private final Element element = Dom.el("section", "part", Dom.text("h3", "", "All rules"));
     private List<RuleState> shown = List.of();
     private List<Finding> found = List.of();
@@ -51,26 +55,58 @@ final class RuleList {
         known = review.isPresent();
         element.removeAllChildren();
         element.appendChild(Dom.text("h3", "", "All rules"));
-        String topic = "";
-        Element list = Dom.el("ul", "rule-list");
-        for (Explanation e : Explanations.all()) {
-            if (!e.topic().equals(topic)) {
-                topic = e.topic();
-                list = Dom.el("ul", "rule-list");
-                element.appendChild(Dom.text("h4", "", topic), list);
+        List<Explanation> all = Explanations.all();
+        int from = 0;
+        while (from < all.size()) {
+            int to = from + 1;
+            while (to < all.size() && all.get(to).topic().equals(all.get(from).topic())) {
+                to++;
             }
-            list.appendChild(rule(e, review));
+            element.appendChild(topic(all.subList(from, to), review));
+            from = to;
         }
     }
 
-    private Element rule(Explanation e, Optional<Review> review) {
+    /** A topic is one line, with how its rules stand, that opens into them; it stays as it was left. */
+    private Element topic(List<Explanation> rules, Optional<Review> review) {
+        String name = rules.get(0).topic();
+        Element list = Dom.el("ul", "rule-list");
+        Map<Words, Integer> counts = new LinkedHashMap<>();
+        for (Explanation e : rules) {
+            Map<Words, Set<String>> standing = standing(e.rule(), review);
+            counts.merge(standing.keySet().iterator().next(), 1, Integer::sum);
+            list.appendChild(rule(e, standing));
+        }
         Element states = Dom.el("span", "st");
-        standing(e.rule(), review)
-                .forEach((words, there) -> states.appendChild(Dom.el(
+        counts.entrySet().stream()
+                .sorted(Comparator.comparing(
+                        (Map.Entry<Words, Integer> c) -> c.getKey().rank()))
+                .forEach(c -> states.appendChild(Dom.text(
                         "span",
-                        "",
-                        Dom.text("b", words.bad() ? "must" : "", words.says()),
-                        Dom.words(there.isEmpty() ? " " : " " + String.join(", ", there) + " "))));
+                        c.getKey().bad() ? "must" : "",
+                        (states.getChildCount() == 0 ? "" : ", ") + c.getKey().counted(c.getValue()))));
+        Element topic = Dom.el("details", "rule-topic", Dom.el("summary", "", Dom.text("h4", "", name), states), list);
+        topic.setAttribute("open", opened.contains(name));
+        topic.addEventListener("toggle", t -> {
+                    boolean open = t.getEventData().getBoolean(OPEN);
+                    topic.setAttribute("open", open);
+                    if (open) {
+                        opened.add(name);
+                    } else {
+                        opened.remove(name);
+                    }
+                })
+                .addEventData(OPEN);
+        return topic;
+    }
+
+    private static Element rule(Explanation e, Map<Words, Set<String>> standing) {
+        Element states = Dom.el("span", "st");
+        standing.forEach((words, there) -> states.appendChild(Dom.el(
+                "span",
+                "",
+                Dom.text("b", words.bad() ? "must" : "", words.says()),
+                Dom.words(there.isEmpty() ? " " : " " + String.join(", ", there) + " "))));
         Element title = Dom.el("span", "", Dom.words(e.title() + " "));
         Element item = Dom.el("li", "", title, states);
         RuleSource.Ask from = RuleSource.ask(e);
@@ -124,5 +160,24 @@ final class RuleList {
         };
     }
 
-    private record Words(String says, boolean bad) {}
+    private record Words(String says, boolean bad) {
+
+        /** What harms first. */
+        int rank() {
+            return bad
+                    ? 0
+                    : List.of("caution", "asks", "not known", "holds", "nothing found", "not for this plan")
+                                    .indexOf(says)
+                            + 1;
+        }
+
+        String counted(int rules) {
+            return rules + " "
+                    + switch (says) {
+                        case "asks" -> rules == 1 ? "asks" : "ask";
+                        case "holds" -> rules == 1 ? "holds" : "hold";
+                        default -> says;
+                    };
+        }
+    }
 }

@@ -51,15 +51,13 @@ public final class HousePlace implements Place {
         element = Dom.el(
                 "div",
                 "place-body",
-                PlacePart.beside(
-                        PlacePart.of(
-                                "name",
-                                "Name",
-                                "",
-                                field(new WordsField(
-                                        desk, "/name", "Name of the house", "As it shall stand on the papers."))),
-                        PlacePart.of(
-                                "code", "The code that decides", "", code(), amendments.element(), changed.element())),
+                PlacePart.of(
+                        "code",
+                        "Its name, and the code that decides",
+                        "",
+                        code(),
+                        amendments.element(),
+                        changed.element()),
                 PlacePart.of(
                         "cut",
                         "How is the pressure cut down?",
@@ -115,6 +113,7 @@ public final class HousePlace implements Place {
         return Dom.el(
                 "div",
                 "grid",
+                field(new WordsField(desk, "/name", "Name of the house", "As it shall stand on the papers.")),
                 field(new ChoiceField(
                         desk,
                         "/code/profile",

@@ -19,7 +19,7 @@ final class RegulatorList {
 
     private final HousePage desk;
     private final FieldList fields;
-    private final Element blocks = Dom.el("div", "blocks");
+    private final Element blocks = Dom.el("div", "blocks two-up");
     private String shown = "";
 
     RegulatorList(HousePage desk, FieldList fields) {

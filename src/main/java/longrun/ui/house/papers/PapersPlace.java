@@ -50,10 +50,13 @@ public final class PapersPlace implements Place {
                 says,
                 Dom.el(
                         "div",
-                        "fld paper-size",
-                        Dom.text("label", "lab", "Paper").setAttribute("for", "paper-size"),
-                        choose),
-                whole,
+                        "papers-head",
+                        Dom.el(
+                                "div",
+                                "fld paper-size",
+                                Dom.text("label", "lab", "Paper").setAttribute("for", "paper-size"),
+                                choose),
+                        whole),
                 list,
                 preview.element());
     }
@@ -156,9 +159,12 @@ public final class PapersPlace implements Place {
         return Dom.el(
                 "li",
                 "",
-                Dom.text("h3", "", kind.title()),
-                Dom.text("p", "", kind.purpose()),
-                Dom.text("p", "s q open", open(kind.stillOpen())),
+                Dom.el(
+                        "div",
+                        "",
+                        Dom.text("h3", "", kind.title()),
+                        Dom.text("p", "s", kind.purpose()),
+                        Dom.text("p", "s q open", open(kind.stillOpen()))),
                 acts);
     }
 

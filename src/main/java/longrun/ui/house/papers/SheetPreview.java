@@ -10,21 +10,34 @@ import longrun.ui.house.figure.DeferredWork;
 /** A sheet as it will be printed, page for page as pictures. */
 final class SheetPreview {
 
+    private static final String LARGER = "Show the pages larger";
+
     private final HousePapers papers;
     private final Element heading = Dom.text("h3", "", "").setAttribute("tabindex", "-1");
     private final Element says = Dom.text("p", "s q", "").setAttribute("role", "status");
     private final Element pages = Dom.el("div", "pages");
-    private final Element element = Dom.el("section", "preview", heading, says, pages);
+    private final Element size = Dom.button("act", LARGER);
+    private final Element element =
+            Dom.el("section", "preview", heading, Dom.el("div", "papers-head", says, size), pages);
     private final DeferredWork later = new DeferredWork(element, this::draw);
     private String slug = "";
     private String title = "";
+    private boolean large;
 
     SheetPreview(HousePapers papers) {
         this.papers = papers;
+        size.addEventListener("click", e -> resize());
     }
 
     Element element() {
         return element;
+    }
+
+    /** Pages side by side are for a glance, one page wide for reading. */
+    private void resize() {
+        large = !large;
+        Dom.setClass(pages, "large", large);
+        Dom.retext(size, large ? "Show the pages side by side" : LARGER);
     }
 
     /** Shows a sheet once the page has had its answer. */

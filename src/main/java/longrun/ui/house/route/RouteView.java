@@ -20,7 +20,7 @@ import longrun.ui.place.HousePage;
 import longrun.ui.place.Place;
 import longrun.words.UnitSystem;
 
-/** The pipe route: fittings, lines, what was found, the drawing, the row used. */
+/** The pipe route: the drawing, fittings, lines, what was found, the row used. */
 public final class RouteView implements Place {
 
     /** Sizes answer each key; what is large to draw follows when the keys rest. */
@@ -75,7 +75,7 @@ public final class RouteView implements Place {
                 laid.element(),
                 findings.element());
         element.appendChild(
-                fittings.element(), whole.element(), lines, drawing.element(), row.element(), pressure.element());
+                drawing.element(), fittings.element(), whole.element(), lines, row.element(), pressure.element());
         table.element()
                 .addEventListener("in-sight", e -> {
                     int first = (int) e.getEventData().getNumber("event.detail.first");

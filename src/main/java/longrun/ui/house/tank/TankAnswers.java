@@ -71,7 +71,16 @@ final class TankAnswers {
                 .setAttribute("tabindex", "0")
                 .setAttribute("role", "group")
                 .setAttribute("aria-label", "What is asked of the tank");
-        return Dom.el("div", "", box, takes, demandsFrom.ask(), demandsFrom.list());
+        return Dom.el(
+                "div",
+                "",
+                box,
+                Dom.el(
+                        "div",
+                        "told-row",
+                        Dom.el("details", "more", Dom.text("summary", "", "How they are counted"), takes),
+                        demandsFrom.ask()),
+                demandsFrom.list());
     }
 
     Element volumes() {

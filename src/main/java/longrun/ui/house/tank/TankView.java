@@ -89,8 +89,7 @@ public final class TankView extends FiguresPlace {
         holds(
                 vapour,
                 PlacePart.beside(
-                        PlacePart.of("stands", "What stands there", "", tanks, cold, Dom.el("p", "acts", another)),
-                        holds),
+                        PlacePart.of("stands", "What stands there", "", tanks, Dom.el("p", "acts", another)), holds),
                 asked,
                 PlacePart.of(
                         "off",
@@ -98,7 +97,9 @@ public final class TankView extends FiguresPlace {
                         "Shell to the thing, level with the ground; more than so much is written as > 25 ft.",
                         yard,
                         off.element()),
-                PlacePart.beside(PlacePart.of("supplier", "What the supplier knows", "", supplier), smallest));
+                PlacePart.beside(
+                        PlacePart.of("supplier", "What the supplier and the weather office know", "", supplier, cold),
+                        smallest));
     }
 
     private Element field(Field field) {

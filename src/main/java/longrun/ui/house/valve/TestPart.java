@@ -15,16 +15,18 @@ import longrun.words.UnitSystem;
 /** The test of each side of the pipe: how high, how long, with what, and what comes off before. */
 final class TestPart {
 
-    private final Element sides = Dom.el("div", "");
+    private final Element sides = Dom.el("div", "two-up");
     private final Element element = Dom.el(
             "section",
             "part",
             Dom.text("h3", "", "The pressure test"),
             Dom.text("p", "lede", TestWords.WHEN),
             sides,
-            Dom.text("p", "", TestWords.MEDIUM + " " + TestWords.LEAKS),
-            Dom.text("p", "", TestWords.LOCAL),
-            Dom.text("p", "", TestWords.TURN_ON + " " + Purge.check()));
+            Dom.el(
+                    "div",
+                    "test-words",
+                    Dom.text("p", "", TestWords.MEDIUM + " " + TestWords.LEAKS + " " + TestWords.LOCAL),
+                    Dom.text("p", "", TestWords.TURN_ON + " " + Purge.check())));
     private List<SideTest> shown = List.of();
     private Optional<UnitSystem> shownIn = Optional.empty();
 
