@@ -51,13 +51,15 @@ public final class HousePlace implements Place {
         element = Dom.el(
                 "div",
                 "place-body",
-                PlacePart.of(
-                        "code",
-                        "Its name, and the code that decides",
-                        "",
-                        code(),
-                        amendments.element(),
-                        changed.element()),
+                PlacePart.beside(
+                        PlacePart.of(
+                                "code",
+                                "Its name, and the code that decides",
+                                "",
+                                code(),
+                                amendments.element(),
+                                changed.element()),
+                        PlacePart.of("site", "Where it stands", "", site())),
                 PlacePart.of(
                         "cut",
                         "How is the pressure cut down?",
@@ -66,7 +68,6 @@ public final class HousePlace implements Place {
                         cuts.getElement(),
                         cutNote,
                         regulators.element()),
-                PlacePart.of("site", "Where it stands", "", site()),
                 PlacePart.of("rooms", "Rooms that hold appliances", "", rooms.element()));
     }
 
