@@ -54,7 +54,7 @@ final class WayPart {
         if (w.within() == 0) {
             return f.worst() == 0 ? "all the same" : Show.plain(f.worst());
         }
-        return f.worst() < w.within() / 100 ? "under a hundredth of that" : Show.plain(f.worst()) + " " + w.unit();
+        return f.worst() < w.within() / 20 ? "under a twentieth of that" : Show.plain(f.worst()) + " " + w.unit();
     }
 
     private static int decimals(double value) {
