@@ -12,6 +12,7 @@ import longrun.origin.Confidence;
  * @param severity what happens if it is true and ignored
  * @param at the id it stands at, or tank, site, plan, hot-water
  * @param found what was found, with the value entered
+ * @param named whether that names what it stands at, so that nobody need put its name before it
  * @param required what must be, with its unit
  * @param citation where the requirement is from
  * @param remedy what mends it
@@ -26,6 +27,7 @@ public record Finding(
         Severity severity,
         String at,
         String found,
+        boolean named,
         String required,
         Citation citation,
         String remedy,
@@ -81,7 +83,8 @@ public record Finding(
 
     private Finding like(String nowRemedy, String nowField, Optional<Answer> given, boolean leftOut) {
         return new Finding(
-                name, severity, at, found, required, citation, nowRemedy, ask, askWhom, nowField, given, leftOut);
+                name, severity, at, found, named, required, citation, nowRemedy, ask, askWhom, nowField, given,
+                leftOut);
     }
 
     /** Whether it counts among the open ones: an answer, accepted or refused, takes it out of that count. */

@@ -13,6 +13,7 @@ public final class FindingBuilder {
     private final String at;
     private final Citation citation;
     private String found = "";
+    private boolean named;
     private String required = "";
     private String remedy = "";
     private Optional<String> ask = Optional.empty();
@@ -38,6 +39,12 @@ public final class FindingBuilder {
     public FindingBuilder found(String text) {
         this.found = text;
         return this;
+    }
+
+    /** What was found, in words that name what it stands at. */
+    public FindingBuilder foundNaming(String text) {
+        this.named = true;
+        return found(text);
     }
 
     public FindingBuilder required(String text) {
@@ -71,6 +78,18 @@ public final class FindingBuilder {
             throw new IllegalStateException("a finding of " + rule + " says nothing");
         }
         return new Finding(
-                rule, severity, at, found, required, citation, remedy, ask, askWhom, field, Optional.empty(), false);
+                rule,
+                severity,
+                at,
+                found,
+                named,
+                required,
+                citation,
+                remedy,
+                ask,
+                askWhom,
+                field,
+                Optional.empty(),
+                false);
     }
 }

@@ -75,7 +75,7 @@ public final class InletPressureHigh {
                                 InletPressureLow.REFERENCE,
                                 InletPressureLow.EDITION,
                                 assumed ? Confidence.MEMORY : Confidence.PRINT))
-                .found(Words.inWc(idle) + " stands at " + appliance.called() + " with nothing firing: " + id
+                .foundNaming(Words.inWc(idle) + " stands at " + appliance.called() + " with nothing firing: " + id
                         + " set to "
                         + Words.inWc(setting) + ", lock-up at " + Words.number(100 * idle.inWc() / setting.inWc(), 1)
                         + " %"
@@ -95,7 +95,7 @@ public final class InletPressureHigh {
                         Severity.NOTE,
                         appliance.id(),
                         new Citation(InletPressureLow.REFERENCE, InletPressureLow.EDITION, Confidence.PRINT))
-                .found(found)
+                .foundNaming(found)
                 .required("the greatest inlet pressure on its rating plate, in in. w.c.")
                 .remedy("Enter it from the rating plate, the propane line.")
                 .ask(

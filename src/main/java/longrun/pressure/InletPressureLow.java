@@ -87,7 +87,7 @@ public final class InletPressureLow {
                         Severity.MUST_FIX,
                         appliance.id(),
                         new Citation(REFERENCE, EDITION, assumed ? Confidence.MEMORY : Confidence.PRINT))
-                .found(found)
+                .foundNaming(found)
                 .required(required)
                 .remedy(remedy(id, window, "larger pipe, a larger connector or a regulator that falls less"))
                 .ask(
@@ -165,7 +165,7 @@ public final class InletPressureLow {
         int feeder = piping.stageIndex(piping.sectionFeeding(starved));
         return FindingBuilder.finding(
                         RULE, Severity.MUST_FIX, appliance.id(), new Citation(REFERENCE, EDITION, Confidence.PRINT))
-                .found("regulator " + id + " before " + appliance.called() + " sees "
+                .foundNaming("regulator " + id + " before " + appliance.called() + " sees "
                         + Words.inWc(regulator.inlet().orElse(Pressure.ZERO)) + " with everything firing")
                 .required(needed)
                 .remedy("Set " + pressures.regulator(feeder).regulator().id()
@@ -187,7 +187,7 @@ public final class InletPressureLow {
     private static Finding asksLabel(Appliance appliance, int a) {
         return FindingBuilder.finding(
                         RULE, Severity.NOTE, appliance.id(), new Citation(REFERENCE, EDITION, Confidence.PRINT))
-                .found("the least inlet pressure of " + appliance.called() + " is not entered")
+                .foundNaming("the least inlet pressure of " + appliance.called() + " is not entered")
                 .required("the least inlet pressure on its rating plate, in in. w.c.")
                 .remedy("Enter it from the rating plate, the propane line.")
                 .ask(
@@ -208,7 +208,7 @@ public final class InletPressureLow {
             if (sized && !told && reachable && piping.load(s).complete()) {
                 return Optional.of(FindingBuilder.finding(
                                 RULE, Severity.NOTE, appliance.id(), new Citation(REFERENCE, EDITION, Confidence.PRINT))
-                        .found("the pressure at " + appliance.called() + " is not known: section "
+                        .foundNaming("the pressure at " + appliance.called() + " is not known: section "
                                 + piping.section(s).id() + " has "
                                 + Words.btuh(piping.load(s).known())
                                 + ", more than the first row of its table carries")
@@ -231,7 +231,7 @@ public final class InletPressureLow {
         String sees =
                 regulator.inlet().map(p -> "; it will see " + Words.inWc(p)).orElse("");
         out.add(FindingBuilder.finding(RULE, Severity.NOTE, id, new Citation(REFERENCE, EDITION, Confidence.PRINT))
-                .found("the least inlet pressure of regulator " + id + " is not entered" + sees)
+                .foundNaming("the least inlet pressure of regulator " + id + " is not entered" + sees)
                 .required("the least inlet pressure of its maker")
                 .remedy("Enter the least inlet pressure from its maker's sheet.")
                 .ask(AskWhom.SUPPLIER, "What inlet pressure does regulator " + id + " need at its load?")

@@ -64,7 +64,7 @@ public final class LineRegulatorLoss {
                         id,
                         new Citation(
                                 "International Residential Code Table G2413.4(17), footnote", "2018", Confidence.PRINT))
-                .found(found)
+                .foundNaming(found)
                 .required("no more than 0.5 psi, with which the 2 psi tables hold")
                 .remedy(
                         known

@@ -63,7 +63,8 @@ public final class AssumedParts {
         }
         return FindingBuilder.finding(
                         RuleName.ENTRY_MISSING, Severity.NOTE, appliance.id(), Citation.fuelGasCode("409.5 and 408.4"))
-                .found("at " + appliance.called() + " these parts are assumed, not seen: " + row + counted(appliance))
+                .foundNaming(
+                        "at " + appliance.called() + " these parts are assumed, not seen: " + row + counted(appliance))
                 .required("a look at each part, or what is there instead")
                 .remedy("look at " + appliance.called() + ", then mark its parts as seen or enter what is there")
                 .ask(
@@ -88,7 +89,7 @@ public final class AssumedParts {
         String counted = counted(appliance);
         return FindingBuilder.finding(
                         RuleName.ENTRY_MISSING, Severity.NOTE, appliance.id(), Citation.fuelGasCode("409.5 and 408.4"))
-                .found("the parts between the pipe and " + appliance.called() + " are not entered" + counted)
+                .foundNaming("the parts between the pipe and " + appliance.called() + " are not entered" + counted)
                 .required("its parts in flow order, or none")
                 .remedy("enter the parts, from the pipe to the appliance")
                 .ask(

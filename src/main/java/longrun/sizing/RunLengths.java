@@ -1,24 +1,18 @@
 package longrun.sizing;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.FittingLengths;
 import longrun.capacity.Turn;
-import longrun.origin.Confidence;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
 import longrun.piping.Stage;
 import longrun.piping.Turns;
 import longrun.plan.FittingAllowance;
 import longrun.plan.choice.Material;
-import longrun.plan.choice.PartKind;
 import longrun.quantity.Bore;
-import longrun.quantity.Length;
-import longrun.quantity.Show;
 
 /**
  * The length of every run of a stage: measured, and what the allowance adds. Equivalent lengths by 2018 IRC Appendix A
@@ -28,11 +22,6 @@ final class RunLengths {
 
     /** The share inside the Canadian tables, for legs whose turns are not known (CSA B149.1 Annex B). */
     static final double UNDIRECTED_SHARE = 0.20;
-
-    /** Said of a part that is counted because the rules will ask for it. */
-    private static final String NOT_ENTERED = ", not entered: counted as the rules ask for it";
-
-    private static final String NOT_SEEN = ", assumed, not seen";
 
     private final Piping piping;
     private final Stage stage;
@@ -89,10 +78,6 @@ final class RunLengths {
         longest();
     }
 
-    private int placeOf(int section) {
-        return place.getOrDefault(section, -1);
-    }
-
     private void count(int k, int section, int above, TableChoice.Chosen[] chosen, int[] columns) {
         Turns t = piping.turns(section);
         added[k] += UNDIRECTED_SHARE * t.undirected().feet();
@@ -119,7 +104,7 @@ final class RunLengths {
     }
 
     /** A tee's branch at the larger bore of what it joins. */
-    private double branch(int k, int above, TableChoice.Chosen[] chosen, int[] columns) {
+    double branch(int k, int above, TableChoice.Chosen[] chosen, int[] columns) {
         int larger = k;
         if (above >= 0 && bore(above, chosen, columns) > bore(k, chosen, columns)) {
             larger = above;
@@ -173,126 +158,23 @@ final class RunLengths {
         return added[k] + over * FittingLengths.CSST_EACH.feet();
     }
 
-    /** Why the longest run counts as longer than it measures, section by section from the regulator. */
-    List<AllowanceItem> items(TableChoice.Chosen[] chosen, int[] columns) {
-        List<AllowanceItem> out = new ArrayList<>();
-        if (longestTo.isEmpty() || allowance instanceof FittingAllowance.None) {
-            return out;
-        }
-        if (allowance instanceof FittingAllowance.Share share) {
-            double percent = share.share().percent();
-            out.add(new AllowanceItem(
-                    Show.plain(percent) + " % of the measured length",
-                    Length.ofFeet(longestMeasuredFt * share.share().fraction()),
-                    "the share entered as fitting allowance",
-                    Confidence.OWN));
-            return out;
-        }
-        List<Integer> path = new ArrayList<>();
-        for (int s = longestTo.get().section(); s >= 0; s = piping.parent(s)) {
-            path.add(0, placeOf(s));
-        }
-        path.forEach(k -> items(k, chosen, columns, out));
-        int last = placeOf(longestTo.get().section());
-        csst(bends[last], "bends", FittingLengths.CSST_FREE_BENDS, out);
-        int end = longestTo.get().section();
-        boolean assumed = piping.section(end).material().is(Material.CSST)
-                && !piping.turns(end).assumed().isEmpty();
-        csst(
-                fittings[last],
-                "fittings"
-                        + (assumed
-                                ? " (with the parts at its end, "
-                                        + (piping.endsInPartsNotSeen(end) ? "assumed, not seen)" : "not entered)")
-                                : ""),
-                FittingLengths.CSST_FREE_FITTINGS,
-                out);
-        return out;
+    /** Bends of a run of CSST, by the place of its last section. */
+    int bends(int k) {
+        return bends[k];
     }
 
-    private static void csst(int count, String what, int free, List<AllowanceItem> out) {
-        if (count > free) {
-            out.add(new AllowanceItem(
-                    "CSST: " + (count - free) + " " + what + " beyond " + free,
-                    Length.ofFeet((count - free) * FittingLengths.CSST_EACH.feet()),
-                    "L = 1.3 n ft, 2018 International Residential Code, Table G2413.4(16), footnote",
-                    Confidence.MEMORY));
-        }
+    /** Fittings of a run of CSST, by the place of its last section. */
+    int fittings(int k) {
+        return fittings[k];
     }
 
-    private void items(int k, TableChoice.Chosen[] chosen, int[] columns, List<AllowanceItem> out) {
-        int section = stage.sections().get(k);
-        String id = piping.section(section).id();
-        Turns t = piping.turns(section);
-        add(
-                out,
-                id + ", a fifth more, turns not described",
-                UNDIRECTED_SHARE * t.undirected().feet(),
-                "CSA B149.1, Annex B",
-                Confidence.SECONDARY);
-        if (piping.section(section).material().is(Material.CSST)
-                || chosen[k].table().isEmpty()
-                || columns[k] < 0) {
-            return;
-        }
-        Material material = chosen[k].table().get().material();
-        String size = chosen[k].table().get().sizes().get(columns[k]);
-        String source = FittingLengths.SOURCE + (material == Material.STEEL ? ", size " + size : ", L = k d / 0.36");
-        Confidence sure = FittingLengths.confidence(material);
-        Turn turn = material.bends() ? Turn.BEND : Turn.ELBOW_90;
-        String turned = material.bends() ? " bends" : " elbows";
-        int piece = above(section);
-        add(out, id + ", " + t.turns() + turned, t.turns() * feet.of(turn, material, size), source, sure);
-        if (t.tee() == Turns.Tee.BRANCH) {
-            add(
-                    out,
-                    id + ", branch of a tee",
-                    branch(k, piece, chosen, columns),
-                    FittingLengths.SOURCE + ", at the larger bore",
-                    sure);
-        }
-        add(
-                out,
-                id + ", " + t.elbows90() + " elbows or valves listed",
-                t.elbows90() * feet.of(Turn.ELBOW_90, material, size),
-                source,
-                sure);
-        add(
-                out,
-                id + ", " + t.elbows45() + " 45 degree elbows listed",
-                t.elbows45() * feet.of(Turn.ELBOW_45, material, size),
-                source,
-                sure);
-        add(
-                out,
-                id + ", " + t.teeBranches() + " tee branches listed",
-                t.teeBranches() * feet.of(Turn.TEE_BRANCH, material, size),
-                source,
-                sure);
-        String counted = piping.endsInPartsNotSeen(section) ? NOT_SEEN : NOT_ENTERED;
-        String shutoff = t.assumed().contains(PartKind.SHUTOFF) ? counted : "";
-        String trap = t.assumed().contains(PartKind.SEDIMENT_TRAP) ? counted : "";
-        add(
-                out,
-                id + ", shutoff as an elbow" + shutoff,
-                t.shutoffs() * feet.of(Turn.ELBOW_90, material, size),
-                source,
-                sure);
-        add(
-                out,
-                id + ", sediment trap as a tee's branch" + trap,
-                t.traps() * feet.of(Turn.TEE_BRANCH, material, size),
-                source,
-                sure);
+    /** A section's place in the stage, or -1. */
+    int placeOf(int section) {
+        return place.getOrDefault(section, -1);
     }
 
-    private int above(int section) {
+    /** The place of the section before one, or -1. */
+    int above(int section) {
         return piping.parent(section) < 0 ? -1 : placeOf(piping.parent(section));
-    }
-
-    private static void add(List<AllowanceItem> out, String what, double feet, String how, Confidence sure) {
-        if (feet > 0) {
-            out.add(new AllowanceItem(what, Length.ofFeet(feet), how, sure));
-        }
     }
 }

@@ -73,7 +73,7 @@ final class StageSizer {
 
     /** Why the longest run counts as longer than it measures. */
     List<AllowanceItem> allowanceItems() {
-        return complete() ? runs.items(chosen, columns) : List.of();
+        return complete() ? new AllowanceItems(piping, stage, allowance, runs, chosen, columns).list() : List.of();
     }
 
     /** The fittings of each section at the size in use, which an installed pipe makes another than the needed one. */

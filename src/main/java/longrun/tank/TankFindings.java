@@ -110,8 +110,9 @@ public final class TankFindings {
                         + Figure.text(Math.rint(boils), "degF") + elevation(plan)
                 : "at " + Figure.text(design, "degF") + " the tank cannot keep the "
                         + report.leastPsig().text() + " its regulator needs; it cannot feed a 10 psi regulator";
-        return FindingBuilder.finding(MEAN, Severity.MUST_FIX, "tank", VAPORISATION)
-                .found(what + "; vapour 0 Btu/h")
+        FindingBuilder builder = FindingBuilder.finding(MEAN, Severity.MUST_FIX, "tank", VAPORISATION);
+        String found = what + "; vapour 0 Btu/h";
+        return (design <= boils ? builder.found(found) : builder.foundNaming(found))
                 .required("vapour for the house at the winter design temperature, above 0 Btu/h")
                 .remedy(
                         "Bury the tank, or ask the supplier for a vaporiser; check the winter design temperature entered.")
@@ -139,7 +140,7 @@ public final class TankFindings {
                 + held(d)
                 + taken(d);
         return FindingBuilder.finding(rule, severity, "tank", VAPORISATION)
-                .found(found)
+                .foundNaming(found)
                 .required(
                         isShort
                                 ? "at most " + limit
@@ -205,8 +206,9 @@ public final class TankFindings {
                                 "heat conduction to a buried cylinder; soil's conductivity held from memory",
                                 "",
                                 Confidence.MEMORY))
-                .found("the buried tank's " + report.capacityAtDesignBtuh().text()
-                        + " is derived from heat through the soil; the rule for tanks above ground does not hold")
+                .foundNaming(
+                        "the buried tank's " + report.capacityAtDesignBtuh().text()
+                                + " is derived from heat through the soil; the rule for tanks above ground does not hold")
                 .required("the supplier's own figure for this tank in this ground, in Btu/h")
                 .remedy("Ask the supplier for his figure and enter it as the vapour capacity.")
                 .ask(

@@ -68,15 +68,9 @@ public record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings, L
         /** The same sum with like parts of several lines taken together, as paper has room for it. */
         public List<Term> gathered() {
             Map<String, Length> parts = new LinkedHashMap<>();
-            for (Term t : sum) {
-                boolean ofALine = t.what().matches("[A-Z]\\d*, .*");
-                parts.merge(
-                        ofALine ? t.what().substring(t.what().indexOf(',') + 2) : t.what(),
-                        t.length(),
-                        (a, b) -> Length.ofFeet(a.feet() + b.feet()));
-            }
+            sum.forEach(t -> parts.merge(t.part(), t.length(), Length::plus));
             return parts.entrySet().stream()
-                    .map(e -> new Term(e.getKey(), e.getValue()))
+                    .map(e -> new Term(Optional.empty(), e.getKey(), e.getValue()))
                     .toList();
         }
     }
@@ -110,6 +104,21 @@ public record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings, L
     /** One answer of where from: a heading, its text, and a sum where there is one. */
     public record WhyStep(String title, String text, List<Term> sum) {}
 
-    /** A term of a sum; the last is the sum. */
-    public record Term(String what, Length length) {}
+    /**
+     * A term of a sum; the last is the sum.
+     *
+     * @param section id of the section it stands in; empty where that is said in the part, or it is of the whole run
+     * @param part in trade words
+     */
+    public record Term(Optional<String> section, String part, Length length) {
+
+        Term(String part, Length length) {
+            this(Optional.empty(), part, length);
+        }
+
+        /** What it is, with the section it stands in. */
+        public String what() {
+            return section.map(s -> s + ", " + part).orElse(part);
+        }
+    }
 }

@@ -122,7 +122,7 @@ public final class SizedCell {
                             piping.measured(s).orElse(Length.ZERO)));
         }
         for (AllowanceItem item : sizing.allowanceItems(index)) {
-            terms.add(new RunAnswer.Term(item.what(), item.length()));
+            terms.add(new RunAnswer.Term(item.section(), item.part(), item.length()));
         }
         terms.add(new RunAnswer.Term("longest run", stage.longestRun().orElse(Length.ZERO)));
         return List.copyOf(terms);

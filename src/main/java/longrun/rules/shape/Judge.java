@@ -49,8 +49,7 @@ public final class Judge {
     public static Verdict stricterElsewhere(
             Threshold own, Threshold other, State state, Place place, String found, String remedy, String field) {
         Citation both = new Citation(own.reference() + "; " + other.reference(), own.edition(), other.confidence());
-        Finding finding = FindingBuilder.finding(own.name(), Severity.NOTE, place.at(), both)
-                .found(place.named(found))
+        Finding finding = place.found(FindingBuilder.finding(own.name(), Severity.NOTE, place.at(), both), found)
                 .required(other.source() + " asks for more: " + other.required() + ". The code that decides here: "
                         + own.required())
                 .remedy(place.named(remedy).replace("{limit}", other.limitText())

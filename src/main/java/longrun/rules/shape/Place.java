@@ -2,6 +2,7 @@ package longrun.rules.shape;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import longrun.finding.FindingBuilder;
 
 /**
  * Where a rule looks.
@@ -13,6 +14,7 @@ import java.util.regex.Pattern;
  */
 public record Place(String at, String pointer, String label, boolean several) {
 
+    private static final String WHO = "{who}";
     private static final Pattern NUMBER = Pattern.compile("\\{([A-Za-z ]+)\\|([A-Za-z ]+)}");
 
     public Place(String at, String pointer, String label) {
@@ -29,10 +31,15 @@ public record Place(String at, String pointer, String label, boolean several) {
         return new Place(at, pointer, all, true);
     }
 
+    /** What was found at it; where the words have {@code {who}} they name it. */
+    FindingBuilder found(FindingBuilder builder, String words) {
+        return words.contains(WHO) ? builder.foundNaming(named(words)) : builder.found(named(words));
+    }
+
     /** Words about it: {@code {who}} becomes its label, {@code {is|are}} what goes with one or with several. */
     String named(String words) {
         return NUMBER.matcher(words)
                 .replaceAll(m -> Matcher.quoteReplacement(several ? m.group(2) : m.group(1)))
-                .replace("{who}", label);
+                .replace(WHO, label);
     }
 }

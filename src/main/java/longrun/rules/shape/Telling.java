@@ -31,8 +31,8 @@ record Telling(
     /** The same told of others, or of several at once; it stands where it was found. */
     Finding about(Place who) {
         Optional<Question> asked = question.map(q -> q.about(who));
-        FindingBuilder builder = FindingBuilder.finding(limit.name(), severity, place.at(), limit.citation())
-                .found(who.named(found))
+        FindingBuilder builder = who.found(
+                        FindingBuilder.finding(limit.name(), severity, place.at(), limit.citation()), found)
                 .required(limit.required())
                 .remedy(who.named(remedy).replace("{limit}", limit.limitText()));
         return asked.map(q -> builder.ask(q.whom(), q.text())).orElse(builder).at(field);

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import longrun.draft.run.RunAnswer;
 import longrun.draft.run.RunDraft;
 import longrun.finding.Finding;
+import longrun.finding.Severity;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
 
@@ -57,11 +58,11 @@ final class RunFindings {
                         .toArray(Element[]::new));
     }
 
-    /** Which line it is said of; nothing where the sentence names it, or it is of the whole run. */
+    /** Which line it is said of; nothing where the sentence names that line, or it is of the whole run. */
     private static String where(Finding f, RunDraft draft) {
         return draft.lineOf(f.at())
                 .map(i -> draft.lines().get(i).id())
-                .filter(id -> !f.found().matches("(?i)(?s).*\\b(?:section|line) " + id + "\\b.*"))
+                .filter(id -> !(f.named() && id.equals(f.at())))
                 .map(id -> "Line " + id + ": ")
                 .orElse("");
     }
@@ -80,8 +81,9 @@ final class RunFindings {
 
     /** What mends it, said so that it can be done from here. */
     private static Finding entered(Finding f) {
-        return f.field().startsWith("/regulators/") && f.remedy().startsWith("Enter ")
-                ? f.withRemedy("Keep this run as a house, and e" + f.remedy().substring(1))
+        boolean lacking = f.severity() != Severity.MUST_FIX && f.ask().isPresent();
+        return f.field().startsWith("/regulators/") && lacking
+                ? f.withRemedy("Keep this run as a house to enter it. " + f.remedy())
                 : f;
     }
 }

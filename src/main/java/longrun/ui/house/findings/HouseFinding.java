@@ -64,11 +64,14 @@ public final class HouseFinding {
     }
 
     private static String called(Finding f, HousePage desk) {
+        if (f.named() || f.at().equals("plan")) {
+            return "";
+        }
         return desk.session()
                 .review()
                 .map(r -> Names.of(r.plan(), f.at()))
-                .filter(name -> !name.isEmpty() && !f.found().contains(name))
-                .map(name -> name.equals("plan") ? "" : name + ": ")
+                .filter(name -> !name.isEmpty())
+                .map(name -> name + ": ")
                 .orElse("");
     }
 
