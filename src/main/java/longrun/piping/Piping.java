@@ -21,6 +21,7 @@ public final class Piping {
     private final Loads loads;
     private final Turns[] turns;
     private final Loose loose;
+    private final int[] firstAssumed;
 
     private Piping(Plan plan) {
         this.plan = plan;
@@ -37,6 +38,7 @@ public final class Piping {
         this.loads = Loads.of(plan, forest);
         this.turns = Turning.of(plan, forest);
         this.loose = new Loose(plan, forest, stages, stageOf);
+        this.firstAssumed = firstAssumed(plan, stages.size(), stageOf);
     }
 
     private Piping(Piping all, Turns[] turns) {
@@ -48,6 +50,21 @@ public final class Piping {
         this.loads = all.loads;
         this.turns = turns;
         this.loose = all.loose;
+        this.firstAssumed = all.firstAssumed;
+    }
+
+    /** Looked through once: it is asked for with every section. */
+    private static int[] firstAssumed(Plan plan, int stages, int[] stageOf) {
+        int[] first = new int[stages];
+        java.util.Arrays.fill(first, -1);
+        for (int i = 0; i < stageOf.length; i++) {
+            if (stageOf[i] >= 0
+                    && first[stageOf[i]] < 0
+                    && plan.sections().get(i).isAssumed()) {
+                first[stageOf[i]] = i;
+            }
+        }
+        return first;
     }
 
     public static Piping of(Plan plan) {
@@ -143,10 +160,7 @@ public final class Piping {
 
     /** The first section of a stage, in the plan's order, that is taken as usual and nobody has looked at. */
     public OptionalInt findAssumed(int stage) {
-        return stages.get(stage).sections().stream()
-                .mapToInt(s -> s)
-                .filter(s -> section(s).isAssumed())
-                .min();
+        return firstAssumed[stage] < 0 ? OptionalInt.empty() : OptionalInt.of(firstAssumed[stage]);
     }
 
     /** The same pipes without the parts at their ends that nobody has entered or looked at, to show what those change. */
