@@ -18,6 +18,12 @@ public final class VapourRule {
     public static final double LEAST_PSIG = 10.7;
 
     private static final double HELD_M = 2;
+    private static final int MOST_STEPS = 200;
+    /** Newton's method squares what it is off: a step this small leaves less than a double can tell. */
+    private static final double CLOSE = 1e-9;
+    /** Wetted shares of fills an equal step apart, to begin near the answer: asked for at each step of a tank's cooling. */
+    private static final double[] NEAR = near(512);
+
     private static final List<DataRow> POINTS = DataFile.read("tanks/vaporisation-factors.csv").rows().stream()
             .filter(r -> r.text("kind").equals("K"))
             .sorted(Comparator.comparingDouble(r -> r.number("key")))
@@ -26,9 +32,6 @@ public final class VapourRule {
             POINTS.stream().mapToDouble(r -> r.number("value")).toArray();
     private static final double[] WETTED =
             POINTS.stream().mapToDouble(r -> wettedShare(r.number("key") / 100)).toArray();
-
-    private static final int MOST_STEPS = 200;
-    private static final double CLOSE = 1e-15;
 
     private VapourRule() {}
 
@@ -44,10 +47,25 @@ public final class VapourRule {
         if (fill >= 1) {
             return 1;
         }
-        // Newton's method, halved where it would leave the bounds: asked for at each step of a tank's cooling
+        int i = (int) (fill * (NEAR.length - 1));
+        double beyond = fill * (NEAR.length - 1) - i;
+        return wettedShare(fill, NEAR[i] + beyond * (NEAR[i + 1] - NEAR[i]));
+    }
+
+    private static double[] near(int steps) {
+        double[] out = new double[steps + 1];
+        for (int i = 1; i < steps; i++) {
+            out[i] = wettedShare((double) i / steps, 0.5);
+        }
+        out[steps] = 1;
+        return out;
+    }
+
+    /** By Newton's method, halved where it would leave the bounds. */
+    private static double wettedShare(double fill, double start) {
         double low = 0;
         double high = 1;
-        double w = 0.5;
+        double w = start;
         for (int i = 0; i < MOST_STEPS; i++) {
             double over = w - Math.sin(2 * Math.PI * w) / (2 * Math.PI) - fill;
             if (over == 0) {

@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.Properties;
+import longrun.PlanCount;
 
 /**
  * What a test found that works something out a second way. Each test tells it once, at its end; the report on what was
@@ -24,10 +25,10 @@ public record Ran(String what, long count, long seed, double worst, String when)
 
     private static final Path FOLDER = Path.of("target", "checked", "ran");
 
-    /** What a {@link SecondWay} is to run in this build, or in the long run ({@code -Dlongrun.many=true}). */
+    /** What a {@link SecondWay} is to run in this build, or in the long run; see {@link PlanCount}. */
     public static long count(String what) {
         SecondWay way = SecondWay.get(what);
-        return Boolean.getBoolean("longrun.many") ? way.many() : way.count();
+        return PlanCount.of(way.count(), way.many());
     }
 
     /**

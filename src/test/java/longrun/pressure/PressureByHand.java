@@ -1,6 +1,7 @@
 package longrun.pressure;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +28,8 @@ final class PressureByHand {
     private final Sizing sizing;
     private final Map<String, Section> sections = new TreeMap<>();
     private final Map<String, Regulator> regulators = new TreeMap<>();
+    private final Map<String, List<Section>> ways = new HashMap<>();
+    private final Map<String, Double> loads = new HashMap<>();
 
     PressureByHand(Sizing sizing) {
         this.sizing = sizing;
@@ -37,6 +40,10 @@ final class PressureByHand {
 
     /** The sections between an appliance's or regulator's section and its own regulator, the regulator's end first. */
     private List<Section> way(String last) {
+        return ways.computeIfAbsent(last, this::walked);
+    }
+
+    private List<Section> walked(String last) {
         List<Section> out = new ArrayList<>();
         String at = last;
         while (sections.containsKey(at)) {
@@ -68,6 +75,10 @@ final class PressureByHand {
     }
 
     private double load(String section) {
+        return loads.computeIfAbsent(section, this::added);
+    }
+
+    private double added(String section) {
         return plan.appliances().stream()
                 .filter(a -> feeds(section, a))
                 .mapToDouble(a -> a.input().findValue().orElseThrow().btuh())

@@ -60,7 +60,7 @@ class SecondWayTest {
                         hand.regulatorInletInWc(regulator));
             }
         }
-        assertThat(outlets).isGreaterThan(3000);
+        assertThat(outlets).isGreaterThan((int) (7 * HOUSES));
         assertThat(statuses).contains("enough", "low", "high", "unknown");
         Ran.told("pressure", HOUSES, WAY.seed(), worst);
     }

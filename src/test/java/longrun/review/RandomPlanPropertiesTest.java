@@ -22,6 +22,7 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import longrun.PlanCount;
 import longrun.capacity.CapacityTables;
 import longrun.finding.Severity;
 import longrun.piping.Piping;
@@ -36,14 +37,14 @@ import longrun.sizing.Sizing;
 import org.junit.jupiter.api.Test;
 
 /**
- * What holds of every plan, tried on 3,000 made at random. Nothing missing is taken as a pass; a longer run or a larger
+ * What holds of every plan, tried on many made at random. Nothing missing is taken as a pass; a longer run or a larger
  * load never asks for a smaller pipe (the capacity tables of the 2018 IFGC fall with length and rise with size); neither
  * the order in which things are written down nor the unit changes what is worked out.
  */
 class RandomPlanPropertiesTest {
 
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final int PLANS = 3_000;
+    private static final int PLANS = PlanCount.LADDER.plans();
     private static final long FIRST_SEED = 54_000_000;
     private static final int MOST_SECTIONS = 12;
 
@@ -134,7 +135,7 @@ class RandomPlanPropertiesTest {
             }
         });
         assertThat(broken).isEmpty();
-        assertThat(removed.values()).as("%s", removed).allMatch(n -> n > 20);
+        assertThat(removed.values()).as("%s", removed).allMatch(n -> n > PLANS / 150);
         assertThat(removed.keySet()).hasSizeGreaterThan(30);
     }
 

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import longrun.PlanCount;
 import longrun.plan.MutatedPlans;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class MutatedPlansTest {
 
     private static final long SEED = 20_261_127;
-    private static final int PLANS = 2000;
+    private static final int PLANS = PlanCount.HOSTILE.plans();
 
     /** The place is in the document, and once what stands there is gone, so is the error. */
     @Test
