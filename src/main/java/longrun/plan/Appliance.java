@@ -83,7 +83,7 @@ public record Appliance(
 
         /** Whether somebody has looked at it: no rule passes on a part that nobody has seen. */
         public boolean isSeen() {
-            return !seen.is(false) && !seen.isNone();
+            return !seen().is(false) && !seen().isNone();
         }
     }
 }

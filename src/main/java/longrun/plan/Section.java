@@ -59,7 +59,7 @@ public record Section(
 
     /** Whether nobody has looked at it yet: no rule passes on it, and sizes that rest on it are sizes so far. */
     public boolean isAssumed() {
-        return assumed.is(true);
+        return assumed().is(true);
     }
 
     /** Something the pipe passes through. */

@@ -36,7 +36,8 @@ class RuleEntriesAskedTest extends OpenHouse {
             "chosenSize",
             "table",
             "ends",
-            "under");
+            "under",
+            "assumed"); // whoever has seen the pipe says so beside its line
 
     private static final String HOUSE = """
             {"format":"longrun-plan/1",
