@@ -308,7 +308,8 @@ class HouseViewIT extends BrowserTest {
                 screenshot(page, "checked-" + name);
                 page.locator(".home").click();
             }
-            page.getByText("A whole house").click();
+            page.locator("a.door", new Page.LocatorOptions().setHasText("A whole house"))
+                    .click();
             page.getByText("Begin a new house").click();
             ready(page);
             assertAccessible(page);
@@ -324,7 +325,7 @@ class HouseViewIT extends BrowserTest {
             for (String place : PLACES) {
                 to(page, place);
                 page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
-                page.evaluate("document.querySelectorAll('.answer .ask').forEach(a => a.click())");
+                page.evaluate("document.querySelectorAll('.answer button.ask').forEach(a => a.click())");
                 assertThat(page.locator("main")).containsText(place.equals("findings") ? "where from" : "I don");
                 org.assertj.core.api.Assertions.assertThat(page.locator("body").textContent())
                         .contains(Caution.TEXT);
