@@ -13,6 +13,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import longrun.plan.PlannedHouse;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -237,7 +238,7 @@ class JudgedHousesTest {
     }
 
     private static PlannedHouse straight() {
-        return new PlannedHouse("straight from the first stage")
+        return PlannedHouse.named("straight from the first stage")
                 .tank("250 gal", "12 ft")
                 .firstStage("R1")
                 .pipe("A", "R1", "steel", "30 ft")
@@ -326,7 +327,7 @@ class JudgedHousesTest {
     @Test
     void aLabelThatCoversTheAltitudeClearsItsCaution() throws Exception {
         for (String kind : List.of("range", "clothes-dryer", "standby-generator", "furnace")) {
-            PlannedHouse high = new PlannedHouse(kind + " at 5,000 ft")
+            PlannedHouse high = PlannedHouse.named(kind + " at 5,000 ft")
                     .set("/site/elevation", "5000 ft")
                     .tank("500 gal", "14 ft")
                     .integral("R1")

@@ -1,6 +1,7 @@
 package longrun.http;
 
 import java.util.List;
+import longrun.plan.PlannedHouse;
 
 /** Ten houses piped right, of different kinds: nothing in them is to mend, and nothing wants care. */
 final class PlannedHouses {
@@ -22,7 +23,7 @@ final class PlannedHouses {
     }
 
     static PlannedHouse twoStage() {
-        return new PlannedHouse("two-stage, steel")
+        return PlannedHouse.named("two-stage, steel")
                 .tank("500 gal", "14 ft")
                 .firstStage("R1")
                 .yard("Y1", "R1", "copper", "40 ft")
@@ -35,7 +36,7 @@ final class PlannedHouses {
     }
 
     static PlannedHouse twoPsi() {
-        return new PlannedHouse("2 psi with a line regulator")
+        return PlannedHouse.named("2 psi with a line regulator")
                 .tank("500 gal", "14 ft")
                 .firstStage("R1")
                 .yard("Y1", "R1", "pe-pipe", "50 ft")
@@ -50,7 +51,7 @@ final class PlannedHouses {
     }
 
     static PlannedHouse allCopper() {
-        return new PlannedHouse("all copper, integral two-stage")
+        return PlannedHouse.named("all copper, integral two-stage")
                 .tank("250 gal", "12 ft")
                 .integral("R1")
                 .pipe("A", "R1", "copper", "18 ft")
@@ -61,7 +62,7 @@ final class PlannedHouses {
     }
 
     static PlannedHouse manifold() {
-        PlannedHouse house = new PlannedHouse("corrugated tubing from a manifold")
+        PlannedHouse house = PlannedHouse.named("corrugated tubing from a manifold")
                 .tank("500 gal", "14 ft")
                 .firstStage("R1")
                 .yard("Y1", "R1", "copper", "30 ft")
@@ -81,7 +82,7 @@ final class PlannedHouses {
     }
 
     static PlannedHouse yardLine() {
-        return new PlannedHouse("polyethylene in the yard")
+        return PlannedHouse.named("polyethylene in the yard")
                 .tank("1000 gal", "40 ft")
                 .firstStage("R1")
                 .yard("Y1", "R1", "pe-tubing", "90 ft")
@@ -91,7 +92,7 @@ final class PlannedHouses {
     }
 
     static PlannedHouse buriedTank() {
-        return new PlannedHouse("buried tank")
+        return PlannedHouse.named("buried tank")
                 .tank("500 gal", "12 ft")
                 .set("/tank/placement", "underground")
                 .set("/tank/vapourCapacity", "500000 Btu/h")
@@ -104,7 +105,7 @@ final class PlannedHouses {
     }
 
     static PlannedHouse cylinders() {
-        return new PlannedHouse("two cylinders")
+        return PlannedHouse.named("two cylinders")
                 .set(
                         "/tank",
                         "{'kind':'cylinder','count':2,'propaneWeight':'420"
@@ -117,7 +118,7 @@ final class PlannedHouses {
     }
 
     static PlannedHouse remoteShutoff() {
-        return new PlannedHouse("fireplace with a remote shutoff")
+        return PlannedHouse.named("fireplace with a remote shutoff")
                 .tank("250 gal", "12 ft")
                 .integral("R1")
                 .pipe("A", "R1", "steel", "22 ft")
@@ -130,7 +131,7 @@ final class PlannedHouses {
 
     /** The valve behind a range that is pulled out counts as access (SV-05). */
     static PlannedHouse movableRange() {
-        return new PlannedHouse("movable range")
+        return PlannedHouse.named("movable range")
                 .tank("120 gal", "3 ft")
                 .integral("R1")
                 .pipe("A", "R1", "csst", "16 ft")
@@ -139,7 +140,7 @@ final class PlannedHouses {
     }
 
     static PlannedHouse generator() {
-        return new PlannedHouse("standby generator and grill")
+        return PlannedHouse.named("standby generator and grill")
                 .tank("500 gal", "14 ft")
                 .firstStage("R1")
                 .yard("Y1", "R1", "pe-pipe", "40 ft")

@@ -37,7 +37,7 @@ class CountedFeetTest {
 
     @Test
     void withoutCountingThereIsNothingOfItsOwn() {
-        Sizing none = ChainByHandTest.pressures(new RandomHouses(1, false, "\"fittingAllowance\":\"20 %\",").json)
+        Sizing none = ChainByHandTest.pressures(new RandomHouses(1, false, "'fittingAllowance':'20 %'").json)
                 .sizing();
         for (int s = 0; s < none.piping().sectionCount(); s++) {
             assertThat(none.counted(s).orElseThrow().feet()).isZero();

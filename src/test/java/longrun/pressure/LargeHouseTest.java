@@ -3,8 +3,7 @@ package longrun.pressure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import longrun.plan.PlannedHouse;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -18,7 +17,7 @@ class LargeHouseTest {
 
     @Test
     void tenThousandSectionsAreProved() {
-        Pressures p = ChainByHandTest.pressures(house());
+        Pressures p = ChainByHandTest.pressures(house().text());
         assertThat(p.sizing().piping().sectionCount()).isEqualTo(10_000);
         assertThat(p.outlets())
                 .hasSize(TRUNKS)
@@ -41,20 +40,17 @@ class LargeHouseTest {
         return 1.2462 * 0.01 * Math.pow(btuh / 2488 / (2313 * Math.pow(bore, 2.623)), 1 / 0.541);
     }
 
-    private static String house() {
-        String sections = IntStream.range(0, TRUNKS)
-                .mapToObj(i -> section("T" + i, i == 0 ? "R" : "T" + (i - 1)) + "," + section("B" + i, "T" + i))
-                .collect(Collectors.joining(","));
-        String appliances = IntStream.range(0, TRUNKS)
-                .mapToObj(i -> "{\"id\":\"A" + i + "\",\"kind\":\"other\",\"input\":\"10 Btu/h\",\"fedBy\":\"B" + i
-                        + "\",\"minInlet\":\"8 in w.c.\",\"maxInlet\":\"14 in w.c.\"}")
-                .collect(Collectors.joining(","));
-        return "{\"format\":\"longrun-plan/1\",\"fittingAllowance\":\"none\",\"regulators\":[{\"id\":\"R\",\"kind\":"
-                + "\"second-stage\",\"fedBy\":\"tank\",\"outlet\":\"11 in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}],"
-                + "\"sections\":[" + sections + "],\"appliances\":[" + appliances + "]}";
-    }
-
-    private static String section(String id, String from) {
-        return "{\"id\":\"" + id + "\",\"from\":\"" + from + "\",\"material\":\"steel\",\"legs\":[\"0.01 ft\"]}";
+    private static PlannedHouse house() {
+        PlannedHouse house = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.").with("'fittingAllowance':'none'");
+        for (int i = 0; i < TRUNKS; i++) {
+            house.section("T" + i, i == 0 ? "R" : "T" + (i - 1), "steel", "0.01 ft")
+                    .section("B" + i, "T" + i, "steel", "0.01 ft")
+                    .appliance(
+                            "A" + i,
+                            "B" + i,
+                            "10 Btu/h",
+                            "'kind':'other','minInlet':'8 in w.c.','maxInlet':'14 in w.c.'");
+        }
+        return house;
     }
 }

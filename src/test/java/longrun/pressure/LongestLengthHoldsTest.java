@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 /** What the longest-length method promises, on seeded random houses of up to sixty sections. */
 class LongestLengthHoldsTest {
 
-    private static final String NO_FITTINGS = "\"fittingAllowance\":\"none\",";
+    private static final String NO_FITTINGS = "'fittingAllowance':'none'";
 
     private static Pressures pressures(String json) {
         Plan plan = Samples.plan(json);

@@ -2,8 +2,8 @@ package longrun.pressure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Random;
+import longrun.plan.PlannedHouse;
 
 /**
  * Seeded random plans as JSON text: one regulator or two or three in a row, up to sixty sections, mixed materials. The
@@ -15,15 +15,14 @@ final class RandomHouses {
     private static final String[] WAYS = {"north ", "east ", "up ", ""};
 
     private final Random random;
-    private final StringBuilder regulators = new StringBuilder();
-    private final StringBuilder sections = new StringBuilder();
-    private final StringBuilder appliances = new StringBuilder();
+    private final PlannedHouse house = PlannedHouse.empty();
     private final List<String> materials;
     private int nextSection;
     private int nextAppliance;
     final String json;
 
-    RandomHouses(long seed, boolean installed, String allowance) {
+    RandomHouses(long seed, boolean installed, String... entries) {
+        house.with(entries);
         random = new Random(seed);
         materials =
                 random.nextInt(3) == 0 ? List.of("steel", "csst", "copper") : List.of(pick("steel", "copper", "csst"));
@@ -44,8 +43,7 @@ final class RandomHouses {
             regulator("R2", "second-stage", main, "11 in w.c.", "0.5 in w.c.", 1_500_000);
             tree("R2", 1 + random.nextInt(58), installed);
         }
-        json = "{\"format\":\"longrun-plan/1\"," + allowance + "\"regulators\":[" + regulators + "],\"sections\":["
-                + sections + "],\"appliances\":[" + appliances + "]}";
+        json = house.text();
     }
 
     @SafeVarargs
@@ -58,17 +56,14 @@ final class RandomHouses {
     }
 
     private void regulator(String id, String kind, String fedBy, String outlet, String drop, int capacity) {
-        comma(regulators);
-        regulators.append(String.format(
-                Locale.ROOT,
-                "{\"id\":\"%s\",\"kind\":\"%s\",\"fedBy\":\"%s\",\"outlet\":\"%s\",\"allowedDrop\":\"%s\",\"capacity\":\"%d Btu/h\"%s}",
+        house.regulator(
                 id,
                 kind,
                 fedBy,
                 outlet,
                 drop,
-                capacity,
-                pick("", ",\"droopAtCapacity\":\"1 in w.c.\"", ",\"lockUp\":\"110 %\"", ",\"minInlet\":\"1 psi\"")));
+                "'capacity':'" + capacity + " Btu/h'",
+                pick("", "'droopAtCapacity':'1 in w.c.'", "'lockUp':'110 %'", "'minInlet':'1 psi'"));
     }
 
     /** Sections hung at random below a regulator; those that end up as leaves get an appliance. */
@@ -95,56 +90,44 @@ final class RandomHouses {
     }
 
     private void section(String from, String material, boolean installed) {
-        comma(sections);
         StringBuilder legs = new StringBuilder();
         for (int i = 0; i < 1 + random.nextInt(3); i++) {
             String way = WAYS[random.nextInt(WAYS.length)];
-            legs.append(i == 0 ? "" : ",")
-                    .append('"')
+            legs.append(i == 0 ? "" : ";")
                     .append(way)
                     .append(1 + random.nextInt(9))
-                    .append(" ft\"");
+                    .append(" ft");
         }
         String size = !installed || random.nextInt(4) > 0
                 ? ""
-                : ",\"installedSize\":\""
+                : "'installedSize':'"
                         + switch (material) {
                             case "csst" -> pick("23", "30", "37", "62");
                             case "copper" -> pick("1/2 nominal", "3/4 nominal", "1 nominal", "2 nominal");
                             default -> pick("1/2", "3/4", "1", "2", "4");
                         }
-                        + "\"";
-        sections.append(String.format(
-                Locale.ROOT,
-                "{\"id\":\"S%d\",\"from\":\"%s\",\"material\":\"%s\",\"legs\":[%s]%s%s}",
-                nextSection++,
+                        + "'";
+        house.section(
+                "S" + nextSection++,
                 from,
                 material,
-                legs,
+                legs.toString(),
                 size,
-                random.nextInt(4) == 0 ? ",\"fittings\":{\"elbow-90\":2}" : ""));
+                random.nextInt(4) == 0 ? "'fittings':{'elbow-90':2}" : "");
     }
 
     private void appliance(String section) {
-        comma(appliances);
-        appliances.append(String.format(
-                Locale.ROOT,
-                "{\"id\":\"A%d\",\"kind\":\"other\",\"input\":\"%d Btu/h\",\"fedBy\":\"%s\"%s%s%s}",
-                nextAppliance++,
-                1000 * (5 + random.nextInt(60)),
-                section,
-                pick("", ",\"minInlet\":\"8 in w.c.\"", ",\"minInlet\":\"9.5 in w.c.\""),
-                pick("", ",\"maxInlet\":\"13 in w.c.\"", ",\"maxInlet\":\"14 in w.c.\""),
+        String id = "A" + nextAppliance++;
+        house.add(
+                "appliances",
+                "'id':'" + id + "','kind':'other','input':'" + 1000 * (5 + random.nextInt(60)) + " Btu/h','fedBy':'"
+                        + section + "'",
+                pick("", "'minInlet':'8 in w.c.'", "'minInlet':'9.5 in w.c.'"),
+                pick("", "'maxInlet':'13 in w.c.'", "'maxInlet':'14 in w.c.'"),
                 pick(
                         "",
-                        ",\"connection\":[{\"part\":\"rigid-pipe\",\"length\":\"2 ft\"}]",
-                        ",\"connection\":[{\"part\":\"shutoff\"},{\"part\":\"flexible-connector\",\"capacity\":\"60000 Btu/h\"}]",
-                        ",\"connection\":[{\"part\":\"flexible-connector\",\"ratedDrop\":\"0.3 in w.c.\"}]")));
-    }
-
-    private static void comma(StringBuilder text) {
-        if (text.length() > 0) {
-            text.append(',');
-        }
+                        "'connection':[{'part':'rigid-pipe','length':'2 ft'}]",
+                        "'connection':[{'part':'shutoff'},{'part':'flexible-connector','capacity':'60000 Btu/h'}]",
+                        "'connection':[{'part':'flexible-connector','ratedDrop':'0.3 in w.c.'}]"));
     }
 }

@@ -72,8 +72,8 @@ class SecondWayTest {
 
     static String allowance(long seed) {
         return switch ((int) (seed % 3)) {
-            case 0 -> "\"fittingAllowance\":\"none\",";
-            case 1 -> "\"fittingAllowance\":\"20 %\",";
+            case 0 -> "'fittingAllowance':'none'";
+            case 1 -> "'fittingAllowance':'20 %'";
             default -> "";
         };
     }

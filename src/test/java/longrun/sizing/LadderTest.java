@@ -2,6 +2,7 @@ package longrun.sizing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import longrun.plan.PlannedHouse;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import org.junit.jupiter.api.Test;
@@ -12,8 +13,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** One thing changed at a time: which way the answer goes, and how far. */
 class LadderTest {
 
-    private static Sized run(String feet, String btuh) {
-        return Sized.from("11 in w.c.", "0.5 in w.c.")
+    private static PlannedHouse run(String feet, String btuh) {
+        return PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
                 .with("\"fittingAllowance\":\"none\"")
                 .section("A", "R", "steel", feet)
                 .appliance("a", "A", btuh);
@@ -28,14 +29,14 @@ class LadderTest {
 
     @Test
     void oneApplianceMoreRaisesEverySectionAboveItAndNoOther() {
-        Sizing before = Sized.from("11 in w.c.", "0.5 in w.c.")
+        Sizing before = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
                 .with("\"fittingAllowance\":\"none\"")
                 .section("A", "R", "steel", "20 ft")
                 .section("B", "A", "steel", "20 ft")
                 .section("C", "A", "steel", "20 ft", "\"capped\":true", "\"reserve\":\"none\"")
                 .appliance("b", "B", "120 kBtu/h")
                 .size();
-        Sizing after = Sized.from("11 in w.c.", "0.5 in w.c.")
+        Sizing after = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
                 .with("\"fittingAllowance\":\"none\"")
                 .section("A", "R", "steel", "20 ft")
                 .section("B", "A", "steel", "20 ft")
@@ -51,7 +52,7 @@ class LadderTest {
     @ParameterizedTest
     @CsvSource({"steel, 3/4", "copper, 3/4", "csst, 30", "pe-pipe, 3/4", "pe-tubing, 1 CTS"})
     void theSameRunInEachMaterial(String material, String size) {
-        assertThat(Sized.from("11 in w.c.", "0.5 in w.c.")
+        assertThat(PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
                         .with("\"fittingAllowance\":\"none\"")
                         .section("A", "R", material, "30 ft")
                         .appliance("a", "A", "200 kBtu/h")
@@ -61,7 +62,7 @@ class LadderTest {
 
     @Test
     void aSizeInPlaceIsJudgedAndPushesNothingUpstream() {
-        Sized plan = Sized.from("11 in w.c.", "0.5 in w.c.")
+        PlannedHouse plan = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
                 .with("\"fittingAllowance\":\"none\"")
                 .section("A", "R", "steel", "20 ft", "\"installedSize\":\"1/2\"")
                 .section("B", "A", "steel", "20 ft", "\"installedSize\":\"2\"")
@@ -83,7 +84,7 @@ class LadderTest {
     }
 
     private static Sizing choose(String size) {
-        return Sized.from("11 in w.c.", "0.5 in w.c.")
+        return PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
                 .with("\"fittingAllowance\":\"none\"")
                 .section("A", "R", "steel", "40 ft", "\"chosenSize\":\"" + size + "\"")
                 .appliance("a", "A", "199 kBtu/h")
@@ -92,7 +93,7 @@ class LadderTest {
 
     @Test
     void aMissingInputMakesOnlyWhatFeedsItUnknown() {
-        Sizing sizing = Sized.from("11 in w.c.", "0.5 in w.c.")
+        Sizing sizing = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
                 .with("\"fittingAllowance\":\"none\"")
                 .section("A", "R", "steel", "10 ft")
                 .section("B", "A", "steel", "10 ft")
@@ -126,7 +127,7 @@ class LadderTest {
 
     @Test
     void tubingAtFivePsiIsRefusedUntilTurnedOn() {
-        Sized plan = Sized.from("5 psi", "3.5 psi")
+        PlannedHouse plan = PlannedHouse.behind("5 psi", "3.5 psi")
                 .section("A", "R", "csst", "30 ft")
                 .appliance("a", "A", "390 kBtu/h");
         assertThat(plan.size().section(0).noSize()).contains(NoSizeReason.MEMORY_TABLE);
@@ -144,7 +145,7 @@ class LadderTest {
 
     @Test
     void aShareOfTheLoadNeedsItsReasonAndNeverStarvesTheLargestAppliance() {
-        Sized plan = Sized.from("11 in w.c.", "0.5 in w.c.")
+        PlannedHouse plan = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
                 .section("A", "R", "steel", "20 ft")
                 .section("B", "A", "steel", "20 ft")
                 .section("C", "A", "steel", "20 ft")
@@ -157,7 +158,7 @@ class LadderTest {
 
     @Test
     void aShareWithItsReasonIsUsed() {
-        Sized plan = Sized.from("11 in w.c.", "0.5 in w.c.")
+        PlannedHouse plan = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
                 .with("\"diversity\":{\"share\":\"80 %\",\"reason\":\"the grill is never lit with the heater\"}")
                 .section("A", "R", "steel", "20 ft")
                 .section("B", "A", "steel", "20 ft")

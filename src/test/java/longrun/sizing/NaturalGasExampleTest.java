@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.stream.Collectors;
 import longrun.Samples;
+import longrun.plan.PlannedHouse;
 import longrun.quantity.Length;
 import org.junit.jupiter.api.Test;
 
@@ -16,7 +17,7 @@ class NaturalGasExampleTest {
 
     @Test
     void theCodesOwnExampleComesToTheSameSizes() {
-        Sized house = Sized.from("7 in w.c.", "0.5 in w.c.")
+        PlannedHouse house = PlannedHouse.behind("7 in w.c.", "0.5 in w.c.")
                 .with("\"fittingAllowance\":\"none\"")
                 .with(
                         "\"tubingTables\":[{\"name\":\"natural\",\"material\":\"steel\",\"inlet\":\"7 in w.c.\",\"drop\":\"0.5 in w.c.\",\"csv\":\""

@@ -3,6 +3,7 @@ package longrun.sizing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import longrun.plan.PlannedHouse;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,7 @@ class PublishedExamplesTest {
     @ParameterizedTest
     @CsvSource({"120, 60, 3/4", "270, 100, 1"})
     void singleRunsOfSteelAreSizedAsTwoManualsPrint(String kBtuh, String feet, String size) {
-        assertThat(Sized.from("11 in w.c.", "0.5 in w.c.")
+        assertThat(PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
                         .with(NONE)
                         .section("A", "R", "steel", feet + " ft")
                         .appliance("a", "A", kBtuh + " kBtu/h")
@@ -42,7 +43,7 @@ class PublishedExamplesTest {
         "0 ft,      291000, 1/2, 10"
     })
     void anEqualCapacityAndAnEqualLengthPass(String length, String btuh, String size, double row) {
-        SectionSize s = Sized.from("11 in w.c.", "0.5 in w.c.")
+        SectionSize s = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
                 .with(NONE)
                 .section("A", "R", "steel", length)
                 .appliance("a", "A", btuh + " Btu/h")
@@ -58,7 +59,7 @@ class PublishedExamplesTest {
      */
     @Test
     void theCanadianCopperExampleComesToTheSameSizes() {
-        Sizing sizing = Sized.from("11 in w.c.", "1 in w.c.")
+        Sizing sizing = PlannedHouse.behind("11 in w.c.", "1 in w.c.")
                 .with("\"fittingAllowance\":\"20 %\"")
                 .section("A", "R", "copper", "10 ft")
                 .section("B", "A", "copper", "20 ft")
@@ -78,7 +79,7 @@ class PublishedExamplesTest {
     /** The run drawn by hand: 22 ft, then 12 ft to 199,000 Btu/h and 18 ft to 65,000 Btu/h, legs not described. */
     @Test
     void undescribedTurnsAddAFifthAndATeeItsBranchAtTheLargerBore() {
-        Sizing sizing = Sized.from("11 in w.c.", "0.5 in w.c.")
+        Sizing sizing = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
                 .section("A", "R", "steel", "22 ft")
                 .section("B", "A", "steel", "12 ft")
                 .section("C", "A", "steel", "18 ft")
@@ -99,7 +100,7 @@ class PublishedExamplesTest {
     /** The house drawn by hand: elbows, a tee's run and branch, a shutoff; 47.0 ft measured and 12.46 ft for fittings. */
     @Test
     void turnsAreCountedAlongTheLegs() {
-        Sizing sizing = Sized.from("11 in w.c.", "0.5 in w.c.")
+        Sizing sizing = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
                 .section("A", "R", "steel", "up 4 ft;north 6 ft;east 10 ft")
                 .section("B", "A", "steel", "north 8 ft;down 3 ft")
                 .section("C", "A", "steel", "east 12 ft")
@@ -138,7 +139,7 @@ class PublishedExamplesTest {
         "up 4 ft;north 4 ft;up 4 ft;east 4 ft;up 4 ft;north 4 ft;up 4 ft, 30.6"
     })
     void fourBendsOfTubingAreFree(String legs, double run) {
-        assertThat(Sized.from("11 in w.c.", "0.5 in w.c.")
+        assertThat(PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
                         .section("A", "R", "csst", legs)
                         .appliance("a", "A", "30 kBtu/h", "\"connection\":[]")
                         .size()

@@ -14,6 +14,7 @@ import java.util.List;
 import longrun.browser.BrowserTest;
 import longrun.browser.Typist;
 import longrun.draft.run.RunNames;
+import longrun.plan.PlannedHouse;
 import longrun.ui.frame.Caution;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -261,23 +262,23 @@ class RunViewIT extends BrowserTest {
         List<String> from = twoPsi
                 ? List.of("R1", "R2", "B", "B", "D", "D", "F", "F", "H", "H", "J", "J")
                 : List.of("R1", "A", "A", "C", "C", "E", "E", "G", "G", "I", "I", "I");
-        List<String> sections = new java.util.ArrayList<>();
-        List<String> appliances = new java.util.ArrayList<>();
+        PlannedHouse run = PlannedHouse.empty().with("'fittingAllowance':'counted'");
+        if (twoPsi) {
+            run.regulator("R1", "two-psi", "tank", "2 psi", "1 psi")
+                    .lastWithout("regulators", "fedBy")
+                    .regulator("R2", "line", "A", "11 in w.c.", "0.5 in w.c.");
+        } else {
+            run.regulator("R1", "second-stage", "tank", "11 in w.c.", "0.5 in w.c.")
+                    .lastWithout("regulators", "fedBy");
+        }
         for (int line = 0; line < from.size(); line++) {
             String id = RunNames.letter(line);
-            sections.add("{\"id\":\"" + id + "\",\"from\":\"" + from.get(line)
-                    + "\",\"material\":\"steel\",\"legs\":[\"" + (6 + line) + " ft\"]}");
+            run.section(id, from.get(line), "steel", (6 + line) + " ft");
             if (!from.contains(id) && !(twoPsi && line == 0)) {
-                appliances.add("{\"id\":\"at-" + id + "\",\"input\":\"65,000 Btu/h\",\"fedBy\":\"" + id + "\"}");
+                run.appliance("at-" + id, id, "65,000 Btu/h");
             }
         }
-        String regulators = twoPsi
-                ? "{\"id\":\"R1\",\"kind\":\"two-psi\",\"outlet\":\"2 psi\",\"allowedDrop\":\"1 psi\"},{\"id\":\"R2\","
-                        + "\"kind\":\"line\",\"fedBy\":\"A\",\"outlet\":\"11 in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}"
-                : "{\"id\":\"R1\",\"kind\":\"second-stage\",\"outlet\":\"11 in w.c.\",\"allowedDrop\":\"0.5 in w.c.\"}";
-        return "{\"format\":\"longrun-plan/1\",\"fittingAllowance\":\"counted\",\"regulators\":[" + regulators
-                + "],\"sections\":[" + String.join(",", sections) + "],\"appliances\":["
-                + String.join(",", appliances) + "]}";
+        return run.text();
     }
 
     /** The page as it prints, on one sheet, with the table it reads, the caution whole and the blanks to sign. */
