@@ -2,6 +2,7 @@ package longrun.draft;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import longrun.draft.entry.Entered;
 import longrun.plan.choice.ApplianceKind;
 import longrun.plan.choice.Named;
 
@@ -11,9 +12,9 @@ public final class ApplianceChoices {
     private ApplianceChoices() {}
 
     /** What each is called, by its id: its name, else its kind, else the id. */
-    public static Map<String, String> of(HouseSession session) {
+    public static Map<String, String> of(Entered draft) {
         Map<String, String> out = new LinkedHashMap<>();
-        session.at("/appliances").forEach(a -> {
+        draft.at("/appliances").forEach(a -> {
             String id = a.textOf("id");
             String kind = a.textOf("kind");
             String label = Named.find(ApplianceKind.class, kind)

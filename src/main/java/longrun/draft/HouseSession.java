@@ -235,25 +235,29 @@ public final class HouseSession {
         house.finish();
     }
 
-    public void undo() {
-        walk(house::undo);
+    /** Takes the last step back, and tells what of the draft it changed. */
+    public Optional<StepTaken> undo() {
+        return walk(house::undo);
     }
 
-    public void redo() {
-        walk(house::redo);
+    /** Makes the step taken back last once more, and tells what of the draft it changed. */
+    public Optional<StepTaken> redo() {
+        return walk(house::redo);
     }
 
-    private void walk(BooleanSupplier step) {
+    private Optional<StepTaken> walk(BooleanSupplier step) {
+        Entered before = draft();
         endStep();
         house.saveIfNotKept(draft);
         if (!house.isKept()) {
             tell(Change.STANDING);
-            return;
+            return Optional.empty();
         }
         if (step.getAsBoolean()) {
             takeStored();
         }
         tell(Change.CHANGED);
+        return StepTaken.between(before, draft());
     }
 
     /** What may be done where another tab changed the house, or it could not be stored. */

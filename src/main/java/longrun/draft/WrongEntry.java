@@ -3,6 +3,8 @@ package longrun.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import longrun.draft.entry.Entered;
 import longrun.finding.EntryName;
 import longrun.plan.PlanPath;
@@ -24,7 +26,8 @@ public record WrongEntry(String pointer, String where, String says) {
         for (PlaceKind place : PlaceKind.values()) {
             new TreeMap<>(session.errors()).forEach((pointer, error) -> {
                 if (PlaceKind.of(pointer) == place) {
-                    out.add(new WrongEntry(pointer, where(session, pointer), says(session.text(pointer), error, "4")));
+                    out.add(new WrongEntry(
+                            pointer, where(session.draft(), pointer), says(session.text(pointer), error, "4")));
                 }
             });
         }
@@ -42,27 +45,29 @@ public record WrongEntry(String pointer, String where, String says) {
                 : error.message();
     }
 
-    private static String where(HouseSession session, String pointer) {
+    /** Where an entry of a draft stands, in words: its place, what it is about, and what it is called; of a thing, no more. */
+    static String where(Entered draft, String pointer) {
+        PlanPath at = PlanPath.of(pointer);
         String place = PlaceKind.of(pointer).title();
-        String thing = thing(session, pointer);
-        return place + (thing.isEmpty() ? "" : ", " + thing) + ", " + EntryName.of(PlanPath.of(pointer));
+        String thing = thing(draft, at);
+        String entry = at.length() == 2 && at.findIndex().isPresent() ? "" : EntryName.of(at);
+        return Stream.of(place, thing, entry).filter(s -> !s.isEmpty()).collect(Collectors.joining(", "));
     }
 
-    private static String thing(HouseSession session, String pointer) {
-        PlanPath at = PlanPath.of(pointer);
-        if (at.length() < 3 || at.findIndex().isEmpty()) {
+    private static String thing(Entered draft, PlanPath at) {
+        if (at.length() < 2 || at.findIndex().isEmpty()) {
             return "";
         }
-        Entered item = session.at(at.thing());
+        Entered item = draft.at(at.thing());
         String number = String.valueOf(at.findIndex().getAsInt() + 1);
         String id = item.textOf("id", number);
         return switch (at.step(0)) {
-            case "appliances" -> IsolatedName.of(ApplianceChoices.of(session).getOrDefault(id, "appliance " + id));
+            case "appliances" -> IsolatedName.of(ApplianceChoices.of(draft).getOrDefault(id, "appliance " + id));
             case "sections" -> "section " + IsolatedName.of(id);
             case "regulators" -> "regulator " + IsolatedName.of(id);
             case "rooms" -> IsolatedName.of(item.textOf("name", id));
             case "tanks", "tank" -> "tank " + IsolatedName.of(id);
-            default -> number;
+            default -> at.length() == 2 ? "" : number;
         };
     }
 }

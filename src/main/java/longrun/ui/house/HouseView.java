@@ -61,6 +61,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     private @Nullable transient HouseSession session;
     private @Nullable transient HouseAnswer panel;
     private @Nullable transient HouseNotice notice;
+    final transient StepNotice step = new StepNotice(this::goTo);
     private @Nullable Keeper keeper;
     private transient Runnable stopListening = () -> {};
     private UnitSystem units = UnitSystem.CUSTOMARY;
@@ -105,6 +106,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     void show(PlaceKind place) {
         PlaceKind before = here;
         here = place;
+        step.clear();
         placeHolder.removeAllChildren();
         placeHolder.appendChild(placeShown().element());
         if (here != before) {
@@ -126,6 +128,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         begun = false;
         work().appendChild(
                         notice.element(),
+                        step.element(),
                         head.element(),
                         placeHolder,
                         told.element(),
@@ -136,10 +139,15 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
                         keeper.getElement());
         if (thread.element().getParent() == null) {
             thread(Dom.el("div", "thread-side", thread.element(), head.walk().element()));
-            onUndo(() -> session().undo(), () -> session().redo());
+            onUndo(
+                    () -> step.tell("Taken back", session().undo(), here),
+                    () -> step.tell("Done again", session().redo(), here));
             onUnits(this::setUnits);
         }
-        stopListening = opened.listen(change -> show(change == HouseSession.Change.CHANGED));
+        stopListening = opened.listen(change -> {
+            step.hear(change);
+            show(change == HouseSession.Change.CHANGED);
+        });
     }
 
     @Override

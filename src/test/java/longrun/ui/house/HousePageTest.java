@@ -70,6 +70,32 @@ class HousePageTest extends OpenHouse {
     }
 
     @Test
+    void undoSaysWhatItTookBackWhereThatIsInAnotherPlace() {
+        HouseView page = open("appliances");
+        appliances(page).add("furnace");
+        page.session().set("/appliances/0/input", "80000 Btu/h");
+        page.session().endStep();
+        sheet(page, "undo");
+        assertThat(page.step.words()).isEmpty();
+        sheet(page, "redo");
+        page.show(PlaceKind.TANK);
+        sheet(page, "undo");
+        assertThat(page.step.words()).isEqualTo("Taken back: Appliances, furnace, input. ");
+        sheet(page, "redo");
+        assertThat(page.step.words()).isEqualTo("Done again: Appliances, furnace, input. ");
+        page.session().set("/tank/size", "500 gal");
+        assertThat(page.step.words()).isEmpty();
+    }
+
+    private static void sheet(HouseView page, String what) {
+        page.getElement()
+                .getNode()
+                .getFeature(com.vaadin.flow.internal.nodefeature.ElementListenerMap.class)
+                .fireEvent(new com.vaadin.flow.dom.DomEvent(
+                        page.getElement(), "sheet-" + what, elemental.json.Json.createObject()));
+    }
+
+    @Test
     void theDemoSaysWhatToLookAtInWhicheverPlaceOneIsAndCanBePutAway() {
         id = store.create("", DemoHouse.json()).id();
         for (DemoStep step : DemoStep.WALK) {

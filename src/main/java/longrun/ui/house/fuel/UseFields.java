@@ -167,7 +167,12 @@ final class UseFields {
     }
 
     private Element appliance(String at, String label) {
-        return add(new ChoiceField(desk, at, label, "not chosen yet", () -> ApplianceChoices.of(desk.session())));
+        return add(new ChoiceField(
+                desk,
+                at,
+                label,
+                "not chosen yet",
+                () -> ApplianceChoices.of(desk.session().draft())));
     }
 
     private Element add(Field field) {

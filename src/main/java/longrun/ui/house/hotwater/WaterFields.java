@@ -144,7 +144,7 @@ final class WaterFields {
                                 ON_DEMAND + "/appliance",
                                 "The on-demand heater is",
                                 "not chosen yet",
-                                () -> ApplianceChoices.of(desk.session())))
+                                () -> ApplianceChoices.of(desk.session().draft())))
                         .element(),
                 quantity(
                         ON_DEMAND + "/efficiency",

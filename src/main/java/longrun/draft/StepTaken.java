@@ -1,0 +1,78 @@
+package longrun.draft;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import longrun.draft.entry.Entered;
+import longrun.plan.PlanPath;
+
+/**
+ * What one step of undo or redo changed, so that it can be told where it is not in sight.
+ *
+ * @param pointers where the two drafts differ, in the plan's order
+ * @param where the first of them in words, its place first
+ */
+public record StepTaken(List<String> pointers, String where) {
+
+    /** What differs between two drafts; empty where nothing does. */
+    static Optional<StepTaken> between(Entered before, Entered after) {
+        List<String> pointers = new ArrayList<>();
+        collect(before.node(), after.node(), "", pointers);
+        return pointers.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new StepTaken(List.copyOf(pointers), where(before, after, pointers.get(0))));
+    }
+
+    /** Whether any of it is entered in a place. */
+    public boolean isIn(PlaceKind place) {
+        return pointers.stream().anyMatch(place::holds);
+    }
+
+    /** Where to look. */
+    public String first() {
+        return pointers.get(0);
+    }
+
+    private static String where(Entered before, Entered after, String pointer) {
+        PlanPath at = PlanPath.of(pointer);
+        String list = "/" + at.step(0);
+        // What is not there any more was there before.
+        boolean gone = before.at(list).size() > after.at(list).size();
+        return WrongEntry.where(gone ? before : after, pointer);
+    }
+
+    private static void collect(JsonNode before, JsonNode after, String at, List<String> out) {
+        if (before.equals(after)) {
+            return;
+        }
+        if (before.isObject() && after.isObject()) {
+            TreeSet<String> names = new TreeSet<>();
+            before.fieldNames().forEachRemaining(names::add);
+            after.fieldNames().forEachRemaining(names::add);
+            names.forEach(n -> collect(before.path(n), after.path(n), at + "/" + n, out));
+        } else if (isOfThings(before) || isOfThings(after)) {
+            items(before, after, at, out);
+        } else {
+            out.add(at);
+        }
+    }
+
+    private static boolean isOfThings(JsonNode node) {
+        return node.isArray() && node.path(0).isObject();
+    }
+
+    /** An item more or less moves those after it: the first that differs is the one. */
+    private static void items(JsonNode before, JsonNode after, String at, List<String> out) {
+        boolean same = before.size() == after.size();
+        for (int i = 0; i < Math.max(before.size(), after.size()); i++) {
+            if (same) {
+                collect(before.path(i), after.path(i), at + "/" + i, out);
+            } else if (!before.path(i).equals(after.path(i))) {
+                out.add(at + "/" + i);
+                return;
+            }
+        }
+    }
+}

@@ -1,0 +1,48 @@
+package longrun.draft;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import longrun.draft.entry.Entered;
+import org.junit.jupiter.api.Test;
+
+/** What one step of undo changed is told by its place, its thing and its name. */
+class StepTakenTest {
+
+    private static StepTaken step(String before, String after) {
+        return StepTaken.between(Entered.parse(before), Entered.parse(after)).orElseThrow();
+    }
+
+    @Test
+    void anInputTakenBackIsToldWithItsAppliance() {
+        StepTaken step = step("""
+                {"appliances":[{"id":"f","kind":"furnace","input":"80000 Btu/h"}]}""", """
+                {"appliances":[{"id":"f","kind":"furnace"}]}""");
+        assertThat(step.where()).isEqualTo("Appliances, furnace, input");
+        assertThat(step.first()).isEqualTo("/appliances/0/input");
+        assertThat(step.isIn(PlaceKind.APPLIANCES)).isTrue();
+        assertThat(step.isIn(PlaceKind.TANK)).isFalse();
+    }
+
+    @Test
+    void aSectionTakenAwayIsToldByItsNameThoughOthersMoveUp() {
+        StepTaken step = step("""
+                {"sections":[{"id":"A"},{"id":"B"},{"id":"C"}]}""", """
+                {"sections":[{"id":"A"},{"id":"C"}]}""");
+        assertThat(step.pointers()).containsExactly("/sections/1");
+        assertThat(step.where()).isEqualTo("Pipe route, section B");
+    }
+
+    @Test
+    void legsAreOneEntryHoweverManyOfThemChanged() {
+        StepTaken step = step("""
+                {"sections":[{"id":"A","legs":["up 3 ft","north 4 ft"]}]}""", """
+                {"sections":[{"id":"A","legs":["up 3 ft"]}]}""");
+        assertThat(step.pointers()).containsExactly("/sections/0/legs");
+    }
+
+    @Test
+    void nothingIsToldWhereNothingChanged() {
+        Entered same = Entered.parse("{\"name\":\"House\"}");
+        assertThat(StepTaken.between(same, same)).isEmpty();
+    }
+}
