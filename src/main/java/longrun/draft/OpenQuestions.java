@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
+import longrun.plan.json.YesOrNo;
 
 /**
  * The questions of a house in their time. A place in which nothing is entered yet has no questions but a next step; what
@@ -26,6 +27,22 @@ public record OpenQuestions(List<Asked> now) {
 
         public Finding first() {
             return alike.get(0);
+        }
+
+        /** Whether one key may answer it for all parts: a yes or a no, asked of more than one. */
+        public boolean isAnsweredAtOnce(HouseSession session) {
+            return alike.size() > 1
+                    && alike.stream()
+                            .map(Finding::field)
+                            .allMatch(at -> YesOrNo.is(at) && session.at(at).isNothing() && session.holds(at));
+        }
+
+        /** Says yes or no of all parts that are asked, as one step; what is entered already stays. */
+        public void answer(HouseSession session, boolean yes) {
+            session.change(d -> alike.stream()
+                    .map(Finding::field)
+                    .filter(at -> d.at(at).isNothing())
+                    .forEach(at -> d.put(at, yes)));
         }
     }
 

@@ -12,6 +12,7 @@ import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 import longrun.words.Names;
+import longrun.words.Sentence;
 
 /** The questions that come next, no more than one takes in at once; the rest folded up, those of places to come named. */
 final class NextQuestions {
@@ -65,7 +66,27 @@ final class NextQuestions {
         if (asked.alike().size() > 1) {
             line.appendChild(Dom.text("span", "q", " The same is asked of " + others(asked) + "."));
         }
+        if (asked.isAnsweredAtOnce(desk.session())) {
+            line.appendChild(atOnce(asked));
+        }
         return Dom.el("div", "", line.appendChild(FindingReply.of(desk, fields, f)));
+    }
+
+    /** One key for all parts, for whoever has looked at each. */
+    private Element atOnce(OpenQuestions.Asked asked) {
+        String of = asked.alike().size() == 2
+                ? "Of both:"
+                : "Of all " + asked.alike().size() + ":";
+        Element group = Dom.el("span", "find-acts at-once", Dom.words(" " + of))
+                .setAttribute("role", "group")
+                .setAttribute(
+                        "aria-label", of + " " + Sentence.of(asked.first().ask().orElse("")));
+        for (boolean yes : new boolean[] {true, false}) {
+            Element button = Dom.button("ask", yes ? "yes" : "no");
+            button.addEventListener("click", e -> asked.answer(desk.session(), yes));
+            group.appendChild(button);
+        }
+        return group;
     }
 
     private String others(OpenQuestions.Asked asked) {
