@@ -1,0 +1,194 @@
+package longrun.bench;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.Request;
+import com.microsoft.playwright.options.LoadState;
+import java.io.File;
+import java.io.IOException;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Start and weight of the program beside those of an empty one of the same framework: seconds from the command to the
+ * first page, requests and bytes of the first view, heap a page. Run by {@code src/test/sh/start-and-weight.sh}; nothing is
+ * asserted, since the machine decides.
+ */
+public final class StartAndWeight {
+
+    private static final int STARTS = 3;
+    private static final int PAGES = 20;
+    private static final Pattern USED = Pattern.compile("used (\\d+)K");
+    private static final HttpClient HTTP = HttpClient.newHttpClient();
+
+    private StartAndWeight() {}
+
+    /** What was measured of one program. */
+    private record Measured(double startSeconds, int requests, long bytes, double heapAPageKib) {}
+
+    /** @param args path of a file that holds the browser's path */
+    public static void main(String[] args) throws IOException, InterruptedException {
+        String browser = Files.readString(Path.of(args[0])).strip();
+        Measured empty = measure(
+                browser, "emptyprogram.EmptyProgram", "--vaadin.allowed-packages=emptyprogram", "--server.port=%d");
+        Measured ours = measure(browser, "longrun.LongrunApplication", "--server.port=%d");
+        System.out.printf(Locale.ROOT, "%-28s %10s %10s %8s%n", "", "empty", "longrun", "ratio");
+        line("seconds to the first page", empty.startSeconds(), ours.startSeconds());
+        line("requests of the first view", empty.requests(), ours.requests());
+        line("KiB of the first view", empty.bytes() / 1024.0, ours.bytes() / 1024.0);
+        line("KiB of heap a page", empty.heapAPageKib(), ours.heapAPageKib());
+    }
+
+    private static void line(String what, double empty, double ours) {
+        System.out.printf(Locale.ROOT, "%-28s %10.2f %10.2f %8.2f%n", what, empty, ours, ours / empty);
+    }
+
+    private static Measured measure(String browser, String main, String... args)
+            throws IOException, InterruptedException {
+        double best = Double.MAX_VALUE;
+        for (int i = 0; i < STARTS - 1; i++) {
+            try (Running one = Running.start(main, args)) {
+                best = Math.min(best, one.seconds);
+            }
+        }
+        try (Running one = Running.start(main, args);
+                Playwright playwright = Playwright.create();
+                Browser chromium = playwright
+                        .chromium()
+                        .launch(new BrowserType.LaunchOptions()
+                                .setExecutablePath(Path.of(browser))
+                                .setArgs(List.of("--no-sandbox", "--disable-quic")))) {
+            best = Math.min(best, one.seconds);
+            List<Request> asked = new ArrayList<>();
+            view(chromium, one.address(), asked);
+            long bytes = 0;
+            for (Request each : asked) {
+                bytes += each.sizes().responseBodySize + each.sizes().responseHeadersSize;
+            }
+            long before = one.heapKib();
+            for (int i = 0; i < PAGES; i++) {
+                view(chromium, one.address(), new ArrayList<>());
+            }
+            return new Measured(best, asked.size(), bytes, (one.heapKib() - before) / (double) PAGES);
+        }
+    }
+
+    private static void view(Browser browser, String address, List<Request> asked) {
+        BrowserContext context = browser.newContext();
+        Page page = context.newPage();
+        page.onRequestFinished(asked::add);
+        page.navigate(address);
+        page.locator("h1").first().waitFor();
+        page.waitForLoadState(LoadState.NETWORKIDLE);
+    }
+
+    /** A program that was started and answers. */
+    private static final class Running implements AutoCloseable {
+
+        private final Process process;
+        private final int port;
+        private final Path data;
+        private double seconds;
+
+        private Running(Process process, int port, Path data) {
+            this.process = process;
+            this.port = port;
+            this.data = data;
+        }
+
+        static Running start(String main, String... args) throws IOException, InterruptedException {
+            int port;
+            try (ServerSocket free = new ServerSocket(0)) {
+                port = free.getLocalPort();
+            }
+            Path data = Files.createTempDirectory("start");
+            List<String> command = new ArrayList<>(List.of(
+                    System.getProperty("java.home") + File.separator + "bin" + File.separator + "java",
+                    "-cp",
+                    System.getProperty("java.class.path"),
+                    "-Dvaadin.productionMode=true",
+                    main,
+                    "--longrun.data=" + data));
+            for (String arg : args) {
+                command.add(String.format(Locale.ROOT, arg, port));
+            }
+            long began = System.nanoTime();
+            Process process = new ProcessBuilder(command)
+                    .redirectErrorStream(true)
+                    .redirectOutput(data.resolve("log").toFile())
+                    .start();
+            Running running = new Running(process, port, data);
+            running.await();
+            running.seconds = (System.nanoTime() - began) / 1e9;
+            return running;
+        }
+
+        String address() {
+            return "http://127.0.0.1:" + port + "/";
+        }
+
+        private void await() throws IOException, InterruptedException {
+            HttpRequest first = HttpRequest.newBuilder(URI.create(address())).build();
+            while (process.isAlive()) {
+                try {
+                    if (HTTP.send(first, HttpResponse.BodyHandlers.ofByteArray())
+                                    .statusCode()
+                            == 200) {
+                        return;
+                    }
+                } catch (IOException notYet) {
+                    // it does not listen yet
+                }
+                TimeUnit.MILLISECONDS.sleep(20);
+            }
+            throw new IOException("it did not start:\n" + Files.readString(data.resolve("log")));
+        }
+
+        long heapKib() throws IOException, InterruptedException {
+            jcmd("GC.run");
+            Matcher used = USED.matcher(jcmd("GC.heap_info"));
+            if (!used.find()) {
+                throw new IOException("no heap is told of");
+            }
+            return Long.parseLong(used.group(1));
+        }
+
+        private String jcmd(String what) throws IOException, InterruptedException {
+            Process jcmd = new ProcessBuilder(
+                            System.getProperty("java.home") + File.separator + "bin" + File.separator + "jcmd",
+                            String.valueOf(process.pid()),
+                            what)
+                    .redirectErrorStream(true)
+                    .start();
+            String said = new String(jcmd.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            jcmd.waitFor();
+            return said;
+        }
+
+        @Override
+        public void close() {
+            process.destroy();
+            try {
+                process.waitFor(20, TimeUnit.SECONDS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+            process.destroyForcibly();
+        }
+    }
+}
