@@ -14,32 +14,29 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Start and weight of the program beside those of an empty one of the same framework: seconds from the command to the
- * first page, requests and bytes of the first view, heap a page. Run by {@code src/test/sh/start-and-weight.sh}; nothing is
+ * first page, requests and bytes of the first view. Run by {@code src/test/sh/start-and-weight.sh}; nothing is
  * asserted, since the machine decides.
  */
 public final class StartAndWeight {
 
     private static final int STARTS = 3;
-    private static final int PAGES = 20;
-    private static final Pattern USED = Pattern.compile("used (\\d+)K");
+
     private static final HttpClient HTTP = HttpClient.newHttpClient();
 
     private StartAndWeight() {}
 
     /** What was measured of one program. */
-    private record Measured(double startSeconds, int requests, long bytes, double heapAPageKib) {}
+    private record Measured(double startSeconds, int requests, long bytes) {}
 
     /** @param args path of a file that holds the browser's path */
     public static void main(String[] args) throws IOException, InterruptedException {
@@ -51,7 +48,6 @@ public final class StartAndWeight {
         line("seconds to the first page", empty.startSeconds(), ours.startSeconds());
         line("requests of the first view", empty.requests(), ours.requests());
         line("KiB of the first view", empty.bytes() / 1024.0, ours.bytes() / 1024.0);
-        line("KiB of heap a page", empty.heapAPageKib(), ours.heapAPageKib());
     }
 
     private static void line(String what, double empty, double ours) {
@@ -67,7 +63,8 @@ public final class StartAndWeight {
             }
         }
         try (Running one = Running.start(main, args);
-                Playwright playwright = Playwright.create();
+                Playwright playwright = Playwright.create(
+                        new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
                 Browser chromium = playwright
                         .chromium()
                         .launch(new BrowserType.LaunchOptions()
@@ -80,11 +77,7 @@ public final class StartAndWeight {
             for (Request each : asked) {
                 bytes += each.sizes().responseBodySize + each.sizes().responseHeadersSize;
             }
-            long before = one.heapKib();
-            for (int i = 0; i < PAGES; i++) {
-                view(chromium, one.address(), new ArrayList<>());
-            }
-            return new Measured(best, asked.size(), bytes, (one.heapKib() - before) / (double) PAGES);
+            return new Measured(best, asked.size(), bytes);
         }
     }
 
@@ -157,27 +150,6 @@ public final class StartAndWeight {
                 TimeUnit.MILLISECONDS.sleep(20);
             }
             throw new IOException("it did not start:\n" + Files.readString(data.resolve("log")));
-        }
-
-        long heapKib() throws IOException, InterruptedException {
-            jcmd("GC.run");
-            Matcher used = USED.matcher(jcmd("GC.heap_info"));
-            if (!used.find()) {
-                throw new IOException("no heap is told of");
-            }
-            return Long.parseLong(used.group(1));
-        }
-
-        private String jcmd(String what) throws IOException, InterruptedException {
-            Process jcmd = new ProcessBuilder(
-                            System.getProperty("java.home") + File.separator + "bin" + File.separator + "jcmd",
-                            String.valueOf(process.pid()),
-                            what)
-                    .redirectErrorStream(true)
-                    .start();
-            String said = new String(jcmd.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-            jcmd.waitFor();
-            return said;
         }
 
         @Override
