@@ -7,6 +7,7 @@ import longrun.finding.AskWhom;
 import longrun.finding.Citation;
 import longrun.finding.Finding;
 import longrun.finding.FindingBuilder;
+import longrun.finding.ListWords;
 import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.plan.Appliance;
@@ -144,13 +145,7 @@ public final class MissingEntries {
     }
 
     private static String sections(List<String> ids) {
-        if (ids.size() == 1) {
-            return "section " + ids.get(0);
-        }
-        if (ids.size() > NAMED) {
-            return "sections " + String.join(", ", ids.subList(0, NAMED)) + " and " + (ids.size() - NAMED) + " more";
-        }
-        return "sections " + String.join(", ", ids.subList(0, ids.size() - 1)) + " and " + ids.get(ids.size() - 1);
+        return (ids.size() == 1 ? "section " : "sections ") + ListWords.most(ids, NAMED);
     }
 
     private static void appliance(Appliance a, String at, List<Finding> out) {

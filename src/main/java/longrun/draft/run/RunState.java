@@ -6,6 +6,7 @@ import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import longrun.draft.sections.Allowance;
 import longrun.finding.Finding;
+import longrun.finding.ListWords;
 import longrun.finding.Severity;
 
 /**
@@ -109,8 +110,7 @@ public record RunState(String words, String because, String unsized, int mustFix
                     .map(Line::id)
                     .toList();
             if (leave.size() > 1) {
-                return " Lines " + String.join(", ", leave.subList(0, leave.size() - 1)) + " and "
-                        + leave.get(leave.size() - 1)
+                return " Lines " + ListWords.all(leave)
                         + " each leave the regulator. If they share any pipe, enter the shared piece as a line before"
                         + " them.";
             }

@@ -31,12 +31,6 @@ public final class RouteDraft {
                 .orElseGet(() -> a.path("id").asText());
     }
 
-    public static String together(List<String> names) {
-        return names.size() < 2
-                ? String.join("", names)
-                : String.join(", ", names.subList(0, names.size() - 1)) + " and " + names.get(names.size() - 1);
-    }
-
     /** The section at an index, begun with what the line above suggests where it is not there yet. */
     static ObjectNode section(ObjectNode draft, int index) {
         if (!draft.path("sections").isArray()) {

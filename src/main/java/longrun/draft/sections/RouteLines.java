@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import longrun.draft.entry.Entered;
+import longrun.finding.ListWords;
 
 /** The sections of a draft read as lines, once for everything that shows them: in order, and what each may hang on. */
 public final class RouteLines {
@@ -155,7 +156,7 @@ public final class RouteLines {
     private static String branching(List<String> out) {
         return out.isEmpty()
                 ? "branches, or not said"
-                : out.size() > 3 ? out.size() + " sections" : "branch: " + RouteDraft.together(out);
+                : out.size() > 3 ? out.size() + " sections" : "branch: " + ListWords.all(out);
     }
 
     /** Where the next line most likely leaves: what the last feeds, the last itself, or what the last leaves. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import longrun.finding.ListWords;
 import longrun.rules.limit.State;
 
 /**
@@ -80,15 +81,8 @@ public final class AskedOnce implements Rule {
     }
 
     private String all(List<Place> places) {
-        List<String> named = places.stream()
-                .limit(NAMED)
-                .map(p -> ofSections ? p.at() : p.label())
-                .toList();
-        int more = places.size() - named.size();
-        return (ofSections ? "sections " : "")
-                + (more > 0
-                        ? String.join(", ", named) + " and " + more + " more"
-                        : String.join(", ", named.subList(0, named.size() - 1)) + " and "
-                                + named.get(named.size() - 1));
+        List<String> named =
+                places.stream().map(p -> ofSections ? p.at() : p.label()).toList();
+        return (ofSections ? "sections " : "") + ListWords.most(named, NAMED);
     }
 }

@@ -11,6 +11,7 @@ import longrun.draft.run.RunAnswer;
 import longrun.draft.run.RunNames;
 import longrun.draft.run.Start;
 import longrun.draft.sections.MaterialWords;
+import longrun.finding.ListWords;
 import longrun.plan.choice.Material;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
@@ -224,9 +225,7 @@ final class LineRow {
         if (feeds.size() > 3) {
             return feeds.size() + " lines";
         }
-        return feeds.size() < 2
-                ? String.join("", feeds)
-                : String.join(", ", feeds.subList(0, feeds.size() - 1)) + " and " + feeds.get(feeds.size() - 1);
+        return ListWords.all(feeds);
     }
 
     void draw(String svg, int width) {

@@ -3,9 +3,9 @@ package longrun.ui.house.route;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
-import longrun.draft.sections.RouteDraft;
 import longrun.draft.sections.TubingDraft;
 import longrun.draft.sections.TubingSheet;
+import longrun.finding.ListWords;
 import longrun.plan.json.PlanError;
 import longrun.review.Review;
 import longrun.ui.field.Field;
@@ -189,9 +189,7 @@ final class TubingBlock {
     }
 
     private static String sections(List<String> users) {
-        return users.size() == 1
-                ? "section " + users.get(0) + " goes"
-                : "sections " + RouteDraft.together(users) + " go";
+        return users.size() == 1 ? "section " + users.get(0) + " goes" : "sections " + ListWords.all(users) + " go";
     }
 
     private void showName() {
@@ -222,8 +220,7 @@ final class TubingBlock {
         }
         return sheet.lacks().isEmpty()
                 ? "Kept with the house."
-                : "Kept with the house. Before it can size a section it needs " + RouteDraft.together(sheet.lacks())
-                        + ".";
+                : "Kept with the house. Before it can size a section it needs " + ListWords.all(sheet.lacks()) + ".";
     }
 
     private String usedWords(TubingSheet sheet, List<String> users) {
@@ -231,7 +228,7 @@ final class TubingBlock {
             return "";
         }
         if (!users.isEmpty()) {
-            return (users.size() == 1 ? "Section " : "Sections ") + RouteDraft.together(users)
+            return (users.size() == 1 ? "Section " : "Sections ") + ListWords.all(users)
                     + (users.size() == 1 ? " is" : " are") + " sized by it.";
         }
         boolean fits = desk.session().review().map(r -> fits(r, sheet)).orElse(true);

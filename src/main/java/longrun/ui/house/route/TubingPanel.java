@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import longrun.draft.entry.NewItem;
-import longrun.draft.sections.RouteDraft;
 import longrun.draft.sections.TubingDraft;
+import longrun.finding.ListWords;
 import longrun.plan.PlanPath;
 import longrun.plan.choice.Material;
 import longrun.ui.field.FieldList;
@@ -76,7 +76,7 @@ final class TubingPanel {
                 (name.isEmpty() ? "The table" : "\u201c" + name + "\u201d") + " is removed"
                         + (users.isEmpty()
                                 ? ""
-                                : ", and " + (users.size() == 1 ? "section " : "sections ") + RouteDraft.together(users)
+                                : ", and " + (users.size() == 1 ? "section " : "sections ") + ListWords.all(users)
                                         + (users.size() == 1 ? " is" : " are")
                                         + " sized by the code\u2019s table again")
                         + ". Undo brings it back.");

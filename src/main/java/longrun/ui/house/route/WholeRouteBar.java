@@ -4,8 +4,8 @@ import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import longrun.draft.sections.RouteDraft;
 import longrun.draft.sections.WholeRoute;
+import longrun.finding.ListWords;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 
@@ -87,8 +87,6 @@ final class WholeRouteBar {
     }
 
     private static String names(List<String> ids) {
-        return ids.size() > NAMED
-                ? String.join(", ", ids.subList(0, NAMED)) + " and " + (ids.size() - NAMED) + " more"
-                : RouteDraft.together(ids);
+        return ListWords.most(ids, NAMED);
     }
 }
