@@ -6,4 +6,4 @@ set -eu
 mvn -B -ntp -q test-compile dependency:build-classpath -Dmdep.outputFile=target/classpath -Dmdep.includeScope=test
 classes="target/test-classes:target/classes:$(cat target/classpath)"
 sh src/test/sh/ensure-chromium.sh target/chromium.path "$classes"
-exec java -cp "$classes" longrun.bench.StartAndWeight target/chromium.path
+exec java -Dlongrun.chromium=target/chromium.path -cp "$classes" longrun.bench.StartAndWeight

@@ -2,7 +2,6 @@ package longrun.bench;
 
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.Request;
@@ -19,8 +18,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import longrun.browser.Browsing;
 
 /**
  * Start and weight of the program beside those of an empty one of the same framework: seconds from the command to the
@@ -38,12 +37,10 @@ public final class StartAndWeight {
     /** What was measured of one program. */
     private record Measured(double startSeconds, int requests, long bytes) {}
 
-    /** @param args path of a file that holds the browser's path */
     public static void main(String[] args) throws IOException, InterruptedException {
-        String browser = Files.readString(Path.of(args[0])).strip();
-        Measured empty = measure(
-                browser, "emptyprogram.EmptyProgram", "--vaadin.allowed-packages=emptyprogram", "--server.port=%d");
-        Measured ours = measure(browser, "longrun.LongrunApplication", "--server.port=%d");
+        Measured empty =
+                measure("emptyprogram.EmptyProgram", "--vaadin.allowed-packages=emptyprogram", "--server.port=%d");
+        Measured ours = measure("longrun.LongrunApplication", "--server.port=%d");
         System.out.printf(Locale.ROOT, "%-28s %10s %10s %8s%n", "", "empty", "longrun", "ratio");
         line("seconds to the first page", empty.startSeconds(), ours.startSeconds());
         line("requests of the first view", empty.requests(), ours.requests());
@@ -54,8 +51,7 @@ public final class StartAndWeight {
         System.out.printf(Locale.ROOT, "%-28s %10.2f %10.2f %8.2f%n", what, empty, ours, ours / empty);
     }
 
-    private static Measured measure(String browser, String main, String... args)
-            throws IOException, InterruptedException {
+    private static Measured measure(String main, String... args) throws IOException, InterruptedException {
         double best = Double.MAX_VALUE;
         for (int i = 0; i < STARTS - 1; i++) {
             try (Running one = Running.start(main, args)) {
@@ -63,13 +59,8 @@ public final class StartAndWeight {
             }
         }
         try (Running one = Running.start(main, args);
-                Playwright playwright = Playwright.create(
-                        new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-                Browser chromium = playwright
-                        .chromium()
-                        .launch(new BrowserType.LaunchOptions()
-                                .setExecutablePath(Path.of(browser))
-                                .setArgs(List.of("--no-sandbox", "--disable-quic")))) {
+                Playwright playwright = Browsing.playwright();
+                Browser chromium = Browsing.launch(playwright)) {
             best = Math.min(best, one.seconds);
             List<Request> asked = new ArrayList<>();
             view(chromium, one.address(), asked);

@@ -40,10 +40,20 @@ public abstract class Browsing {
     @BeforeAll
     void startBrowser() throws IOException {
         PlaywrightAssertions.setDefaultAssertionTimeout(20_000); // a shared machine may be slow; no fact hangs on it
+        playwright = playwright();
+        browser = launch(playwright);
+    }
+
+    /** What drives a browser; it brings none of its own. */
+    public static Playwright playwright() {
         Map<String, String> env = new HashMap<>(System.getenv());
         env.put("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1");
-        playwright = Playwright.create(new Playwright.CreateOptions().setEnv(env));
-        browser = playwright
+        return Playwright.create(new Playwright.CreateOptions().setEnv(env));
+    }
+
+    /** The browser that was found or installed for the tests. */
+    public static Browser launch(Playwright playwright) throws IOException {
+        return playwright
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(chromium())

@@ -5,10 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.github.mvysny.kaributesting.v10.MockVaadin;
 import com.github.mvysny.kaributesting.v10.Routes;
 import com.vaadin.flow.component.UI;
-import com.vaadin.flow.dom.DomEvent;
-import com.vaadin.flow.dom.Element;
-import com.vaadin.flow.internal.nodefeature.ElementListenerMap;
-import elemental.json.Json;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -27,6 +23,7 @@ import longrun.review.Parts;
 import longrun.review.PlanDoor;
 import longrun.review.Review;
 import longrun.review.Reviewer;
+import longrun.ui.Fired;
 import longrun.ui.Shown;
 import longrun.ui.frame.Caution;
 import longrun.words.FigureText;
@@ -96,8 +93,7 @@ class FillViewTest {
     }
 
     private void fire(String event) {
-        Element e = view.getElement();
-        e.getNode().getFeature(ElementListenerMap.class).fireEvent(new DomEvent(e, event, Json.createObject()));
+        Fired.event(view.getElement(), event);
     }
 
     @Test

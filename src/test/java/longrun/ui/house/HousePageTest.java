@@ -14,6 +14,7 @@ import longrun.draft.demo.DemoHouse;
 import longrun.draft.demo.DemoStep;
 import longrun.draft.entry.DraftTree;
 import longrun.plan.json.PlanReader;
+import longrun.ui.Fired;
 import longrun.ui.Shown;
 import longrun.ui.field.ChoiceField;
 import longrun.ui.frame.Caution;
@@ -75,24 +76,16 @@ class HousePageTest extends OpenHouse {
         appliances(page).add("furnace");
         page.session().set("/appliances/0/input", "80000 Btu/h");
         page.session().endStep();
-        sheet(page, "undo");
+        Fired.event(page.getElement(), "sheet-undo");
         assertThat(page.step.words()).isEmpty();
-        sheet(page, "redo");
+        Fired.event(page.getElement(), "sheet-redo");
         page.show(PlaceKind.TANK);
-        sheet(page, "undo");
+        Fired.event(page.getElement(), "sheet-undo");
         assertThat(page.step.words()).isEqualTo("Taken back: Appliances, furnace, input. ");
-        sheet(page, "redo");
+        Fired.event(page.getElement(), "sheet-redo");
         assertThat(page.step.words()).isEqualTo("Done again: Appliances, furnace, input. ");
         page.session().set("/tank/size", "500 gal");
         assertThat(page.step.words()).isEmpty();
-    }
-
-    private static void sheet(HouseView page, String what) {
-        page.getElement()
-                .getNode()
-                .getFeature(com.vaadin.flow.internal.nodefeature.ElementListenerMap.class)
-                .fireEvent(new com.vaadin.flow.dom.DomEvent(
-                        page.getElement(), "sheet-" + what, elemental.json.Json.createObject()));
     }
 
     @Test

@@ -6,17 +6,15 @@ import com.github.mvysny.kaributesting.v10.LocatorJ;
 import com.github.mvysny.kaributesting.v10.MockVaadin;
 import com.github.mvysny.kaributesting.v10.Routes;
 import com.vaadin.flow.component.UI;
-import com.vaadin.flow.dom.DomEvent;
 import com.vaadin.flow.dom.Element;
-import com.vaadin.flow.internal.nodefeature.ElementListenerMap;
 import elemental.json.Json;
-import elemental.json.JsonObject;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import longrun.draft.run.Line;
 import longrun.draft.run.Pipe;
 import longrun.draft.run.Start;
+import longrun.ui.Fired;
 import longrun.ui.Shown;
 import longrun.ui.frame.Caution;
 import longrun.words.UnitSystem;
@@ -57,10 +55,6 @@ class RunViewTest {
         type(2, Line.Column.NAME, "to the range");
         type(2, Line.Column.LENGTH, "18");
         type(2, Line.Column.INPUT, "65000");
-    }
-
-    private static void fire(Element e, String event, JsonObject data) {
-        e.getNode().getFeature(ElementListenerMap.class).fireEvent(new DomEvent(e, event, data));
     }
 
     private String page() {
@@ -167,9 +161,9 @@ class RunViewTest {
     @Test
     void undoTakesBackAWholeEntryAndRedoBringsItBack() {
         twoLines();
-        fire(view.getElement(), "sheet-undo", Json.createObject());
+        Fired.event(view.getElement(), "sheet-undo", Json.createObject());
         assertThat(view.draft().lines().get(2).input()).isEmpty();
-        fire(view.getElement(), "sheet-redo", Json.createObject());
+        Fired.event(view.getElement(), "sheet-redo", Json.createObject());
         assertThat(view.draft().lines().get(2).input()).isEqualTo("65000 Btu/h");
     }
 
@@ -240,7 +234,7 @@ class RunViewTest {
     private void choose(String group, Enum<?> value) {
         Element radio = radio(view.getElement(), group, value.name());
         assertThat(radio).isNotNull();
-        fire(radio, "change", Json.createObject());
+        Fired.event(radio, "change", Json.createObject());
     }
 
     private static Element radio(Element in, String group, String value) {
@@ -280,10 +274,10 @@ class RunViewTest {
         twoLines();
         view.pasted("to the grill\t12\t40,000");
         assertThat(view.paste().isOpen()).isTrue();
-        fire(button(view.getElement(), "Begin an empty run"), "click", elemental.json.Json.createObject());
+        Fired.event(button(view.getElement(), "Begin an empty run"), "click", elemental.json.Json.createObject());
         assertThat(view.paste().isOpen()).isFalse();
         assertThat(view.draft().lines()).isEmpty();
-        fire(view.getElement(), "sheet-undo", elemental.json.Json.createObject());
+        Fired.event(view.getElement(), "sheet-undo", elemental.json.Json.createObject());
         assertThat(view.draft().lines()).hasSize(3);
         assertThat(view.paste().isOpen()).isFalse();
     }

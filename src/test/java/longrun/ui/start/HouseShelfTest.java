@@ -4,13 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.vaadin.flow.component.UI;
-import com.vaadin.flow.dom.DomEvent;
 import com.vaadin.flow.dom.Element;
-import com.vaadin.flow.internal.nodefeature.ElementListenerMap;
-import elemental.json.Json;
 import java.util.stream.Stream;
 import longrun.store.DraftStore;
 import longrun.store.ListedHouse;
+import longrun.ui.Fired;
 import longrun.ui.house.OpenHouses;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -46,9 +44,7 @@ class HouseShelfTest extends OpenHouses {
                         && e.getText().equals(says))
                 .findFirst()
                 .orElseThrow();
-        button.getNode()
-                .getFeature(ElementListenerMap.class)
-                .fireEvent(new DomEvent(button, "click", Json.createObject()));
+        Fired.click(button);
     }
 
     @Test

@@ -3,10 +3,7 @@ package longrun.ui.start;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.flow.component.UI;
-import com.vaadin.flow.dom.DomEvent;
 import com.vaadin.flow.dom.Element;
-import com.vaadin.flow.internal.nodefeature.ElementListenerMap;
-import elemental.json.Json;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +14,7 @@ import longrun.review.Reviewer;
 import longrun.store.DraftStore;
 import longrun.store.ListedHouse;
 import longrun.store.StoreFolder;
+import longrun.ui.Fired;
 import longrun.ui.house.OpenHouses;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -67,9 +65,7 @@ class StoreFailsTest extends OpenHouses {
                         && e.getText().equals(says))
                 .findFirst()
                 .orElseThrow();
-        button.getNode()
-                .getFeature(ElementListenerMap.class)
-                .fireEvent(new DomEvent(button, "click", Json.createObject()));
+        Fired.click(button);
     }
 
     /** A button that asks first is pressed before the store fails, the one that answers it after. */

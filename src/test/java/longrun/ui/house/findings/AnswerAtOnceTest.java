@@ -2,13 +2,11 @@ package longrun.ui.house.findings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.vaadin.flow.dom.DomEvent;
 import com.vaadin.flow.dom.Element;
-import com.vaadin.flow.internal.nodefeature.ElementListenerMap;
-import elemental.json.Json;
 import java.util.List;
 import java.util.stream.Stream;
 import longrun.draft.OpenQuestions;
+import longrun.ui.Fired;
 import longrun.ui.house.HouseView;
 import longrun.ui.house.OpenHouse;
 import org.junit.jupiter.api.Test;
@@ -58,7 +56,7 @@ class AnswerAtOnceTest extends OpenHouse {
                 .filter(e -> e.getTag().equals("button") && e.getText().equals("no"))
                 .findFirst()
                 .orElseThrow();
-        no.getNode().getFeature(ElementListenerMap.class).fireEvent(new DomEvent(no, "click", Json.createObject()));
+        Fired.click(no);
         assertThat(SAME_ROOM).allMatch(at -> page.session().text(at).equals("false"));
     }
 

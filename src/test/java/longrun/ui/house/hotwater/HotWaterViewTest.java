@@ -3,14 +3,13 @@ package longrun.ui.house.hotwater;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.flow.component.UI;
-import com.vaadin.flow.dom.DomEvent;
 import com.vaadin.flow.dom.Element;
-import com.vaadin.flow.internal.nodefeature.ElementListenerMap;
 import elemental.json.Json;
 import elemental.json.JsonObject;
 import longrun.Samples;
 import longrun.plan.choice.Arrangement;
 import longrun.store.DraftStore;
+import longrun.ui.Fired;
 import longrun.ui.house.HouseView;
 import longrun.ui.house.OpenHouses;
 import org.junit.jupiter.api.Test;
@@ -39,7 +38,7 @@ class HotWaterViewTest extends OpenHouses {
         JsonObject data = Json.createObject();
         data.put("element.value", value);
         data.put("for", "trailing");
-        slider.getNode().getFeature(ElementListenerMap.class).fireEvent(new DomEvent(slider, "input", data));
+        Fired.event(slider, "input", data);
     }
 
     @Test

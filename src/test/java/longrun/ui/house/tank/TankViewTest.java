@@ -3,13 +3,12 @@ package longrun.ui.house.tank;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.flow.component.UI;
-import com.vaadin.flow.dom.DomEvent;
 import com.vaadin.flow.dom.Element;
-import com.vaadin.flow.internal.nodefeature.ElementListenerMap;
 import elemental.json.Json;
 import elemental.json.JsonObject;
 import longrun.Samples;
 import longrun.store.DraftStore;
+import longrun.ui.Fired;
 import longrun.ui.house.HouseView;
 import longrun.ui.house.OpenHouses;
 import org.junit.jupiter.api.Test;
@@ -34,15 +33,11 @@ class TankViewTest extends OpenHouses {
         return Samples.text("data/demo/orchard-house.json");
     }
 
-    private static void fire(Element e, String event, JsonObject data) {
-        e.getNode().getFeature(ElementListenerMap.class).fireEvent(new DomEvent(e, event, data));
-    }
-
     private static void slide(Element slider, String value) {
         JsonObject data = Json.createObject();
         data.put("element.value", value);
         data.put("for", "trailing");
-        fire(slider, "input", data);
+        Fired.event(slider, "input", data);
     }
 
     @Test
@@ -79,7 +74,7 @@ class TankViewTest extends OpenHouses {
         slide(place.play().gauge().input(), "47");
         JsonObject today = Json.createObject();
         today.put(TankPlay.TODAY, "2026-11-03");
-        fire(place.play().keepButton(), "click", today);
+        Fired.event(place.play().keepButton(), "click", today);
         assertThat(page.session().text("/tank/gauge")).isEqualTo("47 %");
         assertThat(page.session().text("/tank/gaugeDate")).isEqualTo("2026-11-03");
         page.session().undo();

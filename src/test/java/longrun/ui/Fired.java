@@ -1,0 +1,26 @@
+package longrun.ui;
+
+import com.vaadin.flow.dom.DomEvent;
+import com.vaadin.flow.dom.Element;
+import com.vaadin.flow.internal.nodefeature.ElementListenerMap;
+import elemental.json.Json;
+import elemental.json.JsonObject;
+
+/** What a browser would tell of an element. */
+public final class Fired {
+
+    private Fired() {}
+
+    public static void click(Element element) {
+        event(element, "click");
+    }
+
+    public static void event(Element element, String event) {
+        event(element, event, Json.createObject());
+    }
+
+    /** @param data what the browser tells with it */
+    public static void event(Element element, String event, JsonObject data) {
+        element.getNode().getFeature(ElementListenerMap.class).fireEvent(new DomEvent(element, event, data));
+    }
+}
