@@ -1,10 +1,11 @@
 package longrun.rules.shape;
 
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.OptionalInt;
 import longrun.plan.Appliance;
 import longrun.plan.Plan;
+import longrun.plan.PlanPath;
+import longrun.plan.Section;
 
 /**
  * What a plan takes as usual and nobody has looked at. No rule passes on it: what holds by such an entry is a question,
@@ -13,13 +14,13 @@ import longrun.plan.Plan;
  */
 public final class NotSeen {
 
-    private static final Pattern SECTION = Pattern.compile("/sections/(\\d+)(?:/.*)?");
-    private static final Pattern APPLIANCE = Pattern.compile("/appliances/(\\d+)(?:/connection/(\\d+))?(?:/.*)?");
-
     private final Plan plan;
+    private final boolean any;
 
     public NotSeen(Plan plan) {
         this.plan = plan;
+        any = plan.sections().stream().anyMatch(Section::isAssumed)
+                || plan.appliances().stream().anyMatch(Appliance::hasPartsNotSeen);
     }
 
     /**
@@ -28,41 +29,56 @@ public final class NotSeen {
      * @param ofHookups whether the rule is about the parts at appliances
      */
     public Verdict weighed(Verdict verdict, boolean ofHookups) {
+        if (!any) {
+            return verdict;
+        }
         return switch (verdict.state().state()) {
-            case HOLDS -> restsOnNotSeen(verdict.state().pointer(), ofHookups) ? verdict.asking() : verdict;
+            case HOLDS ->
+                restsOnNotSeen(PlanPath.of(verdict.state().pointer()), ofHookups) ? verdict.asking() : verdict;
             case ASKS ->
-                verdict.finding().filter(f -> isAskedAlready(f.field())).isPresent() ? verdict.untold() : verdict;
+                verdict.finding()
+                                .filter(f -> isAskedAlready(PlanPath.of(f.field())))
+                                .isPresent()
+                        ? verdict.untold()
+                        : verdict;
             case BROKEN, NOT_FOR_THIS_PLAN -> verdict;
         };
     }
 
-    private boolean restsOnNotSeen(String pointer, boolean ofHookups) {
-        Matcher section = SECTION.matcher(pointer);
-        if (section.matches()) {
-            return plan.sections().get(Integer.parseInt(section.group(1))).isAssumed();
-        }
-        Matcher at = APPLIANCE.matcher(pointer);
-        if (!at.matches() || !ofHookups) {
+    private boolean restsOnNotSeen(PlanPath at, boolean ofHookups) {
+        if (at.findIndex().isEmpty()) {
             return false;
         }
-        Appliance appliance = plan.appliances().get(Integer.parseInt(at.group(1)));
-        return at.group(2) == null ? appliance.hasPartsNotSeen() : isNotSeen(appliance, at.group(2));
+        int index = at.findIndex().getAsInt();
+        if (at.isIn("sections")) {
+            return plan.sections().get(index).isAssumed();
+        }
+        if (!at.isIn("appliances") || !ofHookups) {
+            return false;
+        }
+        Appliance appliance = plan.appliances().get(index);
+        OptionalInt part = part(at);
+        return part.isPresent() ? isNotSeen(appliance, part.getAsInt()) : appliance.hasPartsNotSeen();
     }
 
     /** The missing entries ask what is there. */
-    private boolean isAskedAlready(String field) {
-        if (field.startsWith("/sections/") && field.endsWith("/assumed")) {
-            return true;
+    private boolean isAskedAlready(PlanPath at) {
+        if (at.isIn("sections")) {
+            return at.entry().equals("assumed");
         }
-        Matcher at = APPLIANCE.matcher(field);
-        return at.matches()
-                && at.group(2) != null
-                && isNotSeen(plan.appliances().get(Integer.parseInt(at.group(1))), at.group(2));
+        return at.isIn("appliances")
+                && at.findIndex().isPresent()
+                && part(at).isPresent()
+                && isNotSeen(plan.appliances().get(at.findIndex().getAsInt()), part(at).getAsInt());
     }
 
-    private static boolean isNotSeen(Appliance appliance, String index) {
+    /** The number of the part it stands in; empty where it is about the appliance. */
+    private static OptionalInt part(PlanPath at) {
+        return at.step(2).equals("connection") ? at.findIndex(3) : OptionalInt.empty();
+    }
+
+    private static boolean isNotSeen(Appliance appliance, int part) {
         List<Appliance.Part> parts = appliance.connection().findValue().orElse(List.of());
-        int i = Integer.parseInt(index);
-        return i < parts.size() && !parts.get(i).isSeen();
+        return part < parts.size() && !parts.get(part).isSeen();
     }
 }
