@@ -25,21 +25,21 @@ public final class ListedMonths {
     }
 
     /** Adds a month to the use at a pointer, or takes it away; with the last the list goes. */
-    public static void toggle(DraftEdit draft, String at, BigDecimal month) {
+    public static void toggle(DraftEdit draft, String at, int month) {
         if (!(draft.root().at(at) instanceof ObjectNode use)) {
             return;
         }
         ArrayNode now = JsonNodeFactory.instance.arrayNode();
         boolean was = false;
         for (JsonNode m : use.path(MONTHS)) {
-            if (m.asInt() == month.intValue()) {
+            if (m.asInt() == month) {
                 was = true;
             } else {
                 now.add(m);
             }
         }
         if (!was) {
-            now.add(DecimalNode.valueOf(month));
+            now.add(DecimalNode.valueOf(BigDecimal.valueOf(month)));
         }
         if (now.isEmpty()) {
             use.remove(MONTHS);

@@ -1,9 +1,5 @@
 package longrun.paper.checked;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import longrun.checked.report.Cell;
@@ -13,6 +9,7 @@ import longrun.checked.report.Report;
 import longrun.paper.page.Html;
 import longrun.paper.page.PdfFile;
 import longrun.paper.page.SheetFile;
+import longrun.paper.page.SheetStyle;
 import longrun.words.CautionWords;
 import longrun.words.Program;
 import org.jsoup.nodes.Document;
@@ -41,7 +38,7 @@ public final class CheckedFile {
         document.title(Report.TITLE);
         document.head().appendElement("meta").attr("charset", "utf-8");
         document.head().appendElement("meta").attr("name", "subject").attr("content", Report.TITLE);
-        document.head().appendElement("style").append(read(style));
+        document.head().appendElement("style").append(SheetStyle.read("checked/" + style));
         Element body = document.body();
         String under =
                 "Longrun " + Program.version() + ", tables " + Program.tablesMark() + ", made " + SheetFile.day(made);
@@ -116,16 +113,5 @@ public final class CheckedFile {
             line.appendChild(Html.text("span", "nb", figures.get(i) + comma)).appendText(comma.isEmpty() ? "" : " ");
         }
         return line;
-    }
-
-    private static String read(String file) {
-        try (InputStream in = CheckedFile.class.getResourceAsStream("/longrun/paper/checked/" + file)) {
-            if (in == null) {
-                throw new IllegalStateException("longrun/paper/checked/" + file + " is not there");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
 /** The style of the sheets, one hand for all of them. */
-final class SheetStyle {
+public final class SheetStyle {
 
     private SheetStyle() {}
 
@@ -14,7 +14,8 @@ final class SheetStyle {
         return read("sheet.css") + read("lists.css");
     }
 
-    private static String read(String file) {
+    /** A style as it is packed, by its name below the sheets' own. */
+    public static String read(String file) {
         try (InputStream in = SheetStyle.class.getResourceAsStream("/longrun/paper/" + file)) {
             if (in == null) {
                 throw new IllegalStateException("longrun/paper/" + file + " is not there");

@@ -7,7 +7,6 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import longrun.draft.hookup.HookupParts;
 import longrun.ui.frame.Dom;
-import longrun.words.IsolatedName;
 
 /** Rows of parts to begin with: the usual one for the appliance, others, and those of another appliance. */
 final class UsualParts {
@@ -53,8 +52,7 @@ final class UsualParts {
         element.appendChild(usual);
         if (!others.isEmpty()) {
             Element as = Dom.el("p", "acts");
-            others.forEach((pointer, name) ->
-                    as.appendChild(button("As at " + IsolatedName.of(name), () -> parts.beginAs(pointer))));
+            others.forEach((pointer, name) -> as.appendChild(button("As at " + name, () -> parts.beginAs(pointer))));
             element.appendChild(as);
         }
         element.appendChild(Dom.el("p", "acts", none));

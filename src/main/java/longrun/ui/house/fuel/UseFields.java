@@ -1,7 +1,6 @@
 package longrun.ui.house.fuel;
 
 import com.vaadin.flow.dom.Element;
-import java.math.BigDecimal;
 import java.util.List;
 import longrun.draft.ApplianceChoices;
 import longrun.draft.Climate;
@@ -146,12 +145,12 @@ final class UseFields {
                 .setAttribute("role", "group")
                 .setAttribute("aria-label", "Months it burns in; none chosen is all year");
         for (int m = 1; m <= 12; m++) {
-            BigDecimal month = BigDecimal.valueOf(m);
-            boolean on = ListedMonths.has(desk.session().at(at), m);
+            int month = m;
+            boolean on = ListedMonths.has(desk.session().at(at), month);
             Element button = Dom.button(on ? "on" : "", Climate.MONTHS.get(m - 1))
                     .setAttribute("aria-pressed", String.valueOf(on));
             button.addEventListener("click", e -> {
-                boolean was = ListedMonths.has(desk.session().at(at), month.intValue());
+                boolean was = ListedMonths.has(desk.session().at(at), month);
                 Dom.setClass(button, "on", !was);
                 button.setAttribute("aria-pressed", String.valueOf(!was));
                 desk.session().change(d -> ListedMonths.toggle(d, at, month));
