@@ -17,8 +17,18 @@ public final class ListWords {
 
     /** No more than so many of them, and how many more there are: A, B and 4 more. */
     public static String most(List<String> names, int most) {
-        return names.size() > most
-                ? String.join(", ", names.subList(0, most)) + " and " + (names.size() - most) + " more"
-                : all(names);
+        return most(names, names.size(), most);
+    }
+
+    /**
+     * The same where only the first of many are at hand.
+     *
+     * @param first all of them, or at least one more than are named
+     * @param count how many there are
+     */
+    public static String most(List<String> first, int count, int most) {
+        return count > most
+                ? String.join(", ", first.subList(0, most)) + " and " + (count - most) + " more"
+                : all(first);
     }
 }

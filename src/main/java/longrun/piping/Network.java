@@ -159,11 +159,9 @@ public final class Network {
 
     /** The regulator at the end of a section. */
     public Optional<Regulator> findRegulatorAtEndOf(String section) {
-        return forest.findSection(section).stream()
-                .map(forest::regulatorOn)
-                .filter(r -> r >= 0)
-                .mapToObj(plan.regulators()::get)
-                .findFirst();
+        OptionalInt at = forest.findSection(section);
+        int regulator = at.isPresent() ? forest.regulatorOn(at.getAsInt()) : -1;
+        return regulator < 0 ? Optional.empty() : Optional.of(plan.regulators().get(regulator));
     }
 
     /** Whether nothing leaves a section or hangs on it. */

@@ -1,8 +1,8 @@
 package longrun.plan;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 
 /**
  * Where an entry stands in a plan, step by step: names of entries, and numbers in lists. Written as a JSON pointer,
@@ -16,11 +16,14 @@ public record PlanPath(List<String> steps) {
 
     /** The place a pointer names; the plan itself where it is blank. */
     public static PlanPath of(String pointer) {
-        return pointer.isEmpty()
-                ? new PlanPath(List.of())
-                : new PlanPath(Stream.of(pointer.substring(1).split("/", -1))
-                        .map(s -> s.replace("~1", "/").replace("~0", "~"))
-                        .toList());
+        if (pointer.isEmpty()) {
+            return new PlanPath(List.of());
+        }
+        String[] steps = pointer.substring(1).split("/", -1);
+        if (pointer.indexOf('~') >= 0) {
+            Arrays.setAll(steps, i -> steps[i].replace("~1", "/").replace("~0", "~"));
+        }
+        return new PlanPath(List.of(steps));
     }
 
     public int length() {
@@ -72,6 +75,11 @@ public record PlanPath(List<String> steps) {
 
     /** Whether a step is a number in a list. */
     public static boolean isIndex(String step) {
-        return !step.isEmpty() && step.length() < 7 && step.chars().allMatch(c -> c >= '0' && c <= '9');
+        for (int i = 0; i < step.length(); i++) {
+            if (step.charAt(i) < '0' || step.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return !step.isEmpty() && step.length() < 7;
     }
 }

@@ -1,11 +1,12 @@
 package longrun.rules;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -110,21 +111,27 @@ public final class Rules {
             for (Verdict judged : rule.judge(house)) {
                 Verdict verdict = notSeen.weighed(judged, OF_HOOKUPS.contains(rule.name()));
                 states.add(verdict.state());
-                verdict.finding().ifPresent(f -> told.add(new Told(rule.precedence(), verdict.state(), f)));
+                verdict.field().ifPresent(f -> told.add(new Told(rule.precedence(), verdict, f)));
             }
         }
         List<Finding> findings = onceAnEntry(told).stream()
-                .sorted(Comparator.comparingLong(t -> order(t.state().pointer())))
-                .map(Told::finding)
+                .map(t -> Map.entry(order(t.verdict().state().pointer()), t.verdict()))
+                .sorted(Map.Entry.comparingByKey())
+                .flatMap(t -> t.getValue().finding().stream())
                 .toList();
         return new RuleReport(Answers.apply(house.plan(), findings), states);
     }
 
-    private record Told(Precedence precedence, RuleState state, Finding finding) {
+    /** A verdict that tells something, and the entry that mends it. */
+    private record Told(Precedence precedence, Verdict verdict, String field) {
 
         /** A question stands best where its entry is. */
         boolean isAtItsEntry() {
-            return finding.field().startsWith(state.pointer());
+            return field.startsWith(verdict.state().pointer());
+        }
+
+        boolean asks() {
+            return verdict.state().state() == State.ASKS;
         }
     }
 
@@ -134,16 +141,13 @@ public final class Rules {
                 Comparator.comparing((Told t) -> !t.isAtItsEntry()).thenComparing(Told::precedence);
         Map<String, Told> asked = new HashMap<>();
         for (Told t : told) {
-            if (t.state().state() == State.ASKS) {
-                asked.merge(t.finding().field(), t, (a, b) -> first.compare(b, a) < 0 ? b : a);
+            if (t.asks()) {
+                asked.merge(t.field(), t, (a, b) -> first.compare(b, a) < 0 ? b : a);
             }
         }
-        return told.stream()
-                .filter(t -> t.state().state() != State.ASKS
-                        || Optional.ofNullable(asked.get(t.finding().field()))
-                                .filter(kept -> kept == t)
-                                .isPresent())
-                .toList();
+        Set<Told> kept = Collections.newSetFromMap(new IdentityHashMap<>());
+        kept.addAll(asked.values());
+        return told.stream().filter(t -> !t.asks() || kept.contains(t)).toList();
     }
 
     /** Where a place stands in the plan: its part, then its number in the list. */

@@ -61,7 +61,7 @@ public record Threshold(
 
     /** What must be, as a person reads it. */
     public String required() {
-        String words = requirement.replace("{limit}", limitText);
+        String words = requirement.indexOf('{') < 0 ? requirement : requirement.replace("{limit}", limitText);
         return confidence() == Confidence.MEMORY ? words + " (" + FROM_MEMORY + ")" : words;
     }
 

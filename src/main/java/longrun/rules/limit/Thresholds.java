@@ -56,10 +56,12 @@ public final class Thresholds {
     }
 
     public Optional<Threshold> find(String rule, String variant, CodeProfile code) {
-        return listOf(rule).stream()
-                .filter(t -> t.variant().equals(variant)
-                        && t.code().map(code::equals).orElse(true))
-                .findFirst();
+        for (Threshold t : listOf(rule)) { // asked for at every place of every rule
+            if (t.variant().equals(variant) && t.code().map(code::equals).orElse(true)) {
+                return Optional.of(t);
+            }
+        }
+        return Optional.empty();
     }
 
     /**

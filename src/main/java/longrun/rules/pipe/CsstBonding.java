@@ -40,10 +40,10 @@ final class CsstBonding implements Rule {
                 .filter(s -> mayNeedIt(s) && s.material().isKnown())
                 .map(Section::id)
                 .min(Comparator.naturalOrder()); // by name, whatever the list's order
-        Optional<Verdict> told = first.map(id -> judge(house, sections, at(sections, id)));
+        Optional<Verdict> told = first.map(id -> judge(house, sections, at(house, id)));
         for (int i = 0; i < sections.size(); i++) {
             Section section = sections.get(i);
-            Place place = Sections.place(section, i);
+            Place place = house.section(i);
             if (!mayNeedIt(section)) {
                 verdicts.add(Judge.notFor(row(house, ""), place));
             } else if (!section.material().isKnown()) {
@@ -60,10 +60,10 @@ final class CsstBonding implements Rule {
         return verdicts;
     }
 
-    private static Place at(List<Section> sections, String id) {
-        for (int i = 0; i < sections.size(); i++) {
-            if (sections.get(i).id().equals(id)) {
-                return Sections.place(sections.get(i), i);
+    private static Place at(House house, String id) {
+        for (int i = 0; i < house.plan().sections().size(); i++) {
+            if (house.section(i).at().equals(id)) {
+                return house.section(i);
             }
         }
         throw new IllegalArgumentException("no section " + id);
@@ -82,7 +82,7 @@ final class CsstBonding implements Rule {
         Optional<Integer> bond = bonded(sections);
         if (bond.isPresent()) {
             int at = bond.get();
-            return wire(house, sections.get(at), Sections.place(sections.get(at), at), place);
+            return wire(house, sections.get(at), house.section(at), place);
         }
         boolean plain = sections.stream()
                 .anyMatch(s -> s.material().is(Material.CSST) && s.jacket().is(Jacket.PLAIN));

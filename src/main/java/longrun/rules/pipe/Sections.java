@@ -21,13 +21,9 @@ final class Sections {
         List<Case<Section>> all = new ArrayList<>();
         List<Section> sections = house.plan().sections();
         for (int i = 0; i < sections.size(); i++) {
-            all.add(at.apply(sections.get(i), place(sections.get(i), i)));
+            all.add(at.apply(sections.get(i), house.section(i)));
         }
         return all;
-    }
-
-    static Place place(Section section, int index) {
-        return new Place(section.id(), "/sections/" + index, "section " + section.id());
     }
 
     /** Where a section runs decides what is asked of it. */

@@ -58,7 +58,7 @@ final class Support {
         List<Case<Section>> all = new ArrayList<>();
         for (int i = 0; i < house.plan().sections().size(); i++) {
             Section section = house.plan().sections().get(i);
-            all.add(at(house, section, i, Sections.place(section, i)));
+            all.add(at(house, section, i, house.section(i)));
         }
         return all;
     }

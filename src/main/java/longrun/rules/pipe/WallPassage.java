@@ -55,7 +55,7 @@ final class WallPassage implements Rule {
         List<Section> sections = house.plan().sections();
         for (int i = 0; i < sections.size(); i++) {
             Section section = sections.get(i);
-            Place place = Sections.place(section, i);
+            Place place = house.section(i);
             List<Pass> passes = section.passes().findValue().orElse(List.of());
             for (int p = 0; p < passes.size(); p++) {
                 verdicts.add(judge(house, passes.get(p), place.inside("passes/" + p)));

@@ -46,7 +46,7 @@ public final class PressureIndoors implements Rule {
         List<Section> sections = house.plan().sections();
         for (int i = 0; i < sections.size(); i++) {
             Section section = sections.get(i);
-            Place place = new Place(section.id(), "/sections/" + i, "section " + section.id());
+            Place place = house.section(i);
             Optional<Regulator> ahead = house.network().findRegulatorAhead(section.id());
             if (ahead.isEmpty()) {
                 verdicts.add(Judge.notFor(own, place)); // what it leaves is asked where it is entered

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
+import java.util.TreeSet;
 import longrun.finding.ListWords;
 import longrun.rules.limit.State;
 
@@ -56,16 +58,37 @@ public final class AskedOnce implements Rule {
                                 .add(at));
             }
         }
-        told.values().stream().filter(same -> same.size() > 1).forEach(same -> {
-            same.sort(Comparator.comparing(i -> verdicts.get(i).state().at())); // by name, whatever the list's order
-            List<Place> places = same.stream()
-                    .map(i -> verdicts.get(i).telling().orElseThrow().place())
-                    .toList();
-            Verdict first = verdicts.get(same.get(0));
-            verdicts.set(same.get(0), first.about(places.get(0).together(all(places))));
-            same.stream().skip(1).forEach(i -> verdicts.set(i, verdicts.get(i).untold()));
-        });
+        told.values().stream().filter(same -> same.size() > 1).forEach(same -> tellOnce(verdicts, same));
         return verdicts;
+    }
+
+    /** By name, whatever the list's order. */
+    private void tellOnce(List<Verdict> verdicts, List<Integer> same) {
+        List<Integer> first =
+                first(same, Comparator.comparing(i -> verdicts.get(i).state().at()));
+        List<String> named = first.stream()
+                .map(i -> verdicts.get(i).telling().orElseThrow().place())
+                .map(p -> ofSections ? p.at() : p.label())
+                .toList();
+        int teller = first.get(0);
+        Verdict one = verdicts.get(teller);
+        same.forEach(i -> verdicts.set(i, verdicts.get(i).untold()));
+        Place place = one.telling().orElseThrow().place();
+        verdicts.set(
+                teller,
+                one.about(place.together((ofSections ? "sections " : "") + ListWords.most(named, same.size(), NAMED))));
+    }
+
+    /** The few that are named and one more, in order; of a thousand the others need not be sorted. */
+    private static List<Integer> first(List<Integer> all, Comparator<Integer> order) {
+        NavigableSet<Integer> first = new TreeSet<>(order.thenComparing(Comparator.naturalOrder()));
+        for (int one : all) {
+            first.add(one);
+            if (first.size() > NAMED + 1) {
+                first.pollLast();
+            }
+        }
+        return List.copyOf(first);
     }
 
     /** What must be the same for it to be told once: what was found, what is required, and the entry that mends it. */
@@ -78,11 +101,5 @@ public final class AskedOnce implements Rule {
                     t.limit().required(),
                     state == State.ASKS ? field.substring(field.lastIndexOf('/')) : field);
         }
-    }
-
-    private String all(List<Place> places) {
-        List<String> named =
-                places.stream().map(p -> ofSections ? p.at() : p.label()).toList();
-        return (ofSections ? "sections " : "") + ListWords.most(named, NAMED);
     }
 }

@@ -67,6 +67,9 @@ public record Hookup(Appliance appliance, Place place, OptionalInt serving) {
 
     public List<Fitted> parts() {
         List<Part> parts = appliance.connection().findValue().orElse(List.of());
+        if (parts.isEmpty()) {
+            return List.of();
+        }
         List<Fitted> fitted = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             fitted.add(new Fitted(this, i, parts.get(i)));
@@ -75,9 +78,12 @@ public record Hookup(Appliance appliance, Place place, OptionalInt serving) {
     }
 
     public List<Fitted> listOf(PartKind kind) {
-        return parts().stream()
-                .filter(f -> f.part().part().is(kind) && isInSight(f))
-                .toList();
+        List<Fitted> all = parts();
+        return all.isEmpty()
+                ? all
+                : all.stream()
+                        .filter(f -> f.part().part().is(kind) && isInSight(f))
+                        .toList();
     }
 
     public boolean has(PartKind kind) {

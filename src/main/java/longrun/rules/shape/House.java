@@ -1,11 +1,13 @@
 package longrun.rules.shape;
 
+import java.util.ArrayList;
 import java.util.List;
 import longrun.capacity.CapacityTables;
 import longrun.piping.Network;
 import longrun.piping.Piping;
 import longrun.plan.Code;
 import longrun.plan.Plan;
+import longrun.plan.Section;
 import longrun.plan.choice.CodeProfile;
 import longrun.pressure.Pressures;
 import longrun.rules.limit.Limits;
@@ -19,6 +21,7 @@ public final class House {
     private final Limits limits;
     private final Pressures pressures;
     private final List<Hookup> hookups;
+    private final List<Place> sections;
 
     private House(Pressures pressures) {
         this.pressures = pressures;
@@ -26,6 +29,7 @@ public final class House {
         this.network = pressures.sizing().piping().network();
         this.limits = Limits.of(plan, profile());
         this.hookups = Hookup.listIn(plan);
+        this.sections = sections(plan);
     }
 
     private House(House like, List<Hookup> hookups) {
@@ -34,6 +38,15 @@ public final class House {
         this.network = like.network;
         this.limits = like.limits;
         this.hookups = List.copyOf(hookups);
+        this.sections = like.sections;
+    }
+
+    private static List<Place> sections(Plan plan) {
+        List<Place> places = new ArrayList<>();
+        for (Section section : plan.sections()) {
+            places.add(new Place(section.id(), "/sections/" + places.size(), "section " + section.id()));
+        }
+        return places;
     }
 
     /** With the published tables. */
@@ -53,6 +66,11 @@ public final class House {
 
     public List<Hookup> hookups() {
         return hookups;
+    }
+
+    /** Where a section stands, by its number in the plan. */
+    public Place section(int index) {
+        return sections.get(index);
     }
 
     public Plan plan() {

@@ -36,11 +36,7 @@ public final class NotSeen {
             case HOLDS ->
                 restsOnNotSeen(PlanPath.of(verdict.state().pointer()), ofHookups) ? verdict.asking() : verdict;
             case ASKS ->
-                verdict.finding()
-                                .filter(f -> isAskedAlready(PlanPath.of(f.field())))
-                                .isPresent()
-                        ? verdict.untold()
-                        : verdict;
+                verdict.field().filter(f -> isAskedAlready(PlanPath.of(f))).isPresent() ? verdict.untold() : verdict;
             case BROKEN, NOT_FOR_THIS_PLAN -> verdict;
         };
     }

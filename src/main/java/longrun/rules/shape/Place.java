@@ -38,6 +38,9 @@ public record Place(String at, String pointer, String label, boolean several) {
 
     /** Words about it: {@code {who}} becomes its label, {@code {is|are}} what goes with one or with several. */
     String named(String words) {
+        if (words.indexOf('{') < 0) {
+            return words;
+        }
         return NUMBER.matcher(words)
                 .replaceAll(m -> Matcher.quoteReplacement(several ? m.group(2) : m.group(1)))
                 .replace(WHO, label);

@@ -19,9 +19,7 @@ public abstract class SectionRule implements Rule {
         List<Verdict> verdicts = new ArrayList<>();
         List<Section> sections = house.plan().sections();
         for (int i = 0; i < sections.size(); i++) {
-            Section section = sections.get(i);
-            verdicts.add(
-                    judge(house, own, section, new Place(section.id(), "/sections/" + i, "section " + section.id())));
+            verdicts.add(judge(house, own, sections.get(i), house.section(i)));
         }
         return verdicts;
     }

@@ -23,12 +23,7 @@ record Telling(
         Optional<Question> question,
         String field) {
 
-    /** As told of the place it was found at. */
-    Finding finding() {
-        return about(place);
-    }
-
-    /** The same told of others, or of several at once; it stands where it was found. */
+    /** As told of the place it was found at, of others, or of several at once; it stands where it was found. */
     Finding about(Place who) {
         Optional<Question> asked = question.map(q -> q.about(who));
         FindingBuilder builder = who.found(

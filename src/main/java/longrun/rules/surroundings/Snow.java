@@ -1,16 +1,13 @@
 package longrun.rules.surroundings;
 
-import java.util.Optional;
 import longrun.plan.Fact;
 import longrun.plan.Site;
 import longrun.quantity.Length;
-import longrun.rules.limit.State;
 import longrun.rules.limit.Threshold;
 import longrun.rules.shape.House;
 import longrun.rules.shape.Judge;
 import longrun.rules.shape.Place;
 import longrun.rules.shape.Question;
-import longrun.rules.shape.RuleState;
 import longrun.rules.shape.Verdict;
 
 /** How deep snow lies: asked once, of the site, whichever rule wants to know. */
@@ -32,7 +29,6 @@ final class Snow {
                 "how deep snow lies at {who} is not entered; vents end and regulators hang above it",
                 Question.owner("How deep does snow lie at {who} in a hard winter, or is there none?"),
                 "/site/snowDepth");
-        return new Verdict(
-                new RuleState(own.rule(), place.at(), place.pointer(), State.ASKS), asked.finding(), Optional.empty());
+        return asked.at(place);
     }
 }
