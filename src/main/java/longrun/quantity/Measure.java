@@ -132,7 +132,7 @@ public final class Measure<Q extends Quantity> {
     private static final Pattern FEET_INCHES = Pattern.compile(
             "([0-9.,]+)\\s*(?:ft\\.?|feet|foot|')\\s*([0-9.,/\\-]+)\\s*(?:in\\.?|inch|inches|\")",
             Pattern.CASE_INSENSITIVE);
-    private static final int LONGEST = 200;
+    static final int LONGEST = 200;
 
     private final String name;
     private final List<Unit> units;

@@ -38,10 +38,6 @@ public final class Pressure implements Quantity, Comparable<Pressure> {
         return inWc;
     }
 
-    public double kPa() {
-        return psi * 6.894757293168;
-    }
-
     public Pressure minus(Pressure other) {
         return new Pressure(psi - other.psi, inWc - other.inWc);
     }

@@ -7,10 +7,6 @@ public record Ratio(double fraction) implements Quantity, Comparable<Ratio> {
         fraction = Quantity.finite(fraction);
     }
 
-    public static Ratio of(double fraction) {
-        return new Ratio(fraction);
-    }
-
     public double percent() {
         return fraction * 100;
     }

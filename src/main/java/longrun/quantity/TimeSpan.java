@@ -7,10 +7,6 @@ public record TimeSpan(double minutes) implements Quantity, Comparable<TimeSpan>
         minutes = Quantity.finite(minutes);
     }
 
-    public static TimeSpan ofMinutes(double minutes) {
-        return new TimeSpan(minutes);
-    }
-
     public double hours() {
         return minutes / 60;
     }

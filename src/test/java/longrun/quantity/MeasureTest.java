@@ -60,6 +60,8 @@ class MeasureTest {
             NaN ft        | is no length
             twelve ft     | is no length
             5 ft 14 in    | under 12
+            5 ft 12 in    | under 12
+            long ft       | such as 12 ft
             100,001 ft    | more than 100,000 ft
             1 1/2 ft      | 1-1/2
             1/0 ft        | divides by zero
@@ -131,6 +133,43 @@ class MeasureTest {
         }
     }
 
+    @Test
+    void theColdestTemperatureThatIsAskedForIsStillRead() {
+        assertThat(Measure.TEMPERATURE.read("-100 degF").degF()).isEqualTo(-100);
+        assertThat(Measure.TEMPERATURE.read("300 degF").degF()).isEqualTo(300);
+    }
+
+    @Test
+    void aNumberMayBeLongButNotWithoutEnd() {
+        String forty = "0." + "3".repeat(38);
+        assertThat(NumberText.read(forty)).isCloseTo(1 / 3.0, within(1e-12));
+        assertThatThrownBy(() -> NumberText.read(forty + "3")).hasMessageContaining("41 characters");
+        assertThat(Measure.LENGTH.read(" ".repeat(60) + "12 ft").feet()).isEqualTo(12);
+        assertThat(Measure.LENGTH
+                        .read("12" + " ".repeat(Measure.LONGEST - 4) + "ft")
+                        .feet())
+                .isEqualTo(12);
+        assertThatThrownBy(() -> Measure.LENGTH.read("12" + " ".repeat(Measure.LONGEST - 3) + "ft"))
+                .hasMessageContaining("too long");
+    }
+
+    @Test
+    void whatIsNoNumberIsToldAsItWasWrittenUpToFortySigns() {
+        assertThatThrownBy(() -> NumberText.read("")).hasMessageContaining("there is no number");
+        assertThatThrownBy(() -> NumberText.read("1.2.3")).hasMessageContaining("\"1.2.3\" is no number");
+        assertThat(NumberText.shortened("x".repeat(40))).isEqualTo("x".repeat(40));
+        assertThat(NumberText.shortened("x".repeat(41))).isEqualTo("x".repeat(40) + "...");
+    }
+
+    /** A yard is 3 ft (NIST Handbook 44, appendix C). */
+    @Test
+    void aUnitWithoutAnOffsetCountsFromZero() {
+        Unit yard = Unit.of("yd", 3, "yards");
+        assertThat(yard.toCanonical(2)).isEqualTo(6);
+        assertThat(yard.fromCanonical(6)).isEqualTo(2);
+        assertThat(Measure.PRESSURE.name()).isEqualTo("pressure");
+    }
+
     static List<Measure<?>> measures() {
         return List.of(
                 Measure.LENGTH,
@@ -161,6 +200,41 @@ class MeasureTest {
                 assertThat(measure.read("7.25 " + alias).canonical()).isEqualTo(q.canonical());
             }
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("measures")
+    @SuppressWarnings("unchecked")
+    void theGreaterNumberIsTheGreaterQuantity(Measure<?> measure) {
+        if (measure.of(2) instanceof Comparable<?>) {
+            Comparable<Object> two = (Comparable<Object>) measure.of(2);
+            assertThat(two.compareTo(measure.of(3))).isNegative();
+            assertThat(two.compareTo(measure.of(1))).isPositive();
+            assertThat(two.compareTo(measure.of(2))).isZero();
+        } else {
+            assertThat(measure).isIn(Measure.WIRE, Measure.ELEVATION);
+        }
+    }
+
+    /** American wire gauge (ASTM B258): AWG 6 is 0.162 in. thick, AWG 8 0.1285 in. */
+    @Test
+    void aSmallerGaugeIsAThickerWire() {
+        assertThat(new WireGauge(6).atLeastAsThickAs(new WireGauge(8))).isTrue();
+        assertThat(new WireGauge(6).atLeastAsThickAs(new WireGauge(6))).isTrue();
+        assertThat(new WireGauge(8).atLeastAsThickAs(new WireGauge(6))).isFalse();
+    }
+
+    /** NIST Handbook 44, appendix C: a gallon is 231 cubic inches; a bath of 8 ft3 holds 59.84 gal. */
+    @Test
+    void timesFlowsAndVolumesInTheUnitsPeopleSpeakOf() {
+        assertThat(Measure.TIME.read("1.5 d").hours()).isEqualTo(36);
+        assertThat(Measure.TIME.read("36 h").days()).isEqualTo(1.5);
+        assertThat(Flow.ofGpm(2.5).gallonsPerHour()).isEqualTo(150);
+        assertThat(Volume.ofCubicFeet(8).gallons()).isCloseTo(59.844, within(1e-3));
+        assertThat(Volume.ofGallons(59.844).cubicFeet()).isCloseTo(8, within(1e-4));
+        assertThat(HeatRate.ofBtuh(500_000).minus(HeatRate.ofBtuh(320_000))).isEqualTo(HeatRate.ofBtuh(180_000));
+        assertThat(Bore.ofInches(0.824).canonical()).isEqualTo(0.824);
+        assertThat(Bore.ofInches(0.824)).isLessThan(Bore.ofInches(1.049));
     }
 
     @ParameterizedTest

@@ -114,6 +114,27 @@ class TypedTest {
     }
 
     @Test
+    void theTwelfthMayBeTheMonthToo() {
+        assertThatThrownBy(() -> Typed.readDate("11/12/2026"))
+                .hasMessageContaining("November 12")
+                .hasMessageContaining("December 11");
+        assertThat(Typed.date("11/13/2026")).isEqualTo("2026-11-13");
+    }
+
+    @Test
+    void aDateRefusedIsToldAsItWasTyped() {
+        assertThatThrownBy(() -> Typed.readDate(" some time in May ")).hasMessageContaining("\"some time in May\"");
+    }
+
+    @Test
+    void theFieldsOwnUnitIsLeftOutOfItAndAnyOtherStays() {
+        assertThat(Typed.inField("22 ft", "ft")).isEqualTo("22");
+        assertThat(Typed.inField("6.7 m", "ft")).isEqualTo("6.7 m");
+        assertThat(Typed.inField("12' 6 ft", "ft")).isEqualTo("12' 6 ft");
+        assertThat(Typed.inField("8 in w.c.", "in w.c.")).isEqualTo("8");
+    }
+
+    @Test
     void twoEqualNumbersAreOneDay() {
         assertThat(Typed.date("4/4/2026")).isEqualTo("2026-04-04");
     }
@@ -128,7 +149,19 @@ class TypedTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"01-10,01-10", "Jan 10,01-10", "10 January,01-10", "1/31,01-31", "31/1,01-31", "1-5,1-5", "Jan,Jan"})
+    @CsvSource({
+        "01-10,01-10",
+        "Jan 10,01-10",
+        "10 January,01-10",
+        "1/31,01-31",
+        "31/1,01-31",
+        "1-5,1-5",
+        "Jan,Jan",
+        "Jan 1,01-01",
+        "12/31,12-31",
+        "5/12,5/12",
+        "12/5,12/5"
+    })
     void aDayOfTheYear(String typed, String stored) {
         assertThat(Typed.dayOfYear(typed)).isEqualTo(stored);
     }
