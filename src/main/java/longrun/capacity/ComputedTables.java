@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import longrun.capacity.CapacityTable.Column;
 import longrun.capacity.CapacityTable.TableHead;
@@ -144,10 +143,5 @@ final class ComputedTables {
                 columns.stream()
                         .map(c -> c.size() + " " + c.bore().orElseThrow().inches())
                         .toList());
-    }
-
-    /** The row lengths of a computed table, in feet. */
-    static DoubleStream lengthsFt() {
-        return Arrays.stream(ROWS_FT);
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.stream.IntStream;
 import longrun.origin.Confidence;
 import longrun.plan.choice.Material;
+import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 import org.junit.jupiter.api.Test;
@@ -128,6 +129,41 @@ class ComputedTablesTest {
         assertThat(at(table(Material.PE_TUBING, TEN_PSI, ONE_PSI), 450, "1/2 CTS"))
                 .as("beyond the chart's last row, 400 ft, never more than that row")
                 .isEqualTo(169_000);
+    }
+
+    /** The chart was made for 10 psi and 1 psi; above either it says nothing. */
+    @Test
+    void aboveTheMakersPressureOrDropTheEquationStandsAlone() {
+        assertThat(MakerChart.caps(TEN_PSI, ONE_PSI)).isTrue();
+        assertThat(MakerChart.caps(Pressure.ofPsi(11), ONE_PSI)).isFalse();
+        assertThat(MakerChart.caps(TEN_PSI, Pressure.ofPsi(1.1))).isFalse();
+        CapacityTable over = table(Material.PE_TUBING, Pressure.ofPsi(12), ONE_PSI);
+        assertThat(at(over, 100, "1/2 CTS"))
+                .isEqualTo(PrintRounding.btuh(FlowForm.btuh(
+                        over.bore(over.findColumn("1/2 CTS").orElseThrow())
+                                .orElseThrow()
+                                .inches(),
+                        Pressure.ofPsi(12),
+                        ONE_PSI,
+                        100)));
+    }
+
+    @Test
+    void aTableHeldDownByTheMakersChartSaysSoAndNoOther() {
+        assertThat(table(Material.PE_TUBING, TEN_PSI, ONE_PSI).notes())
+                .last()
+                .asString()
+                .contains("maker's chart");
+        assertThat(table(Material.PE_TUBING, Pressure.ofPsi(12), ONE_PSI).notes())
+                .noneMatch(n -> n.contains("maker's chart"));
+        assertThat(table(Material.COPPER, TEN_PSI, Pressure.ofPsi(2)).notes())
+                .noneMatch(n -> n.contains("maker's chart"));
+    }
+
+    @Test
+    void aFigureTooSmallToPrintIsNoCapacity() {
+        assertThat(PrintRounding.rounded(HeatRate.ofBtuh(9_400))).isEmpty();
+        assertThat(PrintRounding.rounded(HeatRate.ofBtuh(123_499))).contains(HeatRate.ofBtuh(123_000));
     }
 
     @Test

@@ -12,6 +12,9 @@ import java.util.Locale;
 import java.util.Objects;
 import longrun.origin.DataFile;
 import longrun.origin.DataRow;
+import longrun.quantity.Bore;
+import longrun.quantity.HeatRate;
+import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -114,6 +117,26 @@ class FlowEquationTest {
         assertThat(FlowForm.dropPsi(0.622, Pressure.ofPsi(2), 1e9, 50)).isNaN();
         assertThat(FlowForm.dropPsi(0, LOW, 1000, 50)).isNaN();
         assertThat(FlowForm.dropPsi(0.622, LOW, -1, 50)).isNaN();
+    }
+
+    /** All the gas of the pressure may be used up, and no more. */
+    @Test
+    void whatTakesTheWholePressureIsTheMostThatCanFlow() {
+        double most = FlowForm.btuh(0.622, LOW, LOW, 50);
+        assertThat(FlowForm.dropPsi(0.622, LOW, most * 0.999999, 50)).isCloseTo(LOW.psi(), within(1e-5));
+        assertThat(FlowForm.dropPsi(0.622, LOW, most * 1.000001, 50)).isNaN();
+    }
+
+    @Test
+    void alongNoLengthNothingIsLostAndWithoutPressureNothingFlows() {
+        Bore bore = Bore.ofInches(0.622);
+        HeatRate load = HeatRate.ofBtuh(50_000);
+        assertThat(FlowEquation.drop(bore, LOW, load, Length.ZERO)).contains(Pressure.ZERO);
+        assertThat(FlowEquation.drop(bore, LOW, load, Length.ofFeet(50)))
+                .isEqualTo(FlowEquation.drop(bore, LOW, LOW, load, Length.ofFeet(50)))
+                .isNotEmpty();
+        assertThat(FlowEquation.drop(bore, LOW, Pressure.ZERO, HeatRate.ZERO, Length.ofFeet(50)))
+                .isEmpty();
     }
 
     @Test

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import longrun.origin.Confidence;
 import longrun.plan.choice.Material;
 import longrun.quantity.Length;
@@ -88,6 +90,63 @@ class OwnTableTest {
                 OwnTableFaults.class,
                 () -> OwnTable.ownTable("s", Material.CSST, DROP, INLET, "length_ft,13\n10,49\n"));
         assertThat(faults.faults()).singleElement().asString().contains("write a smaller drop");
+    }
+
+    /** What is at its limit is still read: equal capacities are common in print, and a table may be long. */
+    @Test
+    void equalCapacitiesAHundredSizesAndAThousandLengthsAreStillATable() {
+        assertThat(read("length_ft,13,18\n10,49,49\n20,49,49\n").rowCount()).isEqualTo(2);
+        String sizes = IntStream.rangeClosed(1, 100).mapToObj(n -> "," + n).collect(Collectors.joining());
+        assertThat(read("length_ft" + sizes + "\n10" + ",49".repeat(100) + "\n").sizes())
+                .hasSize(100);
+        String lengths =
+                IntStream.rangeClosed(1, 1000).mapToObj(n -> n + ",49\n").collect(Collectors.joining());
+        assertThat(read("length_ft,13\n" + lengths).rowCount()).isEqualTo(1000);
+        assertThat(read("length_ft,13\n10,1000000000\n").btuh(0, 0)).isEqualTo(1e12);
+    }
+
+    @Test
+    void aHundredAndOneSizesAThousandAndOneLengthsAreRefusedWithTheLimit() {
+        assertThat(faults("length_ft" + ",13".repeat(101) + "\n10,49\n"))
+                .last()
+                .asString()
+                .contains("100 sizes");
+        assertThat(faults("length_ft,13\n" + "10,49\n".repeat(1001)))
+                .last()
+                .asString()
+                .contains("1,000 lengths");
+        assertThat(faults("length_ft,13\n10,1000000001\n"))
+                .singleElement()
+                .asString()
+                .contains("no positive number");
+    }
+
+    @Test
+    void aDropOfNothingOrOfTheWholeInletPressureIsRefused() {
+        for (Pressure drop : List.of(Pressure.ZERO, INLET)) {
+            OwnTableFaults faults = catchThrowableOfType(
+                    OwnTableFaults.class,
+                    () -> OwnTable.ownTable("s", Material.CSST, INLET, drop, "length_ft,13\n10,49\n"));
+            assertThat(faults.faults()).singleElement().asString().contains("write a smaller drop");
+        }
+    }
+
+    @Test
+    void anEqualEhdAnEqualLengthAndASheetThatIsNoneAreNamed() {
+        assertThat(faults("length_ft,13,13.0\n10,49,129\n"))
+                .singleElement()
+                .asString()
+                .contains("no EHD above");
+        assertThat(faults("length_ft,13\n10,49\n10,49\n"))
+                .singleElement()
+                .asString()
+                .contains("does not rise");
+        assertThat(faults("length_ft," + "x".repeat(17 << 20)))
+                .singleElement()
+                .asString()
+                .contains("is no CSV");
+        assertThat(faults("length_ft,13\n10,abcdefghijklmnopqrst\n").get(0)).contains("'abcdefghijklmnopqrst'");
+        assertThat(faults("length_ft,13\n10,abcdefghijklmnopqrstu\n").get(0)).contains("'abcdefghijklmnopqrst...'");
     }
 
     @Test

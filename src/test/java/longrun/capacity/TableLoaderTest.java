@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import longrun.origin.Confidence;
 import longrun.origin.DataFault;
 import longrun.origin.DataFile;
+import longrun.plan.choice.Material;
+import longrun.quantity.Bore;
+import longrun.quantity.Pressure;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,6 +44,30 @@ class TableLoaderTest {
         assertThat(t.capacity(1, 1)).isEmpty();
         assertThat(t.cell(1, 0).confidence()).isEqualTo(Confidence.PRINT);
         assertThat(t.cell(1, 1).confidence()).isEqualTo(Confidence.COMPUTED);
+        assertThat(t.material()).isEqualTo(Material.STEEL);
+        assertThat(t.inlet()).isEqualTo(Pressure.ofInWc(11));
+        assertThat(t.drop()).isEqualTo(Pressure.ofInWc(0.5));
+        assertThat(t.bore(1)).contains(Bore.ofInches(0.824));
+        assertThat(t.title()).isEqualTo("Schedule 40 steel pipe");
+        assertThat(t.edition()).isEqualTo("2018");
+        assertThat(t).hasToString("t");
+    }
+
+    @Test
+    void aPressureIsReadInTheUnitItIsPrintedIn() {
+        CapacityTable t = read(GOOD.replace("11.0 in w.c.", "10.0 psi").replace("0.5 in w.c.", "1.0 psi"));
+        assertThat(t.inlet()).isEqualTo(Pressure.ofPsi(10));
+        assertThat(t.drop()).isEqualTo(Pressure.ofPsi(1));
+        assertThatThrownBy(() -> read(GOOD.replace("0.5 in w.c.", "0.0 in w.c.")))
+                .hasMessage("t.csv:6:1: '0.0' is not above nothing");
+    }
+
+    @Test
+    void whatTheHeadSaysOfATableIsKeptAsItsNotes() {
+        String more = "# title: Schedule 40 steel pipe\n# note: screwed joints\n# warning: not for buried pipe\n";
+        assertThat(read(GOOD.replace("# title: Schedule 40 steel pipe\n", more)).notes())
+                .containsExactly("screwed joints", "warning: not for buried pipe");
+        assertThat(read(GOOD).notes()).isEmpty();
     }
 
     @ParameterizedTest

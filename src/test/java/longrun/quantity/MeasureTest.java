@@ -232,6 +232,10 @@ class MeasureTest {
         assertThat(Flow.ofGpm(2.5).gallonsPerHour()).isEqualTo(150);
         assertThat(Volume.ofCubicFeet(8).gallons()).isCloseTo(59.844, within(1e-3));
         assertThat(Volume.ofGallons(59.844).cubicFeet()).isCloseTo(8, within(1e-4));
+        assertThat(Length.ofFeet(12.5).inches()).isEqualTo(150);
+        assertThat(Measure.RATIO.read("30 %").percent()).isCloseTo(30, within(1e-12));
+        assertThat(Elevation.ofFeet(5280)).isEqualTo(Measure.ELEVATION.read("5,280 ft"));
+        assertThat(HeatRate.ofBtuh(65_000).plus(HeatRate.ofBtuh(199_000))).isEqualTo(HeatRate.ofBtuh(264_000));
         assertThat(HeatRate.ofBtuh(500_000).minus(HeatRate.ofBtuh(320_000))).isEqualTo(HeatRate.ofBtuh(180_000));
         assertThat(Bore.ofInches(0.824).canonical()).isEqualTo(0.824);
         assertThat(Bore.ofInches(0.824)).isLessThan(Bore.ofInches(1.049));

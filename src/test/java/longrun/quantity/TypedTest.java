@@ -118,6 +118,7 @@ class TypedTest {
         assertThatThrownBy(() -> Typed.readDate("11/12/2026"))
                 .hasMessageContaining("November 12")
                 .hasMessageContaining("December 11");
+        assertThatThrownBy(() -> Typed.readDate("12/11/2026")).hasMessageContaining("December 11");
         assertThat(Typed.date("11/13/2026")).isEqualTo("2026-11-13");
     }
 
