@@ -4,12 +4,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import longrun.draft.entry.Entered;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.plan.Appliance;
 import longrun.review.Review;
 import longrun.words.Names;
+import longrun.words.QuestionsByWhom;
 
 /**
  * What to do next, in one sentence.
@@ -18,6 +20,11 @@ import longrun.words.Names;
  * @param pointer the entry it is done at; empty where nothing is left to enter
  */
 public record NextStep(String words, String pointer) {
+
+    /** Whether it asks something, rather than says what to enter. */
+    public boolean isAsked() {
+        return words.contains("?");
+    }
 
     /** What to do next in a house as it stands. */
     public static NextStep of(HouseSession session) {
@@ -122,17 +129,25 @@ public record NextStep(String words, String pointer) {
     }
 
     private static Optional<NextStep> answer(HouseSession session) {
-        return OpenQuestions.of(session).now().stream().findFirst().map(asked -> {
-            Finding f = asked.first();
-            int others = asked.alike().size() - 1;
-            String question = f.ask().orElse(sentence(f.found()));
-            return new NextStep(
-                    question
-                            + (others == 0
-                                    ? ""
-                                    : " The same is asked of " + others + (others == 1 ? " other." : " others.")),
-                    f.field());
-        });
+        OpenQuestions open = OpenQuestions.of(session);
+        return Stream.concat(open.own().stream(), open.now().stream())
+                .findFirst()
+                .map(asked -> {
+                    Finding f = asked.first();
+                    int others = asked.entries().size() - 1;
+                    String question = f.ask().orElse(sentence(f.found()));
+                    return new NextStep(
+                            (asked.whom().isTakenAlong()
+                                            ? "What is left is asked of others. "
+                                                    + QuestionsByWhom.heading(asked.whom()) + ": "
+                                            : "")
+                                    + question
+                                    + (others == 0
+                                            ? ""
+                                            : " The same is asked of " + others
+                                                    + (others == 1 ? " other." : " others.")),
+                            f.field());
+                });
     }
 
     /** Whatever else is open: a caution, what no page asks for, a place in which nothing is entered. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import longrun.draft.entry.Entered;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.holdpoint.HoldPoints;
@@ -87,10 +88,32 @@ public record OpenInPlace(String words, boolean must) {
         return switch (place) {
             case HOUSE -> anyIn(session.tree(), "", p -> place.holds(p) && !p.equals("/format"));
             case APPLIANCES -> !session.at("/appliances").isEmpty();
-            case ROUTE -> !session.at("/sections").isEmpty();
+            case ROUTE -> isRouteBegun(session);
             case HOT_WATER -> anyIn(session.tree(), "", p -> place.holds(p) && !p.equals(PRICE_OF_POWER));
             default -> anyIn(session.tree(), "", place::holds);
         };
+    }
+
+    private static boolean isRouteBegun(HouseSession session) {
+        for (Entered section : session.at("/sections")) {
+            if (!isOnlyFilledIn(session, section)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The pipe between two regulators comes with the picture they are chosen by: until it has a length nobody paced it. */
+    static boolean isOnlyFilledIn(HouseSession session, Entered section) {
+        if (!section.get("legs").isEmpty()) {
+            return false;
+        }
+        for (Entered regulator : session.at("/regulators")) {
+            if (regulator.textOf("fedBy").equals(section.textOf("id"))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a pointer that is looked for has anything in it. */

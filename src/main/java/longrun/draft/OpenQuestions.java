@@ -6,13 +6,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import longrun.finding.AskWhom;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
+import longrun.plan.PlanPath;
 import longrun.plan.json.YesOrNo;
 
 /**
  * The questions of a house in their time. A place in which nothing is entered yet has no questions but a next step; what
- * many parts are asked alike is one question.
+ * many parts are asked alike is one question, and so is what one entry answers for several rules. Those a person answers
+ * who stands in the house with a tape, and reads the plates, are the owner's own; those of supplier, fitter and inspector
+ * are taken along to them. All are counted.
  *
  * @param now the questions of places that are begun, place after place; each stands for all that are asked alike
  */
@@ -29,20 +33,27 @@ public record OpenQuestions(List<Asked> now) {
             return alike.get(0);
         }
 
+        /** Who can answer it; what nobody else need be asked is the owner's own. */
+        public AskWhom whom() {
+            return first().askWhom().orElse(AskWhom.OWNER);
+        }
+
+        /** The entries that answer it, each once. */
+        public List<String> entries() {
+            return alike.stream().map(Finding::field).distinct().toList();
+        }
+
         /** Whether one key may answer it for all parts: a yes or a no, asked of more than one. */
         public boolean isAnsweredAtOnce(HouseSession session) {
-            return alike.size() > 1
-                    && alike.stream()
-                            .map(Finding::field)
+            return entries().size() > 1
+                    && entries().stream()
                             .allMatch(at -> YesOrNo.is(at) && session.at(at).isNothing() && session.holds(at));
         }
 
         /** Says yes or no of all parts that are asked, as one step; what is entered already stays. */
         public void answer(HouseSession session, boolean yes) {
-            session.change(d -> alike.stream()
-                    .map(Finding::field)
-                    .filter(at -> d.at(at).isNothing())
-                    .forEach(at -> d.put(at, yes)));
+            session.change(
+                    d -> entries().stream().filter(at -> d.at(at).isNothing()).forEach(at -> d.put(at, yes)));
         }
     }
 
@@ -53,7 +64,7 @@ public record OpenQuestions(List<Asked> now) {
 
     /** The questions of a house as it stands. */
     public static OpenQuestions of(HouseSession session) {
-        Map<String, Asked> now = new LinkedHashMap<>();
+        List<Finding> now = new ArrayList<>();
         Map<PlaceKind, List<Finding>> byPlace = new EnumMap<>(PlaceKind.class);
         for (Finding f : session.findings()) {
             if (f.severity() == Severity.NOTE) {
@@ -61,25 +72,45 @@ public record OpenQuestions(List<Asked> now) {
                         .add(f);
             }
         }
-        for (Map.Entry<PlaceKind, List<Finding>> asked : byPlace.entrySet()) {
-            PlaceKind place = asked.getKey();
-            if (!OpenInPlace.isBegun(session, place)) {
-                continue; // it has a next step instead
+        byPlace.forEach((place, asked) -> {
+            if (OpenInPlace.isBegun(session, place)) { // else it has a next step instead
+                asked.stream().filter(f -> isInTime(session, f)).forEach(now::add);
             }
-            for (Finding f : asked.getValue()) {
-                now.computeIfAbsent(likeness(f), k -> new Asked(place, new ArrayList<>()))
-                        .alike()
-                        .add(f);
-            }
-        }
-        return new OpenQuestions(now.values().stream()
-                .map(a -> new Asked(a.place(), List.copyOf(a.alike())))
-                .toList());
+        });
+        return new OpenQuestions(together(now));
     }
 
-    /** What two questions have in common that differ only in the part they are asked of. */
+    /** What the pipe between two regulators is asked waits for its length; that it lacks one is asked itself. */
+    private static boolean isInTime(HouseSession session, Finding f) {
+        PlanPath at = PlanPath.of(f.field());
+        return !at.isIn("sections")
+                || at.findIndex().isEmpty()
+                || at.entry().equals("legs")
+                || !OpenInPlace.isOnlyFilledIn(session, session.at(at.thing()));
+    }
+
+    /** What two questions have in common that one entry answers, or entries that differ only in the part they are of. */
     private static String likeness(Finding f) {
-        return f.rule() + " " + INDEX.matcher(f.field()).replaceAll("/*");
+        return (f.ask().isPresent() ? f.askWhom().orElse(AskWhom.OWNER).written() : f.rule()) + " " + about(f.field());
+    }
+
+    /** The entry a question is about, of whichever part. */
+    public static String about(String pointer) {
+        return INDEX.matcher(pointer).replaceAll("/*");
+    }
+
+    /** What is open of some findings, alike ones together; they keep their order. */
+    public static List<Asked> together(List<Finding> findings) {
+        Map<String, Asked> out = new LinkedHashMap<>();
+        findings.stream()
+                .filter(f -> f.severity() == Severity.NOTE && f.isOpen())
+                .forEach(f -> out.computeIfAbsent(
+                                likeness(f), k -> new Asked(PlaceKind.of(f.field()), new ArrayList<>()))
+                        .alike()
+                        .add(f));
+        return out.values().stream()
+                .map(a -> new Asked(a.place(), List.copyOf(a.alike())))
+                .toList();
     }
 
     /** How many open questions there are. */
@@ -92,8 +123,24 @@ public record OpenQuestions(List<Asked> now) {
         return (int) now.stream().filter(a -> a.place() == place).count();
     }
 
-    /** The next ones, no more than a person takes in at once. */
+    /** Those a person answers in the house, from the tape and the plates. */
+    public List<Asked> own() {
+        return now.stream().filter(a -> !a.whom().isTakenAlong()).toList();
+    }
+
+    /** Those that are taken along, by whom they are asked. */
+    public Map<AskWhom, List<Asked>> takenAlong() {
+        Map<AskWhom, List<Asked>> out = new EnumMap<>(AskWhom.class);
+        now.stream()
+                .filter(a -> a.whom().isTakenAlong())
+                .forEach(a ->
+                        out.computeIfAbsent(a.whom(), k -> new ArrayList<>()).add(a));
+        return out;
+    }
+
+    /** The owner's next ones, no more than a person takes in at once. */
     public List<Asked> next() {
-        return now.subList(0, Math.min(AT_ONCE, now.size()));
+        List<Asked> own = own();
+        return own.subList(0, Math.min(AT_ONCE, own.size()));
     }
 }

@@ -8,5 +8,13 @@ public enum AskWhom implements Named {
     FITTER,
     INSPECTOR,
     RATING_PLATE,
-    OWNER
+    OWNER;
+
+    /**
+     * Whether the question is taken along to somebody else; a rating plate is read by whoever stands before it, as the
+     * tape is.
+     */
+    public boolean isTakenAlong() {
+        return this == SUPPLIER || this == FITTER || this == INSPECTOR;
+    }
 }

@@ -50,10 +50,10 @@ public final class YearQuestions {
                         Severity.NOTE,
                         m.field().startsWith("/site") ? "site" : "plan",
                         Citation.commonPractice())
-                .found("the gallons of the year are not known. Still to be entered: " + m.words())
+                .found("the gallons of the year are not known. Still to be entered: " + m.called())
                 .required(m.words())
-                .remedy("Enter " + m.words() + ".")
-                .ask(AskWhom.OWNER, "What is to be entered for this: " + m.words() + "?")
+                .remedy("Enter " + m.called() + ".")
+                .ask(AskWhom.OWNER, m.question())
                 .at(m.field());
     }
 

@@ -10,6 +10,7 @@ import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.paper.page.Html;
 import longrun.review.Review;
+import longrun.words.FindingWords;
 import longrun.words.Names;
 import longrun.words.QuestionsByWhom;
 import longrun.words.Sentence;
@@ -39,9 +40,8 @@ final class FindingsList {
         boolean must = f.severity() == Severity.MUST_FIX;
         Element p = Html.el("p", must ? "f must" : "f");
         p.appendChild(Html.text("b", "", (must ? "\u25A0 Must fix. " : "\u25B2 Caution. ")));
-        p.appendText(Html.printable(Sentence.of(Names.of(review.plan(), f.at()) + ": " + f.found()) + " "
-                + (f.required().isEmpty() ? "" : Sentence.of("required: " + f.required()) + " ")
-                + (f.remedy().isEmpty() ? "" : Sentence.of(f.remedy()) + " ")));
+        String where = f.named() ? "" : Names.capital(Names.of(review.plan(), f.at())) + ": ";
+        p.appendText(Html.printable(where + FindingWords.whole(f) + " "));
         p.appendChild(Html.text("span", "q", "(" + reference(f) + ")"));
         f.answer()
                 .ifPresent(a -> p.appendText(Html.printable(" " + a.says().written()

@@ -70,12 +70,14 @@ public final class MissingEntries {
             out.add(question(r.id(), "what feeds the regulator is not entered")
                     .required("a section, or the tank")
                     .remedy("name the section it hangs on, or tank")
+                    .ask(AskWhom.OWNER, "What feeds regulator " + r.id() + ": a section, or the tank?")
                     .at(at + "/fedBy"));
         }
         if (piping.stages().get(i).sections().isEmpty()) {
             out.add(question(r.id(), "no section leaves the regulator, so its load is not known")
                     .required("at least one section from it")
                     .remedy("enter the pipe that leaves it")
+                    .ask(AskWhom.OWNER, "Which pipe leaves regulator " + r.id() + "?")
                     .at("/sections"));
         }
     }
@@ -86,10 +88,11 @@ public final class MissingEntries {
         if (!s.from().isKnown()) {
             out.add(question(
                             s.id(),
-                            "where the section leaves is not entered: its load is counted nowhere, and every size is"
-                                    + " a size so far")
+                            "where the section leaves is not entered: its load is counted nowhere, and every size"
+                                    + " may still grow")
                     .required("a regulator or a section")
                     .remedy("name what it leaves")
+                    .ask(AskWhom.OWNER, "What does section " + s.id() + " leave: a regulator, or another section?")
                     .at(at + "/from"));
         }
         if (!s.material().isKnown()) {
@@ -103,6 +106,7 @@ public final class MissingEntries {
             out.add(question(s.id(), "the length is not entered")
                     .required("its legs, such as up 4 ft, north 12 ft")
                     .remedy("pace it and enter the legs")
+                    .ask(AskWhom.OWNER, "How long is section " + s.id() + ", leg by leg?")
                     .at(at + "/legs"));
         } else if (piping.measured(i).get().equals(Length.ZERO)) {
             out.add(question(s.id(), "the length is 0 ft, and no pipe is that short")
@@ -137,7 +141,7 @@ public final class MissingEntries {
         out.add(question(
                         plan.sections().get(all.get(0)).id(),
                         who + (one ? " is" : " are") + " assumed, not seen: what is entered of " + (one ? "it" : "them")
-                                + " is taken as usual, and every size that rests on it is a size so far")
+                                + " is taken as usual, and every size that rests on it may change")
                 .required("a look at the pipe, or what is there instead")
                 .remedy("look at " + who + ", put right what differs and mark " + (one ? "it" : "each") + " as seen")
                 .ask(AskWhom.FITTER, "Are material, place and length of " + who + " as entered?")
@@ -162,9 +166,10 @@ public final class MissingEntries {
             out.add(question(
                             a.id(),
                             "the section that feeds the appliance is not entered: no pipe carries its load, and every"
-                                    + " size is a size so far")
+                                    + " size may still grow")
                     .required("the section it hangs on")
                     .remedy("name the section that ends at it")
+                    .ask(AskWhom.OWNER, "Which section feeds " + a.called() + "?")
                     .at(at + "/fedBy"));
         }
     }

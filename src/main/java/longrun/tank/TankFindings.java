@@ -186,10 +186,10 @@ public final class TankFindings {
         Missing first =
                 missing.stream().min(Comparator.comparing(Missing::words)).orElse(new Missing("/tank", "the tank"));
         return FindingBuilder.finding(rule, Severity.NOTE, "tank", Citation.commonPractice())
-                .found(what + ". Still to be entered: " + first.words())
+                .found(what + ". Still to be entered: " + first.called())
                 .required(first.words())
-                .remedy("Enter " + first.words() + ".")
-                .ask(whom, "What is to be entered for this: " + first.words() + "?")
+                .remedy("Enter " + first.called() + ".")
+                .ask(whom, first.question())
                 .at(first.field());
     }
 

@@ -29,4 +29,16 @@ public enum ApplianceKind implements Named {
     public String label() {
         return label;
     }
+
+    /**
+     * Whether an appliance of this kind as a rule leads what it burns outdoors by a vent of its own. Ranges, dryers (their
+     * exhaust is no vent), refrigerators and lights may stand without one (fuel gas code 501.8, memory); a grill outdoors
+     * has none.
+     */
+    public boolean isUsuallyVented() {
+        return switch (this) {
+            case RANGE, COOKTOP, OVEN, CLOTHES_DRYER, REFRIGERATOR, LIGHT, OUTDOOR_GRILL -> false;
+            default -> true;
+        };
+    }
 }

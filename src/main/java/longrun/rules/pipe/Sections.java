@@ -36,7 +36,7 @@ final class Sections {
     }
 
     private static Question ask() {
-        return Question.fitter("Where {is|are} {who}: outdoors, in the ground, indoors in the open, or concealed?");
+        return Question.owner("Where {is|are} {who}: outdoors, in the ground, indoors in the open, or concealed?");
     }
 
     private static final String WHERE =

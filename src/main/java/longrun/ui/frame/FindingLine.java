@@ -4,6 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.Optional;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
+import longrun.words.FindingWords;
 
 /** A finding: a sentence led by its word and its shape; its rule stands only under where from. */
 public final class FindingLine {
@@ -22,8 +23,7 @@ public final class FindingLine {
      * @param mendedAt id of the field that mends it, where it is on this page
      */
     public static Element of(Finding f, String where, Optional<String> mendedAt) {
-        String sentence =
-                where + sentence(f.found()) + (f.remedy().isBlank() ? "" : " To mend it: " + ended(f.remedy()));
+        String sentence = where + FindingWords.told(f);
         String reference = f.reference() + (f.edition().isBlank() ? "" : ", " + f.edition());
         Element from = Dom.el(
                 "span",
@@ -42,15 +42,6 @@ public final class FindingLine {
                         .setAttribute("data-do", "go")
                         .setAttribute("data-to", id)));
         return line.appendChild(from);
-    }
-
-    private static String sentence(String words) {
-        String ended = ended(words);
-        return ended.isEmpty() ? ended : Character.toUpperCase(ended.charAt(0)) + ended.substring(1);
-    }
-
-    private static String ended(String words) {
-        return words.isEmpty() || words.endsWith(".") || words.endsWith("?") ? words : words + ".";
     }
 
     /** A sentence under its place, without a rule behind it. */

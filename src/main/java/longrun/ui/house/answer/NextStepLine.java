@@ -2,6 +2,7 @@ package longrun.ui.house.answer;
 
 import com.vaadin.flow.dom.Element;
 import longrun.draft.NextStep;
+import longrun.draft.OpenQuestions;
 import longrun.draft.PlaceKind;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
@@ -32,6 +33,7 @@ final class NextStepLine {
     void show() {
         shown = NextStep.of(desk.session());
         Dom.retext(words, shown.words());
+        element.setAttribute("data-asks", shown.isAsked() ? OpenQuestions.about(shown.pointer()) : "");
         boolean there = PlaceKind.find(shown.pointer()).isPresent();
         Dom.show(go, there);
         go.setAttribute("aria-label", "go there: " + shown.words());

@@ -11,6 +11,7 @@ import longrun.draft.PlaceKind;
 import longrun.draft.entry.Entered;
 import longrun.draft.entry.NamedBy;
 import longrun.plan.choice.ApplianceKind;
+import longrun.plan.choice.Named;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.ChoiceField;
 import longrun.ui.field.FieldList;
@@ -48,9 +49,13 @@ public final class ApplianceBlock {
     private final FindingLines findings;
     private final Standing standing;
     private final Element asking = Dom.el("div", "");
+    private final Element vent;
+    private final Element beforeVent = Dom.el("div", "");
+    private final Element more = Dom.el("details", "more");
     private final Runnable goes;
     private @Nullable RemovalAsk ask;
     private String asked = "";
+    private String foldedFor = "?";
     private final Element element;
 
     ApplianceBlock(HousePage desk, FieldList fields, String at, Runnable remove) {
@@ -95,6 +100,11 @@ public final class ApplianceBlock {
                                 true,
                                 "there is none on the plate"))
                         .element(),
+                fields.add(AnswerField.of(desk, at + "/gas", "Set up for", GASES))
+                        .element(),
+                more);
+        more.appendChild(
+                Dom.text("summary", "", "More, seldom asked of its kind"),
                 fields.add(new QuantityField<>(
                                 desk,
                                 at + "/altitudeLabel",
@@ -103,9 +113,9 @@ public final class ApplianceBlock {
                                 Shown.ELEVATION,
                                 true,
                                 "there is none on the plate"))
-                        .element(),
-                fields.add(AnswerField.of(desk, at + "/gas", "Set up for", GASES))
                         .element());
+        vent = fields.add(AnswerField.of(desk, at + "/vent", "What it burns leaves", VENTS))
+                .element();
         standing = new Standing(desk, fields, at);
         Element about = Dom.el(
                 "div",
@@ -122,16 +132,7 @@ public final class ApplianceBlock {
                 "section",
                 "appliance",
                 title,
-                Dom.el(
-                        "div",
-                        "two",
-                        Dom.el(
-                                "div",
-                                "",
-                                about,
-                                fields.add(AnswerField.of(desk, at + "/vent", "What it burns leaves", VENTS))
-                                        .element()),
-                        plate),
+                Dom.el("div", "two", beforeVent.appendChild(about, vent), plate),
                 Dom.el("div", "asked", terminal.element(), Dom.el("div", "", findings.element(), standing.element())),
                 gone,
                 asking);
@@ -191,7 +192,36 @@ public final class ApplianceBlock {
         }
         standing.show();
         findings.show();
+        fold();
         terminal.show(desk.session().review(), desk.session().text(at + "/id"));
+    }
+
+    /** What the kind makes pointless is folded, unless it is entered or asked; what is folded and asked is opened. */
+    private void fold() {
+        String kind = desk.session().text(at + "/kind");
+        boolean anew = !kind.equals(foldedFor); // what is answered in the fold stays there, under the hand that answers
+        foldedFor = kind;
+        boolean usual = Named.find(ApplianceKind.class, kind)
+                .map(ApplianceKind::isUsuallyVented)
+                .orElse(true);
+        Element wanted =
+                usual || isAsked("vent") || !anew && beforeVent.equals(vent.getParent()) || isEntered("vent") && anew
+                        ? beforeVent
+                        : more;
+        if (!wanted.equals(vent.getParent())) {
+            wanted.appendChild(vent);
+        }
+        if (isAsked("altitudeLabel") || isEntered("altitudeLabel") && anew) {
+            more.setAttribute("open", true);
+        }
+    }
+
+    private boolean isEntered(String entry) {
+        return !desk.session().text(at + "/" + entry).isEmpty();
+    }
+
+    private boolean isAsked(String entry) {
+        return findings.shown().stream().anyMatch(f -> f.field().equals(at + "/" + entry));
     }
 
     private Map<String, String> lines() {

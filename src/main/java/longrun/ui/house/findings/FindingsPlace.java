@@ -9,7 +9,6 @@ import java.util.Map;
 import longrun.draft.OpenInPlace;
 import longrun.draft.PlaceKind;
 import longrun.draft.WrongEntry;
-import longrun.finding.AskWhom;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.review.Review;
@@ -19,7 +18,6 @@ import longrun.ui.frame.Scale;
 import longrun.ui.place.HousePage;
 import longrun.ui.place.Place;
 import longrun.words.Names;
-import longrun.words.QuestionsByWhom;
 
 /**
  * What is wrong or doubtful, and the questions to take along: by severity, by place, or by who can answer. Each has the
@@ -132,7 +130,11 @@ public final class FindingsPlace implements Place {
             case WHOM -> byWhom(open);
         };
         sorted.forEach(this::group);
-        boolean asked = by == Sorting.SEVERITY && next.draw(groups);
+        boolean asked = switch (by) {
+            case SEVERITY -> next.draw(groups);
+            case PLACE -> false;
+            case WHOM -> next.drawByWhom(groups);
+        };
         if (sorted.isEmpty() && !asked && allUnderstood) {
             groups.appendChild(Dom.text(
                     "p",
@@ -182,16 +184,11 @@ public final class FindingsPlace implements Place {
 
     private static Map<String, List<Finding>> byWhom(List<Finding> open) {
         Map<String, List<Finding>> out = new LinkedHashMap<>();
-        Map<AskWhom, List<Finding>> asked = QuestionsByWhom.of(open);
         List<Finding> others =
                 open.stream().filter(f -> f.severity() != Severity.NOTE).toList();
         if (!others.isEmpty()) {
             out.put("To be mended", others);
         }
-        asked.forEach((whom, all) -> out.put(
-                QuestionsByWhom.heading(whom),
-                all.stream().filter(f -> !others.contains(f)).toList()));
-        out.values().removeIf(List::isEmpty);
         return out;
     }
 

@@ -2,6 +2,7 @@ package longrun.ui.house.findings;
 
 import com.vaadin.flow.dom.Element;
 import java.util.Locale;
+import longrun.draft.OpenQuestions;
 import longrun.draft.PlaceKind;
 import longrun.finding.Answer;
 import longrun.finding.Finding;
@@ -10,6 +11,7 @@ import longrun.ui.frame.CheckedLink;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
 import longrun.ui.place.HousePage;
+import longrun.words.FindingWords;
 import longrun.words.Names;
 import longrun.words.Sentence;
 
@@ -35,6 +37,9 @@ public final class HouseFinding {
             ask.setAttribute("aria-expanded", String.valueOf(open));
         });
         Element line = FindingLine.sentence(f.severity(), words);
+        if (f.severity() == Severity.NOTE) {
+            line.setAttribute("data-asks", OpenQuestions.about(f.field()));
+        }
         f.answer().ifPresent(a -> line.appendChild(Dom.text("span", "q", " " + answered(a))));
         line.appendChild(Dom.words(" "), acts.appendChild(ask), from);
         RuleWhy.of(f.rule()).ifPresent(why -> {
@@ -57,10 +62,7 @@ public final class HouseFinding {
         if (f.severity() == Severity.NOTE && !ask.isEmpty()) {
             return ask;
         }
-        return (Sentence.of(called(f, desk) + f.found())
-                        + (f.remedy().isBlank() ? "" : " " + Sentence.of(f.remedy()))
-                        + (ask.isEmpty() ? "" : " Ask: " + ask))
-                .strip();
+        return called(f, desk) + FindingWords.told(f) + (ask.isEmpty() ? "" : " To ask: " + ask);
     }
 
     private static String called(Finding f, HousePage desk) {
@@ -71,7 +73,7 @@ public final class HouseFinding {
                 .review()
                 .map(r -> Names.of(r.plan(), f.at()))
                 .filter(name -> !name.isEmpty())
-                .map(name -> name + ": ")
+                .map(name -> Names.capital(name) + ": ")
                 .orElse("");
     }
 
@@ -83,6 +85,6 @@ public final class HouseFinding {
     private static String from(Finding f) {
         String edition = f.edition().isBlank() || f.reference().contains(f.edition()) ? "" : ", " + f.edition();
         return "Rule " + f.rule() + "; " + f.reference() + edition + "; held as "
-                + f.confidence().written().toLowerCase(Locale.ROOT) + ". Wanted: " + Sentence.of(f.required());
+                + f.confidence().written().toLowerCase(Locale.ROOT) + ". " + FindingWords.wanted(f);
     }
 }

@@ -3,18 +3,26 @@ package longrun.ui.house.findings;
 import com.vaadin.flow.dom.Element;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import longrun.draft.OpenInPlace;
 import longrun.draft.OpenQuestions;
 import longrun.draft.PlaceKind;
+import longrun.finding.AskWhom;
 import longrun.finding.Finding;
 import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
+import longrun.ui.house.figure.PlacePart;
 import longrun.ui.place.HousePage;
 import longrun.words.Names;
+import longrun.words.QuestionsByWhom;
 import longrun.words.Sentence;
 
-/** The questions that come next, no more than one takes in at once; the rest folded up, those of places to come named. */
+/**
+ * The owner's questions that come next, no more than one takes in at once, the rest of them folded up; those that are taken
+ * along to supplier, fitter and inspector folded up each under whom they are for; those of places to come named.
+ */
 final class NextQuestions {
 
     private final HousePage desk;
@@ -30,7 +38,8 @@ final class NextQuestions {
         OpenQuestions open = OpenQuestions.of(desk.session());
         List<OpenQuestions.Asked> next = open.next();
         if (!next.isEmpty()) {
-            int more = open.count() - next.size();
+            int all = open.own().size();
+            int more = all - next.size();
             Element part = Dom.el(
                     "section",
                     "part",
@@ -38,16 +47,47 @@ final class NextQuestions {
                             "h3",
                             "",
                             "Questions and notes, " + (more == 0 ? "" : "the next ") + next.size()
-                                    + (more == 0 ? "" : " of " + open.count())));
+                                    + (more == 0 ? "" : " of " + all)));
             next.forEach(a -> part.appendChild(line(a)));
             if (more > 0) {
                 Element rest =
                         Dom.el("details", "more-asked", Dom.text("summary", "", more == 1 ? "1 more" : more + " more"));
-                open.now().subList(next.size(), open.count()).forEach(a -> rest.appendChild(line(a)));
+                open.own().subList(next.size(), all).forEach(a -> rest.appendChild(line(a)));
                 part.appendChild(rest);
             }
             groups.appendChild(part);
         }
+        takenAlong(groups, open);
+        later(groups);
+        return open.count() > 0;
+    }
+
+    /** Draws all of them below what is there, by who can answer; says whether there were any. */
+    boolean drawByWhom(Element groups) {
+        OpenQuestions open = OpenQuestions.of(desk.session());
+        Map<AskWhom, List<OpenQuestions.Asked>> own = open.own().stream()
+                .collect(Collectors.groupingBy(OpenQuestions.Asked::whom, TreeMap::new, Collectors.toList()));
+        own.forEach((whom, asked) -> {
+            Element part =
+                    Dom.el("section", "part", Dom.text("h3", "", QuestionsByWhom.heading(whom) + ", " + asked.size()));
+            asked.forEach(a -> part.appendChild(line(a)));
+            groups.appendChild(part);
+        });
+        takenAlong(groups, open);
+        later(groups);
+        return open.count() > 0;
+    }
+
+    private void takenAlong(Element groups, OpenQuestions open) {
+        open.takenAlong().forEach((whom, asked) -> {
+            Element title = Dom.text("h3", "", QuestionsByWhom.heading(whom) + ", " + asked.size());
+            Element part = PlacePart.folded("for-" + whom.written(), title, "");
+            asked.forEach(a -> part.getChild(0).appendChild(line(a)));
+            groups.appendChild(part);
+        });
+    }
+
+    private void later(Element groups) {
         String later = Arrays.stream(PlaceKind.values())
                 .filter(p -> p != PlaceKind.FINDINGS && p != PlaceKind.VALVE && p != PlaceKind.PAPERS)
                 .filter(p -> !OpenInPlace.isBegun(desk.session(), p))
@@ -57,13 +97,12 @@ final class NextQuestions {
             groups.appendChild(Dom.text(
                     "p", "lede", "Not entered yet: " + later + ". What they ask comes once something stands there."));
         }
-        return !next.isEmpty();
     }
 
     private Element line(OpenQuestions.Asked asked) {
         Finding f = asked.first();
         Element line = HouseFinding.of(f, desk);
-        if (asked.alike().size() > 1) {
+        if (asked.entries().size() > 1 && !others(asked).isEmpty()) {
             line.appendChild(Dom.text("span", "q", " The same is asked of " + others(asked) + "."));
         }
         if (asked.isAnsweredAtOnce(desk.session())) {
@@ -74,9 +113,8 @@ final class NextQuestions {
 
     /** One key for all parts, for whoever has looked at each. */
     private Element atOnce(OpenQuestions.Asked asked) {
-        String of = asked.alike().size() == 2
-                ? "Of both:"
-                : "Of all " + asked.alike().size() + ":";
+        int count = asked.entries().size();
+        String of = count == 2 ? "Of both:" : "Of all " + count + ":";
         Element group = Dom.el("span", "find-acts at-once", Dom.words(" " + of))
                 .setAttribute("role", "group")
                 .setAttribute(
@@ -91,7 +129,7 @@ final class NextQuestions {
 
     private String others(OpenQuestions.Asked asked) {
         return asked.alike().stream()
-                .skip(1)
+                .filter(f -> !f.at().equals(asked.first().at()))
                 .map(f -> desk.session()
                         .review()
                         .map(r -> Names.of(r.plan(), f.at()))

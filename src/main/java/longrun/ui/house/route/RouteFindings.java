@@ -7,19 +7,25 @@ import java.util.Optional;
 import java.util.Set;
 import longrun.draft.HouseSession;
 import longrun.finding.Finding;
+import longrun.finding.Severity;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
+import longrun.ui.house.findings.QuestionFold;
 import longrun.ui.place.HousePage;
 
 /** What was found of the route, under its lines. */
 final class RouteFindings {
 
-    private final Element box = Dom.el("div", "finds").setAttribute("aria-label", "Found in the route");
+    private final Element told = Dom.el("div", "");
+    private final Element box;
     private final HousePage desk;
+    private final QuestionFold asked;
     private List<Finding> shown = List.of();
 
     RouteFindings(HousePage desk) {
         this.desk = desk;
+        asked = new QuestionFold(desk);
+        box = Dom.el("div", "finds", told, asked.element()).setAttribute("aria-label", "Found in the route");
     }
 
     Element element() {
@@ -42,8 +48,9 @@ final class RouteFindings {
             return;
         }
         shown = now;
-        box.removeAllChildren();
-        now.forEach(f -> box.appendChild(line(f)));
+        told.removeAllChildren();
+        now.stream().filter(f -> f.severity() != Severity.NOTE).forEach(f -> told.appendChild(line(f)));
+        asked.show(now);
     }
 
     private Element line(Finding f) {
