@@ -14,9 +14,4 @@ public record GasProperties(double cr, double y, double btuPerFt3) {
 
     /** Natural gas at the 1,000 Btu/ft3 of the code's worked examples. */
     public static final GasProperties NATURAL = new GasProperties(0.6094, 0.9992, 1000);
-
-    /** The same gas at another heating value. */
-    public GasProperties withBtuPerFt3(double value) {
-        return new GasProperties(cr, y, value);
-    }
 }

@@ -25,11 +25,6 @@ public final class EntryName {
         return Collections.unmodifiableMap(all);
     }
 
-    /** What it is called by its name in a plan. */
-    static Map<String, String> all() {
-        return ALL;
-    }
-
     /** What the entry is called that stands in this place; as written where it is none of a plan's. */
     public static String of(PlanPath place) {
         String entry = place.entry();

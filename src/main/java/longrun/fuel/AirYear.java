@@ -1,6 +1,5 @@
 package longrun.fuel;
 
-import java.util.ArrayList;
 import java.util.List;
 import longrun.origin.Months;
 
@@ -90,15 +89,6 @@ public final class AirYear {
     /** Mean air of a day, 0 to 364, degF. */
     public double degF(int day) {
         return days[day];
-    }
-
-    /** All 365 days. */
-    public List<Double> days() {
-        List<Double> out = new ArrayList<>();
-        for (double d : days) {
-            out.add(d);
-        }
-        return List.copyOf(out);
     }
 
     /** The coldest day, 0 to 364. */

@@ -143,23 +143,4 @@ public record Calibration(
         }
         return new double[] {(dg * hh - hg * dh) / det, (hg * dd - dg * dh) / det};
     }
-
-    /** Gallons burnt since the last fill: degree days / K, the general form with the base load beside it. */
-    public static double sinceFill(double degreeDays, double k, double days, double baseGalPerDay) {
-        return degreeDays / k + days * baseGalPerDay;
-    }
-
-    /** Degree days a fill allows: usable gallons, less the base load meanwhile, times K. */
-    public static double degreeDaysAllowed(double usableGal, double k, double days, double baseGalPerDay) {
-        return Math.max(0, usableGal - days * baseGalPerDay) * k;
-    }
-
-    /**
-     * Gallons billed for a fill: what the gauge rises by, turned to 60 degF by the liquid's temperature.
-     *
-     * @param gaugeFraction of the water capacity before the fill
-     */
-    public static double billedGal(double waterGal, double gaugeFraction, double liquidF) {
-        return (longrun.tank.FillLimit.USUAL - gaugeFraction) * waterGal * longrun.tank.Propane.volumeFactor(liquidF);
-    }
 }

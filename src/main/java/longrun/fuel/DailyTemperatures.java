@@ -128,24 +128,4 @@ public record DailyTemperatures(List<Day> days, List<String> errors) {
         }
         return Optional.of(List.copyOf(out));
     }
-
-    /** Degree days to a base over all days of the file. */
-    public double degreeDays(double baseF) {
-        return days.stream()
-                .mapToDouble(d -> DegreeDays.ofDay(d.highF(), d.lowF(), baseF))
-                .sum();
-    }
-
-    /** Degree days from one date up to the day before another; empty where a day between is not in the file. */
-    public OptionalDouble degreeDays(double baseF, LocalDate from, LocalDate to) {
-        List<Day> between = days.stream()
-                .filter(d -> !d.date().isBefore(from) && d.date().isBefore(to))
-                .toList();
-        if (between.size() != from.until(to, java.time.temporal.ChronoUnit.DAYS)) {
-            return OptionalDouble.empty();
-        }
-        return OptionalDouble.of(between.stream()
-                .mapToDouble(d -> DegreeDays.ofDay(d.highF(), d.lowF(), baseF))
-                .sum());
-    }
 }

@@ -157,9 +157,4 @@ public record HotWaterStudy(
     public ArrangementYear year(Arrangement a) {
         return Optional.ofNullable(arrangements.get(a)).orElseThrow();
     }
-
-    /** The draws in one arrangement. */
-    public List<DrawEvent> events(Arrangement a) {
-        return events.stream().filter(e -> e.arrangement() == a).toList();
-    }
 }

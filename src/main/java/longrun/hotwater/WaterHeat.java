@@ -37,9 +37,4 @@ public final class WaterHeat {
     public static double gallonsPerHour(double btuh, double fromF, double toF) {
         return 60 * btuh / (k((fromF + toF) / 2) * (toF - fromF));
     }
-
-    /** Share of hot water in a mixture: heat balance of the two streams. */
-    public static double hotShare(double useF, double coldF, double hotF) {
-        return (useF - coldF) / (hotF - coldF);
-    }
 }

@@ -11,10 +11,6 @@ public record Flow(double gpm) implements Quantity, Comparable<Flow> {
         return new Flow(gpm);
     }
 
-    public double gallonsPerHour() {
-        return gpm * 60;
-    }
-
     @Override
     public double canonical() {
         return gpm;

@@ -7,14 +7,6 @@ public record Mass(double pounds) implements Quantity, Comparable<Mass> {
         pounds = Quantity.finite(pounds);
     }
 
-    public static Mass ofPounds(double pounds) {
-        return new Mass(pounds);
-    }
-
-    public double kilograms() {
-        return pounds * 0.45359237;
-    }
-
     @Override
     public double canonical() {
         return pounds;

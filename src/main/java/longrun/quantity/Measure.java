@@ -159,25 +159,12 @@ public final class Measure<Q extends Quantity> {
         return units;
     }
 
-    public Q of(double canonical) {
-        return make.apply(canonical);
-    }
-
     /**
      * Reads what a person wrote.
      *
      * @throws NotAQuantity with what to write instead
      */
     public Q read(String written) {
-        return readWith(written, Optional.empty());
-    }
-
-    /** As {@link #read}, but a bare number takes the unit of the column or field it stands in. */
-    public Q read(String written, Unit unitOfField) {
-        return readWith(written, Optional.of(unitOfField));
-    }
-
-    private Q readWith(String written, Optional<Unit> unitOfField) {
         String text = written.replace('\u2019', '\'')
                 .replace('\u2032', '\'')
                 .replace('\u2033', '"')
@@ -193,7 +180,7 @@ public final class Measure<Q extends Quantity> {
         if (!shape.matches() || shape.group(2).isBlank()) {
             throw new NotAQuantity("\"" + NumberText.shortened(text) + "\" is no " + name + ": write " + example());
         }
-        Unit unit = unit(shape.group(3), shape.group(2).strip(), unitOfField);
+        Unit unit = unit(shape.group(3), shape.group(2).strip());
         double number = NumberText.read(shape.group(2));
         boolean negative = !shape.group(1).isEmpty();
         if (negative && least == 0) {
@@ -222,11 +209,10 @@ public final class Measure<Q extends Quantity> {
         return make.apply(canonical);
     }
 
-    private Unit unit(String written, String number, Optional<Unit> unitOfField) {
+    private Unit unit(String written, String number) {
         String wanted = Unit.normalise(written);
         if (wanted.isEmpty()) {
-            return unitOfField.orElseThrow(() -> new NotAQuantity(
-                    "\"" + number + "\" has no unit: write " + number + " with one of " + unitNames()));
+            throw new NotAQuantity("\"" + number + "\" has no unit: write " + number + " with one of " + unitNames());
         }
         return findUnit(wanted).orElseThrow(() -> new NotAQuantity(unknown(written.strip(), wanted, number)));
     }

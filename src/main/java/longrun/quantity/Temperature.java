@@ -11,10 +11,6 @@ public record Temperature(double degF) implements Quantity, Comparable<Temperatu
         return new Temperature(degF);
     }
 
-    public double degC() {
-        return (degF - 32) / 1.8;
-    }
-
     @Override
     public double canonical() {
         return degF;

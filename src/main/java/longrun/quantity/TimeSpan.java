@@ -7,14 +7,6 @@ public record TimeSpan(double minutes) implements Quantity, Comparable<TimeSpan>
         minutes = Quantity.finite(minutes);
     }
 
-    public double hours() {
-        return minutes / 60;
-    }
-
-    public double days() {
-        return minutes / 1440;
-    }
-
     @Override
     public double canonical() {
         return minutes;

@@ -7,20 +7,12 @@ public record Volume(double gallons) implements Quantity, Comparable<Volume> {
         gallons = Quantity.finite(gallons);
     }
 
-    public static Volume ofGallons(double gallons) {
-        return new Volume(gallons);
-    }
-
     public static Volume ofCubicFeet(double cubicFeet) {
         return new Volume(cubicFeet * 1728 / 231);
     }
 
     public double cubicFeet() {
         return gallons * 231 / 1728;
-    }
-
-    public double litres() {
-        return gallons * 3.785411784;
     }
 
     @Override

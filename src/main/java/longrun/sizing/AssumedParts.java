@@ -108,10 +108,6 @@ public final class AssumedParts {
     }
 
     /** What the parts that nobody has entered change in a section's stage; empty where that is nothing. */
-    public static Optional<String> bothFigures(Sizing sizing, int section) {
-        return new AssumedParts(sizing).bothFigures(section);
-    }
-
     private Optional<String> bothFigures(int section) {
         int stage = piping.stageIndex(section);
         Optional<Sizing> without = sizing.withoutAssumedParts();

@@ -106,16 +106,6 @@ public class DraftStore {
                 .orElse(false));
     }
 
-    /**
-     * Copies the house as it stands, its steps left behind; empty where there is no such house.
-     *
-     * @throws IllegalArgumentException where the name cannot be kept as typed
-     */
-    public Optional<Draft> duplicate(long id, String name) {
-        DraftText.requireName(name);
-        return durably.change(() -> houses.hold(id).map(house -> insert(name, body(id, house.step()))));
-    }
-
     /** Takes the house out of the list, text and steps kept; false where there is no such house. */
     public boolean delete(long id) {
         OffsetDateTime when = now();

@@ -20,9 +20,6 @@ sealed interface Vaporiser {
         return false;
     }
 
-    /** Share of the shell the liquid wets. */
-    double wetted(double fill);
-
     /** What the liquid's heat comes from: the air, or the ground. */
     default double sourceF(double airF) {
         return airF;
@@ -32,12 +29,8 @@ sealed interface Vaporiser {
     record Lying(double diameterIn, double lengthIn) implements Vaporiser {
         @Override
         public double btuh(double fill, double airF, double liquidF) {
-            return VapourRule.atLiquid(VapourRule.btuh(diameterIn, lengthIn, wetted(fill), airF), airF, liquidF);
-        }
-
-        @Override
-        public double wetted(double fill) {
-            return VapourRule.wettedShare(fill);
+            return VapourRule.atLiquid(
+                    VapourRule.btuh(diameterIn, lengthIn, VapourRule.wettedShare(fill), airF), airF, liquidF);
         }
     }
 
@@ -48,12 +41,8 @@ sealed interface Vaporiser {
     record Standing(double diameterIn, double heightIn) implements Vaporiser {
         @Override
         public double btuh(double fill, double airF, double liquidF) {
-            return VapourRule.atLiquid(VapourRule.btuh(diameterIn, heightIn, wetted(fill), airF), airF, liquidF);
-        }
-
-        @Override
-        public double wetted(double fill) {
-            return Math.max(0, Math.min(1, fill));
+            return VapourRule.atLiquid(
+                    VapourRule.btuh(diameterIn, heightIn, Math.max(0, Math.min(1, fill)), airF), airF, liquidF);
         }
 
         @Override
@@ -72,20 +61,15 @@ sealed interface Vaporiser {
         @Override
         public double btuh(double fill, double airF, double liquidF) {
             double heat = wall(fill) * Math.max(0, groundF - liquidF);
-            double rule = VapourRule.btuh(diameterIn, lengthIn, wetted(fill), 0);
+            double rule = VapourRule.btuh(diameterIn, lengthIn, VapourRule.wettedShare(fill), 0);
             return Math.min(rule, heat * Propane.BTU_PER_LB / Propane.latent(liquidF));
-        }
-
-        @Override
-        public double wetted(double fill) {
-            return VapourRule.wettedShare(fill);
         }
 
         /** Heat through the soil to the wetted shell, Btu/h for each degF. */
         private double wall(double fill) {
             double ratio = 2 * axisFt / (diameterIn / 12);
             double arcosh = Math.log(ratio + Math.sqrt(ratio * ratio - 1));
-            return 2 * Math.PI * (lengthIn / 12) / arcosh * SOIL * wetted(fill);
+            return 2 * Math.PI * (lengthIn / 12) / arcosh * SOIL * VapourRule.wettedShare(fill);
         }
 
         @Override
@@ -104,11 +88,6 @@ sealed interface Vaporiser {
         @Override
         public double btuh(double fill, double airF, double liquidF) {
             return CylinderTable.btuh(fill * CylinderTable.FULL_LB, airF).orElse(Double.NaN);
-        }
-
-        @Override
-        public double wetted(double fill) {
-            return Math.max(0, Math.min(1, fill));
         }
     }
 }

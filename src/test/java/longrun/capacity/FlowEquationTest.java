@@ -31,7 +31,8 @@ class FlowEquationTest {
     @ParameterizedTest
     @CsvSource({"0.745,343", "0.402,68"})
     void theDiameterFormGivesTheCanadianCopperFigures(double typeKBoreIn, int thousandBtuh) {
-        GasProperties gas = GasProperties.PROPANE.withBtuPerFt3(2500);
+        GasProperties propane = GasProperties.PROPANE;
+        GasProperties gas = new GasProperties(propane.cr(), propane.y(), 2500);
         Pressure drop = Pressure.ofInWc(1);
         double byDiameter = FlowForm.byDiameter(gas, typeKBoreIn, LOW, drop, 36) / 1000;
         assertThat(Math.round(byDiameter)).isEqualTo(thousandBtuh);

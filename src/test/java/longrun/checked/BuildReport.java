@@ -26,7 +26,7 @@ public final class BuildReport {
         for (SecondWay way : SecondWay.listAll()) {
             Ran.find(way.id()).ifPresent(r -> found.put(way.id(), new Found(r.count(), r.seed(), r.worst(), r.when())));
         }
-        return Report.ofBuild(found);
+        return Report.of(found);
     }
 
     static void write(Path folder) throws IOException {

@@ -48,7 +48,7 @@ class ReportTest {
     @Test
     void aBuildTellsWhatItsTestsFoundAndWhatDidNotRun() {
         Map<String, Found> found = Map.of("sizing", new Found(123, 7, 0, "2026-12-01T00:00:00Z"));
-        Document page = Jsoup.parse(CheckedFile.html(Report.ofBuild(found), DAY));
+        Document page = Jsoup.parse(CheckedFile.html(Report.of(found), DAY));
         String ways = page.select("#second-way").text();
         assertThat(ways).contains("123 random houses", "from seed 7", "all the same", "not run in this build");
         assertThat(page.select("#second-way tbody tr"))

@@ -20,16 +20,21 @@ class EntryNameTest {
         schema.forEach(part -> collect(part, out));
     }
 
+    private static java.util.Map<String, String> called() {
+        return longrun.origin.DataFile.read("words/entries.csv").rows().stream()
+                .collect(Collectors.toMap(r -> r.text("entry"), r -> r.text("called")));
+    }
+
     @Test
     void everyEntryOfAPlanIsCalledSomethingAndNothingElseIs() {
         Set<String> entries = new TreeSet<>();
         collect(PlanSchema.write(), entries);
-        Set<String> called = EntryName.all().keySet().stream()
+        Set<String> called = called().keySet().stream()
                 .map(e -> e.substring(e.indexOf('/') + 1))
                 .collect(Collectors.toCollection(TreeSet::new));
         assertThat(called).isEqualTo(entries);
-        assertThat(EntryName.all().values()).allMatch(words -> words.matches("[A-Za-z0-9][A-Za-z0-9' -]*[a-zA-Z]"));
-        assertThat(EntryName.all().values()).noneMatch(words -> words.matches(".*[a-z][A-Z].*|.*[a-z]-to-[a-z].*"));
+        assertThat(called().values()).allMatch(words -> words.matches("[A-Za-z0-9][A-Za-z0-9' -]*[a-zA-Z]"));
+        assertThat(called().values()).noneMatch(words -> words.matches(".*[a-z][A-Z].*|.*[a-z]-to-[a-z].*"));
     }
 
     @ParameterizedTest

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import longrun.Samples;
 import longrun.tank.Houses;
-import longrun.tank.Propane;
 import org.junit.jupiter.api.Test;
 
 /** Tickets: K in degree days a gallon, base load by least squares, gallons billed at 60 degF. */
@@ -71,21 +70,6 @@ class CalibrationTest {
         assertThat(wasteful.kFactor()).hasValueCloseTo(5.0, within(1e-9));
         assertThat(frugal.kFactor().orElseThrow())
                 .isGreaterThan(wasteful.kFactor().orElseThrow());
-    }
-
-    @Test
-    void gallonsSinceAFillAndDegreeDaysAllowedUndoEachOther() {
-        double allowed = Calibration.degreeDaysAllowed(250, 5, 30, 0.5);
-        assertThat(allowed).isEqualTo((250 - 15) * 5);
-        assertThat(Calibration.sinceFill(allowed, 5, 30, 0.5)).isCloseTo(250, within(1e-9));
-    }
-
-    /** (0.80 - gauge) x water capacity, billed at 60 degF. */
-    @Test
-    void aFillIsBilledAtSixtyDegrees() {
-        assertThat(Calibration.billedGal(500, 0.30, 60)).isCloseTo(250, within(1e-9));
-        assertThat(Calibration.billedGal(500, 0.20, 60)).isCloseTo(300, within(1e-9));
-        assertThat(Calibration.billedGal(500, 0.30, 20)).isCloseTo(250 * Propane.volumeFactor(20), within(1e-9));
     }
 
     @Test

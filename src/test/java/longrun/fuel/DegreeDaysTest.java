@@ -146,15 +146,11 @@ class DegreeDaysTest {
     }
 
     @Test
-    void dailyTemperaturesAreSummed() {
+    void twoDaysGiveNoYearOfMeans() {
         DailyTemperatures t =
                 DailyTemperatures.read("days.csv", "date,high,low\n2026-01-01,40,20\r\n2026-01-02, 30, -10\n");
         assertThat(t.errors()).isEmpty();
-        assertThat(t.degreeDays(65)).isEqualTo(35 + 55);
-        assertThat(t.degreeDays(65, LocalDate.of(2026, 1, 1), LocalDate.of(2026, 1, 3)))
-                .hasValue(90);
-        assertThat(t.degreeDays(65, LocalDate.of(2026, 1, 1), LocalDate.of(2026, 1, 4)))
-                .isEmpty();
+        assertThat(t.days()).extracting(DailyTemperatures.Day::meanF).containsExactly(30.0, 10.0);
         assertThat(t.monthlyMeans()).isEmpty();
     }
 

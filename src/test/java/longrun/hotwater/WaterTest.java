@@ -56,11 +56,6 @@ class WaterTest {
         assertThat(WaterHeat.gallonsPerHour(4500, 58, 125)).isCloseTo(8.1, within(0.05));
     }
 
-    @Test
-    void mixingTakesFourFifthsOfHotWater() {
-        assertThat(WaterHeat.hotShare(105, 45, 120)).isCloseTo(0.8, within(1e-12));
-    }
-
     /** A northern town: mean 46.2 degF, warmest month 70.0, coldest 19.0; averages over each month's days. The worked row's own
      * inputs are rounded, which moves it by up to 0.05 degF. */
     @Test

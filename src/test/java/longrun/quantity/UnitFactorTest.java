@@ -96,12 +96,14 @@ class UnitFactorTest {
         UnitConverter feet = USCustomary.FOOT.getConverterTo(Units.METRE);
         assertThat(Length.ofFeet(60).metres()).isCloseTo(feet.convert(60.0), within(1e-9));
         UnitConverter gallons = USCustomary.GALLON_LIQUID.getConverterTo(Units.LITRE);
-        assertThat(Volume.ofGallons(500).litres()).isCloseTo(gallons.convert(500.0), within(1e-9));
+        assertThat(500 / in(Measure.VOLUME, "L")).isCloseTo(gallons.convert(500.0), within(1e-9));
         UnitConverter pounds = USCustomary.POUND.getConverterTo(Units.KILOGRAM);
-        assertThat(Mass.ofPounds(420).kilograms()).isCloseTo(pounds.convert(420.0), within(1e-9));
+        assertThat(420 / in(Measure.MASS, "kg")).isCloseTo(pounds.convert(420.0), within(1e-9));
         UnitConverter fahrenheit = USCustomary.FAHRENHEIT.getConverterTo(Units.CELSIUS);
-        assertThat(Temperature.ofDegF(212).degC()).isCloseTo(fahrenheit.convert(212.0), within(1e-9));
-        assertThat(Temperature.ofDegF(-40).degC()).isCloseTo(fahrenheit.convert(-40.0), within(1e-9));
+        assertThat(fahrenheit.convert(Measure.TEMPERATURE.read("100 degC").degF()))
+                .isCloseTo(100, within(1e-9));
+        assertThat(fahrenheit.convert(Measure.TEMPERATURE.read("-40 degC").degF()))
+                .isCloseTo(-40, within(1e-9));
         javax.measure.Unit<Power> btuh = new TransformedUnit<>(
                 "Btu/h", Units.WATT, MultiplyConverter.ofRational(105_505_585_262L, 360_000_000_000L));
         assertThat(HeatRate.ofBtuh(199_000).kilowatts() * 1000)

@@ -137,9 +137,8 @@ class DraftStoreTest {
 
         assertThat(drafts.find(made.id()).orElseThrow().name()).isEqualTo(name);
         assertThat(drafts.find(other.id()).orElseThrow().name()).isEqualTo(name);
-        assertThat(drafts.duplicate(made.id(), name).orElseThrow().name()).isEqualTo(name);
         assertThat(drafts.list().stream().filter(house -> house.name().equals(name)))
-                .hasSize(3);
+                .hasSize(2);
     }
 
     @Test
@@ -299,21 +298,6 @@ class DraftStoreTest {
     }
 
     @Test
-    void duplicateHasTheTextAndGoesItsOwnWay() {
-        Draft made = drafts.create("twin", "{}");
-        drafts.save(made.id(), "{\"a\":1}", 1);
-
-        Draft copy = drafts.duplicate(made.id(), "twin, copper").orElseThrow();
-        drafts.save(copy.id(), "{\"a\":2}", copy.version());
-
-        assertThat(copy.json()).isEqualTo("{\"a\":1}");
-        assertThat(copy.name()).isEqualTo("twin, copper");
-        assertThat(copy.undos()).isZero();
-        assertThat(drafts.find(made.id()).orElseThrow().json()).isEqualTo("{\"a\":1}");
-        assertThat(drafts.find(copy.id()).orElseThrow().json()).isEqualTo("{\"a\":2}");
-    }
-
-    @Test
     void deletedHouseIsGoneUntilTheDeletionIsUndone() {
         Draft made = drafts.create("deleted", "{}");
         Draft saved = saved(drafts.save(made.id(), "{\"a\":1}", 1));
@@ -326,7 +310,6 @@ class DraftStoreTest {
         assertThat(drafts.save(made.id(), "{\"a\":2}", 2)).isEqualTo(new Gone());
         assertThat(drafts.undo(made.id(), 2)).isEqualTo(new Gone());
         assertThat(drafts.rename(made.id(), "other")).isFalse();
-        assertThat(drafts.duplicate(made.id(), "other")).isEmpty();
         assertThat(drafts.delete(made.id())).isFalse();
 
         assertThat(drafts.undelete(made.id())).isTrue();

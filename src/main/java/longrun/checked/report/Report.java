@@ -23,16 +23,12 @@ public record Report(List<String> lead, List<Part> parts) {
     }
 
     /**
-     * The report of a build.
+     * The report.
      *
-     * @param found what its tests found, by the id of each {@link longrun.checked.SecondWay}; a build that found nothing
+     * @param found what a build's tests found, by the id of each {@link longrun.checked.SecondWay}; what found nothing
      *     says so
      */
-    public static Report ofBuild(Map<String, Found> found) {
-        return of(found);
-    }
-
-    private static Report of(Map<String, Found> found) {
+    public static Report of(Map<String, Found> found) {
         return new Report(
                 Lead.words(),
                 List.of(

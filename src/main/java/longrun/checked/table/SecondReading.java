@@ -41,11 +41,6 @@ public record SecondReading(CapacityTable table, String source, int cells, List<
                 .toList();
     }
 
-    /** The second reading of a table, where there is one. */
-    public static Optional<SecondReading> find(CapacityTable table) {
-        return listAll().stream().filter(s -> s.table().id().equals(table.id())).findFirst();
-    }
-
     private static SecondReading of(String id) {
         CapacityTable table = CapacityTables.standard()
                 .find(id)

@@ -51,10 +51,6 @@ public enum TankChoice {
         return cylinder ? "lb" : "gal";
     }
 
-    public String title() {
-        return number() + " " + unit();
-    }
-
     /** Writes it into a tank entry in place of the one there; how many, gauge and dates stay. */
     public void write(ObjectNode tank) {
         String placement = tank.path("placement").asText("above-ground");

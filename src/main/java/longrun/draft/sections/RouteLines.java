@@ -96,10 +96,6 @@ public final class RouteLines {
         return commonSetting;
     }
 
-    List<RouteLine> list() {
-        return lines;
-    }
-
     public int count() {
         return lines.size();
     }

@@ -47,11 +47,6 @@ public final class DrawPatterns {
         return 60 * Double.parseDouble(clock.group(1)) + Double.parseDouble(clock.group(2));
     }
 
-    /** Names of the patterns, smallest first. */
-    public static List<String> names() {
-        return List.copyOf(PATTERNS.keySet());
-    }
-
     /** The pattern whose daily volume is nearest. */
     public static String nearest(double gallons) {
         String best = "";

@@ -130,11 +130,6 @@ public final class Chain {
         return coldF + hand * (scaldOutletF - coldF);
     }
 
-    /** Flow through the chain, gal/min. */
-    double gpm() {
-        return gpm;
-    }
-
     /** Water that comes to the on-demand heater. */
     double inletF() {
         return inletF;

@@ -10,7 +10,6 @@ public final class DayTally implements ChainDay.Watcher {
     private final double comfortF;
     private double gasBtu;
     private double fixtureBtu;
-    private double burnerBtu;
     private double drawMinutes;
     private double comfortMinutes;
     private double hottestF = Double.NEGATIVE_INFINITY;
@@ -48,7 +47,6 @@ public final class DayTally implements ChainDay.Watcher {
     public void drawn(Chain chain, Slice slice, double minute, double minutes) {
         double hours = minutes / 60;
         gasBtu += chain.gasBtuh() * hours;
-        burnerBtu += chain.burnerBtuh() * hours;
         fixtureBtu += k * slice.gpm() * (chain.fixtureF() - coldF) * hours;
         drawMinutes += minutes;
         comfortMinutes += isComfort(chain.fixtureF(), comfortF) ? minutes : 0;
@@ -63,10 +61,6 @@ public final class DayTally implements ChainDay.Watcher {
 
     public double gasBtu() {
         return gasBtu;
-    }
-
-    double burnerBtu() {
-        return burnerBtu;
     }
 
     public double fixtureBtu() {

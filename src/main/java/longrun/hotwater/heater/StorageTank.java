@@ -25,7 +25,6 @@ public final class StorageTank {
     private final int[] pooled;
     private boolean pumpOn;
     private boolean elementOn;
-    private double drawnBtu;
     private double pumpBtu;
     private double pumpElectricBtu;
     private double elementBtu;
@@ -52,11 +51,6 @@ public final class StorageTank {
     /** Brings all water to one temperature. */
     public void fill(double degF) {
         Arrays.fill(nodeF, degF);
-    }
-
-    /** Temperature of the water at the top. */
-    double topF() {
-        return nodeF[nodeF.length - 1];
     }
 
     /** Mean temperature of the water. */
@@ -88,7 +82,6 @@ public final class StorageTank {
         if (a <= 0) {
             return;
         }
-        double before = heatBtu();
         double first = Math.exp(-a);
         for (int i = nodeF.length - 1; i >= 0; i--) {
             double weight = first;
@@ -99,7 +92,6 @@ public final class StorageTank {
             }
             nodeF[i] = inF + sum;
         }
-        drawnBtu += before - heatBtu() + a * nodeBtuPerF * inF;
         rise();
     }
 
@@ -260,11 +252,6 @@ public final class StorageTank {
 
     public boolean elementIsOn() {
         return elementOn;
-    }
-
-    /** Heat of the water that left, over 0 degF, so far. */
-    double drawnBtu() {
-        return drawnBtu;
     }
 
     double pumpBtu() {

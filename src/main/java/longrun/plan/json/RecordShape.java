@@ -58,14 +58,6 @@ final class RecordShape {
         }
     }
 
-    Object get(Field field, Object from) {
-        try {
-            return field.component().getAccessor().invoke(from);
-        } catch (InvocationTargetException | IllegalAccessException e) {
-            throw new IllegalStateException("cannot read " + field.name(), e);
-        }
-    }
-
     static Class<?> raw(Type type) {
         return type instanceof ParameterizedType p ? (Class<?>) p.getRawType() : (Class<?>) type;
     }

@@ -44,10 +44,6 @@ final class Out {
         return node;
     }
 
-    String pointer() {
-        return pointer.toString();
-    }
-
     void number(String field, double value, Supplier<Origin> origin) {
         node.set(field, decimal(value));
         origins.put(pointer.appendProperty(field).toString(), origin);

@@ -58,19 +58,6 @@ public final class Explanations {
         return List.copyOf(ALL.values());
     }
 
-    /**
-     * The explanation of a rule.
-     *
-     * @throws IllegalArgumentException if there is no such rule
-     */
-    public static Explanation get(String rule) {
-        Explanation found = ALL.get(rule);
-        if (found == null) {
-            throw new IllegalArgumentException("no rule is called " + rule);
-        }
-        return found;
-    }
-
     /** The explanation of a rule; empty for what no rule asks, such as a missing fitting. */
     public static Optional<Explanation> find(String rule) {
         return Optional.ofNullable(ALL.get(rule));

@@ -81,8 +81,4 @@ public final class Limits {
                         && t.code().filter(c -> c != profile).isPresent())
                 .toList();
     }
-
-    public CodeProfile profile() {
-        return profile;
-    }
 }

@@ -26,11 +26,19 @@ public final class PlanWriter {
         return record(plan);
     }
 
+    private static Object of(RecordShape.Field field, Object record) {
+        try {
+            return field.component().getAccessor().invoke(record);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("cannot read " + field.name(), e);
+        }
+    }
+
     private static ObjectNode record(Object record) {
         RecordShape shape = RecordShape.of(record.getClass());
         ObjectNode out = JSON.objectNode();
         for (RecordShape.Field field : shape.fields()) {
-            JsonNode node = field(shape.get(field, record));
+            JsonNode node = field(of(field, record));
             if (node != null) {
                 out.set(field.name(), node);
             }
