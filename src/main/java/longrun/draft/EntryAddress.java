@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.Optional;
+import java.util.OptionalInt;
 import longrun.draft.entry.DraftTree;
+import longrun.draft.entry.MonthlyMeans;
 import longrun.plan.NominalSize;
 import longrun.quantity.Typed;
 
@@ -58,10 +60,16 @@ public record EntryAddress(String pointer, String unit) {
         };
     }
 
-    /** A key in the field: the draft takes its text as it stands now; blank takes the entry away. */
+    /**
+     * A key in the field: the draft takes its text as it stands now; blank takes the entry away. A month's mean stands with
+     * the other eleven.
+     */
     public void type(HouseSession session, String typed) {
         session.type(pointer, d -> {
-            if (typed.isBlank()) {
+            OptionalInt month = MonthlyMeans.month(pointer);
+            if (month.isPresent()) {
+                MonthlyMeans.write(d, month.getAsInt(), typed.isBlank() ? "" : stored(typed));
+            } else if (typed.isBlank()) {
                 d.remove(pointer);
             } else {
                 DraftTree.put(d.root(), pointer, node(typed));

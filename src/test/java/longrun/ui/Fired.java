@@ -15,6 +15,19 @@ public final class Fired {
         event(element, "click");
     }
 
+    /** Presses the first button in sight that says so. */
+    public static void press(Element place, String says) {
+        click(button(place, says));
+    }
+
+    /** The first button in sight that says so. */
+    public static Element button(Element place, String says) {
+        return Shown.all(place, "button").stream()
+                .filter(b -> Shown.text(b).equals(says) && !b.hasAttribute("hidden"))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no button says " + says));
+    }
+
     public static void event(Element element, String event) {
         event(element, event, Json.createObject());
     }

@@ -3,6 +3,7 @@ package longrun.draft.entry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
 
@@ -26,6 +27,20 @@ public final class MonthlyMeans {
             out.add(there.get(m).text());
         }
         return out;
+    }
+
+    /** The month whose mean has this pointer, January 0; empty for any other entry. */
+    public static OptionalInt month(String pointer) {
+        return pointer.matches(AT + "/([0-9]|1[01])")
+                ? OptionalInt.of(Integer.parseInt(pointer.substring(AT.length() + 1)))
+                : OptionalInt.empty();
+    }
+
+    /** Writes the mean of one month beside the others. */
+    public static void write(DraftEdit draft, int month, String text) {
+        List<String> texts = texts(draft.whole());
+        texts.set(month, text);
+        write(draft, texts);
     }
 
     /** Writes twelve means: as the plan's where each can be read, else beside them. */

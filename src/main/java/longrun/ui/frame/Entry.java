@@ -3,7 +3,6 @@ package longrun.ui.frame;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.dom.Element;
-import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -17,7 +16,6 @@ public final class Entry extends Component {
             "<svg viewBox='0 0 10 10' aria-hidden='true'><rect width='10' height='10' fill='currentColor'/></svg>";
 
     private final Element said = Dom.el("p", "said");
-    private String shownSaying = "";
     private String shownKey = "";
 
     public Entry(String id, String label, String classes, Consumer<String> typed) {
@@ -81,18 +79,12 @@ public final class Entry extends Component {
         return "true".equals(getElement().getAttribute("aria-invalid"));
     }
 
-    /** What it says now. */
-    public Optional<String> saying() {
-        return Optional.of(shownSaying).filter(s -> !s.isEmpty());
-    }
-
     private void say(String saying, String how) {
         String key = how + " " + saying;
         if (key.equals(shownKey)) {
             return;
         }
         shownKey = key;
-        shownSaying = saying;
         said.setAttribute("class", how.isEmpty() ? "said" : "said " + how);
         if (how.equals("bad")) {
             Dom.fill(said, Dom.drawing(SQUARE), Dom.text("b", "", "Not understood "), Dom.words(saying));

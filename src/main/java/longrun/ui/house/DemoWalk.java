@@ -30,10 +30,6 @@ final class DemoWalk {
         return element;
     }
 
-    String wordsShown() {
-        return element.isVisible() && !element.hasAttribute("hidden") ? words.getText() : "";
-    }
-
     void putAway() {
         VaadinSession.getCurrent().setAttribute(AWAY, true);
         Dom.show(element, false);

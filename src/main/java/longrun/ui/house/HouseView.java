@@ -238,23 +238,11 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         return made.computeIfAbsent(here, k -> PlaceMaker.make(k, this));
     }
 
-    PlaceThread threadShown() {
-        return thread;
-    }
-
     HouseAnswer panel() {
         if (panel == null) {
             throw new IllegalStateException("no house is open yet");
         }
         return panel;
-    }
-
-    DemoWalk walk() {
-        return head.walk();
-    }
-
-    String noticeShown() {
-        return notice == null ? "" : notice.words();
     }
 
     private void show(boolean write) {

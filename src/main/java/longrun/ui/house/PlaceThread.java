@@ -56,10 +56,4 @@ final class PlaceThread {
             }
         });
     }
-
-    /** What a place lacks as it is shown. */
-    String lackShown(PlaceKind place) {
-        Knot knot = knots.get(place);
-        return knot == null ? "" : knot.lack().getText();
-    }
 }

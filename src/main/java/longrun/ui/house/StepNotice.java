@@ -50,8 +50,4 @@ final class StepNotice {
         Dom.show(way, false);
         Dom.retext(words, "");
     }
-
-    String words() {
-        return words.getText();
-    }
 }

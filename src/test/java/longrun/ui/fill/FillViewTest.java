@@ -212,23 +212,23 @@ class FillViewTest {
     void aGaugeOverAHundredADayToComeAndMonthsThatAreNoneSayWhatToWrite() {
         house();
         type(FillEntry.GAUGE, "140");
-        assertThat(view.fields().field(FillEntry.GAUGE).entry().saying())
+        assertThat(Shown.saying(view.fields().field(FillEntry.GAUGE).entry()))
                 .hasValueSatisfying(s -> assertThat(s).contains("0 to 100"));
         type(FillEntry.GAUGE, "62");
         type(FillEntry.GAUGE_DATE, "2026-11-20");
-        assertThat(view.fields().field(FillEntry.GAUGE_DATE).entry().saying())
+        assertThat(Shown.saying(view.fields().field(FillEntry.GAUGE_DATE).entry()))
                 .hasValueSatisfying(s -> assertThat(s).contains("still to come"));
         type(FillEntry.GAUGE_DATE, "2026-02-30");
-        assertThat(view.fields().field(FillEntry.GAUGE_DATE).entry().saying())
+        assertThat(Shown.saying(view.fields().field(FillEntry.GAUGE_DATE).entry()))
                 .hasValueSatisfying(s -> assertThat(s).contains("write a date as"));
         type(FillEntry.GAUGE_DATE, "Oct 1 2026");
         type(1, FuelUse.Column.MONTHS, "winter");
-        assertThat(view.burns().row(1).entry(FuelUse.Column.MONTHS).saying())
+        assertThat(Shown.saying(view.burns().row(1).entry(FuelUse.Column.MONTHS)))
                 .hasValueSatisfying(s -> assertThat(s).contains("Sep to May"));
         type(1, FuelUse.Column.MONTHS, "Nov to Feb");
         assertThat(state()).startsWith("Call by");
         type(FillEntry.REFILL_AT, "85");
-        assertThat(view.fields().field(FillEntry.REFILL_AT).entry().saying())
+        assertThat(Shown.saying(view.fields().field(FillEntry.REFILL_AT).entry()))
                 .hasValueSatisfying(s -> assertThat(s).contains("fills to 80 %"));
     }
 
@@ -377,7 +377,7 @@ class FillViewTest {
         type(FillEntry.GAUGE, "200 lb");
         assertThat(state()).startsWith("Call");
         view.hand().chose(TankChoice.GAL_500);
-        assertThat(view.fields().field(FillEntry.GAUGE).entry().saying())
+        assertThat(Shown.saying(view.fields().field(FillEntry.GAUGE).entry()))
                 .hasValueSatisfying(s -> assertThat(s).contains("percent"));
     }
 

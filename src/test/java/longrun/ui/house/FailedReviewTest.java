@@ -64,8 +64,7 @@ class FailedReviewTest extends OpenHouse {
                         .doesNotContain("Sized, not approved", "nothing lacking", "Nothing is found", "0 must fix");
             }
             page.show(PlaceKind.APPLIANCES);
-            assertThat(entry(appliances(page).fields(), "/appliances/0/input").text())
-                    .isEqualTo("199,000");
+            assertThat(HouseShown.entry(page, "/appliances/0/input").text()).isEqualTo("199,000");
             assertThat(page.session().draft().get("sections")).hasSize(6);
         }
     }
@@ -76,7 +75,7 @@ class FailedReviewTest extends OpenHouse {
         for (PlaceKind place : PlaceKind.values()) {
             page.show(place);
         }
-        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("324,000 Btu/h");
+        assertThat(HouseShown.figure(page, "load")).isEqualTo("324,000 Btu/h");
         page.session().set("/name", "Beyond");
         assertThat(page.session().review()).isEmpty();
         for (PlaceKind place : PlaceKind.values()) {
@@ -85,7 +84,7 @@ class FailedReviewTest extends OpenHouse {
                     .as("%s", place)
                     .doesNotContain("324,000", "59.5", "Vapour against", "The row used for section", "The year");
         }
-        assertThat(page.panel().stateShown()).startsWith(HouseState.FAILED);
+        assertThat(HouseShown.state(page)).startsWith(HouseState.FAILED);
     }
 
     @Test
@@ -95,14 +94,14 @@ class FailedReviewTest extends OpenHouse {
         assertThat(page.session().standing()).isInstanceOf(SaveState.Kept.class);
         assertThat(store.find(id).orElseThrow().json()).contains("Beyond");
         page.session().undo();
-        assertThat(page.noticeShown()).isEmpty();
-        assertThat(page.panel().stateShown()).startsWith(HouseState.SIZED);
+        assertThat(HouseShown.notice(page)).isEmpty();
+        assertThat(HouseShown.state(page)).startsWith(HouseState.SIZED);
         page.session().redo();
-        assertThat(page.noticeShown()).contains("can\u2019t be worked out");
+        assertThat(HouseShown.notice(page)).contains("can\u2019t be worked out");
         page.session().endStep();
         page.session().set("/name", "Beyond the orchard");
-        assertThat(page.panel().stateShown()).startsWith(HouseState.SIZED);
-        assertThat(page.noticeShown()).isEmpty();
+        assertThat(HouseShown.state(page)).startsWith(HouseState.SIZED);
+        assertThat(HouseShown.notice(page)).isEmpty();
     }
 
     @Test
@@ -112,16 +111,16 @@ class FailedReviewTest extends OpenHouse {
         assertThat(page.session().error("/appliances/0/input")).isPresent();
         page.session().endStep();
         page.session().set("/site/people", "5");
-        assertThat(page.noticeShown()).contains("can\u2019t be worked out");
+        assertThat(HouseShown.notice(page)).contains("can\u2019t be worked out");
         page.session().set("/name", "Orchard");
-        assertThat(page.panel().stateShown()).contains("left out");
-        assertThat(page.noticeShown()).isEmpty();
+        assertThat(HouseShown.state(page)).contains("left out");
+        assertThat(HouseShown.notice(page)).isEmpty();
     }
 
     @Test
     void ofAHouseThatCannotBeWorkedOutItIsNeverSaidThatAllIsEntered() throws Exception {
         for (String name : new String[] {"Beyond", "Deep"}) {
-            assertThat(demoNamed(name).panel().nextShown())
+            assertThat(HouseShown.next(demoNamed(name)))
                     .startsWith("What is open can\u2019t be told")
                     .doesNotContain("All that is asked is entered");
         }

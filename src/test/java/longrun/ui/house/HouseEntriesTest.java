@@ -10,9 +10,6 @@ import longrun.draft.entry.DraftTree;
 import longrun.finding.Severity;
 import longrun.ui.Shown;
 import longrun.ui.frame.Entry;
-import longrun.ui.house.answer.SupplyAnswer;
-import longrun.ui.house.findings.FindingsPlace;
-import longrun.ui.house.home.HousePlace;
 import org.junit.jupiter.api.Test;
 
 /** What a person enters and what the house makes of it, without a browser. */
@@ -21,33 +18,33 @@ class HouseEntriesTest extends OpenHouse {
     @Test
     void theDemoHouseAnswersForTheBurnerTheTankAndTheFill() {
         id = store.create("", DemoHouse.json()).id();
-        SupplyAnswer supply = open("house").panel().supply();
-        assertThat(supply.pressure().figureShown()).endsWith("in. w.c.");
-        assertThat(supply.pressure().noteShown()).contains("its label asks for 9 in. w.c.");
-        assertThat(supply.vapour().noteShown())
+        HouseView page = open("house");
+        assertThat(HouseShown.figure(page, "pressure")).endsWith("in. w.c.");
+        assertThat(HouseShown.note(page, "pressure")).contains("its label asks for 9 in. w.c.");
+        assertThat(HouseShown.note(page, "vapour"))
                 .startsWith("keeping 20 psig")
                 .contains("433,000 Btu/h at most for a short time", "324,000 Btu/h asked at once");
-        assertThat(supply.days().figureShown()).endsWith("days");
+        assertThat(HouseShown.figure(page, "days")).endsWith("days");
     }
 
     @Test
     void anEmptyHouseHasNoFigureForThem() {
-        SupplyAnswer supply = open("house").panel().supply();
-        assertThat(supply.pressure().figureShown()).isEqualTo("not yet");
-        assertThat(supply.vapour().figureShown()).isEqualTo("not yet");
-        assertThat(supply.days().figureShown()).isEqualTo("not yet");
+        HouseView page = open("house");
+        assertThat(HouseShown.figure(page, "pressure")).isEqualTo("not yet");
+        assertThat(HouseShown.figure(page, "vapour")).isEqualTo("not yet");
+        assertThat(HouseShown.figure(page, "days")).isEqualTo("not yet");
     }
 
     @Test
     void anInputMayBeWrittenInThousandsOrInBtuAndWhatIsTypedStaysInItsField() {
         HouseView page = open("appliances");
         appliances(page).add("furnace");
-        Entry input = entry(appliances(page).fields(), "/appliances/0/input");
+        Entry input = HouseShown.entry(page, "/appliances/0/input");
         input.getElement().setProperty("value", "199k");
         page.kept("", Map.of("/appliances/0/input Btu/h", "199k"), Optional.empty());
         assertThat(page.session().text("/appliances/0/input")).isEqualTo("199 kBtu/h");
         assertThat(input.text()).isEqualTo("199k");
-        assertThat(input.saying()).contains("199,000 Btu/h");
+        assertThat(Shown.saying(input)).contains("199,000 Btu/h");
         page.kept("", Map.of("/appliances/0/input Btu/h", "199,000 BTU"), Optional.empty());
         assertThat(page.session().text("/appliances/0/input")).isEqualTo("199,000 Btu/h");
         assertThat(page.session().errors()).isEmpty();
@@ -64,11 +61,10 @@ class HouseEntriesTest extends OpenHouse {
     @Test
     void aCountNobodyHasIsRefusedAndOneOutsideTheUsualIsAsked() {
         HouseView page = open("house");
-        HousePlace place = (HousePlace) page.placeShown();
-        Entry people = entry(place.fields(), "/site/people");
+        Entry people = HouseShown.entry(page, "/site/people");
         page.kept("", Map.of("/site/people number", "9999999"), Optional.empty());
         assertThat(people.isWrong()).isTrue();
-        assertThat(people.saying().orElseThrow()).contains("9,999,999", "up to 1,000");
+        assertThat(Shown.saying(people).orElseThrow()).contains("9,999,999", "up to 1,000");
         page.kept("", Map.of("/site/people number", "45"), Optional.empty());
         assertThat(people.isWrong()).isFalse();
         assertThat(page.session().findings()).anyMatch(f -> f.field().equals("/site/people"));
@@ -85,12 +81,12 @@ class HouseEntriesTest extends OpenHouse {
             d.root().putObject("use").putArray("others").addObject();
         });
         for (PlaceKind place : PlaceKind.values()) {
-            assertThat(page.threadShown().lackShown(place)).doesNotContain("nothing lacking");
+            assertThat(HouseShown.lack(page, place)).doesNotContain("nothing lacking");
         }
-        assertThat(page.threadShown().lackShown(PlaceKind.ROUTE)).startsWith("not entered yet");
-        assertThat(page.threadShown().lackShown(PlaceKind.CONNECTIONS)).startsWith("not entered yet");
-        assertThat(page.threadShown().lackShown(PlaceKind.TANK)).startsWith("not entered yet");
-        assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).startsWith("not entered yet");
+        assertThat(HouseShown.lack(page, PlaceKind.ROUTE)).startsWith("not entered yet");
+        assertThat(HouseShown.lack(page, PlaceKind.CONNECTIONS)).startsWith("not entered yet");
+        assertThat(HouseShown.lack(page, PlaceKind.TANK)).startsWith("not entered yet");
+        assertThat(HouseShown.lack(page, PlaceKind.FUEL)).startsWith("not entered yet");
     }
 
     @Test
@@ -98,12 +94,12 @@ class HouseEntriesTest extends OpenHouse {
         HouseView page = open("house");
         page.session()
                 .change(d -> DraftTree.put(d.root(), "/site/leadDays", d.root().numberNode(7)));
-        assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).doesNotContain("not entered yet");
-        assertThat(page.threadShown().lackShown(PlaceKind.HOT_WATER)).startsWith("not entered yet");
+        assertThat(HouseShown.lack(page, PlaceKind.FUEL)).doesNotContain("not entered yet");
+        assertThat(HouseShown.lack(page, PlaceKind.HOT_WATER)).startsWith("not entered yet");
         page.session()
                 .change(d ->
                         DraftTree.put(d.root(), "/site/coldWater/temp", d.root().textNode("50 degF")));
-        assertThat(page.threadShown().lackShown(PlaceKind.HOT_WATER)).doesNotContain("not entered yet");
+        assertThat(HouseShown.lack(page, PlaceKind.HOT_WATER)).doesNotContain("not entered yet");
     }
 
     @Test
@@ -113,16 +109,15 @@ class HouseEntriesTest extends OpenHouse {
         page.session().set("/appliances/0/input", "65,000 elephants");
         page.kept("", Map.of("/site/people number", "four"), Optional.empty());
         page = open("findings");
-        FindingsPlace place = (FindingsPlace) page.placeShown();
-        assertThat(place.groupsShown())
+        assertThat(HouseShown.findings(page))
                 .startsWith("Not understood, 2")
                 .contains("House, people", "\u201cfour\u201d is no number", "Appliances, furnace, input", "elephants")
                 .contains("go to the entry")
                 .doesNotContain("Nothing is found");
-        assertThat(page.threadShown().lackShown(PlaceKind.FINDINGS)).contains("2 entries not understood");
+        assertThat(HouseShown.lack(page, PlaceKind.FINDINGS)).contains("2 entries not understood");
         page.session().remove("/site/people");
         page.session().set("/appliances/0/input", "65,000 Btu/h");
-        assertThat(place.groupsShown()).doesNotContain("Not understood");
+        assertThat(HouseShown.findings(page)).doesNotContain("Not understood");
     }
 
     @Test
@@ -143,9 +138,9 @@ class HouseEntriesTest extends OpenHouse {
         id = store.create("", DemoHouse.json()).id();
         HouseView page = open("house");
         page.session().set("/site/elevation", "four");
-        assertThat(page.panel().stateShown()).contains("What is shown is the answer before it");
+        assertThat(HouseShown.state(page)).contains("What is shown is the answer before it");
         page.session().choose("/appliances/1/gas", "natural");
-        assertThat(page.panel().stateShown()).contains("left out");
+        assertThat(HouseShown.state(page)).contains("left out");
         assertThat(page.session().findings())
                 .anyMatch(f -> f.rule().equals("gas-type") && f.severity() == Severity.MUST_FIX);
     }
@@ -156,14 +151,14 @@ class HouseEntriesTest extends OpenHouse {
         HouseView page = open("route");
         page.session().set("/site/elevation", "four");
         page.session().endStep();
-        String before = page.panel().runSlot().figureShown();
+        String before = HouseShown.figure(page, "run");
         page.placeShown().typedBefore("legs 1", "up 4, north 6, east 30");
-        String answered = page.panel().runSlot().figureShown();
+        String answered = HouseShown.figure(page, "run");
         assertThat(answered).isNotEqualTo(before);
         page.session().rest();
         page.placeShown().show(false);
         page.session().choose("/appliances/1/gas", "natural");
-        assertThat(page.panel().runSlot().figureShown()).isEqualTo(answered);
+        assertThat(HouseShown.figure(page, "run")).isEqualTo(answered);
         page.session().rest();
         assertThat(page.session().findings()).anyMatch(f -> f.rule().equals("gas-type"));
     }
@@ -178,7 +173,7 @@ class HouseEntriesTest extends OpenHouse {
                 .id();
         HouseView page = open("findings");
         assertThat(page.session().errors()).isNotEmpty();
-        assertThat(page.panel().stateShown()).contains("left out");
+        assertThat(HouseShown.state(page)).contains("left out");
         assertThat(page.session().findings()).anyMatch(f -> f.severity() == Severity.MUST_FIX);
         assertThat(page.session().review().orElseThrow().sizing().section(3).size())
                 .as("a section whose legs are not understood has no length")
@@ -193,6 +188,6 @@ class HouseEntriesTest extends OpenHouse {
         assertThat(page.session().errors()).isNotEmpty();
         assertThat(Shown.text(page.getElement())).doesNotContain("nothing lacking");
         assertThat(page.session().review().isPresent()).isFalse();
-        assertThat(page.panel().openSlot().figureShown()).isEqualTo("not known");
+        assertThat(HouseShown.figure(page, "open")).isEqualTo("not known");
     }
 }

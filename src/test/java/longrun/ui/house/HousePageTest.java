@@ -16,12 +16,9 @@ import longrun.draft.entry.DraftTree;
 import longrun.plan.json.PlanReader;
 import longrun.ui.Fired;
 import longrun.ui.Shown;
-import longrun.ui.field.ChoiceField;
 import longrun.ui.frame.Caution;
 import longrun.ui.frame.Entry;
 import longrun.ui.house.findings.FindingsPlace;
-import longrun.ui.house.home.HousePlace;
-import longrun.ui.house.home.OpeningList;
 import longrun.words.UnitSystem;
 import org.junit.jupiter.api.Test;
 
@@ -31,8 +28,8 @@ class HousePageTest extends OpenHouse {
     @Test
     void anEmptyHouseSaysWhereToBegin() {
         HouseView page = open("house");
-        assertThat(page.panel().stateShown()).startsWith("Nothing to size yet");
-        assertThat(page.threadShown().lackShown(PlaceKind.APPLIANCES)).isEqualTo("not entered yet");
+        assertThat(HouseShown.state(page)).startsWith("Nothing to size yet");
+        assertThat(HouseShown.lack(page, PlaceKind.APPLIANCES)).isEqualTo("not entered yet");
     }
 
     @Test
@@ -48,26 +45,25 @@ class HousePageTest extends OpenHouse {
         assertThat(page.session().text("/regulators/1/outlet")).isEqualTo("11 in w.c.");
         assertThat(page.session().text("/regulators/1/fedBy")).isEqualTo("Y1");
         assertThat(page.session().errors()).isEmpty();
-        HousePlace place = (HousePlace) page.placeShown();
-        assertThat(place.cuts().value()).contains(PressureCut.WALL);
-        assertThat(entry(place.fields(), "/regulators/1/outlet").text()).isEqualTo("11");
+        assertThat(Shown.chosen(page.getElement(), "h-cut")).contains(PressureCut.WALL.name());
+        assertThat(HouseShown.entry(page, "/regulators/1/outlet").text()).isEqualTo("11");
         page.session().undo();
-        assertThat(place.cuts().value()).isEmpty();
+        assertThat(Shown.chosen(page.getElement(), "h-cut")).isEmpty();
     }
 
     @Test
     void whatComesNextIsSaidInOneSentenceFromTheFirstEntryOn() {
         HouseView page = open("house");
-        assertThat(page.panel().nextShown()).isEqualTo("Say how the pressure is cut down between tank and house.");
+        assertThat(HouseShown.next(page)).isEqualTo("Say how the pressure is cut down between tank and house.");
         page.session().change(PressureCut.WALL::into);
-        assertThat(page.panel().nextShown()).isEqualTo("Enter the first appliance, from its rating plate.");
+        assertThat(HouseShown.next(page)).isEqualTo("Enter the first appliance, from its rating plate.");
         page.session()
                 .change(d -> DraftTree.put(d.root(), "/appliances/0", tree("{\"id\":\"a\",\"kind\":\"furnace\"}")));
-        assertThat(page.panel().nextShown()).isEqualTo("Enter the input of the furnace, from its rating plate.");
+        assertThat(HouseShown.next(page)).isEqualTo("Enter the input of the furnace, from its rating plate.");
         page.session().set("/appliances/0/input", "80000 Btu/h");
-        assertThat(page.panel().nextShown()).isEqualTo("Say which section feeds the furnace.");
-        assertThat(page.threadShown().lackShown(PlaceKind.ROUTE)).isNotEqualTo("nothing lacking");
-        assertThat(page.threadShown().lackShown(PlaceKind.TANK)).isEqualTo("not entered yet");
+        assertThat(HouseShown.next(page)).isEqualTo("Say which section feeds the furnace.");
+        assertThat(HouseShown.lack(page, PlaceKind.ROUTE)).isNotEqualTo("nothing lacking");
+        assertThat(HouseShown.lack(page, PlaceKind.TANK)).isEqualTo("not entered yet");
     }
 
     @Test
@@ -77,31 +73,31 @@ class HousePageTest extends OpenHouse {
         page.session().set("/appliances/0/input", "80000 Btu/h");
         page.session().endStep();
         Fired.event(page.getElement(), "sheet-undo");
-        assertThat(page.step.words()).isEmpty();
+        assertThat(HouseShown.step(page)).isEmpty();
         Fired.event(page.getElement(), "sheet-redo");
         page.show(PlaceKind.TANK);
         Fired.event(page.getElement(), "sheet-undo");
-        assertThat(page.step.words()).isEqualTo("Taken back: Appliances, furnace, input. ");
+        assertThat(HouseShown.step(page)).isEqualTo("Taken back: Appliances, furnace, input. ");
         Fired.event(page.getElement(), "sheet-redo");
-        assertThat(page.step.words()).isEqualTo("Done again: Appliances, furnace, input. ");
+        assertThat(HouseShown.step(page)).isEqualTo("Done again: Appliances, furnace, input. ");
         page.session().set("/tank/size", "500 gal");
-        assertThat(page.step.words()).isEmpty();
+        assertThat(HouseShown.step(page)).isEmpty();
     }
 
     @Test
     void theDemoSaysWhatToLookAtInWhicheverPlaceOneIsAndCanBePutAway() {
         id = store.create("", DemoHouse.json()).id();
         for (DemoStep step : DemoStep.WALK) {
-            assertThat(open(step.place().slug()).walk().wordsShown()).contains(step.words());
+            assertThat(HouseShown.walk(open(step.place().slug()))).contains(step.words());
         }
-        assertThat(open("fuel").walk().wordsShown()).startsWith("5 of 6. Under Findings: ");
+        assertThat(HouseShown.walk(open("fuel"))).startsWith("5 of 6. Under Findings: ");
         HouseView page = open("house");
-        page.walk().putAway();
-        assertThat(page.walk().wordsShown()).isEmpty();
-        assertThat(open("tank").walk().wordsShown()).isEmpty();
+        Fired.press(page.getElement(), "Put away");
+        assertThat(HouseShown.walk(page)).isEmpty();
+        assertThat(HouseShown.walk(open("tank"))).isEmpty();
         id = store.create("", "{\"format\":\"longrun-plan/1\",\"name\":\"Hill house\"}")
                 .id();
-        assertThat(open("house").walk().wordsShown()).isEmpty();
+        assertThat(HouseShown.walk(open("house"))).isEmpty();
     }
 
     @Test
@@ -121,25 +117,23 @@ class HousePageTest extends OpenHouse {
                 .as("four plates are one question")
                 .singleElement()
                 .satisfies(a -> assertThat(a.alike()).hasSize(4));
-        assertThat(((FindingsPlace) page.placeShown()).groupsShown())
-                .contains("The same is asked of")
-                .contains("Not entered yet");
+        assertThat(HouseShown.findings(page)).contains("The same is asked of").contains("Not entered yet");
     }
 
     @Test
     void whileEntriesAreMissingItSpeaksOfOpenQuestions() {
         HouseView page = open("house");
         page.session().change(PressureCut.WALL::into);
-        assertThat(page.panel().stateShown()).matches("[0-9]+ questions open: .*");
+        assertThat(HouseShown.state(page)).matches("[0-9]+ questions open: .*");
     }
 
     @Test
     void anApplianceAddedAsksForItsRatingPlate() {
         HouseView page = open("appliances");
         appliances(page).add("range");
-        assertThat(appliances(page).blocks()).hasSize(1);
-        assertThat(page.panel().openSlot().noteShown()).contains("rating plate");
-        assertThat(page.threadShown().lackShown(PlaceKind.APPLIANCES)).contains("question");
+        assertThat(Shown.count(page.getElement(), ".appliance")).isEqualTo(1);
+        assertThat(HouseShown.note(page, "open")).contains("rating plate");
+        assertThat(HouseShown.lack(page, PlaceKind.APPLIANCES)).contains("question");
     }
 
     @Test
@@ -156,7 +150,7 @@ class HousePageTest extends OpenHouse {
         appliances(page).add("range");
         page.kept("", Map.of("/appliances/0/input Btu/h", "65,000"), Optional.empty());
         assertThat(page.session().text("/appliances/0/input")).isEqualTo("65,000 Btu/h");
-        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("65,000 Btu/h");
+        assertThat(HouseShown.figure(page, "load")).isEqualTo("65,000 Btu/h");
     }
 
     @Test
@@ -173,9 +167,9 @@ class HousePageTest extends OpenHouse {
         appliances(page).add("range");
         page.session().set("/appliances/0/input", "65,000 Btu/h");
         page.kept("", Map.of(), Optional.of(UnitSystem.METRIC));
-        Entry input = entry(appliances(page).fields(), "/appliances/0/input");
+        Entry input = HouseShown.entry(page, "/appliances/0/input");
         assertThat(input.text()).isEqualTo("65,000 Btu/h");
-        assertThat(input.saying()).contains("19 kW");
+        assertThat(Shown.saying(input)).contains("19 kW");
         assertThat(page.session().text("/appliances/0/input")).isEqualTo("65,000 Btu/h");
     }
 
@@ -186,10 +180,9 @@ class HousePageTest extends OpenHouse {
         page.session().set("/appliances/0/input", "65,000 Btu/h");
         page.session().endStep();
         page.session().set("/appliances/0/input", "65,000 elephants");
-        assertThat(entry(appliances(page).fields(), "/appliances/0/input").isWrong())
-                .isTrue();
-        assertThat(page.panel().stateShown()).startsWith("Waiting for an entry");
-        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("65,000 Btu/h");
+        assertThat(HouseShown.entry(page, "/appliances/0/input").isWrong()).isTrue();
+        assertThat(HouseShown.state(page)).startsWith("Waiting for an entry");
+        assertThat(HouseShown.figure(page, "load")).isEqualTo("65,000 Btu/h");
     }
 
     @Test
@@ -213,10 +206,10 @@ class HousePageTest extends OpenHouse {
     @Test
     void aRoomRemovedLeavesNoApplianceInIt() {
         HouseView page = open("house");
-        ((HousePlace) page.placeShown()).rooms().add();
+        Fired.press(page.getElement(), "Add a room");
         page.session().set("/appliances/0/kind", "range");
         page.session().choose("/appliances/0/room", "room");
-        ((HousePlace) page.placeShown()).rooms().remove(0);
+        Fired.press(page.getElement(), "Remove this room");
         assertThat(page.session().errors()).isEmpty();
         assertThat(page.session().at("/appliances/0/room").isNothing()).isTrue();
     }
@@ -243,8 +236,8 @@ class HousePageTest extends OpenHouse {
         HouseView page = open("appliances");
         appliances(page).add("range");
         page.session().set("/appliances/0/input", "65,000 Btu/h");
-        page.panel().loadSlot().whereFrom().open(true);
-        assertThat(Shown.text(page.panel().loadSlot().whereFrom().list()))
+        Fired.click(Shown.first(page.getElement(), "[aria-controls=from-load]"));
+        assertThat(Shown.text(page.getElement(), "#from-load"))
                 .contains("2018 International Fuel Gas Code, 402.2", "65,000 Btu/h");
     }
 
@@ -255,12 +248,11 @@ class HousePageTest extends OpenHouse {
                 HouseSession.open(store, longrun.review.Reviewer.standard(), id).orElseThrow();
         other.set("/name", "Theirs");
         page.keptElsewhere("2");
-        assertThat(page.noticeShown())
+        assertThat(HouseShown.notice(page))
                 .contains("Another tab changed this house", "Take what the other tab has", "Keep what is here");
         page.session().saveChoices().takeTheirs();
-        assertThat(page.noticeShown()).isEmpty();
-        assertThat(entry(((HousePlace) page.placeShown()).fields(), "/name").text())
-                .isEqualTo("Theirs");
+        assertThat(HouseShown.notice(page)).isEmpty();
+        assertThat(HouseShown.entry(page, "/name").text()).isEqualTo("Theirs");
     }
 
     @Test
@@ -280,10 +272,10 @@ class HousePageTest extends OpenHouse {
             id = store.create("Orchard house", json).id();
         }
         HouseView page = open("appliances");
-        assertThat(page.panel().stateShown()).startsWith("Sized, not approved").contains("D");
-        assertThat(page.panel().loadSlot().figureShown()).isEqualTo("324,000 Btu/h");
-        assertThat(page.panel().runSlot().figureShown()).isEqualTo("59.5 ft");
-        assertThat(page.panel().runSlot().noteShown()).contains("47.0 measured, 12.5 for fittings");
+        assertThat(HouseShown.state(page)).startsWith("Sized, not approved").contains("D");
+        assertThat(HouseShown.figure(page, "load")).isEqualTo("324,000 Btu/h");
+        assertThat(HouseShown.figure(page, "run")).isEqualTo("59.5 ft");
+        assertThat(HouseShown.note(page, "run")).contains("47.0 measured, 12.5 for fittings");
     }
 
     @Test
@@ -308,24 +300,22 @@ class HousePageTest extends OpenHouse {
     @Test
     void aRoomsOpeningsAreNamedOrNoneOrNotKnown() {
         HouseView page = open("house");
-        HousePlace place = (HousePlace) page.placeShown();
-        place.rooms().add();
-        place.rooms().add();
+        Fired.press(page.getElement(), "Add a room");
+        Fired.press(page.getElement(), "Add a room");
         assertThat(page.session().at("/rooms/0/openings").isNothing()).isTrue();
-        OpeningList air = place.rooms().openings("/rooms/0");
-        air.answerNone();
+        Fired.press(page.getElement(), "there is none");
         assertThat(page.session().at("/rooms/0/openings")).isEmpty();
         assertThat(page.session().at("/rooms/0/openings").isList()).isTrue();
-        air.add();
+        Fired.press(page.getElement(), "Add an opening");
         page.kept("", Map.of("/rooms/0/openings/0/area in2", "100"), Optional.empty());
-        ((ChoiceField) place.fields().find("/rooms/0/openings/0/to").orElseThrow()).chosen("outdoors");
+        HouseShown.choose(page, "/rooms/0/openings/0/to", "outdoors");
         assertThat(page.session().text("/rooms/0/openings/0/area")).isEqualTo("100 in2");
         assertThat(page.session().errors()).isEmpty();
         assertThat(Shown.text(page.getElement())).contains("100 sq in.", "outdoors", "into the rest of the house");
-        air.remove(0);
+        Fired.press(page.getElement(), "Remove this opening");
         assertThat(page.session().at("/rooms/0/openings").isNothing()).isTrue();
-        place.rooms().remove(0);
-        place.rooms().remove(0);
+        Fired.press(page.getElement(), "Remove this room");
+        Fired.press(page.getElement(), "Remove this room");
         assertThat(page.session().at("/rooms")).isEmpty();
     }
 
@@ -333,7 +323,7 @@ class HousePageTest extends OpenHouse {
     void theTanksVapourCountsInItsPlaceTheAnswerAndTheFindings() {
         HouseView page = open("tank");
         page.session().set("/site/winterDesignTemp", "8 degF");
-        assertThat(page.threadShown().lackShown(PlaceKind.TANK)).isEqualTo("not entered yet");
+        assertThat(HouseShown.lack(page, PlaceKind.TANK)).isEqualTo("not entered yet");
         page.session()
                 .change(d -> DraftTree.put(
                         d.root(),
@@ -346,18 +336,17 @@ class HousePageTest extends OpenHouse {
                         tree("{\"kind\":\"asme\",\"waterCapacity\":\"500"
                                 + " gal\",\"orientation\":\"horizontal\",\"placement\":\"above-ground\",\"refillAt\":\"30"
                                 + " %\"}")));
-        assertThat(page.threadShown().lackShown(PlaceKind.TANK)).contains("caution");
-        FindingsPlace findings = (FindingsPlace) open("findings").placeShown();
-        assertThat(findings.groupsShown()).contains("Everything firing", "the tank gives");
+        assertThat(HouseShown.lack(page, PlaceKind.TANK)).contains("caution");
+        assertThat(HouseShown.findings(open("findings"))).contains("Everything firing", "the tank gives");
     }
 
     @Test
     void whatTheYearWaitsForIsAskedInFuel() {
         HouseView page = open("fuel");
         page.session().set("/use/heating/designLoad", "38000 Btu/h");
-        assertThat(page.threadShown().lackShown(PlaceKind.FUEL)).contains("question");
+        assertThat(HouseShown.lack(page, PlaceKind.FUEL)).contains("question");
         OpenQuestions open = OpenQuestions.of(page.session());
-        assertThat(page.panel().openSlot().figureShown()).isEqualTo(String.valueOf(open.count()));
+        assertThat(HouseShown.figure(page, "open")).isEqualTo(String.valueOf(open.count()));
         assertThat(open.now()).noneMatch(a -> a.place() == PlaceKind.TANK);
     }
 
@@ -393,7 +382,7 @@ class HousePageTest extends OpenHouse {
         id = store.create("", plan.toString()).id();
         HouseView page = open("route");
         String sizes = Shown.text(page.getElement());
-        assertThat(page.threadShown().lackShown(PlaceKind.ROUTE)).contains("question");
+        assertThat(HouseShown.lack(page, PlaceKind.ROUTE)).contains("question");
         assertThat(sizes).contains("No section feeds the Dryer yet.").contains("sections so far");
     }
 

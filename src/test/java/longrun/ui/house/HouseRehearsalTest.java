@@ -20,9 +20,9 @@ class HouseRehearsalTest extends OpenHouses {
         int deleted = store.listDeleted().size();
         HouseRehearsal rehearsal = new HouseRehearsal(store);
         HouseView page = rehearsal.open();
-        String before = page.panel().runSlot().figureShown();
+        String before = HouseShown.figure(page, "run");
         rehearsal.key(0);
-        assertThat(page.panel().runSlot().figureShown()).isNotEqualTo(before);
+        assertThat(HouseShown.figure(page, "run")).isNotEqualTo(before);
         rehearsal.run();
         assertThat(store.list()).hasSize(kept);
         assertThat(store.listDeleted()).hasSize(deleted);

@@ -38,9 +38,9 @@ class NextStepTest extends OpenHouse {
     void aLengthThatIsEnteredIsNotAskedForAgain() {
         HouseView page = demo();
         assertThat(page.session().at("/sections")).allMatch(s -> !s.get("legs").isEmpty());
-        assertThat(page.panel().nextShown()).doesNotContain("enter its length");
+        assertThat(HouseShown.next(page)).doesNotContain("enter its length");
         page.session().change(d -> DraftTree.put(d.root(), "/sections/2/legs", tree("[]")));
-        assertThat(page.panel().nextShown()).endsWith("enter its length.");
+        assertThat(HouseShown.next(page)).endsWith("enter its length.");
     }
 
     @Test
@@ -56,7 +56,7 @@ class NextStepTest extends OpenHouse {
         assertThat(page.session().findings())
                 .isNotEmpty()
                 .allMatch(f -> PlaceKind.of(f.field()) == PlaceKind.HOT_WATER);
-        assertThat(page.panel().nextShown()).startsWith("Hot water: not entered yet.");
+        assertThat(HouseShown.next(page)).startsWith("Hot water: not entered yet.");
     }
 
     @Test
@@ -69,6 +69,6 @@ class NextStepTest extends OpenHouse {
         page.session().set("/sections/0/under", "none");
         acceptAllBut(page, f -> f.severity() == Severity.CAUTION);
         assertThat(page.session().findings()).isNotEmpty().allMatch(f -> f.severity() == Severity.CAUTION);
-        assertThat(page.panel().nextShown()).startsWith("Look at the caution:");
+        assertThat(HouseShown.next(page)).startsWith("Look at the caution:");
     }
 }

@@ -197,7 +197,7 @@ class RunViewTest {
         twoLines();
         view.kept("", Map.of(), Optional.of(UnitSystem.METRIC));
         assertThat(view.lines().row(1).entry(Line.Column.LENGTH).text()).isEqualTo("12 ft");
-        assertThat(view.lines().row(1).entry(Line.Column.LENGTH).saying()).contains("Length 3.66 m");
+        assertThat(Shown.saying(view.lines().row(1).entry(Line.Column.LENGTH))).contains("Length 3.66 m");
         assertThat(sizeOf(1)).isEqualTo("3/4");
     }
 
@@ -263,7 +263,7 @@ class RunViewTest {
         type(0, Line.Column.LENGTH, "22");
         type(0, Line.Column.INPUT, "199k");
         assertThat(view.draft().lines().get(0).input()).isEqualTo("199 kBtu/h");
-        assertThat(view.lines().row(0).entry(Line.Column.INPUT).saying()).contains("Input 199,000 Btu/h");
+        assertThat(Shown.saying(view.lines().row(0).entry(Line.Column.INPUT))).contains("Input 199,000 Btu/h");
         type(1, Line.Column.LENGTH, "12");
         view.removed(1); // a change that writes the fields
         assertThat(view.lines().row(0).entry(Line.Column.INPUT).text()).isEqualTo("199k");
@@ -349,7 +349,7 @@ class RunViewTest {
         type(2, Line.Column.LENGTH, "csst 18");
         assertThat(view.draft().lines()).extracting(Line::pipe).containsExactly(Pipe.STEEL, Pipe.STEEL, Pipe.CSST);
         assertThat(view.draft().lines().get(2).length()).isEqualTo("18 ft");
-        assertThat(view.lines().row(2).entry(Line.Column.LENGTH).saying())
+        assertThat(Shown.saying(view.lines().row(2).entry(Line.Column.LENGTH)))
                 .contains("Corrugated tubing, length 18.0 ft");
         // 2018 IFGC Table 402.4(32), rows 60 and 70: EHD 19 carries 60,000 and 57,000, EHD 23 107,000 and 99,000 Btu/h.
         assertThat(sizeOf(0)).isEqualTo("1 in.");
@@ -377,11 +377,11 @@ class RunViewTest {
         twoLines();
         type(1, Line.Column.LENGTH, "pe");
         assertThat(view.draft().lines().get(1).pipe()).isEqualTo(Pipe.STEEL);
-        assertThat(view.lines().row(1).entry(Line.Column.LENGTH).saying().orElse(""))
+        assertThat(Shown.saying(view.lines().row(1).entry(Line.Column.LENGTH)).orElse(""))
                 .contains("a length stands with its material");
         assertThat(sizeOf(1)).as("the answer before the entry").isEqualTo("3/4");
         type(1, Line.Column.LENGTH, "pe tubing 12");
-        assertThat(view.lines().row(1).entry(Line.Column.LENGTH).saying().orElse(""))
+        assertThat(Shown.saying(view.lines().row(1).entry(Line.Column.LENGTH)).orElse(""))
                 .contains("sized in a whole house");
     }
 

@@ -63,26 +63,6 @@ public final class HouseAnswer {
         panel.appendChild(next.element(), slots);
     }
 
-    public AnswerSlot loadSlot() {
-        return load;
-    }
-
-    public AnswerSlot runSlot() {
-        return run;
-    }
-
-    public AnswerSlot openSlot() {
-        return open;
-    }
-
-    public SupplyAnswer supply() {
-        return supply;
-    }
-
-    public String stateShown() {
-        return head.stateShown();
-    }
-
     /** What may be spoken of it, by what it is about. */
     public Map<String, String> spoken() {
         return spoken;
@@ -96,11 +76,6 @@ public final class HouseAnswer {
     /** What the foot strip calls it. */
     public String handInShort() {
         return hand.inShort();
-    }
-
-    /** What to do next, as it is shown. */
-    public String nextShown() {
-        return next.wordsShown();
     }
 
     public void show(HouseState now) {

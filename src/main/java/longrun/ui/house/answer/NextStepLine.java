@@ -26,10 +26,6 @@ final class NextStepLine {
         return element;
     }
 
-    String wordsShown() {
-        return shown.words();
-    }
-
     void show() {
         shown = NextStep.of(desk.session());
         Dom.retext(words, shown.words());

@@ -41,18 +41,6 @@ public final class SupplyAnswer {
         return List.of(pressure.element(), vapour.element(), days.element(), shower.element());
     }
 
-    public AnswerSlot pressure() {
-        return pressure;
-    }
-
-    public AnswerSlot vapour() {
-        return vapour;
-    }
-
-    public AnswerSlot days() {
-        return days;
-    }
-
     /** Shows what the last review says, and puts what may be spoken of it. */
     void show(Optional<Review> review, UnitSystem units, Map<String, String> spoken) {
         showPressure(review, units, spoken);

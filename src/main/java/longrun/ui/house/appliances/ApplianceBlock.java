@@ -172,11 +172,6 @@ public final class ApplianceBlock {
         asking.removeAllChildren();
     }
 
-    @Nullable
-    public RemovalAsk ask() {
-        return ask;
-    }
-
     /** Its name as typed, else its kind. */
     private String name(String article, UnaryOperator<String> letters) {
         Entered appliance = desk.session().at(at);

@@ -1,7 +1,6 @@
 package longrun.ui.house.appliances;
 
 import com.vaadin.flow.dom.Element;
-import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -143,10 +142,6 @@ public final class AppliancesPlace implements Place {
         desk.session().add(APPLIANCES, item);
     }
 
-    OneLine oneLine() {
-        return oneLine;
-    }
-
     /** Adds an appliance and puts the cursor at its input. */
     public void add(String written) {
         if (written.isEmpty()) {
@@ -231,24 +226,5 @@ public final class AppliancesPlace implements Place {
     @Override
     public Map<String, String> heard() {
         return fields.heard();
-    }
-
-    public FieldList fields() {
-        return fields;
-    }
-
-    /** The blocks; each asked for has its fields. */
-    public List<ApplianceBlock> blocks() {
-        return new AbstractList<>() {
-            @Override
-            public ApplianceBlock get(int index) {
-                return block(index);
-            }
-
-            @Override
-            public int size() {
-                return slots.size();
-            }
-        };
     }
 }

@@ -46,10 +46,6 @@ final class OneLine {
         return element;
     }
 
-    String saidShown() {
-        return said.getText();
-    }
-
     /** What was typed: an appliance more, or what to write instead; what cannot be read stays in the line. */
     void typed(String text) {
         if (text.isBlank()) {

@@ -177,9 +177,4 @@ public final class ConnectionsPlace implements Place {
     public Map<String, String> heard() {
         return bench == null ? Map.of() : bench.fields().heard();
     }
-
-    @Nullable
-    PartsEditor bench() {
-        return bench;
-    }
 }

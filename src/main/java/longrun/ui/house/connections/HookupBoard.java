@@ -48,8 +48,4 @@ final class HookupBoard extends Component {
                     Dom.el("div", "for-wide", Dom.drawing(svg)), Dom.el("div", "for-narrow", Dom.drawing(narrow)));
         }
     }
-
-    String shown() {
-        return shown;
-    }
 }

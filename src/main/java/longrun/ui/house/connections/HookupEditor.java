@@ -259,16 +259,4 @@ final class HookupEditor implements PartsEditor {
         }
         found.show(list, right);
     }
-
-    HookupBoard board() {
-        return board;
-    }
-
-    List<PartBlock> blocks() {
-        return List.copyOf(blocks);
-    }
-
-    String orderShown() {
-        return found.orderShown();
-    }
 }

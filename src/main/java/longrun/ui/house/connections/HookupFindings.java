@@ -22,7 +22,7 @@ final class HookupFindings {
     private final HousePage desk;
     private final HookupParts parts;
     private final Runnable putRight;
-    private final Element order = Dom.el("div", "");
+    private final Element order = Dom.el("div", "order");
     private final Element others = Dom.el("div", "finds");
     private List<Finding> own = List.of();
     private List<Finding> outOfOrder = List.of();
@@ -110,9 +110,5 @@ final class HookupFindings {
         int slash = rest.indexOf('/');
         String index = slash < 0 ? rest : rest.substring(0, slash);
         return index.matches("[0-9]{1,6}") ? Integer.parseInt(index) : -1;
-    }
-
-    String orderShown() {
-        return order.getChildCount() == 0 ? "" : order.getTextRecursively();
     }
 }

@@ -145,8 +145,4 @@ final class RegulatorEditor implements PartsEditor {
     private void add(Field field) {
         facts.appendChild(fields.add(field).element());
     }
-
-    String drawn() {
-        return drawn;
-    }
 }

@@ -50,16 +50,4 @@ public final class AnswerSlot {
     public void origin(Optional<Origin> origin) {
         from.show(origin.map(OriginSteps::of).orElse(List.of()));
     }
-
-    public WhereFrom whereFrom() {
-        return from;
-    }
-
-    public String figureShown() {
-        return figure.shown();
-    }
-
-    public String noteShown() {
-        return note.getText();
-    }
 }

@@ -43,10 +43,6 @@ public final class Slider {
         return element;
     }
 
-    public Element input() {
-        return input;
-    }
-
     public double value() {
         return value;
     }

@@ -210,12 +210,4 @@ public final class FindingsPlace implements Place {
     public Map<String, String> heard() {
         return fields.heard();
     }
-
-    public String groupsShown() {
-        return groups.getTextRecursively();
-    }
-
-    FieldList fields() {
-        return fields;
-    }
 }

@@ -77,14 +77,6 @@ final class ClimateFields {
         return months;
     }
 
-    String saidNow() {
-        return said.getText();
-    }
-
-    List<String> errorsShown() {
-        return errors.getChildren().map(Element::getText).toList();
-    }
-
     void begin() {
         desk.session().change(d -> MonthlyMeans.write(d, Climate.coldInland()));
         Dom.retext(said, "Begun with " + Climate.SOURCE + ". Write your own over them.");

@@ -67,14 +67,6 @@ final class DeliveryFields {
         return Dom.el("div", "", tickets.blocks(), tickets.adds());
     }
 
-    void addTicket() {
-        tickets.add();
-    }
-
-    void addClosed() {
-        closed.add();
-    }
-
     boolean draw() {
         boolean fresh = tickets.draw();
         fresh |= closed.draw();

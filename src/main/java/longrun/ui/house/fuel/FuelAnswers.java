@@ -77,10 +77,6 @@ final class FuelAnswers {
         return slot;
     }
 
-    Drawing plot() {
-        return plot;
-    }
-
     Element level() {
         return Dom.el("div", "", plot.element(), warnings);
     }
@@ -108,10 +104,6 @@ final class FuelAnswers {
 
     List<String> doubted() {
         return doubted;
-    }
-
-    List<String> warned() {
-        return warned;
     }
 
     void show(Plan plan, TankReport tank, FuelReport fuel) {

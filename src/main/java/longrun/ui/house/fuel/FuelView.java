@@ -132,28 +132,4 @@ public final class FuelView extends FiguresPlace {
         out.putAll(climate.months().heard());
         return out;
     }
-
-    ClimateFields climate() {
-        return climate;
-    }
-
-    UseFields uses() {
-        return uses;
-    }
-
-    DeliveryFields deliveries() {
-        return deliveries;
-    }
-
-    FuelAnswers answers() {
-        return answers;
-    }
-
-    GallonsTable gallons() {
-        return gallons;
-    }
-
-    TicketsTable tickets() {
-        return tickets;
-    }
 }

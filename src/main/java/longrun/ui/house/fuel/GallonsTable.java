@@ -39,10 +39,6 @@ final class GallonsTable {
         return element;
     }
 
-    String shown() {
-        return shown;
-    }
-
     void show(Plan plan, FuelReport fuel) {
         List<String> uses = List.copyOf(fuel.monthlyByUse().keySet());
         List<List<String>> rows = new ArrayList<>();

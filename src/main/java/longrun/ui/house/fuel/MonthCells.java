@@ -30,8 +30,11 @@ final class MonthCells {
         Element cells = Dom.el("div", "months");
         for (int m = 0; m < 12; m++) {
             int month = m;
-            Entry entry =
-                    new Entry("month-" + m, "Mean of " + Climate.MONTHS.get(m), "in r", typed -> typed(month, typed));
+            Entry entry = new Entry(
+                    "month-" + m,
+                    "Mean of " + Climate.MONTHS.get(m),
+                    "in r",
+                    typed -> address(month).type(desk.session(), typed));
             entry.getElement().setAttribute("inputmode", "text");
             entry.getElement().addEventListener("blur", e -> desk.session().endStep());
             entries.add(entry);
@@ -55,12 +58,6 @@ final class MonthCells {
 
     private List<String> texts() {
         return MonthlyMeans.texts(desk.session().draft());
-    }
-
-    void typed(int month, String text) {
-        List<String> texts = texts();
-        texts.set(month, text.isBlank() ? "" : address(month).stored(text));
-        desk.session().type(MonthlyMeans.AT + "/" + month, d -> MonthlyMeans.write(d, texts));
     }
 
     void show(boolean write) {

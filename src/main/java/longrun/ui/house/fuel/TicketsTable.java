@@ -39,10 +39,6 @@ final class TicketsTable {
         return element;
     }
 
-    String said() {
-        return said.getText();
-    }
-
     void show(Optional<Calibration> calibration) {
         Dom.show(box, calibration.isPresent());
         Dom.retext(

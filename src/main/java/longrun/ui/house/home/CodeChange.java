@@ -97,8 +97,4 @@ public final class CodeChange {
         }
         return line;
     }
-
-    public String shown() {
-        return element.hasAttribute("hidden") ? "" : words.getText() + " " + list.getTextRecursively();
-    }
 }

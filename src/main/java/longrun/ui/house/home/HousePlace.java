@@ -167,22 +167,6 @@ public final class HousePlace implements Place {
         return fields.heard();
     }
 
-    public Scale<PressureCut> cuts() {
-        return cuts;
-    }
-
-    public FieldList fields() {
-        return fields;
-    }
-
-    public CodeChange changed() {
-        return changed;
-    }
-
-    public RoomList rooms() {
-        return rooms;
-    }
-
     /** A house is drawn as a run is that starts alike. */
     private static Start picture(PressureCut cut) {
         return switch (cut) {

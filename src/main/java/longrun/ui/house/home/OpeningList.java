@@ -47,19 +47,6 @@ public final class OpeningList {
         return list.element();
     }
 
-    /** Looked; there is none. */
-    public void answerNone() {
-        list.answerNone();
-    }
-
-    public void add() {
-        list.add();
-    }
-
-    public void remove(int index) {
-        list.remove(index);
-    }
-
     /** Draws the openings anew where their number changed; true where it did. */
     boolean draw() {
         return list.draw();

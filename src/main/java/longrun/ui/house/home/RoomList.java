@@ -54,14 +54,6 @@ public final class RoomList {
         return element;
     }
 
-    public void add() {
-        list.add();
-    }
-
-    public void remove(int index) {
-        list.remove(index);
-    }
-
     /** Draws the blocks anew where their number changed; true where it did. */
     boolean draw() {
         boolean fresh = list.draw();
@@ -72,10 +64,6 @@ public final class RoomList {
         sums.keySet().removeIf(at -> desk.session().at(at).isNothing());
         sums.values().forEach(AirSums::show);
         return fresh;
-    }
-
-    public OpeningList openings(String room) {
-        return java.util.Objects.requireNonNull(openings.get(room));
     }
 
     private Element[] block(String at) {

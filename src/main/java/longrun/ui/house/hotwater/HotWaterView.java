@@ -170,24 +170,4 @@ public final class HotWaterView extends FiguresPlace {
         return t.map(f -> "set " + EveningWords.temperature(f.degF(), desk.units()))
                 .orElse("set to ?");
     }
-
-    WaterLists lists() {
-        return lists;
-    }
-
-    ShowerPlay play() {
-        return play;
-    }
-
-    WaterTables tables() {
-        return tables;
-    }
-
-    Drawing waterSide() {
-        return waterSide;
-    }
-
-    String verdict() {
-        return verdict.getText();
-    }
 }

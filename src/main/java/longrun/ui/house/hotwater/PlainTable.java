@@ -35,10 +35,6 @@ final class PlainTable {
         return element;
     }
 
-    String shown() {
-        return shown;
-    }
-
     /**
      * Shows rows, headings first.
      *

@@ -67,22 +67,6 @@ final class ShowerPlay extends SliderPlay {
         return element;
     }
 
-    Slider minutes() {
-        return minutes;
-    }
-
-    Slider storage() {
-        return storage;
-    }
-
-    Drawing plot() {
-        return plot;
-    }
-
-    String said() {
-        return said.getText();
-    }
-
     /** Shows a plan's evening in one arrangement; sliders a person has moved stay where they are. */
     void show(Plan shownPlan, Arrangement shown) {
         plan = Optional.of(shownPlan);

@@ -47,10 +47,6 @@ final class WaterLists {
         return valves.draw() || fresh;
     }
 
-    void addDraw() {
-        draws.add();
-    }
-
     /** Writes the valves as the drawing has them: to be looked at in the house before they are relied upon. */
     void takeUsual() {
         desk.session().change(UsualValves::write);

@@ -43,18 +43,6 @@ final class WaterTables {
         return savings.element();
     }
 
-    PlainTable savingsTable() {
-        return savings;
-    }
-
-    PlainTable monthsTable() {
-        return months;
-    }
-
-    PlainTable arrangementsTable() {
-        return arrangements;
-    }
-
     void show(HotWaterStudy study, List<StorageSaving> all) {
         showArrangements(study);
         showMonths(study);

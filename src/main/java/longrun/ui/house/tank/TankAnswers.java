@@ -192,10 +192,6 @@ final class TankAnswers {
         said.forEach(words -> sizes.appendChild(Dom.text("p", "", words)));
     }
 
-    String sizesSaid() {
-        return sizesShown;
-    }
-
     private String said(TankReport.SizeChoice c) {
         String where = c.underground() ? "Buried: " : "Above ground: ";
         Optional<StandardTanks.Size> size = c.size();

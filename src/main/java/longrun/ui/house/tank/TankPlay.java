@@ -71,26 +71,6 @@ final class TankPlay extends SliderPlay {
         return element;
     }
 
-    Slider gauge() {
-        return gauge;
-    }
-
-    Slider air() {
-        return air;
-    }
-
-    FigureSlot rule() {
-        return rule;
-    }
-
-    FigureSlot planned() {
-        return planned;
-    }
-
-    Drawing plot() {
-        return plot;
-    }
-
     /** Shows a plan's tank; sliders a person has moved stay where they are. */
     void show(Plan shownPlan, TankReport shownReport, String tankAt) {
         plan = Optional.of(shownPlan);

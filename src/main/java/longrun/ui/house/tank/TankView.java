@@ -4,11 +4,9 @@ import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import longrun.draft.PlaceKind;
 import longrun.draft.entry.WrittenPlaces;
 import longrun.drawing.tank.TankYard;
-import longrun.finding.Finding;
 import longrun.plan.Plan;
 import longrun.plan.Tank;
 import longrun.review.Review;
@@ -187,17 +185,5 @@ public final class TankView extends FiguresPlace {
         }
         findings.show();
         off.show();
-    }
-
-    TankPlay play() {
-        return play;
-    }
-
-    TankAnswers answers() {
-        return answers;
-    }
-
-    List<Finding> findingsShown() {
-        return Stream.concat(findings.shown().stream(), off.shown().stream()).toList();
     }
 }

@@ -2,6 +2,10 @@ package longrun.ui.house.appliances;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import elemental.json.Json;
+import elemental.json.JsonObject;
+import longrun.ui.Fired;
+import longrun.ui.Shown;
 import longrun.ui.house.HouseView;
 import longrun.ui.house.OpenHouse;
 import org.junit.jupiter.api.Test;
@@ -12,15 +16,20 @@ class OneLineTest extends OpenHouse {
     @Test
     void appliancesAreAddedALineEach() {
         HouseView page = open("appliances");
-        OneLine line = appliances(page).oneLine();
-        line.typed("furnace 80k");
-        line.typed("furnace 40k");
-        line.typed("water heater 40k");
-        assertThat(line.saidShown()).contains("which heater");
+        typed(page, "furnace 80k");
+        typed(page, "furnace 40k");
+        typed(page, "water heater 40k");
+        assertThat(Shown.text(page.getElement(), "#add-line-said")).contains("which heater");
         assertThat(page.session().at("/appliances")).hasSize(2);
         assertThat(page.session().text("/appliances/1/input")).isEqualTo("40 kBtu/h");
         assertThat(page.session().errors()).isEmpty();
         page.session().undo();
         assertThat(page.session().at("/appliances")).hasSize(1);
+    }
+
+    private static void typed(HouseView page, String text) {
+        JsonObject data = Json.createObject();
+        data.put("event.detail", text);
+        Fired.event(Shown.first(page.getElement(), "#add-line"), "line-typed", data);
     }
 }

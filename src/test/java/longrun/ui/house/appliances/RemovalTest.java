@@ -3,6 +3,9 @@ package longrun.ui.house.appliances;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.vaadin.flow.dom.Element;
+import elemental.json.Json;
+import elemental.json.JsonObject;
 import java.util.List;
 import java.util.Set;
 import longrun.draft.HouseSession;
@@ -13,11 +16,10 @@ import longrun.draft.entry.Entered;
 import longrun.draft.entry.NamedBy;
 import longrun.sizing.SectionStatus;
 import longrun.store.Outcome;
+import longrun.ui.Fired;
 import longrun.ui.Shown;
 import longrun.ui.house.HouseView;
 import longrun.ui.house.OpenHouse;
-import longrun.ui.house.home.HousePlace;
-import longrun.ui.place.RemovalAsk;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -35,11 +37,27 @@ class RemovalTest extends OpenHouse {
         return mentions.stream().map(NamedBy.Mention::words).toList();
     }
 
+    private static void remove(HouseView page, int appliance) {
+        Fired.press(Shown.all(page.getElement(), ".appliance").get(appliance), "Remove this appliance");
+    }
+
+    private static void untick(HouseView page, String words) {
+        Element label = Shown.all(page.getElement(), ".check").stream()
+                .filter(l -> Shown.text(l).startsWith(words))
+                .findFirst()
+                .orElseThrow();
+        JsonObject data = Json.createObject();
+        data.put("element.checked", false);
+        Fired.event(label.getChild(0), "change", data);
+    }
+
     @Test
     void theFurnaceIsNamedByTheHeatingByWhatFiresTogetherAndByItsPipe() {
         HouseView page = open("appliances");
-        appliances(page).blocks().get(FURNACE).remove();
-        assertThat(appliances(page).blocks()).as("nothing goes unasked").hasSize(3);
+        remove(page, FURNACE);
+        assertThat(Shown.count(page.getElement(), ".appliance"))
+                .as("nothing goes unasked")
+                .isEqualTo(3);
         assertThat(Shown.inSight(page.getElement()))
                 .contains(
                         "Furnace is named elsewhere too",
@@ -51,8 +69,8 @@ class RemovalTest extends OpenHouse {
     @Test
     void withTheFurnaceGoneEverySizeAnswersAlsoAfterAReload() {
         HouseView page = open("appliances");
-        appliances(page).blocks().get(FURNACE).remove();
-        appliances(page).blocks().get(FURNACE).ask().remove();
+        remove(page, FURNACE);
+        Fired.press(page.getElement(), "Remove Furnace");
         for (int reload = 0; reload < 2; reload++) {
             HouseSession session = page.session();
             assertThat(session.errors()).isEmpty();
@@ -72,22 +90,21 @@ class RemovalTest extends OpenHouse {
     void oneUndoBringsTheFurnaceAndAllThatNamedItBack() {
         HouseView page = open("appliances");
         var before = page.session().draft();
-        appliances(page).blocks().get(FURNACE).remove();
-        appliances(page).blocks().get(FURNACE).ask().remove();
-        assertThat(appliances(page).blocks()).hasSize(2);
+        remove(page, FURNACE);
+        Fired.press(page.getElement(), "Remove Furnace");
+        assertThat(Shown.count(page.getElement(), ".appliance")).isEqualTo(2);
         page.session().undo();
         assertThat(page.session().draft()).isEqualTo(before);
-        assertThat(appliances(page).blocks()).hasSize(3);
+        assertThat(Shown.count(page.getElement(), ".appliance")).isEqualTo(3);
     }
 
     @Test
     void whatIsToStayStaysAndNamesNothing() {
         HouseView page = open("appliances");
-        appliances(page).blocks().get(FURNACE).remove();
-        RemovalAsk ask = appliances(page).blocks().get(FURNACE).ask();
-        ask.stays("/use/heating/appliance", true);
-        ask.stays("/sections/5", true);
-        ask.remove();
+        remove(page, FURNACE);
+        untick(page, "The heating");
+        untick(page, "Section E");
+        Fired.press(page.getElement(), "Remove Furnace");
         assertThat(page.session().text("/use/heating/designLoad")).isEqualTo("38,000 Btu/h");
         assertThat(page.session().at("/use/heating/appliance").isNothing()).isTrue();
         assertThat(page.session().text("/sections/5/id")).isEqualTo("E");
@@ -98,8 +115,8 @@ class RemovalTest extends OpenHouse {
     void anApplianceNothingNamesGoesAtOnce() {
         HouseView page = open("appliances");
         appliances(page).add("dryer");
-        appliances(page).blocks().get(3).remove();
-        assertThat(appliances(page).blocks()).hasSize(3);
+        remove(page, 3);
+        assertThat(Shown.count(page.getElement(), ".appliance")).isEqualTo(3);
     }
 
     @Test
@@ -154,7 +171,7 @@ class RemovalTest extends OpenHouse {
                         d.root(),
                         "/rooms/1",
                         tree("{\"id\":\"hall\",\"openings\":[{\"to\":\"utility\",\"area\":\"100 in2\"}]}")));
-        ((HousePlace) page.placeShown()).rooms().remove(0);
+        Fired.press(page.getElement(), "Remove this room");
         assertThat(page.session().at("/rooms/0/openings").toString()).isEqualTo("[{\"area\":\"100 in2\"}]");
     }
 
@@ -166,7 +183,7 @@ class RemovalTest extends OpenHouse {
                                 + " Btu/h\"}}")
                 .id();
         HouseView page = open("appliances");
-        assertThat(appliances(page).blocks()).hasSize(1);
+        assertThat(Shown.count(page.getElement(), ".appliance")).isEqualTo(1);
         assertThat(store.save(
                         id, page.session().draft().toString(), page.session().version()))
                 .isInstanceOf(Outcome.Saved.class);

@@ -7,6 +7,8 @@ import longrun.Samples;
 import longrun.draft.hookup.AssumedRow;
 import longrun.draft.hookup.HookupParts;
 import longrun.store.DraftStore;
+import longrun.ui.Fired;
+import longrun.ui.Shown;
 import longrun.ui.house.HouseView;
 import longrun.ui.house.OpenHouses;
 import org.junit.jupiter.api.BeforeEach;
@@ -38,10 +40,6 @@ class AssumedPartsTest extends OpenHouses {
                 .count();
     }
 
-    private HookupEditor bench() {
-        return (HookupEditor) ((ConnectionsPlace) page.placeShown()).bench();
-    }
-
     @Test
     void theUsualRowOfAKindIsAssumedUntilItIsSeen() {
         HookupParts heater = parts(0);
@@ -50,10 +48,10 @@ class AssumedPartsTest extends OpenHouses {
         heater.begin(heater.usual().get(0));
         assertThat(heater.countAssumed()).isEqualTo(3);
         assertThat(asked()).isEqualTo(1);
-        assertThat(bench().blocks())
+        assertThat(Shown.all(page.getElement(), ".part-b"))
                 .hasSize(3)
-                .allSatisfy(b -> assertThat(b.element().getTextRecursively()).contains("assumed, not seen"));
-        bench().see(1);
+                .allSatisfy(b -> assertThat(Shown.text(b)).contains("assumed, not seen"));
+        Fired.press(Shown.all(page.getElement(), ".part-b").get(1), "seen");
         assertThat(heater.countAssumed()).isEqualTo(2);
         assertThat(page.session().at("/appliances/0/connection/1/seen").isYes()).isTrue();
         assertThat(asked()).isEqualTo(1);

@@ -3,19 +3,22 @@ package longrun.ui.house.connections;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.flow.component.UI;
+import elemental.json.Json;
+import elemental.json.JsonObject;
 import java.util.List;
 import longrun.Samples;
 import longrun.draft.PlaceKind;
 import longrun.draft.entry.DraftTree;
 import longrun.finding.Finding;
 import longrun.store.DraftStore;
+import longrun.ui.Fired;
 import longrun.ui.Shown;
-import longrun.ui.field.Field;
+import longrun.ui.frame.Entry;
+import longrun.ui.house.HouseShown;
 import longrun.ui.house.HouseView;
 import longrun.ui.house.OpenHouses;
 import longrun.ui.house.findings.FindingReply;
 import longrun.ui.house.findings.FindingsPlace;
-import longrun.ui.house.home.HousePlace;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -38,8 +41,25 @@ class ConnectionsPlaceTest extends OpenHouses {
         return (HouseView) UI.getCurrent().getCurrentView();
     }
 
-    private static HookupEditor bench(HouseView page) {
-        return (HookupEditor) ((ConnectionsPlace) page.placeShown()).bench();
+    private static void move(HouseView page, int from, int to) {
+        JsonObject detail = Json.createObject();
+        detail.put("from", from);
+        detail.put("to", to);
+        JsonObject data = Json.createObject();
+        data.put("event.detail", detail);
+        Fired.event(Shown.first(page.getElement(), "hookup-board"), "part-moved", data);
+    }
+
+    private static String board(HouseView page) {
+        return Shown.markUp(page.getElement(), "hookup-board");
+    }
+
+    private static String changes(HouseView page) {
+        return Shown.wordsInSight(page.getElement(), ".changes");
+    }
+
+    private static String order(HouseView page) {
+        return Shown.wordsInSight(page.getElement(), ".order");
     }
 
     private static List<String> rules(HouseView page) {
@@ -49,13 +69,13 @@ class ConnectionsPlaceTest extends OpenHouses {
     @Test
     void aTrapMovedAheadOfTheShutoffIsToldAndPutRightAgain() {
         HouseView page = open("connections");
-        bench(page).move(1, 0);
+        move(page, 1, 0);
         assertThat(rules(page)).contains("trap-downstream-of-shutoff");
-        assertThat(bench(page).board().shown()).contains("mark-wrong", "belongs here");
-        assertThat(bench(page).orderShown()).contains("comes before the shutoff", "In the right order");
-        bench(page).putRight();
+        assertThat(board(page)).contains("mark-wrong", "belongs here");
+        assertThat(order(page)).contains("comes before the shutoff", "In the right order");
+        Fired.press(page.getElement(), "Put the parts in the right order");
         assertThat(rules(page)).doesNotContain("trap-downstream-of-shutoff");
-        assertThat(bench(page).orderShown()).isEmpty();
+        assertThat(order(page)).isEmpty();
         page.session().undo();
         assertThat(rules(page)).contains("trap-downstream-of-shutoff");
     }
@@ -63,9 +83,9 @@ class ConnectionsPlaceTest extends OpenHouses {
     @Test
     void aPartAddedTakesItsPlaceInTheRow() {
         HouseView page = open("connections");
-        bench(page).add("union");
+        HouseShown.changed(Shown.first(page.getElement(), "#add-part"), "union");
         assertThat(page.session().text("/appliances/0/connection/2/part")).isEqualTo("union");
-        assertThat(bench(page).blocks()).hasSize(4);
+        assertThat(Shown.count(page.getElement(), ".part-b")).isEqualTo(4);
     }
 
     @Test
@@ -82,9 +102,8 @@ class ConnectionsPlaceTest extends OpenHouses {
     void goingToAnEntryTakesItsRegulatorInHand() {
         HouseView page = open("findings");
         page.goTo("/regulators/1/ventToIntake");
-        PartsEditor bench = ((ConnectionsPlace) page.placeShown()).bench();
-        assertThat(bench).isInstanceOf(RegulatorEditor.class);
-        assertThat(((RegulatorEditor) bench).drawn()).contains(">10 ft<");
+        assertThat(Shown.markUp(page.getElement(), "[aria-label='The regulator, drawn']"))
+                .contains(">10 ft<");
     }
 
     @Test
@@ -92,18 +111,18 @@ class ConnectionsPlaceTest extends OpenHouses {
         HouseView page = open("connections");
         page.session().set("/appliances/0/connection/0/distance", "2 furlongs");
         assertThat(page.session().isCurrent()).isFalse();
-        assertThat(bench(page).board().shown()).contains("data-part='2'").doesNotContain("furlongs");
+        assertThat(board(page)).contains("data-part=\"2\"").doesNotContain("furlongs");
     }
 
     @Test
     void findingsAreSortedThreeWaysAndAllRulesStandBelow() {
         HouseView page = open("findings");
         FindingsPlace place = (FindingsPlace) page.placeShown();
-        assertThat(place.groupsShown()).contains("Questions and notes");
+        assertThat(HouseShown.findings(page)).contains("Questions and notes");
         place.sort(FindingsPlace.Sorting.WHOM);
-        assertThat(place.groupsShown()).contains("For the fitter");
+        assertThat(HouseShown.findings(page)).contains("For the fitter");
         place.sort(FindingsPlace.Sorting.PLACE);
-        assertThat(place.groupsShown()).contains("The house and its ground");
+        assertThat(HouseShown.findings(page)).contains("The house and its ground");
         assertThat(Shown.text(place.element())).contains("All rules", "holds", "not for this plan");
     }
 
@@ -130,14 +149,13 @@ class ConnectionsPlaceTest extends OpenHouses {
         assertThat(page.session().review().orElseThrow().findings())
                 .filteredOn(f -> !f.isOpen())
                 .isNotEmpty();
-        assertThat(((FindingsPlace) page.placeShown()).groupsShown()).contains("Answered", "Accepted by the inspector");
+        assertThat(HouseShown.findings(page)).contains("Answered", "Accepted by the inspector");
     }
 
     @Test
     void anotherCodeShowsAtOnceWhatItChangesAndWhy() {
         HouseView page = open("house");
-        HousePlace place = (HousePlace) page.placeShown();
-        assertThat(place.changed().shown()).isEmpty();
+        assertThat(changes(page)).isEmpty();
         page.session()
                 .change(d -> DraftTree.put(
                         d.root(),
@@ -147,9 +165,9 @@ class ConnectionsPlaceTest extends OpenHouses {
                                 .put("rule", "shutoff-within-reach")
                                 .put("limit", "1 ft")
                                 .put("source", "county ordinance")));
-        assertThat(place.changed().shown()).contains("held, now broken", "county ordinance");
+        assertThat(changes(page)).contains("held, now broken", "county ordinance");
         page.session().undo();
-        assertThat(place.changed().shown()).isEmpty();
+        assertThat(changes(page)).isEmpty();
     }
 
     @Test
@@ -157,12 +175,12 @@ class ConnectionsPlaceTest extends OpenHouses {
         HouseView page = open("connections");
         String at = "/appliances/0/connection/0/size";
         page.kept("", java.util.Map.of(at + " size", "half"), java.util.Optional.empty());
-        Field field = bench(page).fields().find(at).orElseThrow();
-        assertThat(field.entry().orElseThrow().isWrong()).isTrue();
-        assertThat(field.entry().orElseThrow().saying().orElseThrow()).contains("1/4, 3/8, 1/2");
+        Entry field = HouseShown.entry(page, at);
+        assertThat(field.isWrong()).isTrue();
+        assertThat(Shown.saying(field).orElseThrow()).contains("1/4, 3/8, 1/2");
         page.kept("", java.util.Map.of(at + " size", "half inch"), java.util.Optional.empty());
         assertThat(page.session().text(at)).isEqualTo("1/2");
-        assertThat(field.entry().orElseThrow().saying()).contains("1/2 in.");
+        assertThat(Shown.saying(field)).contains("1/2 in.");
     }
 
     @Test
@@ -184,7 +202,6 @@ class ConnectionsPlaceTest extends OpenHouses {
                 .filteredOn(f -> f.rule().equals("shutoff-same-room"))
                 .singleElement()
                 .matches(FindingReply::isForADecision);
-        FindingsPlace place = (FindingsPlace) page.placeShown();
-        assertThat(place.groupsShown()).contains("Has whoever decides answered?");
+        assertThat(HouseShown.findings(page)).contains("Has whoever decides answered?");
     }
 }

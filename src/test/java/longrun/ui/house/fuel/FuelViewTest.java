@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import longrun.Samples;
 import longrun.store.DraftStore;
-import longrun.ui.field.Field;
+import longrun.ui.Fired;
+import longrun.ui.Shown;
 import longrun.ui.frame.Entry;
+import longrun.ui.house.HouseShown;
 import longrun.ui.house.HouseView;
 import longrun.ui.house.OpenHouses;
 import org.junit.jupiter.api.Test;
@@ -39,17 +41,18 @@ class FuelViewTest extends OpenHouses {
     @Test
     void daysOfAFillAndTheDayToCallAreTold() {
         FuelView place = open(demo());
-        assertThat(place.answers().slot("coldest").shown()).matches("4[0-9](\\.\\d)? days");
-        assertThat(place.answers().slot("warmest").shown()).isEqualTo("over a year");
-        assertThat(place.answers().slot("call").shown()).isEqualTo("20 Nov 2026");
-        assertThat(place.answers().slot("next").shown()).isEqualTo("27 Nov 2026");
-        assertThat(place.answers().plot().shown()).contains("call by 20 Nov");
+        assertThat(HouseShown.inPlace(page, "coldest")).matches("4[0-9](\\.\\d)? days");
+        assertThat(HouseShown.inPlace(page, "warmest")).isEqualTo("over a year");
+        assertThat(HouseShown.inPlace(page, "call")).isEqualTo("20 Nov 2026");
+        assertThat(HouseShown.inPlace(page, "next")).isEqualTo("27 Nov 2026");
+        assertThat(HouseShown.drawing(page, "Level of the tank through the year"))
+                .contains("call by 20 Nov");
     }
 
     @Test
     void gallonsOfEveryMonthAndUseStandInTheTable() {
         FuelView place = open(demo());
-        assertThat(place.gallons().shown())
+        assertThat(HouseShown.part(page, "months"))
                 .contains("Heating", "Hot water", "Range", "Jan", "Year")
                 .doesNotContain("not known");
     }
@@ -57,29 +60,29 @@ class FuelViewTest extends OpenHouses {
     @Test
     void aUseThatIsNotKnownIsNeverZero() {
         FuelView place = open(demo().replace("\"designLoad\": \"38,000 Btu/h\", ", ""));
-        assertThat(place.gallons().shown()).contains("not known");
-        assertThat(place.answers().slot("annual").shown()).isEqualTo("not known");
-        assertThat(place.answers().slot("cost").shown()).isEqualTo("not known");
-        assertThat(place.answers().plot().shown()).contains("not known yet");
+        assertThat(HouseShown.part(page, "months")).contains("not known");
+        assertThat(HouseShown.inPlace(page, "annual")).isEqualTo("not known");
+        assertThat(HouseShown.inPlace(page, "cost")).isEqualTo("not known");
+        assertThat(HouseShown.drawing(page, "Level of the tank through the year"))
+                .contains("not known yet");
     }
 
     @Test
     void aClimateToBeginWithSaysWhereItIsFrom() {
         FuelView place = open("{\"format\":\"longrun-plan/1\"}");
-        place.climate().begin();
+        Fired.press(page.getElement(), "Begin with a cold inland climate");
         assertThat(page.session().at("/site/monthlyMeanTemp")).hasSize(12);
         assertThat(page.session().text("/site/monthlyMeanTemp/0")).isEqualTo("19 degF");
-        assertThat(place.climate().saidNow()).contains("cold inland", "secondary");
+        assertThat(HouseShown.part(page, "climate")).contains("cold inland", "secondary");
     }
 
     @Test
-    void unfinishedMeansWaitWithoutHoldingUpTheHouse() {
+    void unfinishedMeansWaitWithoutHoldingUpTheHouseAlsoThoseTypedWhileTheProgramWasAway() {
         FuelView place = open("{\"format\":\"longrun-plan/1\"}");
         for (int m = 0; m < 12; m++) {
             assertThat(page.session().errors()).isEmpty();
             assertThat(page.session().at("/site/monthlyMeanTemp").isNothing()).isTrue();
-            place.climate().months().entry(m).getElement().setProperty("value", String.valueOf(30 + m));
-            place.climate().months().typed(m, String.valueOf(30 + m));
+            month(m, String.valueOf(30 + m));
         }
         assertThat(page.session().at("/site/monthlyMeanTemp")).hasSize(12);
         assertThat(page.session().at("/site/monthlyMeanTempBegun").isNothing()).isTrue();
@@ -88,9 +91,9 @@ class FuelViewTest extends OpenHouses {
     @Test
     void aWrongMeanIsSaidAtItsMonth() {
         FuelView place = open(demo());
-        place.climate().months().typed(3, "mild");
-        assertThat(place.climate().months().entry(3).isWrong()).isTrue();
-        assertThat(place.climate().months().entry(2).isWrong()).isFalse();
+        month(3, "mild");
+        assertThat(month(3).isWrong()).isTrue();
+        assertThat(month(2).isWrong()).isFalse();
         assertThat(page.session().text("/site/monthlyMeanTempBegun/3")).isEqualTo("mild");
     }
 
@@ -98,10 +101,12 @@ class FuelViewTest extends OpenHouses {
     void everyErrorOfAFileOfDaysIsNamedAtOnce() {
         FuelView place = open(demo());
         String before = page.session().draft().toString();
-        place.climate().take("winter.csv", "date,high,low\n2025-01-01,34,18\n2025-13-01,34,18\n2025-01-03,mild,18\n");
-        assertThat(place.climate().errorsShown()).hasSize(2);
-        assertThat(place.climate().errorsShown().get(0)).startsWith("winter.csv:3:date");
-        assertThat(place.climate().errorsShown().get(1)).startsWith("winter.csv:4:high");
+        ClimateFields climate = new ClimateFields(page);
+        climate.take("winter.csv", "date,high,low\n2025-01-01,34,18\n2025-13-01,34,18\n2025-01-03,mild,18\n");
+        List<String> errors = Shown.texts(climate.element(), ".errors li");
+        assertThat(errors).hasSize(2);
+        assertThat(errors.get(0)).startsWith("winter.csv:3:date");
+        assertThat(errors.get(1)).startsWith("winter.csv:4:high");
         assertThat(page.session().draft().toString()).isEqualTo(before);
     }
 
@@ -112,7 +117,7 @@ class FuelViewTest extends OpenHouses {
         for (int m = 1; m <= 12; m++) {
             csv.append(String.format(java.util.Locale.ROOT, "2025-%02d-10,%d,%d%n", m, 40 + m, 20 + m));
         }
-        place.climate().take("year.csv", csv.toString());
+        new ClimateFields(page).take("year.csv", csv.toString());
         assertThat(page.session().text("/site/monthlyMeanTemp/0")).isEqualTo("31 degF");
         assertThat(page.session().text("/site/monthlyMeanTemp/11")).isEqualTo("42 degF");
     }
@@ -122,7 +127,7 @@ class FuelViewTest extends OpenHouses {
         String tickets = "\"deliveries\": [{\"date\":\"2025-11-20\",\"volume\":\"240 gal\"},"
                 + "{\"date\":\"2026-01-05\",\"volume\":\"251 gal\"},{\"date\":\"2026-02-20\",\"volume\":\"255 gal\"}],";
         FuelView place = open(demo().replace("\"use\": {", tickets + "\"use\": {"));
-        assertThat(place.tickets().said()).contains("K-factor", "of the model");
+        assertThat(HouseShown.part(page, "tickets")).contains("K-factor", "of the model");
     }
 
     @Test
@@ -135,32 +140,39 @@ class FuelViewTest extends OpenHouses {
                         .addObject()
                         .put("from", "01-04")
                         .put("to", "01-17"));
-        assertThat(place.answers().warned()).hasSize(1);
-        assertThat(place.answers().warned().get(0)).contains("4 Jan and 17 Jan");
+        assertThat(HouseShown.part(page, "level"))
+                .containsOnlyOnce("when no truck can come")
+                .contains("4 Jan and 17 Jan");
     }
 
     @Test
     void aUseAddedStandsInTheList() {
         FuelView place = open(demo());
-        place.uses().addOther();
+        Fired.press(page.getElement(), "Add a use");
         assertThat(page.session().at("/use/others")).hasSize(2);
-        assertThat(place.fields()
-                        .find("/use/others/1/hoursPerDay")
-                        .orElseThrow()
-                        .pointer())
-                .isEqualTo("/use/others/1/hoursPerDay");
-        place.deliveries().addTicket();
+        assertThat(HouseShown.entry(page, "/use/others/1/hoursPerDay").text()).isEmpty();
+        Fired.press(page.getElement(), "Add a delivery ticket");
         assertThat(page.session().errors()).isEmpty();
     }
 
     @Test
     void doubtsAndWhatWasTakenAreSaid() {
         FuelView place = open(demo());
-        assertThat(place.answers().doubted()).anyMatch(d -> d.contains("90,502"));
+        assertThat(Shown.texts(page.getElement(), ".doubts li")).anyMatch(d -> d.contains("90,502"));
     }
 
-    private Entry typed(FuelView place, String pointer, String text) {
-        Entry entry = place.fields().find(pointer).flatMap(Field::entry).orElseThrow();
+    private Entry month(int month) {
+        return (Entry)
+                Shown.first(page.getElement(), "#month-" + month).getComponent().orElseThrow();
+    }
+
+    private void month(int month, String text) {
+        String at = month(month).getElement().getAttribute("data-at");
+        page.kept("", Map.of(at, text), Optional.empty());
+    }
+
+    private Entry typed(String pointer, String text) {
+        Entry entry = HouseShown.entry(page, pointer);
         page.kept("", Map.of(String.valueOf(entry.getElement().getAttribute("data-at")), text), Optional.empty());
         return entry;
     }
@@ -168,11 +180,11 @@ class FuelViewTest extends OpenHouses {
     @Test
     void aPriceMayHaveItsDollarSign() {
         FuelView place = open(demo());
-        Entry price = typed(place, "/use/pricePerGal", "$2.80");
+        Entry price = typed("/use/pricePerGal", "$2.80");
         assertThat(page.session().at("/use/pricePerGal").node().isNumber()).isTrue();
         assertThat(page.session().text("/use/pricePerGal")).isEqualTo("2.80");
-        assertThat(price.saying()).contains("2.80 a gallon");
-        typed(place, "/use/pricePerGal", "2,80");
+        assertThat(Shown.saying(price)).contains("2.80 a gallon");
+        typed("/use/pricePerGal", "2,80");
         assertThat(price.isWrong()).isTrue();
         assertThat(price.text()).isEqualTo("2,80");
     }
@@ -180,14 +192,14 @@ class FuelViewTest extends OpenHouses {
     @Test
     void aDateMayBeWrittenAsPeopleDoAndIsEchoed() {
         FuelView place = open(demo());
-        place.deliveries().addTicket();
-        Entry date = typed(place, "/deliveries/0/date", "11/20/2026");
+        Fired.press(page.getElement(), "Add a delivery ticket");
+        Entry date = typed("/deliveries/0/date", "11/20/2026");
         assertThat(page.session().text("/deliveries/0/date")).isEqualTo("2026-11-20");
-        assertThat(date.saying()).contains("November 20, 2026");
-        typed(place, "/deliveries/0/date", "03/04/2026");
+        assertThat(Shown.saying(date)).contains("November 20, 2026");
+        typed("/deliveries/0/date", "03/04/2026");
         assertThat(page.session().text("/deliveries/0/date")).isEqualTo("03/04/2026");
         assertThat(date.isWrong()).isTrue();
-        assertThat(date.saying().orElseThrow()).contains("March 4", "April 3", "2026-03-04");
+        assertThat(Shown.saying(date).orElseThrow()).contains("March 4", "April 3", "2026-03-04");
         Element days = date.getElement()
                 .getParent()
                 .getChildren()
@@ -196,17 +208,17 @@ class FuelViewTest extends OpenHouses {
                 .orElseThrow();
         assertThat(days.getChild(0).getText()).isEqualTo("March 4, 2026");
         assertThat(days.getChild(1).getText()).isEqualTo("April 3, 2026");
-        typed(place, "/deliveries/0/date", "2026-04-03");
+        typed("/deliveries/0/date", "2026-04-03");
         assertThat(days.getChildCount()).isZero();
     }
 
     @Test
     void aDayOfEveryYearMayHaveItsMonthsName() {
         FuelView place = open(demo());
-        place.deliveries().addClosed();
-        Entry from = typed(place, "/site/unreachable/0/from", "Jan 10");
+        Fired.press(page.getElement(), "Add weeks when no truck can come");
+        Entry from = typed("/site/unreachable/0/from", "Jan 10");
         assertThat(page.session().text("/site/unreachable/0/from")).isEqualTo("01-10");
-        assertThat(from.saying()).contains("January 10");
+        assertThat(Shown.saying(from)).contains("January 10");
     }
 
     private static List<String> headings(FuelView place) {
@@ -235,7 +247,7 @@ class FuelViewTest extends OpenHouses {
     @Test
     void aStorageHeaterInSeriesCanBeEnteredUntilTheYearIsKnown() {
         FuelView place = open(demo().replaceFirst("(?s)\"storage\": \\{[^}]*\\},\\s*", ""));
-        assertThat(place.answers().slot("annual").shown()).isEqualTo("not known");
+        assertThat(HouseShown.inPlace(page, "annual")).isEqualTo("not known");
         Map.of(
                         "volume", "80 gal",
                         "setTemp", "140 degF",
@@ -246,6 +258,6 @@ class FuelViewTest extends OpenHouses {
                 .forEach((entry, typed) -> page.session().set("/use/hotWater/storage/" + entry, typed));
         assertThat(page.session().errors()).isEmpty();
         place.work();
-        assertThat(place.answers().slot("annual").shown()).endsWith("gal");
+        assertThat(HouseShown.inPlace(page, "annual")).endsWith("gal");
     }
 }

@@ -3,12 +3,12 @@ package longrun.ui.house.tank;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.flow.component.UI;
-import com.vaadin.flow.dom.Element;
 import elemental.json.Json;
 import elemental.json.JsonObject;
 import longrun.Samples;
 import longrun.store.DraftStore;
 import longrun.ui.Fired;
+import longrun.ui.house.HouseShown;
 import longrun.ui.house.HouseView;
 import longrun.ui.house.OpenHouses;
 import org.junit.jupiter.api.Test;
@@ -33,48 +33,42 @@ class TankViewTest extends OpenHouses {
         return Samples.text("data/demo/orchard-house.json");
     }
 
-    private static void slide(Element slider, String value) {
-        JsonObject data = Json.createObject();
-        data.put("element.value", value);
-        data.put("for", "trailing");
-        Fired.event(slider, "input", data);
-    }
-
     @Test
     void theRuleAndTheDoubtBesideItAreShown() {
         TankView place = open(demo());
-        assertThat(place.play().rule().shown()).isEqualTo("433,000 Btu/h");
-        assertThat(place.play().planned().shown()).isEqualTo("219,000 Btu/h");
-        assertThat(place.play().plot().shown()).contains(">need<", "design temperature", ">keeps 20 psig<");
+        assertThat(HouseShown.inPlace(page, "rule")).isEqualTo("433,000 Btu/h");
+        assertThat(HouseShown.inPlace(page, "planned")).isEqualTo("219,000 Btu/h");
+        assertThat(HouseShown.drawing(page, "Vapour against the temperature of the air"))
+                .contains(">need<", "design temperature", ">keeps 20 psig<");
     }
 
     @Test
     void aTankAtTheRefillGaugeHoldsWhatIsUsableLess() {
         TankView place = open(demo());
-        assertThat(place.answers().held("usable").shown()).isEqualTo("250 gal");
-        assertThat(place.answers().held("usable-low").shown()).isEqualTo("225 gal");
-        assertThat(place.answers().held("now").shown()).isEqualTo("310 gal");
+        assertThat(HouseShown.inPlace(page, "usable")).isEqualTo("250 gal");
+        assertThat(HouseShown.inPlace(page, "usable-low")).isEqualTo("225 gal");
+        assertThat(HouseShown.inPlace(page, "now")).isEqualTo("310 gal");
     }
 
     @Test
     void playingMovesTheFiguresAndLeavesTheDraftAlone() {
         TankView place = open(demo());
         String before = page.session().draft().toString();
-        slide(place.play().air().input(), "-10");
-        assertThat(place.play().rule().shown()).isEqualTo("155,000 Btu/h");
-        assertThat(place.play().planned().shown()).isEqualTo("0 Btu/h");
-        slide(place.play().gauge().input(), "80");
-        assertThat(place.play().rule().shown()).isNotEqualTo("155,000 Btu/h");
+        HouseShown.slide(page, "play-air", "-10");
+        assertThat(HouseShown.inPlace(page, "rule")).isEqualTo("155,000 Btu/h");
+        assertThat(HouseShown.inPlace(page, "planned")).isEqualTo("0 Btu/h");
+        HouseShown.slide(page, "play-gauge", "80");
+        assertThat(HouseShown.inPlace(page, "rule")).isNotEqualTo("155,000 Btu/h");
         assertThat(page.session().draft().toString()).isEqualTo(before);
     }
 
     @Test
     void aReadingIsKeptWithItsDayOnlyWhenAskedTo() {
         TankView place = open(demo());
-        slide(place.play().gauge().input(), "47");
+        HouseShown.slide(page, "play-gauge", "47");
         JsonObject today = Json.createObject();
         today.put(TankPlay.TODAY, "2026-11-03");
-        Fired.event(place.play().keepButton(), "click", today);
+        Fired.event(Fired.button(page.getElement(), "Keep this reading"), "click", today);
         assertThat(page.session().text("/tank/gauge")).isEqualTo("47 %");
         assertThat(page.session().text("/tank/gaugeDate")).isEqualTo("2026-11-03");
         page.session().undo();
@@ -84,25 +78,27 @@ class TankViewTest extends OpenHouses {
     @Test
     void anEmptyPlaceSaysWhatIsMissingAndDrawsNoZero() {
         TankView place = open("{\"format\":\"longrun-plan/1\"}");
-        assertThat(place.play().rule().shown()).isEqualTo("not known");
-        assertThat(place.play().plot().shown()).contains("Missing: the tank").doesNotContain(">a short time<");
-        assertThat(place.answers().held("usable").shown()).isEqualTo("not known");
-        assertThat(place.answers().sizesSaid()).contains("not known; needs");
+        assertThat(HouseShown.inPlace(page, "rule")).isEqualTo("not known");
+        assertThat(HouseShown.drawing(page, "Vapour against the temperature of the air"))
+                .contains("Missing: the tank")
+                .doesNotContain(">a short time<");
+        assertThat(HouseShown.inPlace(page, "usable")).isEqualTo("not known");
+        assertThat(HouseShown.part(page, "smallest")).contains("not known; needs");
     }
 
     @Test
     void theSmallestTankIsToldWithItsDistances() {
         TankView place = open(demo());
-        assertThat(place.answers().sizesSaid()).contains("Above ground: 1000 gal", "25 ft from a building");
+        assertThat(HouseShown.part(page, "smallest")).contains("Above ground: 1000 gal", "25 ft from a building");
     }
 
     @Test
     void aGaugeTypedIsWorkedOutAMomentAfterTheKey() {
         TankView place = open(demo());
         page.session().set("/tank/refillAt", "20 %");
-        assertThat(place.answers().held("usable").shown()).isEqualTo("250 gal");
+        assertThat(HouseShown.inPlace(page, "usable")).isEqualTo("250 gal");
         place.work();
-        assertThat(place.answers().held("usable").shown()).isEqualTo("300 gal");
+        assertThat(HouseShown.inPlace(page, "usable")).isEqualTo("300 gal");
     }
 
     @Test
@@ -110,7 +106,7 @@ class TankViewTest extends OpenHouses {
         TankView place = open(demo());
         page.session().set("/tank/waterCapacity", "five hundred");
         place.work();
-        assertThat(place.play().rule().shown()).isEqualTo("433,000 Btu/h");
+        assertThat(HouseShown.inPlace(page, "rule")).isEqualTo("433,000 Btu/h");
         assertThat(page.session().error("/tank/waterCapacity")).isPresent();
     }
 
@@ -119,8 +115,7 @@ class TankViewTest extends OpenHouses {
         String two =
                 "[{\"kind\":\"asme\",\"waterCapacity\":\"500 gal\"},{\"kind\":\"asme\",\"waterCapacity\":\"320 gal\"}]";
         TankView place = open("{\"format\":\"longrun-plan/1\",\"tanks\":" + two + "}");
-        assertThat(place.fields().find("/tanks/1/toBuilding").orElseThrow().pointer())
-                .isEqualTo("/tanks/1/toBuilding");
+        assertThat(HouseShown.entry(page, "/tanks/1/toBuilding").text()).isEmpty();
     }
 
     @Test
@@ -134,8 +129,7 @@ class TankViewTest extends OpenHouses {
         page.session().set("/tanks/1/length", "120 in");
         assertThat(page.session().errors()).isEmpty();
         assertThat(page.session().review().orElseThrow().plan().allTanks()).hasSize(2);
-        assertThat(place.fields().find("/tanks/1/diameter").orElseThrow().pointer())
-                .isEqualTo("/tanks/1/diameter");
+        assertThat(HouseShown.entry(page, "/tanks/1/diameter").text()).isEmpty();
         place.removeTank(1);
         assertThat(page.session().review().orElseThrow().plan().allTanks()).hasSize(1);
         assertThat(page.session().text("/tanks/0/waterCapacity")).isEqualTo(first);
@@ -144,8 +138,9 @@ class TankViewTest extends OpenHouses {
     @Test
     void eachOfTheTwoFiguresSaysWhatItIs() {
         TankView place = open(demo());
-        assertThat(place.play().planned().words()).contains("refill gauge", "keeping 20 psig", "88 hours a year");
-        assertThat(place.play().rule().words()).contains("10.7 psig").doesNotContain("88 hours");
+        assertThat(HouseShown.besideInPlace(page, "planned"))
+                .contains("refill gauge", "keeping 20 psig", "88 hours a year");
+        assertThat(HouseShown.besideInPlace(page, "rule")).contains("10.7 psig").doesNotContain("88 hours");
     }
 
     @Test
