@@ -45,6 +45,21 @@ class LookUpTest {
         assertThat(CSST.findColumn("32")).isEmpty();
     }
 
+    /** 2018 IFGC Table 402.4(28): 1/2 in. over 50 ft carries 122,000 Btu/h; equal passes. */
+    @Test
+    void aLoadEqualToTheCellIsCarriedAndOneMoreIsNot() {
+        CapacityTable t = CapacityTables.standard()
+                .find("steel-sch40-11inwc-0.5inwc-propane")
+                .orElseThrow();
+        int row = t.findRow(Length.ofFeet(50)).orElseThrow();
+        assertThat(t.carries(row, 0, HeatRate.ofBtuh(122_000))).isTrue();
+        assertThat(t.carries(row, 0, HeatRate.ofBtuh(122_001))).isFalse();
+        assertThat(CapacityTables.standard().asPrinted(t).orElseThrow().id())
+                .isEqualTo("steel-sch40-11inwc-0.5inwc-propane-asprinted");
+        assertThat(PrintRounding.btuh(1_000_000)).isEqualTo(1_000_000);
+        assertThat(Turn.ELBOW_90.steelColumn()).isEqualTo("elbow_90_screwed");
+    }
+
     @Test
     void aBlankIsNoCapacity() {
         CapacityTable copper = TABLES.find("copper-11inwc-0.5inwc-propane").orElseThrow();

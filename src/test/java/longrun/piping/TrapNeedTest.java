@@ -3,11 +3,18 @@ package longrun.piping;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import longrun.Samples;
+import longrun.plan.Fact;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Which kinds need a sediment trap: 2018 IFGC 408.4 names those that do not. */
 class TrapNeedTest {
+
+    @Test
+    void aKindSaidToBeNoneIsNotKnownEither() {
+        assertThat(TrapNeed.of(Fact.none(), Fact.unknown())).isEqualTo(TrapNeed.KIND_NOT_KNOWN);
+    }
 
     @ParameterizedTest
     @CsvSource({

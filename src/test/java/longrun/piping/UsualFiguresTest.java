@@ -61,6 +61,20 @@ class UsualFiguresTest {
     @CsvSource(
             delimiter = '|',
             value = {
+                "'tank':{'waterCapacity':'2001 gal'} | 2,001 gal of water capacity | up to 2,000 gal",
+                "'site':{'leadDays':31} | 31 days from call to truck | up to 30",
+                "'use':{'pricePerKwh':12.5} | 12.5 as the price of a kilowatt-hour | 0.02 to 2"
+            })
+    void theQuestionTellsFigureUnitAndTheUsual(String entries, String figure, String usual) {
+        assertThat(asked(entries.replace('\'', '"')))
+                .singleElement()
+                .satisfies(f -> assertThat(f.ask().orElseThrow()).contains(figure, usual));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
                 "'site':{'people':9999999} | /site/people",
                 "'site':{'leadDays':367} | /site/leadDays",
                 "'tank':{'count':1001} | /tank/count",

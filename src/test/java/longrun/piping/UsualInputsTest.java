@@ -65,6 +65,17 @@ class UsualInputsTest {
         assertThat(UsualInputs.find(ApplianceKind.OTHER)).isEmpty();
     }
 
+    /** 2018 IFGC Table 402.2 gives a range 65,000 Btu/h; an on-demand water heater's range is common practice. */
+    @Test
+    void theQuestionNamesTheTableOrThatNoTableSaysIt() {
+        Finding range = asked("range", "650,000 Btu/h").get(0);
+        assertThat(range.reference()).contains("Table 402.2");
+        assertThat(range.edition()).isEqualTo("2018");
+        Finding heater = asked("on-demand-water-heater", "650,000 Btu/h").get(0);
+        assertThat(heater.reference()).isEqualTo("common practice");
+        assertThat(heater.edition()).isEmpty();
+    }
+
     @Test
     void anInputThatIsNotKnownIsNotFar() {
         assertThat(asked("range", "none")).isEmpty();

@@ -124,6 +124,7 @@ class TypedTest {
 
     @Test
     void aDateRefusedIsToldAsItWasTyped() {
+        assertThat(new NotAQuantity("write a date").advice()).isEqualTo("write a date");
         assertThatThrownBy(() -> Typed.readDate(" some time in May ")).hasMessageContaining("\"some time in May\"");
     }
 
