@@ -9,7 +9,6 @@ import longrun.draft.PressureCut;
 import longrun.draft.entry.NewItem;
 import longrun.finding.AskWhom;
 import longrun.ui.Shown;
-import longrun.ui.house.findings.FindingsPlace;
 import org.junit.jupiter.api.Test;
 
 /** What the owner is asked on the way is what the owner can answer; the rest is taken along, and counted. */
@@ -38,7 +37,7 @@ class WhoAnswersTest extends OpenHouse {
     void thePipeThatComesWithThePictureAsksNothingUntilItIsPaced() {
         HouseView page = withARange();
         assertThat(OpenQuestions.of(page.session()).countIn(PlaceKind.ROUTE)).isZero();
-        assertThat(page.threadShown().lackShown(PlaceKind.ROUTE)).startsWith("not entered yet");
+        assertThat(HouseShown.lack(page, PlaceKind.ROUTE)).startsWith("not entered yet");
         page.session().change(d -> d.root().withArray("/sections/0/legs").add("north 40 ft"));
         assertThat(OpenQuestions.of(page.session()).takenAlong().get(AskWhom.FITTER))
                 .anyMatch(a -> a.first().field().equals("/sections/0/depth"));
@@ -62,7 +61,7 @@ class WhoAnswersTest extends OpenHouse {
         assertThat(step.isAsked())
                 .as("the first appliance comes before all questions")
                 .isFalse();
-        assertThat(((FindingsPlace) page.placeShown()).groupsShown())
+        assertThat(HouseShown.findings(page))
                 .doesNotContain("For yourself")
                 .contains("For the supplier, 2", "For the inspector, 1");
     }
