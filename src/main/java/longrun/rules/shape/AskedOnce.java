@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.TreeSet;
 import longrun.finding.ListWords;
 import longrun.rules.limit.State;
@@ -48,14 +49,15 @@ public final class AskedOnce implements Rule {
     public List<Verdict> judge(House house) {
         List<Verdict> verdicts = new ArrayList<>(rule.judge(house));
         Map<Same, List<Integer>> told = new LinkedHashMap<>();
+        Same last = Same.NOTHING;
         for (int i = 0; i < verdicts.size(); i++) {
             State state = verdicts.get(i).state().state();
-            if (state == State.ASKS || state == State.BROKEN) {
-                int at = i;
-                verdicts.get(i)
-                        .telling()
-                        .ifPresent(t -> told.computeIfAbsent(Same.of(t, state), k -> new ArrayList<>())
-                                .add(at));
+            Optional<Telling> telling = verdicts.get(i).telling();
+            if (telling.isPresent() && (state == State.ASKS || state == State.BROKEN)) {
+                if (!last.isAlso(telling.get(), state)) { // of a thousand sections most follow one of their kind
+                    last = Same.of(telling.get(), state);
+                }
+                told.computeIfAbsent(last, k -> new ArrayList<>()).add(i);
             }
         }
         told.values().stream().filter(same -> same.size() > 1).forEach(same -> tellOnce(verdicts, same));
@@ -93,6 +95,16 @@ public final class AskedOnce implements Rule {
 
     /** What must be the same for it to be told once: what was found, what is required, and the entry that mends it. */
     private record Same(String found, String required, String entry) {
+
+        static final Same NOTHING = new Same("", "", "");
+
+        boolean isAlso(Telling t, State state) {
+            return found.equals(t.found())
+                    && (state == State.ASKS
+                            ? entry.lastIndexOf('/') == 0 && t.field().endsWith(entry)
+                            : entry.equals(t.field()))
+                    && required.equals(t.limit().required());
+        }
 
         static Same of(Telling t, State state) {
             String field = t.field();
