@@ -8,15 +8,22 @@ import longrun.origin.Months;
 /** Days of a year of 365; the 29th of February is reckoned as the 28th. */
 final class Calendar {
 
+    private static final int[] FIRSTS = firsts();
+
     private Calendar() {}
+
+    private static int[] firsts() {
+        int[] firsts = new int[12];
+        for (int m = 1; m < 12; m++) {
+            firsts[m] = firsts[m - 1] + Months.days(m - 1);
+        }
+        return firsts;
+    }
 
     /** Place of a date in the year, 0 to 364. */
     static int day(LocalDate date) {
-        int day = 0;
-        for (int m = 0; m < date.getMonthValue() - 1; m++) {
-            day += Months.days(m);
-        }
-        return day + Math.min(date.getDayOfMonth(), Months.days(date.getMonthValue() - 1)) - 1;
+        int month = date.getMonthValue() - 1;
+        return FIRSTS[month] + Math.min(date.getDayOfMonth(), Months.days(month)) - 1;
     }
 
     /** Month of a day of the year, January 0. */

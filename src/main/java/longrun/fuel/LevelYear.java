@@ -77,7 +77,7 @@ public record LevelYear(
         for (int i = 0; i < 365; i++) {
             LocalDate date = from.plusDays(i);
             int day = Calendar.day(date);
-            boolean closed = spells.stream().anyMatch(s -> s.covers(date));
+            boolean closed = isClosed(spells, date);
             if (closed && gap.isEmpty()) {
                 gap = Optional.of(date);
                 gapStart = level;
@@ -87,19 +87,30 @@ public record LevelYear(
                 level = 0;
                 dry = dry.or(() -> Optional.of(date));
             }
-            boolean ends = gap.isPresent() && (i == 364 || spells.stream().noneMatch(s -> s.covers(date.plusDays(1))));
+            boolean ends = gap.isPresent() && (i == 364 || !isClosed(spells, date.plusDays(1)));
             if (ends) {
                 gaps.add(new NoTruck(gap.get(), date, gapStart, level, level <= refillGal));
                 gap = Optional.empty();
             }
-            double full = fillTo.applyAsDouble(air.applyAsDouble(day));
-            if (!closed && level <= refillGal && full > level) {
-                drops.add(new Drop(date, full - level));
-                level = full;
+            if (!closed && level <= refillGal) {
+                double full = fillTo.applyAsDouble(air.applyAsDouble(day));
+                if (full > level) {
+                    drops.add(new Drop(date, full - level));
+                    level = full;
+                }
             }
             levels.add(level);
         }
         return new LevelYear(from, levels, drops, gaps, dry);
+    }
+
+    private static boolean isClosed(List<Spell> spells, LocalDate date) {
+        for (Spell spell : spells) {
+            if (spell.covers(date)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The day on which a level falls to the refill gauge without a delivery, within ten years. */
