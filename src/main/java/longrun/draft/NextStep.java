@@ -12,6 +12,7 @@ import longrun.plan.Appliance;
 import longrun.review.Review;
 import longrun.words.Names;
 import longrun.words.QuestionsByWhom;
+import longrun.words.Sentence;
 
 /**
  * What to do next, in one sentence.
@@ -112,7 +113,7 @@ public record NextStep(String words, String pointer) {
                 .filter(f -> f.severity() == Severity.MUST_FIX
                         && PlaceKind.find(f.field()).isPresent())
                 .findFirst()
-                .map(f -> new NextStep("Mend what must be fixed: " + sentence(f.found()), f.field()));
+                .map(f -> new NextStep("Mend what must be fixed: " + Sentence.of(f.found()), f.field()));
     }
 
     private static Optional<NextStep> goOn(HouseSession session) {
@@ -135,7 +136,7 @@ public record NextStep(String words, String pointer) {
                 .map(asked -> {
                     Finding f = asked.first();
                     int others = asked.entries().size() - 1;
-                    String question = f.ask().orElse(sentence(f.found()));
+                    String question = Sentence.of(f.ask().orElse(f.found()));
                     return new NextStep(
                             (asked.whom().isTakenAlong()
                                             ? "What is left is asked of others. "
@@ -157,10 +158,10 @@ public record NextStep(String words, String pointer) {
                 .map(f -> new NextStep(
                         f.severity() == Severity.NOTE
                                 ? PlaceKind.of(f.field()).title() + ": not entered yet. "
-                                        + f.ask().orElse(sentence(f.found()))
+                                        + Sentence.of(f.ask().orElse(f.found()))
                                 : f.severity() == Severity.CAUTION
-                                        ? "Look at the caution: " + sentence(f.found())
-                                        : "Mend what must be fixed: " + sentence(f.found()),
+                                        ? "Look at the caution: " + Sentence.of(f.found())
+                                        : "Mend what must be fixed: " + Sentence.of(f.found()),
                         f.field()));
     }
 
@@ -185,9 +186,5 @@ public record NextStep(String words, String pointer) {
         return name.isEmpty()
                 ? "the appliance"
                 : "the " + name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
-    }
-
-    private static String sentence(String words) {
-        return words.endsWith(".") || words.endsWith("?") ? words : words + ".";
     }
 }

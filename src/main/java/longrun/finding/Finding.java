@@ -98,9 +98,10 @@ public record Finding(
         Objects.requireNonNull(at);
         Objects.requireNonNull(field);
         found = sentence(found);
+        remedy = remedy.isBlank() || remedy.endsWith(".") ? sentence(remedy) : sentence(remedy) + ".";
     }
 
-    /** What was found is a sentence; it begins with a capital, whichever rule wrote it. */
+    /** What was found, and what mends it, is a sentence; it begins with a capital, whichever rule wrote it. */
     private static String sentence(String text) {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }

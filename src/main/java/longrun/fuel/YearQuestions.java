@@ -10,6 +10,7 @@ import longrun.finding.AskWhom;
 import longrun.finding.Citation;
 import longrun.finding.Finding;
 import longrun.finding.FindingBuilder;
+import longrun.finding.ListWords;
 import longrun.finding.RuleName;
 import longrun.finding.Severity;
 import longrun.hotwater.ColdWater;
@@ -39,7 +40,7 @@ public final class YearQuestions {
                 .filter(m -> !m.field().isEmpty() && !asked.contains(m.field()))
                 .forEach(m ->
                         words.computeIfAbsent(m.field(), f -> new TreeSet<>()).add(m.words()));
-        words.forEach((field, all) -> out.add(question(new Missing(field, String.join("; ", all)))));
+        words.forEach((field, all) -> out.add(question(new Missing(field, ListWords.all(List.copyOf(all))))));
         startingValues(plan, out);
         return List.copyOf(out);
     }
@@ -85,7 +86,7 @@ public final class YearQuestions {
             out.add(standsIn(
                     "site",
                     "/site/coldWater/source",
-                    "cold water is taken by the formula for town mains: a well is another thing",
+                    "cold water is taken as town mains have it, and a well is another thing",
                     "where the cold water is from, mains or well, and its temperature",
                     "Does the cold water come from the town's mains or from a well?"));
         }
@@ -93,7 +94,7 @@ public final class YearQuestions {
 
     private static Finding standsIn(String at, String field, String found, String required, String question) {
         return FindingBuilder.finding(RuleName.ENTRY_MISSING, Severity.NOTE, at, Citation.commonPractice())
-                .found(found + ": none is entered")
+                .found(found + ", since none is entered")
                 .required(required)
                 .remedy("Enter " + required + ".")
                 .ask(AskWhom.OWNER, question)

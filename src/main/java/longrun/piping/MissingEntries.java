@@ -69,7 +69,7 @@ public final class MissingEntries {
         if (!r.fedBy().isKnown()) {
             out.add(question(r.id(), "what feeds the regulator is not entered")
                     .required("a section, or the tank")
-                    .remedy("name the section it hangs on, or tank")
+                    .remedy("name the section that feeds it, or the tank")
                     .ask(AskWhom.OWNER, "What feeds regulator " + r.id() + ": a section, or the tank?")
                     .at(at + "/fedBy"));
         }
@@ -121,7 +121,7 @@ public final class MissingEntries {
         if (end && s.reserve().isUnknown()) {
             out.add(question(s.id(), "the section feeds nothing, and the load kept for its end is not entered")
                     .required("what it feeds, or the reserve of a future appliance, or none")
-                    .remedy("hang an appliance on it, or enter a reserve in Btu/h or none")
+                    .remedy("let it feed an appliance, or enter a reserve in Btu/h or none")
                     .ask(AskWhom.OWNER, "What will section " + s.id() + " feed?")
                     .at(at + "/reserve"));
         }
@@ -167,7 +167,7 @@ public final class MissingEntries {
                             a.id(),
                             "the section that feeds the appliance is not entered: no pipe carries its load, and every"
                                     + " size may still grow")
-                    .required("the section it hangs on")
+                    .required("the section that feeds it")
                     .remedy("name the section that ends at it")
                     .ask(AskWhom.OWNER, "Which section feeds " + a.called() + "?")
                     .at(at + "/fedBy"));

@@ -93,7 +93,7 @@ public final class UsualFigures {
                     least > 0 ? words.apply(least) + " to " + words.apply(greatest) : "up to " + words.apply(greatest);
             String said = words.apply(v) + " " + what;
             out.add(FindingBuilder.finding(RuleName.ENTRY_MISSING, Severity.NOTE, at, Citation.commonPractice())
-                    .found(said + " is not what a house usually has, " + range)
+                    .found(said + " is unusual: most houses have " + range)
                     .required("the figure as it is")
                     .remedy("look for a key too many; where the figure is right, leave it")
                     .ask(AskWhom.OWNER, "Is it really " + said + "? Usual is " + range + ".")

@@ -92,7 +92,6 @@ public final class UsualInputs {
     }
 
     private static Finding question(Appliance a, Range usual, String field) {
-        String kind = a.kind().findValue().orElse(ApplianceKind.OTHER).label();
         String range = Show.whole(usual.least().btuh()) + " to " + Show.btuh(usual.greatest());
         String input = a.input().findValue().map(h -> Show.btuh(h.btuh())).orElse("");
         boolean onDemand = a.kind().is(ApplianceKind.ON_DEMAND_WATER_HEATER);
@@ -104,13 +103,12 @@ public final class UsualInputs {
                                 onDemand ? "common practice" : "2018 International Fuel Gas Code, Table 402.2",
                                 onDemand ? "" : "2018",
                                 usual.confidence()))
-                .found("an input of " + input + " is not what a " + kind + " usually has, " + range)
+                .found("an input of " + input + " is unusual: of its kind most have " + range)
                 .required("the INPUT of the rating plate, propane line, as it stands there")
                 .remedy("look for a zero too many or the natural gas line; where the figure is right, leave it")
                 .ask(
                         AskWhom.RATING_PLATE,
-                        "Is the INPUT of " + a.called() + " really " + input + "? A " + kind + " usually has " + range
-                                + ".")
+                        "Is the INPUT of " + a.called() + " really " + input + "? Of its kind most have " + range + ".")
                 .at(field);
     }
 

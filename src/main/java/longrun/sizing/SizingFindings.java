@@ -173,8 +173,8 @@ public final class SizingFindings {
                         Severity.NOTE,
                         piping.section(i).id(),
                         new Citation("CSA B149.1, Annex B", "", Confidence.SECONDARY))
-                .found("the turns of " + Show.feet(piping.turns(i).undirected())
-                        + " are not described; a fifth is added for them")
+                .found("which way " + Show.feet(piping.turns(i).undirected())
+                        + " of it turn is not described; a fifth of that is added for turns")
                 .required("the way each leg goes, or the fittings on it")
                 .remedy("enter legs with directions, such as up 4 ft, north 12 ft, or list the fittings")
                 .at("/sections/" + i + "/legs"));

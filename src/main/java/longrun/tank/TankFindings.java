@@ -149,7 +149,7 @@ public final class TankFindings {
                                         : "the supplier's own figure, in Btu/h: the table names no tank pressure")
                 .remedy(
                         isShort
-                                ? "A larger tank, a second one alike, or a higher refill gauge."
+                                ? "Take a larger tank, or a second one alike, or refill at a higher gauge."
                                 : "Ask the supplier which figure he counts on; enter it as the vapour capacity.")
                 .ask(
                         AskWhom.SUPPLIER,

@@ -43,17 +43,17 @@ public final class UnusedAppliances {
             }
             if (HEATERS.contains(kind)) {
                 if (!heats(plan, use, a)) {
-                    out.add(new Missing("/use/heating", "design load and efficiency of " + a.id()));
+                    out.add(new Missing("/use/heating", "design load and efficiency of " + a.called()));
                 }
             } else if (WATER_HEATERS.contains(kind)) {
                 water(plan, use, a, out);
             } else if (kind == ApplianceKind.STANDBY_GENERATOR) {
                 if (generators) {
                     out.add(new Missing(
-                            "/use/others", "hours a day of " + a.id() + ", 0 where it runs in power cuts alone"));
+                            "/use/others", "hours a day of " + a.called() + ", 0 where it runs in power cuts alone"));
                 }
             } else {
-                out.add(new Missing("/use/others", "gallons a year or hours a day of " + a.id()));
+                out.add(new Missing("/use/others", "gallons a year or hours a day of " + a.called()));
             }
         }
         return List.copyOf(out);
@@ -69,7 +69,7 @@ public final class UnusedAppliances {
 
     private static void water(Plan plan, Use use, Appliance a, List<Missing> out) {
         if (use.hotWater().isEmpty()) {
-            out.add(new Missing("/use/hotWater", "the hot water " + a.id() + " makes"));
+            out.add(new Missing("/use/hotWater", "the hot water that " + a.called() + " makes"));
             return;
         }
         var onDemand = use.hotWater().get().onDemand();
@@ -81,7 +81,7 @@ public final class UnusedAppliances {
         out.add(
                 nameless
                         ? new Missing("/use/hotWater/onDemand/appliance", "which water heater it is")
-                        : new Missing("/use/others", "gallons a year or hours a day of " + a.id()));
+                        : new Missing("/use/others", "gallons a year or hours a day of " + a.called()));
     }
 
     private static boolean only(Plan plan, Use use, Set<ApplianceKind> kinds) {

@@ -1,15 +1,39 @@
 package longrun.words;
 
-/** Words made a sentence: a capital at its start, a stop at its end. */
+import java.util.Map;
+import java.util.regex.Pattern;
+
+/**
+ * Words made a sentence: a capital at its start, a stop at its end, and units as people write them; in a plan they stand
+ * without signs ({@code degF}).
+ */
 public final class Sentence {
 
+    /** As a plan writes them, and as they are said. */
+    private static final Map<Pattern, String> UNITS = Map.of(
+            Pattern.compile("(?<=[0-9]) ?degF\\b"), " \u00B0F",
+            Pattern.compile("\\bdegF\\b"), "\u00B0F",
+            Pattern.compile("(?<=[0-9]) in2\\b"), " sq in.",
+            Pattern.compile("\\bin w\\.c\\."), "in. w.c.",
+            Pattern.compile("\\bft3\\b"), "cu ft");
+
     private Sentence() {}
+
+    /** Words with their units as people write them. */
+    public static String units(String words) {
+        String said = words;
+        for (Map.Entry<Pattern, String> each : UNITS.entrySet()) {
+            said = each.getKey().matcher(said).replaceAll(each.getValue());
+        }
+        return said;
+    }
 
     public static String of(String words) {
         if (words.isBlank()) {
             return "";
         }
-        String stopped = words.endsWith(".") || words.endsWith("?") ? words : words + ".";
+        String said = units(words);
+        String stopped = said.endsWith(".") || said.endsWith("?") ? said : said + ".";
         return stopped.substring(0, stopped.offsetByCodePoints(0, 1)).toUpperCase(java.util.Locale.ROOT)
                 + stopped.substring(stopped.offsetByCodePoints(0, 1));
     }

@@ -10,38 +10,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import longrun.Samples;
 import longrun.draft.demo.DemoHouse;
 import longrun.finding.Finding;
-import longrun.plan.choice.ApplianceKind;
-import longrun.plan.choice.Named;
-import longrun.plan.choice.PartKind;
-import longrun.plan.choice.RegulatorKind;
 import longrun.plan.json.PlanReader;
-import longrun.rules.Rules;
-import longrun.rules.shape.Rule;
 import org.junit.jupiter.api.Test;
 
 /** No finding shows a name of the format: of an entry, a choice or a rule. Houses: whole, and with a part of them missing. */
 class RawNamesTest {
 
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final Pattern CAMEL = Pattern.compile("\\b[a-z]+[A-Z][A-Za-z]*\\b");
-
-    /** Trade words that are written with a hyphen by people too. */
-    private static final Set<String> SPOKEN = Set.of("two-psi", "first-stage", "second-stage", "single-stage");
-
-    private static final Set<String> NAMES = Stream.of(
-                    Rules.all().stream().map(Rule::name),
-                    Stream.<Named[]>of(ApplianceKind.values(), PartKind.values(), RegulatorKind.values())
-                            .flatMap(Stream::of)
-                            .map(Named::written))
-            .flatMap(s -> s)
-            .filter(n -> n.contains("-") && !SPOKEN.contains(n))
-            .collect(Collectors.toSet());
 
     private static List<String> raw(String where, JsonNode plan) {
         List<String> out = new ArrayList<>();
@@ -49,11 +27,7 @@ class RawNamesTest {
             for (Finding f : Reviewer.standard().review(p, Parts.ALL).findings()) {
                 for (String text :
                         List.of(f.found(), f.required(), f.remedy(), f.ask().orElse(""))) {
-                    boolean named =
-                            NAMES.stream().anyMatch(n -> text.matches("(?s).*(?<![a-z-])" + n + "(?![a-z-]).*"));
-                    if (named
-                            || CAMEL.matcher(text.replaceAll("w\\.c\\.|degF|psig?|kBtu/h|mA|pH|kW", ""))
-                                    .find()) {
+                    if (!RawNames.in(text).isEmpty()) {
                         out.add(where + " " + f.rule() + ": " + text);
                     }
                 }

@@ -112,6 +112,17 @@ public final class Shown {
         }
     }
 
+    /** Each piece of text in it by itself, as far as no element divides it. */
+    public static List<String> pieces(Element place) {
+        List<String> pieces = new java.util.ArrayList<>();
+        page(place).traverse((n, depth) -> {
+            if (n instanceof TextNode text && !text.isBlank()) {
+                pieces.add(text.getWholeText());
+            }
+        });
+        return pieces;
+    }
+
     private static Elements parts(Element place, String part) {
         Elements found = page(place).select(part);
         if (found.isEmpty()) {

@@ -61,7 +61,7 @@ public final class EnteredCode implements Rule {
                         RuleName.ENTRY_MISSING,
                         "No code is entered; the plan is checked by the 2018 fuel gas code.",
                         "the code the inspector goes by: the 2018 fuel gas code, NFPA 54 and 58, or the plumbing code",
-                        "Enter the code's profile.",
+                        "Choose the code that is adopted where the house stands.",
                         Optional.of("Which fuel gas code is adopted here, and with which local amendments?"),
                         "/code/profile"));
     }

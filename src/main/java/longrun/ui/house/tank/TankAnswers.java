@@ -20,6 +20,7 @@ import longrun.ui.place.HousePage;
 import longrun.words.FigureText;
 import longrun.words.IsolatedName;
 import longrun.words.Names;
+import longrun.words.Sentence;
 
 /** What follows for the tank: what is asked of it, what it holds, the smallest that would do. */
 final class TankAnswers {
@@ -170,7 +171,7 @@ final class TankAnswers {
 
     private void showTakes(TankReport r) {
         List<String> said = r.demands().stream()
-                .flatMap(d -> d.takes().stream().map(t -> "In the " + IsolatedName.of(d.name()) + " " + t + "."))
+                .flatMap(d -> d.takes().stream().map(t -> Sentence.of("In the " + IsolatedName.of(d.name()) + " " + t)))
                 .toList();
         if (!said.equals(takesShown)) {
             takesShown = said;
