@@ -4,6 +4,8 @@
 const LEAST = 0.25;
 const MOST = 5;
 const STEP = 1.25;
+// As drawn it may shrink to its place by so much, and its letters are still read; where that is not enough it slides.
+const READ = 0.85;
 const ARROWS = {ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1]};
 
 class PanTools extends HTMLElement {
@@ -85,11 +87,13 @@ class PanTools extends HTMLElement {
     if (!svg) return;
     if (this.#size === 1) {
       for (const what of ['width', 'height', 'max-width']) svg.style.removeProperty(what);
+      svg.style.minWidth = `${READ * svg.viewBox.baseVal.width}px`;
       this.box.style.maxHeight = '';
     } else {
       svg.style.setProperty('width', `${this.width * this.#size}px`, 'important');
       svg.style.setProperty('height', 'auto', 'important');
       svg.style.setProperty('max-width', 'none', 'important');
+      svg.style.minWidth = '';
       this.box.style.maxHeight = '85vh';
     }
     this.box.style.overflow = 'auto';

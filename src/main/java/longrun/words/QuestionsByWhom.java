@@ -28,7 +28,7 @@ public final class QuestionsByWhom {
     /** "supplier 2, rating plate 1". */
     public static String counts(List<Finding> findings) {
         return of(findings).entrySet().stream()
-                .map(e -> name(e.getKey()) + " " + e.getValue().size())
+                .map(e -> name(e.getKey()) + "\u00a0" + e.getValue().size())
                 .collect(Collectors.joining(", "));
     }
 

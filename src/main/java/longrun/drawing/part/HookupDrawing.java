@@ -165,7 +165,8 @@ public final class HookupDrawing {
                 .append(width + EDGE)
                 .append(' ')
                 .append(height);
-        out.append("' style='width:").append(width + EDGE).append("px' role='img' aria-label='");
+        out.append("' style='width:").append(width + EDGE).append("px;min-width:");
+        out.append((width + EDGE) * 17 / 20).append("px' role='img' aria-label='"); // smaller letters are not read
         out.append(HookupSymbols.safe(inWords(appliance, parts) + marked())).append("'>");
         out.append(HookupSymbols.pipe(0, TOP, left[0]));
         out.append(HookupSymbols.path("pn", "M0 " + (TOP - 12) + "c6 8 -6 16 0 24"));

@@ -151,7 +151,6 @@ public record LevelPlot(
 
     private static void deliveries(PlotSvg svg, YearCurve curve) {
         LevelYear year = curve.year();
-        double named = Double.NEGATIVE_INFINITY;
         boolean tight = false;
         for (int i = 1; i < year.deliveries().size(); i++) {
             double room = curve.x(year.deliveries().get(i).date())
@@ -162,20 +161,26 @@ public record LevelPlot(
             svg.text(RIGHT, TOP - 6, "end", PlotSvg.Ink.QUIET, year.deliveries().size() + " deliveries");
             return;
         }
-        for (LevelYear.Drop drop : year.deliveries()) {
+        double taken = LEFT;
+        for (int i = 0; i < year.deliveries().size(); i++) {
+            LevelYear.Drop drop = year.deliveries().get(i);
             double x = curve.x(drop.date().plusDays(1));
             svg.shape(new double[] {x - 5, x + 5, x}, new double[] {TOP, TOP, TOP + 9}, PlotSvg.Ink.INK, true);
-            if (x - named >= NAME_ROOM) {
+            double next = i + 1 < year.deliveries().size()
+                    ? curve.x(year.deliveries().get(i + 1).date().plusDays(1)) - 8
+                    : RIGHT;
+            boolean right = next - x > NAME_ROOM;
+            if (right || x - 8 - taken > NAME_ROOM) {
                 svg.words(
-                        x + 8,
+                        right ? x + 8 : x - 8,
                         TOP + 10,
-                        "start",
+                        right ? "start" : "end",
                         PlotSvg.Ink.QUIET,
                         14,
                         false,
                         String.format(Locale.ROOT, "%,.0f gal", drop.gallons()));
-                named = x;
             }
+            taken = right ? x + NAME_ROOM : x + 8;
         }
     }
 

@@ -2,6 +2,7 @@ package longrun.ui.field;
 
 import com.vaadin.flow.dom.Element;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import longrun.draft.EntryAddress;
 import longrun.quantity.NotAQuantity;
 import longrun.quantity.Quantity;
@@ -19,6 +20,9 @@ public final class QuantityField<Q extends Quantity> extends LineField {
 
     /** A longer unit, such as air changes an hour, stands in a line of its own width. */
     private static final int SHORT_UNIT = 9;
+
+    /** What is typed bears a unit of its own, and the field's would stand behind it as a second one; "199k" has none. */
+    private static final Pattern OWN_UNIT = Pattern.compile("[a-jl-z\u00b0'\"]|k[a-z]", Pattern.CASE_INSENSITIVE);
 
     private final String none;
     private final Shown<Q> shown;
@@ -72,9 +76,9 @@ public final class QuantityField<Q extends Quantity> extends LineField {
     @Override
     public void show(boolean write) {
         String words = shown.unitWords(desk().units());
-        Dom.retext(unit, words);
         Dom.setClass(element(), "long-unit", words.length() > SHORT_UNIT);
         super.show(write);
+        Dom.retext(unit, OWN_UNIT.matcher(entry().orElseThrow().text()).find() ? "" : words);
         String stored = desk().session().text(pointer());
         unknown.ifPresent(u -> press(u, stored.isBlank() && !isList()));
         absent.ifPresent(n -> press(n, isNone(stored)));

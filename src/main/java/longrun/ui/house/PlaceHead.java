@@ -16,10 +16,14 @@ final class PlaceHead {
             "place-head",
             heading,
             lede,
-            Dom.text(
+            Dom.el(
                     "p",
                     "keys-of-facts",
-                    "In an empty line ? is not known and - is none; a figure takes either back."));
+                    Dom.words("In an empty line "),
+                    Dom.text("span", "nb", "? is not known"),
+                    Dom.words(" and "),
+                    Dom.text("span", "nb", "- is none;"),
+                    Dom.words(" a figure takes either back.")));
 
     Element element() {
         return element;

@@ -10,7 +10,7 @@ public final class ScrollHint {
     private static final String WHETHER_IT_SLIDES =
             "const look = () => this.parentElement?.classList.toggle('slides', this.scrollWidth > this.clientWidth + 1);"
                     + " new ResizeObserver(look).observe(this);"
-                    + " new MutationObserver(look).observe(this, {childList: true, subtree: true}); look()";
+                    + " new MutationObserver(look).observe(this, {childList: true, subtree: true, attributeFilter: ['style']}); look()";
 
     private ScrollHint() {}
 

@@ -17,7 +17,7 @@ final class TicketsTable {
     private final HousePage desk;
     private final Element body = Dom.el("tbody", "");
     private final Element box;
-    private final Element said = Dom.text("p", "lede", "");
+    private final Element said = Dom.text("p", "lede s start-note", "");
     private final Element element;
     private String shown = "";
 

@@ -141,7 +141,7 @@ final class UseFields {
 
     /** The months it burns in, each a switch; with none chosen it burns all year. */
     private Element months(String at) {
-        Element row = Dom.el("div", "ans")
+        Element row = Dom.el("div", "ans many")
                 .setAttribute("role", "group")
                 .setAttribute("aria-label", "Months it burns in; none chosen is all year");
         for (int m = 1; m <= 12; m++) {

@@ -198,7 +198,7 @@ final class TankAnswers {
         Optional<StandardTanks.Size> size = c.size();
         if (size.isPresent()) {
             StandardTanks.Size s = size.get();
-            return where + Show.plain(s.waterGal()) + " gal, " + Show.plain(s.diameterIn()) + " by "
+            return where + Show.whole(s.waterGal()) + " gal, " + Show.plain(s.diameterIn()) + " by "
                     + Show.plain(s.lengthIn()) + " in.; it gives " + FigureText.words(c.capacityBtuh(), desk.units())
                     + " while keeping its pressure"
                     + c.distances().map(d -> distances(d, c.underground())).orElse("") + ".";
