@@ -15,6 +15,9 @@ final class LabelPlaces {
     private static final double[] ANGLES = {-60, -120, 60, 120, -35, -145, 35, 145, -90, 90, 0, 180};
     private static final double[] REACHES = {20, 36, 58, 86, 120, 160};
 
+    /** A leader stands off from its pipe by more degrees than this. */
+    private static final double SLANT = 12;
+
     private LabelPlaces() {}
 
     /** Beside a box: right, left, below, above. */
@@ -94,12 +97,22 @@ final class LabelPlaces {
                 for (double share : new double[] {0.5, 0.3, 0.7}) {
                     Point from = leg.a().towards(leg.b(), share);
                     for (double angle : ANGLES) {
-                        out.add(led(key, lines, width, from, angle, reach));
+                        if (!isAlong(leg, angle)) {
+                            out.add(led(key, lines, width, from, angle, reach));
+                        }
                     }
                 }
             }
         }
         return out;
+    }
+
+    /** Whether a leader would lie on its own leg and leave it at a tee, where it may be any pipe's. */
+    private static boolean isAlong(Stroke leg, double angle) {
+        double way = Math.toDegrees(
+                Math.atan2(leg.b().y() - leg.a().y(), leg.b().x() - leg.a().x()));
+        double apart = Math.abs((angle - way) % 180);
+        return leg.a().distance(leg.b()) > 1 && Math.min(apart, 180 - apart) < SLANT;
     }
 
     /** The four sides of a box, for leaders to begin at. */

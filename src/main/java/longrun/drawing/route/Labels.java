@@ -19,6 +19,9 @@ final class Labels {
     /** What a place costs that no label should take. */
     private static final double CLASH = 5;
 
+    /** What it costs a leader to cross a pipe: whose it is, is then harder to see. */
+    private static final double PIPE = 4;
+
     private final Raster words = new Raster();
     private final Raster symbols = new Raster();
     private final Raster pipes = new Raster();
@@ -103,7 +106,15 @@ final class Labels {
 
     /** Whether it stands on something, or its leader passes through words or symbols. */
     private boolean clashes(Label label) {
-        return box(label) >= CLASH || label.leaders().stream().anyMatch(s -> words.crossings(clear(s, label), 1) > 0);
+        return box(label) >= CLASH
+                || label.leaders().stream()
+                        .map(s -> clear(s, label))
+                        .anyMatch(s -> words.crossings(s, 1) > 0 || ofSection(label) && symbols.crossings(s, 1) > 0);
+    }
+
+    /** What belongs to no section is a tank or a regulator, and stands among the symbols of its pipe. */
+    private static boolean ofSection(Label label) {
+        return !label.key().isEmpty();
     }
 
     /** Whether words stand on nothing where they are. */
@@ -116,13 +127,18 @@ final class Labels {
         return words.isFree(line, 2) && symbols.isFree(line, 1);
     }
 
+    /** How many pipes a leader comes upon along a line. */
+    int pipesMet(Stroke line) {
+        return pipes.crossings(line, 9);
+    }
+
     /** What it costs a leader to pass a point, a step being ten; negative where it may not. */
     int leaderCost(Point p) {
         Box about = Box.around(p, 4, 4);
         if (!words.isFree(about)) {
             return -1;
         }
-        return (symbols.isFree(about) ? 0 : 40) + (pipes.isFree(about) ? 0 : 6) + (thin.isFree(about) ? 0 : 20);
+        return (symbols.isFree(about) ? 0 : 200) + (pipes.isFree(about) ? 0 : 24) + (thin.isFree(about) ? 0 : 20);
     }
 
     private double box(Label label) {
@@ -161,7 +177,7 @@ final class Labels {
     private double leader(Stroke from, double least) {
         double sum = 6.0 * words.crossings(from, 2) + 6.0 * symbols.crossings(from, 2);
         if (sum < least) {
-            sum += 2.5 * pipes.crossings(from, (int) Math.ceil((least - sum) / 2.5));
+            sum += PIPE * pipes.crossings(from, (int) Math.ceil((least - sum) / PIPE));
         }
         return sum < least ? sum + 2.5 * thin.crossings(from, 4) : sum;
     }

@@ -18,6 +18,8 @@ final class LeaderPath {
 
     private static final double STEP = 8;
 
+    private static final double MIDDLE = 0.25;
+
     /** How far beyond the drawing a place is looked for, pixels. */
     private static final double BEYOND = 260;
 
@@ -61,9 +63,12 @@ final class LeaderPath {
 
     private Optional<Label> search(Label.Text text, List<Stroke> strokes) {
         double width = Label.widest(text.lines());
-        begin(strokes, true);
+        begin(strokes, MIDDLE, true);
         if (next.isEmpty()) {
-            begin(strokes, false);
+            begin(strokes, 0, true);
+        }
+        if (next.isEmpty()) {
+            begin(strokes, 0, false);
         }
         while (!next.isEmpty()) {
             long[] nearest = next.poll();
@@ -92,11 +97,14 @@ final class LeaderPath {
         return Optional.empty();
     }
 
-    /** @param open whether only from where nothing is written beside the pipe */
-    private void begin(List<Stroke> strokes, boolean open) {
+    /**
+     * @param off from either end of a leg, as a share of it: a leader that ends in a tee may be any of its pipes'
+     * @param open whether only from where nothing is written beside the pipe
+     */
+    private void begin(List<Stroke> strokes, double off, boolean open) {
         for (Stroke s : strokes) {
             int steps = Math.max(2, (int) (s.a().distance(s.b()) / STEP));
-            for (int i = 1; i < steps; i++) {
+            for (int i = Math.max(1, (int) Math.ceil(off * steps)); i <= Math.min(steps - 1, (1 - off) * steps); i++) {
                 int square = square(s.a().towards(s.b(), (double) i / steps));
                 Point p = at(square);
                 if (!open || labels.leaderCost(p) >= 0 && labels.isOpen(new Stroke(onPipe(p, strokes), p))) {
@@ -148,13 +156,26 @@ final class LeaderPath {
         int at = 0;
         while (at < way.size() - 1) {
             int to = way.size() - 1;
-            while (to > at + 1 && !labels.isOpen(new Stroke(way.get(at), way.get(to)))) {
+            while (to > at + 1 && !isStraight(way, at, to)) {
                 to--;
             }
             straight.add(way.get(to));
             at = to;
         }
         return straight;
+    }
+
+    /** Whether straight on nothing stands in the way, and no more pipes are crossed than on the way found. */
+    private boolean isStraight(List<Point> way, int at, int to) {
+        Stroke line = new Stroke(way.get(at), way.get(to));
+        if (!labels.isOpen(line)) {
+            return false;
+        }
+        int crossed = 0;
+        for (int k = at; k < to; k++) {
+            crossed += labels.pipesMet(new Stroke(way.get(k), way.get(k + 1)));
+        }
+        return labels.pipesMet(line) <= crossed;
     }
 
     private static Point onPipe(Point p, List<Stroke> strokes) {

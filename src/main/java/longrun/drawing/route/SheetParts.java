@@ -15,6 +15,8 @@ final class SheetParts {
     private static final double SHARED = 280;
 
     private final Box extent;
+    private final double sheetWidth;
+    private final double sheetHeight;
     private final double width;
     private final double height;
     private final int across;
@@ -22,10 +24,17 @@ final class SheetParts {
 
     SheetParts(Box extent, double width, double height) {
         this.extent = extent;
-        this.width = width;
-        this.height = height;
+        this.sheetWidth = width;
+        this.sheetHeight = height;
         this.across = count(extent.width(), width);
         this.down = count(extent.height(), height);
+        this.width = part(extent.width(), width, across);
+        this.height = part(extent.height(), height, down);
+    }
+
+    /** No more than the parts need between them: a drawing a little too wide is not the same sheet twice. */
+    private static double part(double whole, double most, int count) {
+        return count == 1 ? most : Math.min(most, (whole + (count - 1) * SHARED) / count);
     }
 
     private static int count(double whole, double part) {
@@ -119,8 +128,8 @@ final class SheetParts {
 
     /** The whole without words, with the parts drawn over it. */
     private SheetPart key(Maker maker, boolean[][] there, Foot foot) {
-        double scale = Math.min(1, Math.min(width / extent.width(), (height - 230) / extent.height()));
-        Box inside = new Box(0, 0, width, height);
+        double scale = Math.min(1, Math.min(sheetWidth / extent.width(), (sheetHeight - 230) / extent.height()));
+        Box inside = new Box(0, 0, sheetWidth, sheetHeight);
         String drawn = maker.make(inside, b -> true, new Words(false, "Key to the parts of the pipe route", out -> {
             for (int r = 0; r < down; r++) {
                 for (int c = 0; c < across; c++) {

@@ -17,6 +17,7 @@ import java.util.Random;
 import longrun.Samples;
 import longrun.drawing.svg.Box;
 import longrun.drawing.svg.Stroke;
+import longrun.plan.PlannedHouse;
 import longrun.review.Parts;
 import longrun.review.Review;
 import longrun.review.Reviewer;
@@ -203,5 +204,60 @@ class LabelsTest {
         }
         assertThat(most).as("strokes of pipe in the fullest house").isGreaterThan(90);
         assertThat(faults).isEmpty();
+    }
+
+    /** A trunk of five sections with six branches to its right, each to an appliance of a long name. */
+    private static String oneWay() {
+        String[] names = {
+            "Water heater in the utility room behind the kitchen", "Kitchen range with double oven",
+            "Furnace of the upper floor in the attic", "Clothes dryer in the laundry",
+            "Fireplace insert in the long living room", "Unit heater beside the workshop bench"
+        };
+        PlannedHouse house = PlannedHouse.empty()
+                .regulator("R1", "first-stage", "tank", "10 psi", "1 psi")
+                .regulator("R2", "second-stage", "Y1", "11 in w.c.", "0.5 in w.c.")
+                .section("Y1", "R1", "pe-pipe", "down 2 ft;north 40 ft;up 2 ft", "'setting':'underground'");
+        for (int i = 0; i < names.length; i++) {
+            String trunk = "T" + Math.min(5, i + 1);
+            if (i < 5) {
+                house.section(trunk, i == 0 ? "R2" : "T" + i, "steel", (i == 0 ? "up 4 ft;" : "") + "north 6 ft");
+            }
+            house.section("B" + i, trunk, "steel", "east 8 ft;down 3 ft")
+                    .appliance(
+                            "a" + i,
+                            "B" + i,
+                            "60,000 Btu/h",
+                            "'kind':'range','name':'" + names[i] + "'",
+                            "'connection':[{'part':'shutoff'},{'part':'flexible-connector'}]");
+        }
+        return house.text();
+    }
+
+    @Test
+    void twelveSectionsWhoseBranchesAllGoOneWayAreLetteredWhole() {
+        Drawn drawn = drawn(oneWay());
+        assertThat(faults(drawn)).isEmpty();
+        List<String> through = new ArrayList<>();
+        for (Label label : drawn.labels()) {
+            for (Stroke s : label.leaders()) {
+                Line2D line = new Line2D.Double(s.a().x(), s.a().y(), s.b().x(), s.b().y());
+                for (Box b : drawn.appliances()) {
+                    Box inside = b.grown(-4);
+                    if (line.intersects(inside.left(), inside.top(), inside.width(), inside.height())) {
+                        through.add(label.lines().toString());
+                    }
+                }
+            }
+        }
+        assertThat(through).as("leaders through an appliance").isEmpty();
+    }
+
+    @Test
+    void aDrawingALittleWiderThanItsSheetIsNotTheSameSheetTwice() {
+        Review review = Reviewer.standard().review(Samples.plan(oneWay()), Parts.PIPING);
+        double whole = Schematic.parts(review, 1e6, 1e6).get(0).width();
+        List<SheetPart> parts = Schematic.parts(review, whole - 10, 1e6);
+        assertThat(parts).extracting(SheetPart::name).containsExactly("key", "A1", "A2");
+        assertThat(parts.get(1).width()).isLessThan(0.7 * whole);
     }
 }
