@@ -53,6 +53,17 @@ public final class Shown {
         return String.join("", texts(place, part));
     }
 
+    /** The words of a part, a blank between those of two elements. */
+    public static String spaced(Element place, String part) {
+        List<String> words = new java.util.ArrayList<>();
+        parts(place, part).traverse((n, depth) -> {
+            if (n instanceof TextNode text && !text.isBlank()) {
+                words.add(text.text().strip());
+            }
+        });
+        return String.join(" ", words);
+    }
+
     /** The words of each part of that name, of which there is at least one. */
     public static List<String> texts(Element place, String part) {
         return parts(place, part).stream().map(Shown::words).toList();

@@ -33,8 +33,24 @@ final class CopperTube {
         return List.of(AskedOnce.ofSections(new Type()), AskedOnce.ofSections(new Joints()));
     }
 
+    /** A rule of copper alone. */
+    private abstract static class OfCopper extends SectionRule {
+
+        @Override
+        public final Verdict judge(House house, Threshold own, Section section, Place place) {
+            if (!section.material().isKnown()) {
+                return Verdict.of(name(), place, State.ASKS); // asked with the sizes
+            }
+            return section.material().is(Material.COPPER)
+                    ? judgeCopper(house, own, section, place)
+                    : Judge.notFor(own, place);
+        }
+
+        abstract Verdict judgeCopper(House house, Threshold own, Section section, Place place);
+    }
+
     /** Type K, L or ACR. */
-    static final class Type extends SectionRule {
+    static final class Type extends OfCopper {
 
         @Override
         public String name() {
@@ -42,13 +58,7 @@ final class CopperTube {
         }
 
         @Override
-        public Verdict judge(House house, Threshold own, Section section, Place place) {
-            if (!section.material().isKnown()) {
-                return Verdict.of(name(), place, State.ASKS); // asked with the sizes
-            }
-            if (!section.material().is(Material.COPPER)) {
-                return Judge.notFor(own, place);
-            }
+        Verdict judgeCopper(House house, Threshold own, Section section, Place place) {
             String field = place.pointer() + "/tube";
             if (section.tube().is(Tube.M)) {
                 return Judge.broken(
@@ -70,7 +80,7 @@ final class CopperTube {
     }
 
     /** Brazed or flared; never soft solder. */
-    static final class Joints extends SectionRule {
+    static final class Joints extends OfCopper {
 
         private static final String REMEDY = "Braze the joints of {who} or make them as flares.";
 
@@ -80,13 +90,7 @@ final class CopperTube {
         }
 
         @Override
-        public Verdict judge(House house, Threshold own, Section section, Place place) {
-            if (!section.material().isKnown()) {
-                return Verdict.of(name(), place, State.ASKS); // asked with the sizes
-            }
-            if (!section.material().is(Material.COPPER)) {
-                return Judge.notFor(own, place);
-            }
+        Verdict judgeCopper(House house, Threshold own, Section section, Place place) {
             String field = place.pointer() + "/joints";
             List<Joint> joints = section.joints().findValue().orElse(List.of());
             Set<Joint> wrong = joints.stream()

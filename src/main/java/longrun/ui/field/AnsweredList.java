@@ -76,10 +76,6 @@ public final class AnsweredList {
         list.add();
     }
 
-    public void remove(int index) {
-        list.remove(index);
-    }
-
     /** Draws the items anew where their number changed; true where it did. */
     public boolean draw() {
         Entered now = desk.session().at(pointer);

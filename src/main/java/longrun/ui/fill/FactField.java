@@ -71,10 +71,6 @@ final class FactField {
         return entry;
     }
 
-    FillEntry which() {
-        return which;
-    }
-
     /**
      * Shows the entry.
      *

@@ -36,14 +36,6 @@ final class FillAnswerPanel {
         panel.appendChild(slots.element(), findings, Dom.el("p", "acts", print));
     }
 
-    String stateShown() {
-        return head.stateShown();
-    }
-
-    FillSlots slots() {
-        return slots;
-    }
-
     /** Shows the answer as far as there is one. */
     void show(
             FillDraft draft,

@@ -7,19 +7,17 @@ import longrun.draft.fill.FillDraft;
 import longrun.draft.fill.FillEntry;
 import longrun.draft.fill.FuelUse;
 import longrun.ui.frame.Rehearsal;
-import org.jspecify.annotations.Nullable;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
 /** Types a gauge and a use longer and shorter by a digit into a page nobody sees. */
 @Component
 @Order(3)
-class FillRehearsal extends Rehearsal {
+class FillRehearsal extends Rehearsal<FillView> {
 
     private static final int KEYS = 60;
 
     private final FillReviewer reviewer;
-    private @Nullable FillView page;
 
     FillRehearsal(FillReviewer reviewer) {
         super(KEYS);
@@ -30,15 +28,11 @@ class FillRehearsal extends Rehearsal {
     protected FillView open() {
         FillView opened = new FillView(reviewer, plan -> 0);
         opened.kept(FillDraft.demo(LocalDate.of(2026, 10, 1)).kept(), Map.of(), Optional.empty());
-        page = opened;
         return opened;
     }
 
     @Override
-    protected void key(int number) {
-        if (page == null) {
-            return;
-        }
+    protected void key(FillView page, int number) {
         page.hand().typed(FillEntry.GAUGE, number % 2 == 0 ? "6" : "62");
         page.hand().typed(0, FuelUse.Column.AMOUNT, number % 2 == 0 ? "3,800" : "38,000");
     }

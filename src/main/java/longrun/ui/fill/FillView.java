@@ -127,10 +127,6 @@ public final class FillView extends KeptPage<FillDraft> {
         return below.past();
     }
 
-    FillAnswerPanel panel() {
-        return panel;
-    }
-
     /** A key: what else it changed is written into its field, the field it was typed in never. */
     void took(FillDraft next, String place) {
         takeKey(next, place);

@@ -60,10 +60,6 @@ final class PastFillTable {
         return rows.size();
     }
 
-    String said() {
-        return said.getText();
-    }
-
     void show(FillDraft draft, Optional<FillReport> report, LocalDate today, UnitSystem units, String typing) {
         List<PastFillEntries.Past> fills = draft.past();
         while (rows.size() > fills.size() + 1) {

@@ -28,11 +28,6 @@ public final class AnswerHead {
         Dom.retext(because, why);
     }
 
-    /** State and reason as they stand. */
-    public String stateShown() {
-        return state.getText() + ": " + because.getText();
-    }
-
     /**
      * What is in hand, drawn anew only where it differs.
      *

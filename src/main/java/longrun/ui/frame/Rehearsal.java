@@ -5,8 +5,12 @@ import com.vaadin.flow.component.UI;
 import com.vaadin.flow.internal.ConstantPool;
 import com.vaadin.flow.internal.StateTree;
 
-/** A page nobody sees, typed into once the program has started, so that a person's first keys are answered quickly. */
-public abstract class Rehearsal {
+/**
+ * A page nobody sees, typed into once the program has started, so that a person's first keys are answered quickly.
+ *
+ * @param <P> the page
+ */
+public abstract class Rehearsal<P extends Component> {
 
     private final int keys;
 
@@ -20,18 +24,19 @@ public abstract class Rehearsal {
     }
 
     /** The page, with something in it. */
-    protected abstract Component open();
+    protected abstract P open();
 
-    /** One key; the page is the one {@link #open} gave. */
-    protected abstract void key(int number);
+    /** One key into the page. */
+    protected abstract void key(P page, int number);
 
     /** Types every key and has the page's changes written out, as they would be sent. */
     public final void run() {
         UI ui = new UI();
         StateTree tree = ui.getInternals().getStateTree();
-        ui.add(open());
+        P page = open();
+        ui.add(page);
         for (int i = 0; i < keys; i++) {
-            key(i);
+            key(page, i);
             tree.collectChanges(change -> change.toJson(new ConstantPool()));
         }
     }

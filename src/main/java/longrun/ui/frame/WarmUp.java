@@ -14,9 +14,9 @@ class WarmUp {
     /** What is warmed belongs to the running Java, however often the program starts in it. */
     private static final AtomicBoolean BEGUN = new AtomicBoolean();
 
-    private final List<Rehearsal> rehearsals;
+    private final List<Rehearsal<?>> rehearsals;
 
-    WarmUp(List<Rehearsal> rehearsals) {
+    WarmUp(List<Rehearsal<?>> rehearsals) {
         this.rehearsals = rehearsals.stream()
                 .sorted(AnnotationAwareOrderComparator.INSTANCE)
                 .toList();

@@ -28,10 +28,6 @@ final class HouseNotice {
         return notice;
     }
 
-    String words() {
-        return notice.hasAttribute("hidden") ? "" : notice.getTextRecursively();
-    }
-
     void show() {
         SaveState now = session.standing();
         boolean failed = session.isFailed();

@@ -10,7 +10,6 @@ import longrun.review.Reviewer;
 import longrun.store.Draft;
 import longrun.store.DraftStore;
 import longrun.ui.frame.Rehearsal;
-import org.jspecify.annotations.Nullable;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
@@ -20,7 +19,7 @@ import org.springframework.stereotype.Component;
  */
 @Component
 @Order(2)
-class HouseRehearsal extends Rehearsal {
+class HouseRehearsal extends Rehearsal<HouseView> {
 
     private static final int KEYS = 200;
 
@@ -28,7 +27,6 @@ class HouseRehearsal extends Rehearsal {
     private static final long NO_HOUSE = -1;
 
     private final DraftStore store;
-    private @Nullable HouseView page;
 
     HouseRehearsal(DraftStore store) {
         super(KEYS);
@@ -42,16 +40,12 @@ class HouseRehearsal extends Rehearsal {
         opened.open(HouseSession.of(store, Reviewer.standard(), demo));
         opened.show(PlaceKind.ROUTE);
         opened.kept("", Map.of(), Optional.empty());
-        page = opened;
         store.rehearse(demo.json(), KEYS / 2);
         return opened;
     }
 
     @Override
-    protected void key(int number) {
-        if (page == null) {
-            return;
-        }
+    protected void key(HouseView page, int number) {
         if (number == KEYS / 2) {
             page.show(PlaceKind.APPLIANCES);
         }

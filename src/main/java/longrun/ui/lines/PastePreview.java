@@ -38,10 +38,6 @@ public final class PastePreview<L> {
         return panel;
     }
 
-    public boolean isOpen() {
-        return !panel.hasAttribute("hidden");
-    }
-
     public List<L> lines() {
         return lines;
     }

@@ -80,9 +80,4 @@ public final class RemovalAsk {
     public void remove() {
         remove.accept(Set.copyOf(staying));
     }
-
-    /** What it says. */
-    public String words() {
-        return element.getTextRecursively();
-    }
 }

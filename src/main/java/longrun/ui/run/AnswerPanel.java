@@ -64,10 +64,6 @@ final class AnswerPanel {
         head.state(words, why);
     }
 
-    String stateShown() {
-        return head.stateShown();
-    }
-
     /**
      * The line in hand, its answer as far as there is one, and the word to stand where no size can.
      *

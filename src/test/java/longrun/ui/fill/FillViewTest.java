@@ -89,7 +89,7 @@ class FillViewTest {
     }
 
     private String state() {
-        return view.panel().stateShown();
+        return Shown.text(view.getElement(), ".state") + ": " + Shown.text(view.getElement(), ".because");
     }
 
     private void fire(String event) {
@@ -356,7 +356,8 @@ class FillViewTest {
         String plain = FigureText.words(review().fuel().orElseThrow().annualGal(), UnitSystem.CUSTOMARY);
         view.hand().pastedFills("Date\tGallons\n2026-01-12\t231\nFeb 24 2026\t300 gal");
         assertThat(view.draft().past()).hasSize(2);
-        assertThat(view.past().said()).contains("every figure here is scaled by", "give or take");
+        assertThat(Shown.text(view.past().element(), "p.s[role=status]"))
+                .contains("every figure here is scaled by", "give or take");
         assertThat(answer()).contains("start").doesNotContain(plain);
         type(2, PastFillEntries.Column.DATE, "Apr 20 2026");
         assertThat(answer()).contains("foretold").doesNotContain("a fill is missing");

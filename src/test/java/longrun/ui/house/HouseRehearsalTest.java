@@ -21,7 +21,7 @@ class HouseRehearsalTest extends OpenHouses {
         HouseRehearsal rehearsal = new HouseRehearsal(store);
         HouseView page = rehearsal.open();
         String before = HouseShown.figure(page, "run");
-        rehearsal.key(0);
+        rehearsal.key(page, 0);
         assertThat(HouseShown.figure(page, "run")).isNotEqualTo(before);
         rehearsal.run();
         assertThat(store.list()).hasSize(kept);

@@ -73,6 +73,10 @@ class RunViewTest {
                 .orElse(null);
     }
 
+    private String state() {
+        return Shown.text(view.getElement(), ".state") + ": " + Shown.text(view.getElement(), ".because");
+    }
+
     @Test
     void cautionStandsWordForWordBeforeTheWork() {
         Element caution = view.getElement()
@@ -90,7 +94,7 @@ class RunViewTest {
         assertThat(sizeOf(0)).isEqualTo("1");
         assertThat(sizeOf(1)).isEqualTo("3/4");
         assertThat(sizeOf(2)).isEqualTo("1/2");
-        assertThat(view.panel().stateShown()).startsWith("Sized, not approved");
+        assertThat(state()).startsWith("Sized, not approved");
     }
 
     @Test
@@ -101,9 +105,9 @@ class RunViewTest {
         assertThat(view.lines().row(1).entry(Line.Column.LENGTH).text()).isEqualTo("12 x");
         assertThat(view.draft().lines().get(1).length()).isEqualTo("12 x");
         assertThat(sizeOf(1)).isEqualTo("3/4");
-        assertThat(view.panel().stateShown()).contains("line B, length");
+        assertThat(state()).contains("line B, length");
         type(1, Line.Column.LENGTH, "12");
-        assertThat(view.panel().stateShown()).startsWith("Sized, not approved");
+        assertThat(state()).startsWith("Sized, not approved");
     }
 
     @Test
@@ -121,7 +125,7 @@ class RunViewTest {
         type(1, Line.Column.LENGTH, "abc");
         view.choose(Pipe.CSST);
         assertThat(sizeOf(1)).isEqualTo("waiting");
-        assertThat(view.panel().stateShown()).contains("Nothing is sized until it is mended");
+        assertThat(state()).contains("Nothing is sized until it is mended");
         assertThat(page()).doesNotContain("231,000");
     }
 
@@ -133,7 +137,7 @@ class RunViewTest {
         type(1, Line.Column.NAME, "range");
         type(1, Line.Column.LENGTH, "14");
         type(1, Line.Column.INPUT, "65000");
-        assertThat(view.panel().stateShown()).contains("Lines A and B each leave the regulator");
+        assertThat(state()).contains("Lines A and B each leave the regulator");
     }
 
     @Test
@@ -143,7 +147,7 @@ class RunViewTest {
         assertThat(sizeOf(0)).isNotEqualTo("1/2").doesNotContain("/");
         assertThat(sizeOf(2)).as("it may grow with what is still to be typed").isEqualTo("1/2so far");
         view.inHand(2);
-        assertThat(view.panel().stateShown()).startsWith("Unknown");
+        assertThat(state()).startsWith("Unknown");
     }
 
     @Test
@@ -273,13 +277,13 @@ class RunViewTest {
     void anEmptyRunClosesThePastePreviewAndUndoBringsTheLinesBack() {
         twoLines();
         view.pasted("to the grill\t12\t40,000");
-        assertThat(view.paste().isOpen()).isTrue();
+        assertThat(Shown.count(view.getElement(), ".paste:not([hidden])")).isEqualTo(1);
         Fired.event(button(view.getElement(), "Begin an empty run"), "click", elemental.json.Json.createObject());
-        assertThat(view.paste().isOpen()).isFalse();
+        assertThat(Shown.count(view.getElement(), ".paste:not([hidden])")).isZero();
         assertThat(view.draft().lines()).isEmpty();
         Fired.event(view.getElement(), "sheet-undo", elemental.json.Json.createObject());
         assertThat(view.draft().lines()).hasSize(3);
-        assertThat(view.paste().isOpen()).isFalse();
+        assertThat(Shown.count(view.getElement(), ".paste:not([hidden])")).isZero();
     }
 
     private static Stream<Element> below(Element e) {
@@ -299,7 +303,7 @@ class RunViewTest {
     void anInputThatMayBeMeantInThousandsIsAskedAndNotCalledSized() {
         twoLines();
         type(1, Line.Column.INPUT, "199");
-        assertThat(view.panel().stateShown())
+        assertThat(state())
                 .startsWith("1 question open")
                 .contains("less than a pilot light burns")
                 .doesNotContain("Sized");
@@ -310,23 +314,20 @@ class RunViewTest {
     void aLengthOfZeroIsAskedAndNotCalledSized() {
         twoLines();
         type(1, Line.Column.LENGTH, "0");
-        assertThat(view.panel().stateShown()).startsWith("1 question open").contains("Line B: The length is 0 ft");
+        assertThat(state()).startsWith("1 question open").contains("Line B: The length is 0 ft");
     }
 
     @Test
     void polyethyleneInTheHouseMustBeMended() {
         twoLines();
         view.choose(Pipe.POLYETHYLENE);
-        assertThat(view.panel().stateShown())
-                .contains("must fix")
-                .contains("polyethylene")
-                .doesNotContain("Sized");
+        assertThat(state()).contains("must fix").contains("polyethylene").doesNotContain("Sized");
         assertThat(page()).contains("Must fix").contains("does not lie in the ground");
         choose("start", Start.TANK);
         assertThat(view.draft().plan().at("/sections/0/setting").asText())
                 .as("from the tank to the branch it may lie in the ground")
                 .isEqualTo("underground");
-        assertThat(view.panel().stateShown()).as("at the range it may not").contains("2 must fix");
+        assertThat(state()).as("at the range it may not").contains("2 must fix");
     }
 
     @Test

@@ -18,7 +18,7 @@ import org.springframework.core.annotation.Order;
 /** Prints the demo house's first sheet and draws its route, so that the first large drawing asked for is not a cold one. */
 @org.springframework.stereotype.Component
 @Order(9)
-class PapersRehearsal extends Rehearsal {
+class PapersRehearsal extends Rehearsal<Component> {
 
     private static final int DRAWINGS = 30;
 
@@ -38,7 +38,7 @@ class PapersRehearsal extends Rehearsal {
     }
 
     @Override
-    protected void key(int number) {
+    protected void key(Component page, int number) {
         if (demo != null) {
             Papers.drawing(demo);
         }

@@ -43,10 +43,6 @@ final class DrawingPane {
         return element;
     }
 
-    String svgShown() {
-        return box.getProperty("innerHTML", "");
-    }
-
     void show(Optional<Review> review, Optional<String> inHand, UnitSystem units) {
         Dom.show(element, review.isPresent());
         if (review.isEmpty()) {

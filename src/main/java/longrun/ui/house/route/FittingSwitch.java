@@ -31,10 +31,6 @@ final class FittingSwitch {
         return element;
     }
 
-    String measuredShown() {
-        return measured.getText();
-    }
-
     Element scaleElement() {
         return positions.scale().getElement();
     }

@@ -50,22 +50,6 @@ final class PressurePane {
         return element;
     }
 
-    String plotShown() {
-        return plot.shown();
-    }
-
-    List<String> figuresShown() {
-        return figures.stream().map(FigureSlot::shown).toList();
-    }
-
-    List<String> wordsShown() {
-        return figures.stream().map(FigureSlot::words).toList();
-    }
-
-    String tightShown() {
-        return tight.shown();
-    }
-
     void show(Optional<RouteAnswer> answer) {
         Optional<Integer> index = answer.filter(a -> a.stage().isPresent())
                 .map(a -> a.stage().getAsInt())

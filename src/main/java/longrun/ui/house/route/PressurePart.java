@@ -25,14 +25,6 @@ final class PressurePart {
         return element;
     }
 
-    PressurePane pane() {
-        return pane;
-    }
-
-    RegulatorSchedule regulators() {
-        return regulators;
-    }
-
     void show(Optional<RouteAnswer> answer) {
         pane.show(answer);
         regulators.show(desk.session().review());

@@ -49,16 +49,6 @@ final class RegulatorSchedule {
         return element;
     }
 
-    String rowShown(int regulator) {
-        return String.join(
-                " | ",
-                lines.get(regulator).cells().stream().map(Element::getText).toList());
-    }
-
-    String wordsShown(int regulator) {
-        return lines.get(regulator).words().getText();
-    }
-
     void show(Optional<Review> review) {
         List<RegulatorPressure> all =
                 review.map(r -> r.pressures().regulators()).orElse(List.of());

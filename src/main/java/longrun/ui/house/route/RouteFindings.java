@@ -32,10 +32,6 @@ final class RouteFindings {
         return box;
     }
 
-    List<Finding> shown() {
-        return shown;
-    }
-
     void show() {
         HouseSession session = desk.session();
         Set<String> ids = new HashSet<>();

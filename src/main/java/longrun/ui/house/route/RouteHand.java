@@ -54,11 +54,6 @@ public final class RouteHand implements RouteRow.Hand {
         return typing;
     }
 
-    @Nullable
-    RemovalAsk removal() {
-        return removal;
-    }
-
     /** Takes up what was chosen elsewhere, and lets go of a question about a section that is gone. */
     void follow(RouteLines lines) {
         followed(lines);

@@ -104,14 +104,6 @@ public final class RouteRow {
         return tools;
     }
 
-    String sizeShown() {
-        return body.sizeShown();
-    }
-
-    String loadShown() {
-        return body.load().getText();
-    }
-
     /** Whether it is kept behind the next line, out of sight until a person types so far ahead. */
     void spare(boolean spare) {
         body.spare(spare);

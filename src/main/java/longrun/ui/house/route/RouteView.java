@@ -230,18 +230,6 @@ public final class RouteView implements Place {
         return paste;
     }
 
-    DrawingPane drawing() {
-        return drawing;
-    }
-
-    UsedRow row() {
-        return row;
-    }
-
-    PressurePart pressure() {
-        return pressure;
-    }
-
     TubingPanel tubing() {
         return tubing;
     }
@@ -253,13 +241,5 @@ public final class RouteView implements Place {
 
     WholeRouteBar whole() {
         return whole;
-    }
-
-    FittingSwitch fittings() {
-        return fittings;
-    }
-
-    RouteFindings findings() {
-        return findings;
     }
 }

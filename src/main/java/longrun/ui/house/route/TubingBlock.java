@@ -113,26 +113,6 @@ final class TubingBlock {
         return cells;
     }
 
-    List<String> faultsShown() {
-        return faults.getChildren().map(Element::getText).toList();
-    }
-
-    String saidNow() {
-        return said.getText();
-    }
-
-    String usedNow() {
-        return used.getText();
-    }
-
-    String removeWords() {
-        return remove.getText();
-    }
-
-    TubingReadTable read() {
-        return read;
-    }
-
     String cellsText() {
         return cells.getProperty("value", "");
     }

@@ -51,14 +51,6 @@ final class TubingPanel {
         return tables;
     }
 
-    String summaryShown() {
-        return summary.getText();
-    }
-
-    String saidNow() {
-        return said.getText();
-    }
-
     void add() {
         int index = desk.session().add(TubingDraft.TABLES, NewItem.of("material", Material.CSST.written()));
         element.setAttribute("open", true); // so that it is not folded up by going to another place and back

@@ -28,14 +28,6 @@ final class TubingReadTable {
         return element;
     }
 
-    String headingShown() {
-        return element.hasAttribute("hidden") ? "" : heading.getText();
-    }
-
-    String cellsShown() {
-        return body.getTextRecursively();
-    }
-
     void show(Optional<CapacityTable> table, UnitSystem units) {
         Dom.show(element, table.isPresent());
         if (table.isEmpty()) {

@@ -35,10 +35,6 @@ final class UsedRow {
         return element;
     }
 
-    String headingShown() {
-        return heading.getText();
-    }
-
     void show(Optional<RouteAnswer> answer, UnitSystem units) {
         Optional<RouteAnswer> sized = answer.filter(a -> a.size().row().isPresent()
                 && a.size().used().isPresent()

@@ -52,10 +52,6 @@ final class PointBlock {
         return element;
     }
 
-    String recordedShown() {
-        return recorded.getText();
-    }
-
     /**
      * Shows the point.
      *

@@ -107,10 +107,6 @@ final class ReadingBlock {
         return element;
     }
 
-    String verdictShown() {
-        return verdict.getText();
-    }
-
     /** The weather and the clock count in a test alone. */
     void showOfTest() {
         String what = desk.session().text(ReadingsPane.READINGS + "/" + index + "/what");

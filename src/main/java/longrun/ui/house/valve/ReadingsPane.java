@@ -41,16 +41,8 @@ public final class ReadingsPane {
                 Dom.el("div", "acts", add));
     }
 
-    Element element() {
+    public Element element() {
         return element;
-    }
-
-    public List<String> verdictsShown() {
-        return shown.stream().map(ReadingBlock::verdictShown).toList();
-    }
-
-    FieldList fields() {
-        return fields;
     }
 
     public void add() {

@@ -3,7 +3,6 @@ package longrun.ui.house.valve;
 import com.vaadin.flow.dom.Element;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import longrun.draft.entry.Entered;
@@ -71,13 +70,6 @@ public final class ValvePlace implements Place {
         fields.focus(POINTS + "/" + index + "/done");
     }
 
-    /** What is recorded of a point, as it is shown. */
-    public String recordedShown(HoldPoint point) {
-        return Optional.ofNullable(blocks.get(point))
-                .map(PointBlock::recordedShown)
-                .orElse("");
-    }
-
     @Override
     public void show(boolean write) {
         Optional<HoldPoints> all = desk.session().review().map(HoldPoints::of);
@@ -130,10 +122,5 @@ public final class ValvePlace implements Place {
         Map<String, String> heard = new HashMap<>(fields.heard());
         heard.putAll(readings.heard());
         return heard;
-    }
-
-    /** The verdicts beside the readings, for tests. */
-    public List<String> verdictsShown() {
-        return readings.verdictsShown();
     }
 }

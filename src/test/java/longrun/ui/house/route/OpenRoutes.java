@@ -1,9 +1,11 @@
 package longrun.ui.house.route;
 
+import java.util.List;
 import java.util.Optional;
 import longrun.draft.HouseSession;
 import longrun.review.Reviewer;
 import longrun.store.DraftStore;
+import longrun.ui.Shown;
 import longrun.ui.house.OpenHouses;
 import longrun.ui.place.HousePage;
 import longrun.words.UnitSystem;
@@ -62,5 +64,20 @@ abstract class OpenRoutes extends OpenHouses {
         desk = new Desk(HouseSession.open(store, Reviewer.standard(), id).orElseThrow());
         view = new RouteView(desk);
         view.show(true);
+    }
+
+    /** What a column of a line shows. */
+    String shown(int line, String column) {
+        return Shown.spaced(view.table().rows().get(line).element(), "." + column);
+    }
+
+    /** The figures of the pressure: the setting first, then each inlet. */
+    List<String> pressures() {
+        return Shown.texts(view.element(), "[aria-labelledby=h-pressure] .slot .f");
+    }
+
+    /** What stands beside them. */
+    List<String> pressureWords() {
+        return Shown.texts(view.element(), "[aria-labelledby=h-pressure] .slot .w > span:first-child");
     }
 }

@@ -2,8 +2,10 @@ package longrun.ui.house.route;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.vaadin.flow.dom.Element;
 import java.util.List;
 import longrun.Samples;
+import longrun.ui.Shown;
 import longrun.ui.house.valve.ReadingsPane;
 import org.junit.jupiter.api.Test;
 
@@ -33,8 +35,17 @@ class ReadingsPaneTest extends OpenRoutes {
         return pane;
     }
 
+    private String regulator(int index) {
+        return String.join(" | ", Shown.texts(view.element(), ".schedule tbody tr:nth-child(" + (index + 1) + ") > *"));
+    }
+
+    private String regulatorWords(int index) {
+        return Shown.text(view.element(), ".from-regulators > dd:nth-of-type(" + (index + 1) + ") > span:first-child");
+    }
+
     private List<String> shown() {
-        return pane().verdictsShown();
+        Element element = pane().element();
+        return Shown.count(element, ".verdict") == 0 ? List.of() : Shown.texts(element, ".verdict > span:first-child");
     }
 
     private void openOrchard() {
@@ -57,13 +68,13 @@ class ReadingsPaneTest extends OpenRoutes {
     void flowingPressureReadAtTheRegulatorTakesThePlaceOfTheDefaultFall() {
         openOrchard();
         view.hand().inHand(2);
-        String before = view.pressure().pane().figuresShown().get(1);
+        String before = pressures().get(1);
         String words = read("R2", "flowing-all", "10.9 in w.c.");
         assertThat(words)
                 .isEqualTo("Predicted 10.19 in. w.c.; the gauge agrees. From here on R2 is taken to fall as this gauge"
                         + " read, no more by the default.");
-        assertThat(view.pressure().pane().figuresShown().get(1)).isNotEqualTo(before);
-        assertThat(view.pressure().regulators().wordsShown(1))
+        assertThat(pressures().get(1)).isNotEqualTo(before);
+        assertThat(regulatorWords(1))
                 .contains("falls by 0.1 in. w.c., as the gauge read; that stands in place of the default");
     }
 
@@ -108,18 +119,16 @@ class ReadingsPaneTest extends OpenRoutes {
     @Test
     void scheduleTellsInletSettingFallLockUpRatingLoadAndSpare() {
         openOrchard();
-        assertThat(view.pressure().regulators().rowShown(0)).startsWith("R1 | the tank | 10 psi | ");
-        assertThat(view.pressure().regulators().wordsShown(0))
-                .contains("falls by 0.59 psi, a default held from memory");
-        String r2 = view.pressure().regulators().rowShown(1);
+        assertThat(regulator(0)).startsWith("R1 | the tank | 10 psi | ");
+        assertThat(regulatorWords(0)).contains("falls by 0.59 psi, a default held from memory");
+        String r2 = regulator(1);
         assertThat(r2)
                 .startsWith("R2 | ")
                 .contains(" psi | 11 in. w.c. | 10.19 in. w.c. | 13.2 in. w.c. | 800,000 | 324,000 | 476,000, 60 %");
-        assertThat(view.pressure().regulators().wordsShown(1))
-                .contains("at which inlet its capacity is rated is not entered");
+        assertThat(regulatorWords(1)).contains("at which inlet its capacity is rated is not entered");
         desk.session().set("/regulators/1/capacityAtInlet", "5 psi");
-        assertThat(view.pressure().regulators().wordsShown(1)).contains("the rating holds");
+        assertThat(regulatorWords(1)).contains("the rating holds");
         desk.session().set("/regulators/1/capacityAtInlet", "10 psi");
-        assertThat(view.pressure().regulators().wordsShown(1)).contains("the rating does not hold");
+        assertThat(regulatorWords(1)).contains("the rating does not hold");
     }
 }

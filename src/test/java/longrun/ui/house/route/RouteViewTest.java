@@ -9,6 +9,7 @@ import longrun.draft.sections.RouteLines;
 import longrun.draft.sections.WholeRoute;
 import longrun.finding.Severity;
 import longrun.quantity.Length;
+import longrun.ui.Fired;
 import longrun.ui.Shown;
 import longrun.words.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -114,12 +115,12 @@ class RouteViewTest extends OpenRoutes {
     void everyLineIsSizedAndTheRowFramed() {
         open(HOUSE);
         typeThreeLines();
-        assertThat(row(0).loadShown()).isEqualTo("264,000");
-        assertThat(List.of(row(0).sizeShown(), row(1).sizeShown(), row(2).sizeShown()))
+        assertThat(shown(0, "load")).isEqualTo("264,000");
+        assertThat(List.of(shown(0, "size"), shown(1, "size"), shown(2, "size")))
                 .containsExactly("1", "3/4", "1/2");
-        assertThat(view.row().headingShown()).isEqualTo("The row used for section C");
+        assertThat(Shown.text(view.element(), ".used-row h3")).isEqualTo("The row used for section C");
         // the water heater's trap, not entered but asked for, makes the shorter way the longer run
-        assertThat(view.fittings().measuredShown()).isEqualTo("for the longest run, 31.0 ft measured");
+        assertThat(Shown.text(view.element(), ".fit h3 .light")).isEqualTo("for the longest run, 31.0 ft measured");
     }
 
     @Test
@@ -127,36 +128,34 @@ class RouteViewTest extends OpenRoutes {
         open(HOUSE);
         typeThreeLines();
         view.show(false); // the keys rest
-        assertThat(view.pressure().pane().plotShown()).contains("<svg");
-        assertThat(view.pressure().pane().figuresShown())
+        assertThat(Shown.markUp(view.element(), "[aria-label='Pressure along the longest run'] .draw-box"))
+                .contains("<svg");
+        assertThat(pressures())
                 .hasSizeGreaterThanOrEqualTo(2)
                 .first()
                 .as("no label is entered, so there is no setting to ask for")
                 .isEqualTo("not known");
-        assertThat(view.pressure().pane().wordsShown().get(0)).contains("Entered: 11 in. w.c.");
-        assertThat(view.pressure().pane().figuresShown().get(1))
-                .startsWith("8.")
-                .endsWith("in. w.c.");
+        assertThat(pressureWords().get(0)).contains("Entered: 11 in. w.c.");
+        assertThat(pressures().get(1)).startsWith("8.").endsWith("in. w.c.");
     }
 
     @Test
     void whatTookThePressureAndWhatMayBeAddedStandBesideTheInlet() {
         open(Samples.text("data/demo/orchard-house.json"));
         view.hand().inHand(2);
-        PressurePane pane = view.pressure().pane();
-        assertThat(pane.wordsShown().get(0))
+        assertThat(pressureWords().get(0))
                 .startsWith("Ask the supplier to set it to no less than 10.25 in. w.c. and no more than 11.67 in. w.c.:"
                         + " Furnace asks for the least, Water heater allows the most, of the labels entered.");
-        assertThat(pane.wordsShown().get(1))
+        assertThat(pressureWords().get(1))
                 .startsWith("With everything firing: of the 11 in. w.c. set, the regulator\u2019s fall takes 0.81 in."
                         + " w.c., the pipe 0.28 in. w.c., the connector 0.35 in. w.c. The label asks for 8 in."
                         + " w.c. to 14 in. w.c.: enough, if R2 falls no more than the default held from memory. Up"
                         + " to 32,000 Btu/h more may be drawn here with no pipe changed; past that section B"
                         + " grows.");
-        assertThat(pane.wordsShown().get(2))
+        assertThat(pressureWords().get(2))
                 .contains("(assumed, its capacity is not entered)")
                 .contains("neither its label\u2019s least nor its greatest is entered");
-        assertThat(pane.tightShown())
+        assertThat(Shown.text(view.element(), ".tight"))
                 .contains("farther: nothing changes")
                 .contains("Section A is the tightest of this run: it carries 324,000 Btu/h, and 1 in. may carry 434,000"
                         + " Btu/h");
@@ -168,8 +167,8 @@ class RouteViewTest extends OpenRoutes {
         typeThreeLines();
         view.hand().inHand(1);
         assertThat(desk.inHand).contains("B");
-        assertThat(view.drawing().svgShown()).contains("data-key=\"B\" class=\"sec on\"");
-        assertThat(view.row().headingShown()).isEqualTo("The row used for section B");
+        assertThat(Shown.markUp(view.element(), ".drawing .pan-box")).contains("data-key=\"B\" class=\"sec on\"");
+        assertThat(Shown.text(view.element(), ".used-row h3")).isEqualTo("The row used for section B");
     }
 
     @Test
@@ -177,7 +176,7 @@ class RouteViewTest extends OpenRoutes {
         open(HOUSE);
         typeThreeLines();
         desk.takeInHand("A");
-        assertThat(view.drawing().svgShown()).contains("data-key=\"A\" class=\"sec on\"");
+        assertThat(Shown.markUp(view.element(), ".drawing .pan-box")).contains("data-key=\"A\" class=\"sec on\"");
     }
 
     @Test
@@ -202,8 +201,8 @@ class RouteViewTest extends OpenRoutes {
         view.hand().legs(1, "north 8, sideways 3");
         assertThat(row(1).legs().isWrong()).isTrue();
         assertThat(desk.session().text("/sections/1/legs/1")).isEqualTo("sideways 3 ft");
-        assertThat(row(1).sizeShown()).isEqualTo("waiting");
-        assertThat(row(0).sizeShown()).isEqualTo("1");
+        assertThat(shown(1, "size")).isEqualTo("waiting");
+        assertThat(shown(0, "size")).isEqualTo("1");
         view.hand().legs(1, "north 8, down 3");
         assertThat(row(1).legs().isWrong()).isFalse();
     }
@@ -232,11 +231,14 @@ class RouteViewTest extends OpenRoutes {
         open(HOUSE);
         typeThreeLines();
         row(2).tools().chosen().choose("3/4");
-        assertThat(row(2).sizeShown()).isEqualTo("3/4 needs 1/2");
+        assertThat(shown(2, "size")).isEqualTo("3/4 needs 1/2");
         row(0).tools().installed().choose("1/2");
-        assertThat(row(0).sizeShown()).isEqualTo("1/2 too small");
-        assertThat(view.findings().shown())
-                .anyMatch(f -> f.rule().equals("section-undersized") && f.severity() == Severity.MUST_FIX);
+        assertThat(shown(0, "size")).isEqualTo("1/2 too small");
+        assertThat(desk.session().findings())
+                .filteredOn(f -> f.rule().equals("section-undersized") && f.severity() == Severity.MUST_FIX)
+                .singleElement()
+                .satisfies(f -> assertThat(Shown.text(view.element(), "[aria-label='Found in the route']"))
+                        .contains(f.found()));
     }
 
     @Test
@@ -247,7 +249,7 @@ class RouteViewTest extends OpenRoutes {
         view.hand().legs(3, "south 6");
         view.hand().put(3, "reserve", "40,000 Btu/h");
         assertThat(desk.session().errors()).isEmpty();
-        assertThat(row(0).loadShown()).isEqualTo("304,000");
+        assertThat(shown(0, "load")).isEqualTo("304,000");
     }
 
     @Test
@@ -265,7 +267,7 @@ class RouteViewTest extends OpenRoutes {
     void eachChoiceOfFittingsShowsItsEffectInFeet() {
         open(Samples.text("drawing/orchard-house.json"));
         view.hand().inHand(2);
-        String words = Shown.text(view.fittings().scaleElement());
+        String words = Shown.text(view.element(), ".fit .scale");
         assertThat(words).contains("0.0 ft, row 50").contains("+9.4 ft, row 60").contains("+12.5 ft, row 60");
     }
 
@@ -276,7 +278,7 @@ class RouteViewTest extends OpenRoutes {
                 + "1\tR1\tup 4, east 10\tbranch\n"
                 + "2\t1\tnorth 8\tWater heater\n"
                 + "3\t1\teast 12\tsauna");
-        assertThat(view.paste().isOpen()).isTrue();
+        assertThat(Shown.count(view.element(), ".paste:not([hidden])")).isEqualTo(1);
         assertThat(desk.session().at("/sections").size()).isZero();
         assertThat(view.paste().lines().get(2).problems()).hasSize(1);
         view.paste().take();
@@ -310,14 +312,14 @@ class RouteViewTest extends OpenRoutes {
                 .change(d ->
                         d.root().putArray("readings").addObject().put("at", "C").put("pressure", "10 in w.c."));
         view.hand().removed(2);
-        assertThat(view.hand().removal().words())
+        assertThat(Shown.text(view.element(), ".removal"))
                 .contains("Section C is named elsewhere", "A gauge reading of 10 in w.c.");
         assertThat(desk.session().at("/sections")).hasSize(3);
-        view.hand().removal().remove();
+        Fired.press(Shown.first(view.element(), ".removal"), "Remove section C");
         assertThat(desk.session().at("/sections")).hasSize(2);
         assertThat(desk.session().at("/readings")).isEmpty();
         assertThat(desk.session().errors()).isEmpty();
-        assertThat(view.hand().removal()).isNull();
+        assertThat(Shown.count(view.element(), ".removal")).isZero();
         desk.session().undo();
         assertThat(desk.session().text("/readings/0/at")).isEqualTo("C");
         assertThat(desk.session().at("/sections")).hasSize(3);

@@ -2,7 +2,9 @@ package longrun.ui.house.route;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import longrun.plan.json.PlanError;
+import longrun.ui.Shown;
 import org.junit.jupiter.api.Test;
 
 /** A maker's tubing table loaded on the page: read, refused cell by cell, used, renamed, removed. The values are invented. */
@@ -25,26 +27,39 @@ class TubingPanelTest extends OpenRoutes {
         return block;
     }
 
+    private static List<String> faults(TubingBlock block) {
+        return Shown.count(block.element(), ".errors li") == 0 ? List.of() : Shown.texts(block.element(), ".errors li");
+    }
+
+    private static String said(TubingBlock block) {
+        return Shown.text(block.element(), ".said[role=status]");
+    }
+
+    private static String used(TubingBlock block) {
+        return Shown.text(block.element(), "p.s.q");
+    }
+
     private Choice sizedBy(int line) {
         return view.table().rows().get(line).tools().table();
     }
 
     private String size(int line) {
-        return view.table().rows().get(line).sizeShown();
+        return shown(line, "size");
     }
 
     @Test
     void goodTableIsShownAsItWasReadAndOfferedByName() {
         open(HOUSE);
         TubingBlock block = load(GOOD);
-        assertThat(block.faultsShown()).isEmpty();
-        assertThat(block.saidNow()).isEqualTo("Kept with the house.");
-        assertThat(block.read().headingShown())
+        assertThat(faults(block)).isEmpty();
+        assertThat(said(block)).isEqualTo("Kept with the house.");
+        assertThat(Shown.wordsInSight(block.element(), ".as-read > p"))
                 .startsWith("As it was read: 4 sizes, EHD 14 to 33; 3 lengths, 10 to 60 ft.")
                 .contains("thousand Btu/h");
-        assertThat(block.read().cellsShown()).contains("580");
-        assertThat(block.usedNow()).startsWith("No section is sized by it yet");
-        assertThat(view.tubing().summaryShown()).isEqualTo("A maker\u2019s tubing table: 1 in this house");
+        assertThat(Shown.text(block.element(), ".as-read tbody")).contains("580");
+        assertThat(used(block)).startsWith("No section is sized by it yet");
+        assertThat(Shown.text(view.tubing().element(), "summary"))
+                .isEqualTo("A maker\u2019s tubing table: 1 in this house");
         assertThat(sizedBy(0).options()).containsEntry("Hill tubing", "Hill tubing, 11 in w.c., drop 0.5 in w.c.");
     }
 
@@ -56,7 +71,7 @@ class TubingPanelTest extends OpenRoutes {
         // 180,000 Btu/h at the row of 30 ft: EHD 26 carries 190
         assertThat(desk.session().errors()).isEmpty();
         assertThat(size(1)).isEqualTo("EHD 26");
-        assertThat(block.usedNow()).isEqualTo("Section B is sized by it.");
+        assertThat(used(block)).isEqualTo("Section B is sized by it.");
         assertThat(view.table().rows().get(1).tools().chosen().options()).containsKey("33");
     }
 
@@ -65,15 +80,15 @@ class TubingPanelTest extends OpenRoutes {
         open(HOUSE);
         String before = size(0);
         TubingBlock block = load(GOOD.replace("30,34,80,190,340", "30,34,8o,190,600"));
-        assertThat(block.faultsShown())
+        assertThat(faults(block))
                 .containsExactly(
                         "Hill tubing:3:3: '8o' is no positive number, write a capacity in thousand Btu/h, such as 49",
                         "Hill tubing:3:5: the capacity rises with length, write no more than the line above");
-        assertThat(block.saidNow()).contains("these 2 cells are mended");
+        assertThat(said(block)).contains("these 2 cells are mended");
         assertThat(desk.session().text("/tubingTables/0/csv")).contains("8o");
         assertThat(size(0)).isEqualTo(before);
         block.type(GOOD);
-        assertThat(block.faultsShown()).isEmpty();
+        assertThat(faults(block)).isEmpty();
         assertThat(desk.session().isCurrent()).isTrue();
     }
 
@@ -82,8 +97,8 @@ class TubingPanelTest extends OpenRoutes {
         open(HOUSE);
         TubingBlock block = load("");
         block.type("length_ft\t14\t19\n10\t60\t140\n30\t34\t80");
-        assertThat(block.faultsShown()).isEmpty();
-        assertThat(block.read().headingShown()).contains("2 sizes");
+        assertThat(faults(block)).isEmpty();
+        assertThat(Shown.wordsInSight(block.element(), ".as-read > p")).contains("2 sizes");
     }
 
     @Test
@@ -92,7 +107,7 @@ class TubingPanelTest extends OpenRoutes {
         view.tubing().add();
         view.tubing().tables().get(0).take("ridge-11in.csv", GOOD, false);
         assertThat(desk.session().text("/tubingTables/0/name")).isEqualTo("ridge-11in");
-        assertThat(view.tubing().tables().get(0).saidNow())
+        assertThat(said(view.tubing().tables().get(0)))
                 .isEqualTo(
                         "Kept with the house. Before it can size a section it needs the inlet pressure and the drop it allows.");
     }
@@ -102,7 +117,7 @@ class TubingPanelTest extends OpenRoutes {
         open(HOUSE);
         TubingBlock block = load(GOOD);
         block.take("big.csv", "", true);
-        assertThat(block.saidNow()).contains("over 1 MiB");
+        assertThat(said(block)).contains("over 1 MiB");
         assertThat(desk.session().text("/tubingTables/0/csv")).isEqualTo(GOOD);
     }
 
@@ -136,7 +151,7 @@ class TubingPanelTest extends OpenRoutes {
         TubingBlock block = load(GOOD);
         desk.session().set("/tubingTables/0/inlet", "2 psi");
         desk.session().set("/tubingTables/0/drop", "1 psi");
-        assertThat(block.usedNow()).startsWith("No regulator here is set to this pressure");
+        assertThat(used(block)).startsWith("No regulator here is set to this pressure");
     }
 
     @Test
@@ -145,10 +160,11 @@ class TubingPanelTest extends OpenRoutes {
         TubingBlock block = load(GOOD);
         sizedBy(1).choose("Hill tubing");
         sizedBy(2).choose("Hill tubing");
-        assertThat(block.removeWords())
-                .isEqualTo("Remove \u201cHill tubing\u201d; sections B and C go back to the code\u2019s table");
+        assertThat(Shown.texts(block.element(), "button"))
+                .contains("Remove \u201cHill tubing\u201d; sections B and C go back to the code\u2019s table");
         view.tubing().remove(0);
-        assertThat(view.tubing().saidNow()).contains("sections B and C are sized by the code\u2019s table again");
+        assertThat(Shown.text(view.tubing().element(), ".tubing-tables > .said"))
+                .contains("sections B and C are sized by the code\u2019s table again");
         assertThat(desk.session().at("/tubingTables").isNothing()).isTrue();
         assertThat(desk.session().errors()).isEmpty();
         desk.session().undo();
