@@ -1,6 +1,5 @@
 package longrun.drawing.part;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -276,13 +275,11 @@ public final class HookupDrawing {
         }
     }
 
-    /** Where each marked part belongs, if it is not there. */
+    /** Where the first marked part belongs, if it is not there. */
     private void belongs() {
-        List<Integer> told = new ArrayList<>();
         for (int i : wrong) {
             int place = right.indexOf(i);
-            if (place >= 0 && place != i && told.isEmpty()) {
-                told.add(i);
+            if (place >= 0 && place != i) {
                 int gap = place == 0 ? left[0] : left[right.get(place - 1) + 1];
                 gap = place > i ? Math.max(gap, left[i + 1]) : Math.min(gap, left[i]);
                 int from = middle(i);
@@ -295,6 +292,7 @@ public final class HookupDrawing {
                                 + to + " " + (tip)));
                 out.append(HookupSymbols.path("belongs-tip", "M" + (to - 5) + " " + (tip + 10) + "l5 -10l5 10"));
                 out.append(HookupSymbols.words("belongs here", to + 10, level[parts.size()] + 50, "start", "ta halo"));
+                return;
             }
         }
     }
