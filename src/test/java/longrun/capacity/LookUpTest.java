@@ -52,6 +52,7 @@ class LookUpTest {
                 .find("steel-sch40-11inwc-0.5inwc-propane")
                 .orElseThrow();
         int row = t.findRow(Length.ofFeet(50)).orElseThrow();
+        assertThat(t.capacity(row, 0)).contains(HeatRate.ofBtuh(122_000));
         assertThat(t.carries(row, 0, HeatRate.ofBtuh(122_000))).isTrue();
         assertThat(t.carries(row, 0, HeatRate.ofBtuh(122_001))).isFalse();
         assertThat(CapacityTables.standard().asPrinted(t).orElseThrow().id())

@@ -153,7 +153,8 @@ class LackingTest {
                         + " { \"id\": \"second\", \"kind\": \"storage-water-heater\", \"input\": \"40000 Btu/h\" } ]");
         assertThat(UnusedAppliances.ofTheYear(two))
                 .singleElement()
-                .satisfies(m -> assertThat(m.words()).isEqualTo("gallons a year or hours a day of second"));
+                .satisfies(m ->
+                        assertThat(m.words()).isEqualTo("gallons a year or hours a day of the storage water heater"));
     }
 
     @Test
@@ -185,7 +186,7 @@ class LackingTest {
         Plan unused = orchard("\"others\": [ { \"appliance\": \"range\", \"volumePerYear\": \"35 gal\" } ],", "");
         assertThat(UnusedAppliances.ofTheYear(unused))
                 .singleElement()
-                .satisfies(m -> assertThat(m.words()).isEqualTo("gallons a year or hours a day of range"));
+                .satisfies(m -> assertThat(m.words()).isEqualTo("gallons a year or hours a day of the range"));
         assertThat(UnusedAppliances.ofTheYear(PlannedHouse.empty().plan()))
                 .singleElement()
                 .satisfies(m -> assertThat(m.field()).isEqualTo("/use"));
