@@ -99,6 +99,48 @@ class AllowanceItemsTest {
         assertThat(items(four)).isEmpty();
     }
 
+    /** The four bends and two fittings are free once along the whole run, however many pieces it is made of. */
+    @Test
+    void bendsAndFittingsOfTheFirstPieceCountToTheEndOfTheRun() {
+        PlannedHouse house = counted()
+                .section("A", "R", "csst", "up 4 ft;north 5 ft;east 5 ft;north 5 ft")
+                .section("B", "A", "csst", "north 5 ft;east 5 ft;north 5 ft;down 4 ft")
+                .appliance("heater", "B", "40 kBtu/h", "'connection':'none'");
+        assertThat(items(house)).containsExactly("CSST: 2 bends beyond 4 = 2.60", "CSST: 2 fittings beyond 2 = 2.60");
+    }
+
+    /** A tee in 1/2 in. steel with a branch of 3/8 nominal copper, 0.402 in. inside, is a tee of 1/2 in. steel: 3.10 ft. */
+    @Test
+    void aCopperBranchOffASmallSteelTrunkTakesTheTrunksTee() {
+        PlannedHouse house = counted()
+                .section("A", "R", "steel", "north 20 ft")
+                .section("B", "A", "copper", "east 20 ft")
+                .section("C", "A", "steel", "north 4 ft")
+                .appliance("b", "B", "25 kBtu/h", "'connection':'none'")
+                .appliance("c", "C", "40 kBtu/h", "'connection':'none'");
+        assertThat(house.size(0)).isEqualTo("1/2");
+        assertThat(house.size(1)).isEqualTo("3/8");
+        assertThat(items(house)).containsExactly("B, branch of a tee = 3.10");
+    }
+
+    @Test
+    void aRunBeyondTheTableCountsItsFittingsAtTheTablesLargest() {
+        PlannedHouse house = counted()
+                .section("A", "R", "steel", "up 4 ft;north 2,000 ft")
+                .appliance("heater", "A", "40 kBtu/h", "'connection':'none'");
+        assertThat(items(house)).containsExactly("A, 1 elbows = 10.10");
+    }
+
+    @Test
+    void eachLengthNamesTheTableOrTheRelationItIsFrom() {
+        for (String[] each : new String[][] {{"steel", "Table A.2.2, size 1/2"}, {"copper", "L = k d / 0.36"}}) {
+            PlannedHouse house = counted()
+                    .section("A", "R", each[0], "up 4 ft;north 12 ft")
+                    .appliance("range", "A", "40 kBtu/h", "'connection':'none'");
+            assertThat(house.size().allowanceItems(0).get(0).how()).endsWith(each[1]);
+        }
+    }
+
     @Test
     void partsCountedThoughNotEnteredSaySo() {
         PlannedHouse steel = counted()

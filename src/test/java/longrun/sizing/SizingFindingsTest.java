@@ -207,6 +207,42 @@ class SizingFindingsTest {
     }
 
     @Test
+    void threeSizesThatGrowAreAllNamed() {
+        PlannedHouse house = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
+                .section("A", "R", "steel", "north 47 ft")
+                .section("B", "A", "steel", "north 0.5 ft")
+                .section("C", "B", "steel", "north 0.5 ft")
+                .appliance("heater", "C", "120 kBtu/h", "'kind':'storage-water-heater'");
+        assertThat(only(house, "entry-missing").found())
+                .contains("section C is")
+                .doesNotContain("more");
+    }
+
+    /** Table A.2.2: an elbow in 2 in. steel is 5.17 ft. */
+    @Test
+    void aPipeInPlaceCountsItsFittingsAtItsOwnSize() {
+        PlannedHouse house = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
+                .section("A", "R", "steel", "north 20 ft;east 3 ft", "'installedSize':'2'")
+                .appliance("heater", "A", "40 kBtu/h", "'connection':'none'");
+        assertThat(house.size().counted(0)).contains(Length.ofFeet(5.17));
+    }
+
+    /** 1/2 in. nominal copper is sold as 5/8 in. by its outside diameter (ASTM B88). */
+    @Test
+    void copperIsAlsoToldByItsOutsideDiameter() {
+        PlannedHouse house = plain("11 in w.c.", "0.5 in w.c.")
+                .section("A", "R", "copper", "20 ft")
+                .appliance("heater", "A", "80 kBtu/h", "'connection':'none'");
+        assertThat(house.size().section(0).size()).contains("1/2");
+        assertThat(house.size().section(0).sizeOd()).contains("5/8");
+        assertThat(steel("20 ft", "40 kBtu/h").size().section(0).sizeOd()).isEmpty();
+        PlannedHouse none = plain("11 in w.c.", "0.5 in w.c.")
+                .section("A", "R", "copper", "20 ft")
+                .appliance("heater", "A", "90,000 kBtu/h", "'connection':'none'");
+        assertThat(none.size().section(0).sizeOd()).isEmpty();
+    }
+
+    @Test
     void onePartIsAndTwoAre() {
         assertThat(AssumedParts.words(List.of(PartKind.SHUTOFF))).isEqualTo("a shutoff is");
         assertThat(AssumedParts.words(List.of(PartKind.SHUTOFF, PartKind.SEDIMENT_TRAP)))
