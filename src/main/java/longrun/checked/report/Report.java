@@ -37,6 +37,7 @@ public record Report(List<String> lead, List<Part> parts) {
                         TableParts.equation(),
                         TableParts.second(),
                         WayPart.of(found),
+                        MutantParts.mutants(),
                         DoubtParts.held(),
                         DoubtParts.memory(),
                         DoubtParts.oneSource(),
