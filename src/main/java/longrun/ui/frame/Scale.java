@@ -85,10 +85,6 @@ public final class Scale<T> extends Component {
         }
     }
 
-    public Optional<T> value() {
-        return Optional.ofNullable(value);
-    }
-
     public void note(T each, String text) {
         Element note = notes.get(each);
         if (note != null) {

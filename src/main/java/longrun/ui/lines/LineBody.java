@@ -90,9 +90,4 @@ public final class LineBody {
         used.show(percent);
         size.show(words, unit, sized, note);
     }
-
-    /** The size as it stands, with its note. */
-    public String sizeShown() {
-        return size.shown();
-    }
 }

@@ -56,10 +56,6 @@ final class AnswerPanel {
         panel.insertChild(panel.getChildCount() - 1, findings.content());
     }
 
-    WhereFrom whereFrom() {
-        return from;
-    }
-
     void state(String words, String why) {
         head.state(words, why);
     }

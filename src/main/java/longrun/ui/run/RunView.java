@@ -164,10 +164,6 @@ public final class RunView extends KeptPage<RunDraft> implements LineRow.Actions
         return lines;
     }
 
-    AnswerPanel panel() {
-        return panel;
-    }
-
     @Override
     protected void refresh() {
         refresh(true);

@@ -23,10 +23,6 @@ public final class Drawing {
         return element;
     }
 
-    public String shown() {
-        return shown;
-    }
-
     public void show(String svg) {
         if (!svg.equals(shown)) {
             shown = svg;

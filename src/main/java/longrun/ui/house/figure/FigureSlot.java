@@ -35,16 +35,6 @@ public final class FigureSlot {
         return slot;
     }
 
-    /** What stands there now: the number with its unit, or that it is not known. */
-    public String shown() {
-        return figure.shown();
-    }
-
-    /** What stands beside it. */
-    public String words() {
-        return note.getText();
-    }
-
     /** Shows a figure and a note beside it. */
     public void show(Figure f, String words) {
         String unit = f.isKnown() ? FigureText.unit(f.number(), f.unit(), desk.units()) : "";

@@ -63,10 +63,6 @@ final class PassageList {
         list.focus();
     }
 
-    void add() {
-        list.add();
-    }
-
     /** Draws anew where their number changed, and asks of sleeve and gap where it is an outside wall; true where drawn. */
     boolean draw() {
         boolean fresh = list.draw();

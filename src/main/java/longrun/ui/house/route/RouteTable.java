@@ -78,11 +78,6 @@ final class RouteTable {
         };
     }
 
-    /** How many lines stand there with fields. */
-    long withFields() {
-        return slots.stream().filter(RouteSlot::hasFields).count();
-    }
-
     /** The browser tells which lines are in sight; whether lines are to be drawn for it. */
     boolean inSight(int first, int last) {
         int from = Math.max(0, first);

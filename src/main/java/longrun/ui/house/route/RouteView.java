@@ -222,10 +222,6 @@ public final class RouteView implements Place {
         return table;
     }
 
-    SectionFacts laid() {
-        return laid;
-    }
-
     PastePreview<PastedRoute> paste() {
         return paste;
     }

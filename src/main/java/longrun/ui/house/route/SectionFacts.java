@@ -97,11 +97,6 @@ final class SectionFacts {
         return passes;
     }
 
-    @Nullable
-    PassageList passages() {
-        return passages;
-    }
-
     /** @param index of the section in hand; nothing is asked where it stands in no line yet */
     void show(int index, boolean write) {
         String at = "/sections/" + index;

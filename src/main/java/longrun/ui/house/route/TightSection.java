@@ -32,10 +32,6 @@ final class TightSection {
         return element;
     }
 
-    String shown() {
-        return words.getText();
-    }
-
     void show(Review review, int stage, UnitSystem units) {
         String room = review.headroom().stageWords(stage);
         String farther = "Room on the longest run: " + room + (room.endsWith(".") ? "" : ".");

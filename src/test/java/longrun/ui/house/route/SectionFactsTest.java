@@ -2,13 +2,17 @@ package longrun.ui.house.route;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import longrun.ui.Fired;
 import longrun.ui.Shown;
+import longrun.ui.house.HouseShown;
 import longrun.ui.house.HouseView;
 import longrun.ui.house.OpenHouse;
 import org.junit.jupiter.api.Test;
 
 /** What is asked of the section in hand hangs on its material and its place. */
 class SectionFactsTest extends OpenHouse {
+
+    private static final String LAID = ".laid";
 
     private static final String HOUSE = """
             {"format":"longrun-plan/1","fittingAllowance":"counted",
@@ -19,7 +23,7 @@ class SectionFactsTest extends OpenHouse {
     private String asked(String material, String setting) {
         id = store.create("", HOUSE.formatted(material, setting)).id();
         HouseView page = open("route");
-        return Shown.text(((RouteView) page.placeShown()).laid().element());
+        return Shown.text(page.getElement(), LAID);
     }
 
     @Test
@@ -60,12 +64,12 @@ class SectionFactsTest extends OpenHouse {
         id = store.create("", HOUSE.formatted("steel", "indoors")).id();
         HouseView page = open("route");
         page.goTo("/sections/0/passes");
-        SectionFacts laid = ((RouteView) page.placeShown()).laid();
-        java.util.Objects.requireNonNull(laid.passages()).add();
+        Fired.press(page.getElement(), "Add what it passes");
         page.session().choose("/sections/0/passes/0/what", "inside-wall");
-        assertThat(Shown.inSight(laid.element())).doesNotContain("In a sleeve");
+        assertThat(Shown.wordsInSight(page.getElement(), LAID)).doesNotContain("In a sleeve");
         page.session().choose("/sections/0/passes/0/what", "outside-wall");
-        assertThat(Shown.inSight(laid.element())).contains("In a sleeve", "gap round it", "Below the ground");
+        assertThat(Shown.wordsInSight(page.getElement(), LAID))
+                .contains("In a sleeve", "gap round it", "Below the ground");
         page.session().choose("/sections/0/passes/0/sleeved", true);
         page.session().choose("/sections/0/passes/0/sealed", false);
         assertThat(page.session().findings())
@@ -94,7 +98,7 @@ class SectionFactsTest extends OpenHouse {
         id = store.create("", "{\"format\":\"longrun-plan/1\",\"sections\":[{\"id\":\"A\",\"legs\":[\"40 ft\"]}]}")
                 .id();
         HouseView page = open("route");
-        assertThat(((RouteView) page.placeShown()).laid().fields().count()).isZero();
+        assertThat(Shown.count(page.getElement(), LAID + " .fld")).isZero();
     }
 
     @Test
@@ -102,7 +106,7 @@ class SectionFactsTest extends OpenHouse {
         id = store.create("", HOUSE.formatted("pe-pipe", "underground")).id();
         HouseView page = open("route");
         page.goTo("/sections/0/depth");
-        entry(((RouteView) page.placeShown()).laid().fields(), "/sections/0/depth");
+        assertThat(HouseShown.entry(page, "/sections/0/depth").text()).isEmpty();
         page.session().set("/sections/0/depth", "11 in");
         assertThat(page.session().findings()).anyMatch(f -> f.rule().equals("pipe-burial-depth"));
     }
