@@ -89,7 +89,7 @@ class TankViewTest extends OpenHouses {
     @Test
     void theSmallestTankIsToldWithItsDistances() {
         TankView place = open(demo());
-        assertThat(HouseShown.part(page, "smallest")).contains("Above ground: 1000 gal", "25 ft from a building");
+        assertThat(HouseShown.part(page, "smallest")).contains("Above ground: 1,000 gal", "25 ft from a building");
     }
 
     @Test
