@@ -43,17 +43,18 @@ public final class UnusedAppliances {
             }
             if (HEATERS.contains(kind)) {
                 if (!heats(plan, use, a)) {
-                    out.add(new Missing("/use/heating", "design load and efficiency of " + a.called()));
+                    out.add(new Missing("/use/heating", "design load and efficiency of " + called(plan, a)));
                 }
             } else if (WATER_HEATERS.contains(kind)) {
                 water(plan, use, a, out);
             } else if (kind == ApplianceKind.STANDBY_GENERATOR) {
                 if (generators) {
                     out.add(new Missing(
-                            "/use/others", "hours a day of " + a.called() + ", 0 where it runs in power cuts alone"));
+                            "/use/others",
+                            "hours a day of " + called(plan, a) + ", 0 where it runs in power cuts alone"));
                 }
             } else {
-                out.add(new Missing("/use/others", "gallons a year or hours a day of " + a.called()));
+                out.add(new Missing("/use/others", "gallons a year or hours a day of " + called(plan, a)));
             }
         }
         return List.copyOf(out);
@@ -69,7 +70,7 @@ public final class UnusedAppliances {
 
     private static void water(Plan plan, Use use, Appliance a, List<Missing> out) {
         if (use.hotWater().isEmpty()) {
-            out.add(new Missing("/use/hotWater", "the hot water that " + a.called() + " makes"));
+            out.add(new Missing("/use/hotWater", "the hot water that " + called(plan, a) + " makes"));
             return;
         }
         var onDemand = use.hotWater().get().onDemand();
@@ -81,7 +82,16 @@ public final class UnusedAppliances {
         out.add(
                 nameless
                         ? new Missing("/use/hotWater/onDemand/appliance", "which water heater it is")
-                        : new Missing("/use/others", "gallons a year or hours a day of " + a.called()));
+                        : new Missing("/use/others", "gallons a year or hours a day of " + called(plan, a)));
+    }
+
+    /** As a person calls it; of two called alike each with its id. */
+    private static String called(Plan plan, Appliance a) {
+        boolean alone = plan.appliances().stream()
+                        .filter(other -> other.called().equals(a.called()))
+                        .count()
+                == 1;
+        return alone ? a.called() : a.called() + " " + a.id();
     }
 
     private static boolean only(Plan plan, Use use, Set<ApplianceKind> kinds) {

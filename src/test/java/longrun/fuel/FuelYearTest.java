@@ -212,7 +212,7 @@ class FuelYearTest {
                 "{ \"id\": \"attic\", \"kind\": \"on-demand-water-heater\", \"input\": \"120000 Btu/h\" }, { \"id\":"
                         + " \"range\"");
         assertThat(water.annualGal().isKnown()).isFalse();
-        assertThat(water.annualGal().missing()).anyMatch(m -> m.words().contains("attic"));
+        assertThat(water.annualGal().missing()).anyMatch(m -> m.words().contains("the on-demand water heater attic"));
         FuelReport heating = FuelYear.of(Samples.plan(Houses.ORCHARD
                 .replace("\"appliance\": \"furnace\", ", "")
                 .replace(
@@ -220,7 +220,7 @@ class FuelYearTest {
                         "{ \"id\": \"parlour\", \"kind\": \"space-heater\", \"input\": \"30000 Btu/h\""
                                 + " }, { \"id\": \"range\"")));
         assertThat(heating.annualGal().isKnown()).isFalse();
-        assertThat(heating.annualGal().missing()).anyMatch(m -> m.words().contains("parlour"));
+        assertThat(heating.annualGal().missing()).anyMatch(m -> m.words().contains("the space heater"));
         assertThat(changed("\"appliance\": \"furnace\", ", "").annualGal().number())
                 .as("the only furnace is the one meant")
                 .isEqualTo(orchard().annualGal().number());

@@ -84,7 +84,7 @@ class MissingIsUnknownTest {
         assertThat(review(twoBranches("", ",\"input\":\"65000 Btu/h\"")).findings())
                 .anyMatch(f -> f.rule().equals("entry-missing")
                         && f.field().equals("/sections/2/from")
-                        && f.found().contains("size so far"));
+                        && f.found().contains("every size may still grow"));
         assertThat(review(twoBranches("", ",\"input\":\"65000 Btu/h\"")).rules().states())
                 .filteredOn(s -> s.rule().equals("regulator-capacity"))
                 .allMatch(s -> s.state() == State.ASKS);

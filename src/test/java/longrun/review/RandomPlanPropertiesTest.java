@@ -26,7 +26,10 @@ import longrun.PlanCount;
 import longrun.capacity.CapacityTables;
 import longrun.finding.Severity;
 import longrun.piping.Piping;
+import longrun.piping.TrapNeed;
+import longrun.plan.Appliance;
 import longrun.plan.Plan;
+import longrun.plan.PlanPath;
 import longrun.plan.choice.PartKind;
 import longrun.plan.json.PlanReader;
 import longrun.pressure.InletStatus;
@@ -119,7 +122,7 @@ class RandomPlanPropertiesTest {
                     boolean passesBy = after == Standing.IS_NOT_LOOKED_AT
                             || (what.startsWith("inlet ")
                                     && MORE_THAN_WHOLE.matcher(fact.toString()).matches())
-                            || (what.startsWith("section ") && moreThanTheRulesAsk(plan.at(fact)))
+                            || (what.startsWith("section ") && isHookupOfMoreThanTheRulesAsk(whole, fact))
                             || (isRule(what) && HANGS.contains(entry));
                     if (!passedBefore && after != Standing.DOES_NOT_PASS && !(passesBy && asked)) {
                         broken.putIfAbsent(
@@ -181,8 +184,18 @@ class RandomPlanPropertiesTest {
     /** What says what hangs on what: a rule judges what it leads to once it is entered. */
     private static final Set<String> HANGS = Set.of("fedBy", "from");
 
-    private static boolean moreThanTheRulesAsk(JsonNode hookup) {
-        return hookup.toString().split("shutoff").length > 2;
+    /** More than one shutoff, or a trap where 2018 IFGC 408.4 excuses the kind. */
+    private static boolean isHookupOfMoreThanTheRulesAsk(Review whole, JsonPointer fact) {
+        PlanPath at = PlanPath.of(fact.toString());
+        if (!at.isIn("appliances") || !at.entry().equals("connection")) {
+            return false;
+        }
+        Appliance appliance = whole.plan().appliances().get(at.findIndex().orElseThrow());
+        List<PartKind> kinds = appliance.connection().findValue().orElse(List.of()).stream()
+                .flatMap(p -> p.part().findValue().stream())
+                .toList();
+        return Collections.frequency(kinds, PartKind.SHUTOFF) > 1
+                || (kinds.contains(PartKind.SEDIMENT_TRAP) && TrapNeed.of(appliance) == TrapNeed.EXEMPT);
     }
 
     /** Everything judged: a rule that is neither broken nor asks lets a house pass. */
