@@ -25,7 +25,9 @@ final class RouteFindings {
     RouteFindings(HousePage desk) {
         this.desk = desk;
         asked = new QuestionFold(desk);
-        box = Dom.el("div", "finds", told, asked.element()).setAttribute("aria-label", "Found in the route");
+        box = Dom.el("div", "finds", told, asked.element())
+                .setAttribute("role", "group")
+                .setAttribute("aria-label", "Found in the route");
     }
 
     Element element() {
