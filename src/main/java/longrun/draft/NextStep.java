@@ -138,10 +138,10 @@ public record NextStep(String words, String pointer) {
                     int others = asked.entries().size() - 1;
                     String question = Sentence.of(f.ask().orElse(f.found()));
                     return new NextStep(
-                            (asked.whom().isTakenAlong()
-                                            ? "What is left is asked of others. "
-                                                    + QuestionsByWhom.heading(asked.whom()) + ": "
-                                            : "")
+                            (asked.isOwn()
+                                            ? ""
+                                            : "What is left is asked of others. "
+                                                    + QuestionsByWhom.heading(asked.whom()) + ": ")
                                     + question
                                     + (others == 0
                                             ? ""

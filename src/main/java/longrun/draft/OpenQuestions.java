@@ -38,6 +38,11 @@ public record OpenQuestions(List<Asked> now) {
             return first().askWhom().orElse(AskWhom.OWNER);
         }
 
+        /** Whether a person answers it in the house, from the tape and the plates. */
+        public boolean isOwn() {
+            return !whom().isTakenAlong();
+        }
+
         /** The entries that answer it, each once. */
         public List<String> entries() {
             return alike.stream().map(Finding::field).distinct().toList();
@@ -125,14 +130,14 @@ public record OpenQuestions(List<Asked> now) {
 
     /** Those a person answers in the house, from the tape and the plates. */
     public List<Asked> own() {
-        return now.stream().filter(a -> !a.whom().isTakenAlong()).toList();
+        return now.stream().filter(Asked::isOwn).toList();
     }
 
     /** Those that are taken along, by whom they are asked. */
     public Map<AskWhom, List<Asked>> takenAlong() {
         Map<AskWhom, List<Asked>> out = new EnumMap<>(AskWhom.class);
         now.stream()
-                .filter(a -> a.whom().isTakenAlong())
+                .filter(a -> !a.isOwn())
                 .forEach(a ->
                         out.computeIfAbsent(a.whom(), k -> new ArrayList<>()).add(a));
         return out;

@@ -1,10 +1,9 @@
 package longrun.rules;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -145,8 +144,7 @@ public final class Rules {
                 asked.merge(t.field(), t, (a, b) -> first.compare(b, a) < 0 ? b : a);
             }
         }
-        Set<Told> kept = Collections.newSetFromMap(new IdentityHashMap<>());
-        kept.addAll(asked.values());
+        Set<Told> kept = new HashSet<>(asked.values());
         return told.stream().filter(t -> !t.asks() || kept.contains(t)).toList();
     }
 

@@ -42,11 +42,7 @@ public final class ApplianceLinePressure implements Rule {
         for (int a = 0; a < appliances.size(); a++) {
             Appliance appliance = appliances.get(a);
             verdicts.add(judge(
-                    house,
-                    own,
-                    appliance,
-                    new Place(appliance.id(), "/appliances/" + a, appliance.called()),
-                    house.pressures().outlet(a)));
+                    house, own, appliance, house.appliance(a), house.pressures().outlet(a)));
         }
         return verdicts;
     }

@@ -29,7 +29,7 @@ final class VentTerminalAtAppliance implements Rule {
         List<Verdict> verdicts = new ArrayList<>();
         for (int i = 0; i < all.appliances.size(); i++) {
             Appliance a = all.appliances.get(i);
-            Place place = new Place(a.id(), "/appliances/" + i, a.called());
+            Place place = house.appliance(i);
             Threshold main = all.limit(name(), a.vent().is(ApplianceVent.FAN) ? VentTerminal.FAN : "");
             State own = all.regulators.isEmpty() && all.perhaps.isEmpty()
                     ? State.NOT_FOR_THIS_PLAN

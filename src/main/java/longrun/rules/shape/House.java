@@ -21,6 +21,7 @@ public final class House {
     private final Limits limits;
     private final Pressures pressures;
     private final List<Hookup> hookups;
+    private final List<Place> appliances;
     private final List<Place> sections;
 
     private House(Pressures pressures) {
@@ -29,6 +30,7 @@ public final class House {
         this.network = pressures.sizing().piping().network();
         this.limits = Limits.of(plan, profile());
         this.hookups = Hookup.listIn(plan);
+        this.appliances = hookups.stream().map(Hookup::place).toList();
         this.sections = sections(plan);
     }
 
@@ -38,6 +40,7 @@ public final class House {
         this.network = like.network;
         this.limits = like.limits;
         this.hookups = List.copyOf(hookups);
+        this.appliances = like.appliances;
         this.sections = like.sections;
     }
 
@@ -66,6 +69,11 @@ public final class House {
 
     public List<Hookup> hookups() {
         return hookups;
+    }
+
+    /** Where an appliance stands, by its number in the plan. */
+    public Place appliance(int index) {
+        return appliances.get(index);
     }
 
     /** Where a section stands, by its number in the plan. */

@@ -33,10 +33,6 @@ final class Frost {
         return List.of(AskedOnce.ofAppliances(new Drain()), AskedOnce.ofAppliances(new FreezePower()));
     }
 
-    private static Place place(Appliance a, int index) {
-        return new Place(a.id(), "/appliances/" + index, a.called());
-    }
-
     /** A condensing appliance drains. */
     private static final class Drain implements Rule {
 
@@ -60,7 +56,7 @@ final class Frost {
             List<Verdict> verdicts = new ArrayList<>();
             for (int i = 0; i < house.plan().appliances().size(); i++) {
                 Appliance a = house.plan().appliances().get(i);
-                verdicts.add(judge(house, own, a, place(a, i)));
+                verdicts.add(judge(house, own, a, house.appliance(i)));
             }
             return verdicts;
         }
@@ -136,7 +132,7 @@ final class Frost {
             List<Verdict> verdicts = new ArrayList<>();
             for (int i = 0; i < house.plan().appliances().size(); i++) {
                 Appliance a = house.plan().appliances().get(i);
-                verdicts.add(judge(own, a, place(a, i), cold));
+                verdicts.add(judge(own, a, house.appliance(i), cold));
             }
             return verdicts;
         }

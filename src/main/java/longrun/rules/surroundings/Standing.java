@@ -37,7 +37,7 @@ record Standing(Appliance appliance, Place place, Optional<Room> room, Optional<
             int at = indexOf(house.plan().rooms(), a);
             all.add(new Standing(
                     a,
-                    new Place(a.id(), "/appliances/" + i, a.called()),
+                    house.appliance(i),
                     at < 0 ? Optional.empty() : Optional.of(house.plan().rooms().get(at)),
                     at < 0 ? Optional.empty() : Optional.of("/rooms/" + at),
                     a.room().isNone() || (a.room().isUnknown() && a.kind().is(OUTDOORS::contains))));

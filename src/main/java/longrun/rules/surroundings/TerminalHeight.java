@@ -33,7 +33,7 @@ final class TerminalHeight implements Rule {
         List<Verdict> verdicts = new ArrayList<>();
         for (int i = 0; i < house.plan().appliances().size(); i++) {
             Appliance a = house.plan().appliances().get(i);
-            Place place = new Place(a.id(), "/appliances/" + i, a.called()).inside("terminalAboveGrade");
+            Place place = house.appliance(i).inside("terminalAboveGrade");
             verdicts.add(judge(own, a, place, snow));
         }
         return verdicts;

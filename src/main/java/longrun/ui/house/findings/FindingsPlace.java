@@ -127,7 +127,7 @@ public final class FindingsPlace implements Place {
         Map<String, List<Finding>> sorted = switch (by) {
             case SEVERITY -> bySeverity(open);
             case PLACE -> byPlace(open);
-            case WHOM -> byWhom(open);
+            case WHOM -> toMend(open);
         };
         sorted.forEach(this::group);
         boolean asked = switch (by) {
@@ -182,14 +182,10 @@ public final class FindingsPlace implements Place {
         return out;
     }
 
-    private static Map<String, List<Finding>> byWhom(List<Finding> open) {
-        Map<String, List<Finding>> out = new LinkedHashMap<>();
-        List<Finding> others =
+    private static Map<String, List<Finding>> toMend(List<Finding> open) {
+        List<Finding> told =
                 open.stream().filter(f -> f.severity() != Severity.NOTE).toList();
-        if (!others.isEmpty()) {
-            out.put("To be mended", others);
-        }
-        return out;
+        return told.isEmpty() ? Map.of() : Map.of("To be mended", told);
     }
 
     private void group(String title, List<Finding> findings) {

@@ -4,6 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import longrun.draft.OpenQuestions;
 import longrun.draft.OpenQuestions.Asked;
@@ -45,7 +46,7 @@ public final class QuestionFold {
                 .filter(f -> f.severity() == Severity.NOTE && f.isOpen())
                 .toList();
         List<Asked> asked = OpenQuestions.together(open);
-        List<Asked> own = asked.stream().filter(a -> !a.whom().isTakenAlong()).toList();
+        List<Asked> own = asked.stream().filter(Asked::isOwn).toList();
         boolean alone = asked.size() == 1 && own.size() == 1;
         single.removeAllChildren();
         lines.removeAllChildren();
@@ -78,14 +79,10 @@ public final class QuestionFold {
     private static String others(List<Asked> asked, boolean more) {
         Map<AskWhom, Integer> count = new LinkedHashMap<>();
         asked.stream().map(Asked::whom).filter(AskWhom::isTakenAlong).forEach(w -> count.merge(w, 1, Integer::sum));
+        boolean counted = more || count.size() > 1;
         List<String> said = new ArrayList<>();
-        count.forEach((whom, n) ->
-                said.add((more ? n + " " : "") + QuestionsByWhom.heading(whom).toLowerCase(java.util.Locale.ROOT)));
-        if (!more && count.size() > 1) {
-            said.clear();
-            count.forEach((whom, n) ->
-                    said.add(n + " " + QuestionsByWhom.heading(whom).toLowerCase(java.util.Locale.ROOT)));
-        }
+        count.forEach((whom, n) -> said.add(
+                (counted ? n + " " : "") + QuestionsByWhom.heading(whom).toLowerCase(Locale.ROOT)));
         return said.isEmpty() ? "" : (more ? "; " : " ") + String.join(", ", said);
     }
 }
