@@ -446,6 +446,8 @@ class HouseViewIT extends BrowserTest {
         assertThat(page.locator("h2.place")).hasText("Findings");
         see(page, seen);
         page.locator("b:text-is('By who can answer')").click();
+        assertThat(page.locator("h3:has-text('rating plate')"))
+                .isVisible(); // sorted anew; both orders have a supplier's
         page.locator("#h-for-supplier").click();
         Locator forSupplier = page.locator("[aria-labelledby=h-for-supplier] .find:visible");
         assertThat(forSupplier.first()).containsText("?");
