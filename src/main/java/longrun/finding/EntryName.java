@@ -2,13 +2,17 @@ package longrun.finding;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import longrun.origin.DataFile;
 import longrun.origin.DataRow;
 import longrun.plan.Fact;
 import longrun.plan.PlanPath;
 
-/** What the entries of a plan are called in a sentence ({@code data/words/entries.csv}); nobody is shown their names. */
+/**
+ * What the entries of a plan are called in a sentence ({@code data/words/entries.csv}; those only an appliance has,
+ * {@code data/words/appliance.csv}); nobody is shown their names.
+ */
 public final class EntryName {
 
     private static final Map<String, String> ALL = load();
@@ -17,9 +21,16 @@ public final class EntryName {
 
     private static Map<String, String> load() {
         Map<String, String> all = new LinkedHashMap<>();
-        for (DataRow row : DataFile.read("words/entries.csv").rows()) {
-            if (all.put(row.text("entry"), row.text("called")) != null) {
-                throw row.fault("entry", row.text("entry") + " stands twice");
+        for (String file : List.of("words/entries.csv", "words/appliance.csv")) {
+            for (DataRow row : DataFile.read(file).rows()) {
+                String entry = row.text("entry");
+                String called = row.text("called");
+                if (called.isEmpty() && !all.containsKey(entry)) {
+                    throw row.fault("called", entry + " is called nothing");
+                }
+                if (!called.isEmpty() && all.put(entry, called) != null) {
+                    throw row.fault("entry", entry + " stands twice");
+                }
             }
         }
         return Collections.unmodifiableMap(all);

@@ -21,7 +21,9 @@ class EntryNameTest {
     }
 
     private static java.util.Map<String, String> called() {
-        return longrun.origin.DataFile.read("words/entries.csv").rows().stream()
+        return java.util.stream.Stream.of("words/entries.csv", "words/appliance.csv")
+                .flatMap(f -> longrun.origin.DataFile.read(f).rows().stream())
+                .filter(r -> !r.text("called").isEmpty())
                 .collect(Collectors.toMap(r -> r.text("entry"), r -> r.text("called")));
     }
 

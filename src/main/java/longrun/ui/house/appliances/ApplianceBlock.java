@@ -1,46 +1,28 @@
 package longrun.ui.house.appliances;
 
 import com.vaadin.flow.dom.Element;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import longrun.draft.HouseSession;
 import longrun.draft.PlaceKind;
+import longrun.draft.entry.ApplianceEntry;
+import longrun.draft.entry.ApplianceEntry.Group;
 import longrun.draft.entry.Entered;
 import longrun.draft.entry.NamedBy;
 import longrun.plan.choice.ApplianceKind;
 import longrun.plan.choice.Named;
-import longrun.ui.field.AnswerField;
-import longrun.ui.field.ChoiceField;
 import longrun.ui.field.FieldList;
-import longrun.ui.field.QuantityField;
-import longrun.ui.field.WordsField;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.findings.FindingLines;
 import longrun.ui.place.HousePage;
 import longrun.ui.place.RemovalAsk;
 import longrun.words.IsolatedName;
 import longrun.words.Names;
-import longrun.words.Shown;
 import org.jspecify.annotations.Nullable;
 
 /** One appliance: what it is, its rating plate, the room it stands in, and what is still asked about it. */
 public final class ApplianceBlock {
-
-    private static final Map<String, String> GASES = new LinkedHashMap<>();
-    private static final Map<String, String> VENTS = new LinkedHashMap<>();
-
-    static {
-        GASES.put("propane", "propane");
-        GASES.put("converted", "converted to propane");
-        GASES.put("natural", "natural gas");
-        VENTS.put("direct", "sealed, air from outdoors");
-        VENTS.put("fan", "by a fan");
-        VENTS.put("draft", "by a chimney\u2019s draft");
-        VENTS.put("none", "there is none");
-    }
 
     private final HousePage desk;
     private final TerminalPicture terminal = new TerminalPicture();
@@ -49,7 +31,7 @@ public final class ApplianceBlock {
     private final FindingLines findings;
     private final Standing standing;
     private final Element asking = Dom.el("div", "");
-    private final Element vent;
+    private final Element[] vented;
     private final Element beforeVent = Dom.el("div", "");
     private final Element more = Dom.el("details", "more");
     private final Runnable goes;
@@ -63,76 +45,22 @@ public final class ApplianceBlock {
         this.at = at;
         goes = remove;
         findings = new FindingLines(desk, f -> f.field().startsWith(at + "/") && PlaceKind.APPLIANCES.holds(f.field()));
-        Map<String, String> kinds = new LinkedHashMap<>();
-        for (ApplianceKind each : ApplianceKind.values()) {
-            kinds.put(each.written(), Names.capital(each.label()));
-        }
+        ApplianceFields all = new ApplianceFields(desk, fields, at);
         Element gone = Dom.button("ask", "Remove this appliance");
         gone.addEventListener("click", e -> remove());
         Element plate = Dom.el(
-                "div",
-                "plate",
-                Dom.text("p", "plate-head", "Rating plate").setAttribute("aria-hidden", "true"),
-                fields.add(new QuantityField<>(
-                                desk,
-                                at + "/input",
-                                "INPUT, propane line",
-                                "Not the output. Where two gases stand, the propane line.",
-                                Shown.HEAT,
-                                true,
-                                ""))
-                        .element(),
-                fields.add(new QuantityField<>(
-                                desk,
-                                at + "/minInlet",
-                                "Least inlet pressure",
-                                "The plate may call it: inlet pressure, min.",
-                                Shown.APPLIANCE_PRESSURE,
-                                true,
-                                "there is none on the plate"))
-                        .element(),
-                fields.add(new QuantityField<>(
-                                desk,
-                                at + "/maxInlet",
-                                "Greatest inlet pressure",
-                                "The plate may call it: inlet pressure, max.",
-                                Shown.APPLIANCE_PRESSURE,
-                                true,
-                                "there is none on the plate"))
-                        .element(),
-                fields.add(AnswerField.of(desk, at + "/gas", "Set up for", GASES))
-                        .element(),
-                more);
-        more.appendChild(
-                Dom.text("summary", "", "More, seldom asked of its kind"),
-                fields.add(new QuantityField<>(
-                                desk,
-                                at + "/altitudeLabel",
-                                "Altitude it is made for",
-                                "Up to which height its label or its altitude kit goes.",
-                                Shown.ELEVATION,
-                                true,
-                                "there is none on the plate"))
-                        .element());
-        vent = fields.add(AnswerField.of(desk, at + "/vent", "What it burns leaves", VENTS))
-                .element();
-        standing = new Standing(desk, fields, at);
-        Element about = Dom.el(
-                "div",
-                "grid",
-                fields.add(new ChoiceField(desk, at + "/kind", "It is a", "I don\u2019t know", () -> kinds))
-                        .element(),
-                fields.add(new WordsField(desk, at + "/name", "Name", "Where there are two of a kind: which one."))
-                        .element(),
-                fields.add(new ChoiceField(desk, at + "/fedBy", "Fed by section", "not entered yet", this::lines))
-                        .element(),
-                fields.add(new ChoiceField(desk, at + "/room", "Room", "not entered yet", this::rooms))
-                        .element());
+                "div", "plate", Dom.text("p", "plate-head", "Rating plate").setAttribute("aria-hidden", "true"));
+        plate.appendChild(all.listAll(Group.PLATE));
+        plate.appendChild(more.appendChild(Dom.text("summary", "", "More, seldom asked of its kind")));
+        more.appendChild(all.listAll(Group.SELDOM));
+        vented = all.listAll(Group.VENTED);
+        standing = new Standing(desk, all, at);
+        Element about = Dom.el("div", "grid", all.listAll(Group.ABOUT));
         element = Dom.el(
                 "section",
                 "appliance",
                 title,
-                Dom.el("div", "two", beforeVent.appendChild(about, vent), plate),
+                Dom.el("div", "two", beforeVent.appendChild(about).appendChild(vented), plate),
                 Dom.el("div", "asked", terminal.element(), Dom.el("div", "", findings.element(), standing.element())),
                 gone,
                 asking);
@@ -199,48 +127,29 @@ public final class ApplianceBlock {
         boolean usual = Named.find(ApplianceKind.class, kind)
                 .map(ApplianceKind::isUsuallyVented)
                 .orElse(true);
-        Element wanted =
-                usual || isAsked("vent") || !anew && beforeVent.equals(vent.getParent()) || isEntered("vent") && anew
-                        ? beforeVent
-                        : more;
-        if (!wanted.equals(vent.getParent())) {
-            wanted.appendChild(vent);
+        for (Element field : vented) {
+            boolean before = usual
+                    || isAsked(Group.VENTED)
+                    || !anew && beforeVent.equals(field.getParent())
+                    || isEntered(Group.VENTED) && anew;
+            Element wanted = before ? beforeVent : more;
+            if (!wanted.equals(field.getParent())) {
+                wanted.appendChild(field);
+            }
         }
-        if (isAsked("altitudeLabel") || isEntered("altitudeLabel") && anew) {
+        if (isAsked(Group.SELDOM) || isEntered(Group.SELDOM) && anew) {
             more.setAttribute("open", true);
         }
     }
 
-    private boolean isEntered(String entry) {
-        return !desk.session().text(at + "/" + entry).isEmpty();
+    private boolean isEntered(Group group) {
+        return ApplianceEntry.listAll(group).stream()
+                .anyMatch(e -> !desk.session().text(at + "/" + e.entry()).isEmpty());
     }
 
-    private boolean isAsked(String entry) {
-        return findings.shown().stream().anyMatch(f -> f.field().equals(at + "/" + entry));
-    }
-
-    private Map<String, String> lines() {
-        Map<String, String> out = new LinkedHashMap<>();
-        for (Entered s : desk.session().at("/sections")) {
-            String id = s.textOf("id");
-            String name = s.textOf("name");
-            if (!id.isEmpty()) {
-                out.put(id, name.isEmpty() ? id : IsolatedName.of(id) + ", " + IsolatedName.of(name));
-            }
-        }
-        return out;
-    }
-
-    private Map<String, String> rooms() {
-        Map<String, String> out = new LinkedHashMap<>();
-        out.put("none", "it stands outdoors");
-        for (Entered r : desk.session().at("/rooms")) {
-            String id = r.textOf("id");
-            String name = r.textOf("name");
-            if (!id.isEmpty()) {
-                out.put(id, name.isBlank() ? id : name);
-            }
-        }
-        return out;
+    private boolean isAsked(Group group) {
+        return ApplianceEntry.listAll(group).stream()
+                .map(e -> at + "/" + e.entry())
+                .anyMatch(p -> findings.shown().stream().anyMatch(f -> f.field().equals(p)));
     }
 }
