@@ -11,6 +11,7 @@ import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.origin.Confidence;
 import longrun.piping.Piping;
+import longrun.plan.PlannedHouse;
 import longrun.rules.Rules;
 import longrun.rules.shape.House;
 import longrun.sizing.Sizing;
@@ -157,5 +158,85 @@ class FindingsTest {
     private static Finding only(List<Finding> found) {
         assertThat(found).hasSize(1);
         return found.get(0);
+    }
+
+    @Test
+    void aLossIsAskedOnlyOfALineRegulatorOnTwoPsi() {
+        String house = RIGHT.replace("\"lossAtLoad\":\"0.5 psi\",", "");
+        Finding one = only(LineRegulatorLoss.of(pressures(house)));
+        assertThat(one.ask().orElseThrow())
+                .isEqualTo("What pressure does line regulator L lose at the full input of heater?");
+        String both = house.replace(
+                        "{\"id\":\"B\",",
+                        "{\"id\":\"C\",\"from\":\"L\",\"material\":\"steel\",\"legs\":[\"5 ft\"]},{\"id\":\"B\",")
+                .replace(
+                        "\"appliances\":[",
+                        "\"appliances\":[{\"id\":\"light\",\"input\":\"2000 Btu/h\",\"fedBy\":\"C\"},");
+        assertThat(only(LineRegulatorLoss.of(pressures(both))).ask().orElseThrow())
+                .isEqualTo("What pressure does line regulator L lose at the full input of everything behind it?");
+        assertThat(only(LineRegulatorLoss.of(pressures(RIGHT.replace("\"0.5 psi\"", "\"0.51 psi\""))))
+                        .ask())
+                .isEmpty();
+        // the tables of other pressures leave nothing out
+        assertThat(LineRegulatorLoss.of(pressures(house.replace("\"outlet\":\"2 psi\"", "\"outlet\":\"5 psi\""))))
+                .isEmpty();
+        assertThat(LineRegulatorLoss.of(pressures(house.replace("\"kind\":\"line\"", "\"kind\":\"second-stage\""))))
+                .isEmpty();
+    }
+
+    @Test
+    void aLossIsAskedInWhateverOrderRegulatorsAreEntered() {
+        String turned = PlannedHouse.empty()
+                .regulator("P", "two-psi", "tank", "2 psi", "1 psi")
+                .regulator("L", "line", "T", "11 in w.c.", "0.5 in w.c.")
+                .section("T", "P", "steel", "10 ft")
+                .text();
+        assertThat(only(LineRegulatorLoss.of(pressures(turned))).at()).isEqualTo("L");
+    }
+
+    @Test
+    void aLockUpNotEnteredIsJudgedByTheDefaultAndAsked() {
+        Finding f = only(InletPressureHigh.of(
+                pressures(RIGHT.replace("\"lockUp\":\"115 %\",", "").replace("13 in w.c.", "13.1 in w.c."))));
+        assertThat(f.found()).contains("lock-up at 120 % (default, its own figure is not entered)");
+        assertThat(f.confidence()).isEqualTo(Confidence.MEMORY);
+        assertThat(f.ask().orElseThrow()).isEqualTo("At what pressure does L lock up?");
+        Finding entered = only(InletPressureHigh.of(pressures(RIGHT.replace("13 in w.c.", "12.64 in w.c."))));
+        assertThat(entered.confidence()).isEqualTo(Confidence.PRINT);
+        assertThat(entered.ask()).isEmpty();
+    }
+
+    /** EHD 13 ends at 72,000 Btu/h in its table's first row (2018 IFGC Table 402.4(31), 5 ft). */
+    @Test
+    void moreThanTubingsFirstRowHasNoKnownPressureAndNamesTheFirstSuchSection() {
+        PlannedHouse house = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
+                .section("A", "R", "steel", "10 ft")
+                .section("B", "A", "csst", "5 ft", "'installedSize':'13'")
+                .section("C", "B", "csst", "5 ft", "'installedSize':'13'")
+                .appliance(
+                        "heater", "C", "80000 Btu/h", "'kind':'boiler','minInlet':'8 in w.c.','maxInlet':'14 in w.c.'");
+        assertThat(pressures(house.text()).outlet(0).pressureAtInlet()).isEmpty();
+        Finding f = only(InletPressureLow.of(pressures(house.text())));
+        assertThat(f.severity()).isEqualTo(Severity.NOTE);
+        assertThat(f.found())
+                .isEqualTo(
+                        "The pressure at the boiler is not known: section B has 80,000 Btu/h, more than the first row"
+                                + " of its table carries");
+        assertThat(f.field()).isEqualTo("/sections/1/installedSize");
+        assertThat(InletPressureLow.of(pressures(
+                        house.set("/appliances/0/input", "72000 Btu/h").text())))
+                .extracting(Finding::severity)
+                .doesNotContain(Severity.NOTE);
+        assertThat(InletPressureLow.of(
+                        pressures(house.without("/appliances/0/input").text())))
+                .isEmpty();
+    }
+
+    @Test
+    void aLeastInletOfARegulatorThatIsAskedTellsWhatItWillSee() {
+        Finding f = only(InletPressureLow.of(pressures(RIGHT.replace(",\"minInlet\":\"5 psi\"", ""))));
+        assertThat(f.found())
+                .isEqualTo("The least inlet pressure of regulator R2 is not entered; it will see 9.54 psi (264.39 in."
+                        + " w.c.)");
     }
 }
