@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import longrun.origin.DataFile;
 import longrun.origin.DataRow;
 import longrun.plan.Fact;
@@ -15,6 +16,7 @@ import longrun.plan.PlanPath;
  */
 public final class EntryName {
 
+    private static final Pattern HYPHEN = Pattern.compile("(?<=[a-z])-(?=[a-z])");
     private static final Map<String, String> ALL = load();
 
     private EntryName() {}
@@ -71,7 +73,7 @@ public final class EntryName {
         return switch (written) {
             case "true" -> "yes";
             case "false" -> "no";
-            default -> written.replaceAll("(?<=[a-z])-(?=[a-z])", " ");
+            default -> HYPHEN.matcher(written).replaceAll(" ");
         };
     }
 }

@@ -74,10 +74,14 @@ public record LevelYear(
         double level = startGal;
         double gapStart = startGal;
         Optional<LocalDate> gap = Optional.empty();
+        LocalDate next = from;
+        boolean closedNext = isClosed(spells, from);
         for (int i = 0; i < 365; i++) {
-            LocalDate date = from.plusDays(i);
+            LocalDate date = next;
+            boolean closed = closedNext;
+            next = date.plusDays(1);
+            closedNext = isClosed(spells, next);
             int day = Calendar.day(date);
-            boolean closed = isClosed(spells, date);
             if (closed && gap.isEmpty()) {
                 gap = Optional.of(date);
                 gapStart = level;
@@ -87,7 +91,7 @@ public record LevelYear(
                 level = 0;
                 dry = dry.or(() -> Optional.of(date));
             }
-            boolean ends = gap.isPresent() && (i == 364 || !isClosed(spells, date.plusDays(1)));
+            boolean ends = gap.isPresent() && (i == 364 || !closedNext);
             if (ends) {
                 gaps.add(new NoTruck(gap.get(), date, gapStart, level, level <= refillGal));
                 gap = Optional.empty();
@@ -116,8 +120,8 @@ public record LevelYear(
     /** The day on which a level falls to the refill gauge without a delivery, within ten years. */
     static Optional<LocalDate> refillDay(LocalDate from, double startGal, double refillGal, IntToDoubleFunction use) {
         double level = startGal;
+        LocalDate date = from;
         for (int i = 0; i < 3650; i++) {
-            LocalDate date = from.plusDays(i);
             if (level <= refillGal) {
                 return Optional.of(date);
             }
@@ -125,6 +129,7 @@ public record LevelYear(
             if (level <= refillGal) {
                 return Optional.of(date);
             }
+            date = date.plusDays(1);
         }
         return Optional.empty();
     }

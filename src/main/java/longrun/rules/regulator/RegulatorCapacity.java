@@ -54,8 +54,8 @@ public final class RegulatorCapacity implements Rule {
         Threshold own = house.limits().get(name(), line.regulator().kind().is(RegulatorKind.LINE) ? "" : TANK_SIDE);
         String field = at.place().pointer() + "/capacity";
         Optional<HeatRate> entered = line.capacity();
-        String sees = line.inletText().map(p -> " at the " + p + " it will see").orElse("");
         if (entered.isEmpty()) {
+            String sees = sees(line);
             return Judge.asks(
                     own,
                     at.place(),
@@ -69,10 +69,8 @@ public final class RegulatorCapacity implements Rule {
         }
         double capacity = entered.get().btuh();
         double load = line.load().known().btuh();
-        String found = "{who} has a capacity of "
-                + line.regulator().capacity().findText().orElse("") + rated(line) + " and serves " + btuh(load) + sees;
         if (!Same.atMost(load, capacity)) {
-            return Judge.broken(own, at.place(), found, "Fit a regulator that covers all it serves.", field);
+            return Judge.broken(own, at.place(), serves(line), "Fit a regulator that covers all it serves.", field);
         }
         Served served = house.network().servedBy(line.regulator().id());
         Optional<String> loose = house.pressures().sizing().piping().findLoose(index);
@@ -80,7 +78,7 @@ public final class RegulatorCapacity implements Rule {
             return Judge.asks(
                     own,
                     at.place(),
-                    found + " so far: what feeds another part of the house is not entered",
+                    serves(line) + " so far: what feeds another part of the house is not entered",
                     Question.fitter("Does {who} serve more than is entered behind it?"),
                     loose.get());
         }
@@ -88,7 +86,7 @@ public final class RegulatorCapacity implements Rule {
             return Judge.asks(
                     own,
                     at.place(),
-                    found + " so far: something it serves has no input entered",
+                    serves(line) + " so far: something it serves has no input entered",
                     Question.plate("What INPUT in Btu/h do the rating plates behind {who} give on the propane line?"),
                     served.missing().get());
         }
@@ -96,7 +94,7 @@ public final class RegulatorCapacity implements Rule {
             return Judge.broken(
                     house.limits().get(name(), "spare"),
                     at.place(),
-                    found + ": " + btuh(capacity - load) + " to spare",
+                    serves(line) + ": " + btuh(capacity - load) + " to spare",
                     "Fit a regulator of at least " + btuh(load / (1 - SPARE_SHARE)) + ".",
                     field);
         }
@@ -140,6 +138,16 @@ public final class RegulatorCapacity implements Rule {
                 "the capacity of {who} is given" + rated(line) + ", and with everything firing it will see " + sees,
                 Question.supplier("What does {who} pass at an inlet of " + sees + "?"),
                 field);
+    }
+
+    private static String serves(RegulatorPressure line) {
+        return "{who} has a capacity of "
+                + line.regulator().capacity().findText().orElse("") + rated(line) + " and serves "
+                + btuh(line.load().known().btuh()) + sees(line);
+    }
+
+    private static String sees(RegulatorPressure line) {
+        return line.inletText().map(p -> " at the " + p + " it will see").orElse("");
     }
 
     private static String rated(RegulatorPressure line) {

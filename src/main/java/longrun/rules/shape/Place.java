@@ -41,8 +41,9 @@ public record Place(String at, String pointer, String label, boolean several) {
         if (words.indexOf('{') < 0) {
             return words;
         }
-        return NUMBER.matcher(words)
-                .replaceAll(m -> Matcher.quoteReplacement(several ? m.group(2) : m.group(1)))
-                .replace(WHO, label);
+        String numbered = words.indexOf('|') < 0
+                ? words
+                : NUMBER.matcher(words).replaceAll(m -> Matcher.quoteReplacement(several ? m.group(2) : m.group(1)));
+        return numbered.replace(WHO, label);
     }
 }
