@@ -45,7 +45,7 @@ final class PendingSave {
         unsure.add(text);
         underWay = STORING.submit(() -> {
             long from = failed.isEmpty() ? version : versionOfOwn(failed, version);
-            return sameStep ? store.saveOn(house, text, from) : store.save(house, text, from);
+            return sameStep ? store.saveInSameStep(house, text, from) : store.save(house, text, from);
         });
     }
 

@@ -13,41 +13,41 @@ import longrun.store.Outcome.Saved;
 import org.springframework.stereotype.Component;
 
 /**
- * Keeps the drafts of houses. A call that returns has put its change on the disk; one that throws {@link NotStored} has
- * stored nothing that may be called saved, and says why. A draft's text is given back character for character. Every change of a text names the
- * version it was made from, so two who work on one house never overwrite one another unawares.
+ * Stores the drafts of houses. A call that returns has put its change on the disk; a call that throws {@link NotStored}
+ * has saved nothing and says why. A draft's text is given back character for character. Every change of a text names the
+ * version it was made from, so that two windows on one house never overwrite each other without notice.
  */
 @Component
 public class DraftStore {
 
-    /** How many steps of a house can be undone at most; older ones are let go. */
+    /** How many steps of a house can be undone at most; older steps are deleted. */
     public static final int UNDO_STEPS = 250;
 
     private final Houses houses;
     private final Steps steps;
-    private final Durably durably;
+    private final DurableTransactions transactions;
     private final Clock clock;
 
-    DraftStore(Houses houses, Steps steps, Durably durably, Clock clock) {
+    DraftStore(Houses houses, Steps steps, DurableTransactions transactions, Clock clock) {
         this.houses = houses;
         this.steps = steps;
-        this.durably = durably;
+        this.transactions = transactions;
         this.clock = clock;
     }
 
-    /** The houses kept, the one changed last first. */
+    /** The saved houses that are not deleted, the one changed last first. */
     public List<ListedHouse> list() {
-        return durably.read(() -> listed(houses.findByDeletedIsNullOrderByChangedDescIdDesc()));
+        return transactions.read(() -> listed(houses.findByDeletedIsNullOrderByChangedDescIdDesc()));
     }
 
-    /** The houses deleted, the one deleted last first. */
+    /** The deleted houses, the one deleted last first. */
     public List<ListedHouse> listDeleted() {
-        return durably.read(() -> listed(houses.findByDeletedIsNotNullOrderByDeletedDescIdDesc()));
+        return transactions.read(() -> listed(houses.findByDeletedIsNotNullOrderByDeletedDescIdDesc()));
     }
 
     /** The house as it stands; empty where there is none or it was deleted. */
     public Optional<Draft> find(long id) {
-        return durably.find(() -> houses.hold(id).map(house -> draft(house, body(id, house.step()))));
+        return transactions.find(() -> houses.lock(id).map(house -> draft(house, body(id, house.step()))));
     }
 
     /**
@@ -58,84 +58,89 @@ public class DraftStore {
     public Draft create(String name, String json) {
         DraftText.requireName(name);
         DraftText.requireJson(json);
-        return durably.change(() -> insert(name, json));
+        return transactions.change(() -> insert(name, json));
     }
 
     /**
-     * Stores the text as a step of its own. A text that is stored already makes no step and is Saved, whatever version
-     * was expected.
+     * Stores the text as an undo step of its own. Where the same text is stored already, no step is made and the outcome
+     * is {@link Saved}, whatever version was expected.
      *
+     * @param expectedVersion the version the text was made from
      * @throws IllegalArgumentException where the text is not JSON
      */
     public Outcome save(long id, String json, long expectedVersion) {
         DraftText.requireJson(json);
-        return durably.change(() -> change(id, json, expectedVersion, false));
+        return transactions.change(() -> change(id, json, expectedVersion, false));
     }
 
     /**
-     * Stores the text as more of the step before: the further keys in one field, which one undo takes back together. The
-     * first key in a field, and the first after an undo, a redo or a reload, is a {@link #save}. Where a step follows
-     * that was undone, or none goes before, this makes a step as save does.
+     * Stores the text within the current undo step: the further keys in one field, which one undo takes back together.
+     * The first key in a field, and the first after an undo, a redo or a reload, is a {@link #save}. After an undo, or
+     * where there is no earlier step, this makes a new step as {@code save} does.
      *
+     * @param expectedVersion the version the text was made from
      * @throws IllegalArgumentException where the text is not JSON
      */
-    public Outcome saveOn(long id, String json, long expectedVersion) {
+    public Outcome saveInSameStep(long id, String json, long expectedVersion) {
         DraftText.requireJson(json);
-        return durably.change(() -> change(id, json, expectedVersion, true));
+        return transactions.change(() -> change(id, json, expectedVersion, true));
     }
 
-    /** Goes one step back and gives the draft as it was there; where there is none, the draft as it stands. */
+    /** Goes one step back and gives the draft of that step; where there is no earlier step, the draft as it stands. */
     public Outcome undo(long id, long expectedVersion) {
-        return durably.change(() -> walk(id, expectedVersion, -1));
+        return transactions.change(() -> moveBy(id, expectedVersion, -1));
     }
 
     /** Does the last undone step again; where there is none, gives the draft as it stands. */
     public Outcome redo(long id, long expectedVersion) {
-        return durably.change(() -> walk(id, expectedVersion, +1));
+        return transactions.change(() -> moveBy(id, expectedVersion, +1));
     }
 
     /**
-     * Names the house anew, its text and version left alone; false where there is no such house.
+     * Renames the house and leaves its text and version alone; false where there is no such house.
      *
      * @throws IllegalArgumentException where the name cannot be kept as typed
      */
     public boolean rename(long id, String name) {
         DraftText.requireName(name);
-        return durably.change(() -> houses.hold(id)
-                .map(house -> houses.rename(id, name, house.named(name).mark()))
+        return transactions.change(() -> houses.lock(id)
+                .map(house -> houses.rename(id, name, house.named(name).checksum()))
                 .orElse(false));
     }
 
-    /** Takes the house out of the list, text and steps kept; false where there is no such house. */
+    /** Takes the house out of the list but keeps its text and steps; false where there is no such house. */
     public boolean delete(long id) {
         OffsetDateTime when = now();
-        return durably.change(() -> houses.hold(id)
-                .map(house -> houses.delete(id, when, house.deletedAt(when).mark()))
+        return transactions.change(() -> houses.lock(id)
+                .map(house -> houses.delete(id, when, house.deletedAt(when).checksum()))
                 .orElse(false));
     }
 
-    /** Puts a deleted house back as it was; false where there is no such deleted house. */
+    /** Puts a deleted house back into the list as it was; false where there is no such deleted house. */
     public boolean undelete(long id) {
-        return durably.change(() -> houses.holdDeleted(id)
-                .map(house -> houses.undelete(id, house.deletedAt(null).mark()))
+        return transactions.change(() -> houses.lockDeleted(id)
+                .map(house -> houses.undelete(id, house.deletedAt(null).checksum()))
                 .orElse(false));
     }
 
     /**
-     * Does all that adding a house and changing it many times does, then takes it back: nothing is kept, nobody sees it,
-     * and the next who saves finds the way cleared. Where the store fails, that is told on the console.
+     * Adds a house, changes it many times and rolls all of it back, so that the code is warm when a person saves for the
+     * first time. Nothing is kept and nobody sees it. Where the database fails, a warning is logged.
+     *
+     * @param json the draft to work with
+     * @param changes how many times it is changed
      */
     public void rehearse(String json, int changes) {
         DraftText.requireJson(json);
         try {
-            durably.rehearse(() -> {
+            transactions.rehearse(() -> {
                 long made = insert("", json).id();
                 for (int i = 1; i <= changes; i++) {
                     change(made, json + " ".repeat(1 + i % 3), i, i % 4 != 0);
                 }
             });
         } catch (NotStored e) {
-            return; // it is said, and nothing of anyone is lost
+            return; // it is logged already, and no house was touched
         }
     }
 
@@ -147,13 +152,13 @@ public class DraftStore {
     }
 
     private Outcome change(long id, String json, long expected, boolean sameStep) {
-        Optional<House> found = houses.hold(id);
+        Optional<House> found = houses.lock(id);
         if (found.isEmpty()) {
             return new Gone();
         }
         House house = found.get();
         int step = house.step();
-        StandsAt here = steps.standsAt(id, step);
+        CurrentStep here = steps.current(id, step);
         if (here.body().equals(json)) {
             return new Saved(draft(house, here.span(), json));
         }
@@ -174,13 +179,13 @@ public class DraftStore {
             // Typed and taken back within one step: undoing that would show nothing.
             steps.deleteAfter(id, --step);
         } else {
-            steps.replace(id, step, json, Sum.of(json));
+            steps.replace(id, step, json, Checksum.of(json));
         }
-        return moved(house, new Span(earliest, step), step, json);
+        return storeMove(house, new StepRange(earliest, step), step, json);
     }
 
-    private Outcome walk(long id, long expected, int by) {
-        Optional<House> found = houses.hold(id);
+    private Outcome moveBy(long id, long expected, int by) {
+        Optional<House> found = houses.lock(id);
         if (found.isEmpty()) {
             return new Gone();
         }
@@ -189,15 +194,15 @@ public class DraftStore {
             return conflict(house);
         }
         int step = house.step() + by;
-        Span span = steps.span(id);
+        StepRange span = steps.span(id);
         return step < span.earliest() || step > span.latest()
                 ? new Saved(draft(house, span, body(id, house.step())))
-                : moved(house, span, step, body(id, step));
+                : storeMove(house, span, step, body(id, step));
     }
 
-    private Outcome moved(House house, Span span, int step, String json) {
+    private Outcome storeMove(House house, StepRange span, int step, String json) {
         House moved = house.at(step, now());
-        houses.move(Objects.requireNonNull(moved.id()), moved.version(), step, moved.changed(), moved.mark());
+        houses.move(Objects.requireNonNull(moved.id()), moved.version(), step, moved.changed(), moved.checksum());
         return new Saved(draft(moved, span, json));
     }
 
@@ -209,7 +214,7 @@ public class DraftStore {
         return draft(house, steps.span(Objects.requireNonNull(house.id())), json);
     }
 
-    private static Draft draft(House house, Span span, String json) {
+    private static Draft draft(House house, StepRange span, String json) {
         return new Draft(
                 Objects.requireNonNull(house.id()),
                 house.name(),
@@ -231,16 +236,16 @@ public class DraftStore {
     }
 
     private OffsetDateTime now() {
-        // Whole milliseconds, so that what is told after a save is what is read back later.
+        // Whole milliseconds, so that the time given after a save is the time read back later.
         return clock.instant().truncatedTo(ChronoUnit.MILLIS).atOffset(ZoneOffset.UTC);
     }
 
-    /** A step's text, held against its sum. */
+    /** A step's text, compared with its checksum. */
     private String body(long house, int number) {
         StoredText text = steps.text(house, number);
-        if (text == null || Sum.of(text.body()) != text.mark()) {
+        if (text == null || Checksum.of(text.body()) != text.checksum()) {
             throw new NotStored(
-                    "the text kept of that step is damaged; start Longrun again and the house is looked through");
+                    "the saved text of that step is damaged; restart Longrun, which then checks the houses");
         }
         return text.body();
     }

@@ -9,32 +9,33 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is written beside the saved houses after each change, so that a file that fell back behind it is not taken for
- * the newest: which store it is, how many changes of it were told to be saved, and how many houses it holds.
+ * What is written in a small file beside the saved houses after each change, so that an older database file is noticed:
+ * which store it is, how many changes were reported as saved, and how many houses there were.
  *
- * @param store the store's own name; blank where the person began with none
- * @param changes at least so many have been stored
- * @param houses at least so many were kept, deleted ones counted
+ * @param store the store's random name; a hyphen where any store may follow ({@link #none})
+ * @param changes at least this many changes have been stored
+ * @param houses at least this many houses were kept, deleted ones included
  */
 record Mark(String store, long changes, long houses) {
 
-    /** Two places in the file are written in turn, so that one is whole whatever happens to the other. */
+    /** Bytes of one mark. The file holds two, written in turn, so that one is intact if writing the other is cut off. */
     static final int LENGTH = 128;
 
     private static final String FIRST = "longrun-houses";
 
-    /** Nothing is expected of the store. */
+    /** The mark that expects nothing of the store. */
     static Mark none() {
         return new Mark("-", 0, 0);
     }
 
+    /** The mark as one line of {@link #LENGTH} bytes that ends with its checksum. */
     byte[] bytes() {
         String line = String.join(" ", FIRST, store, Long.toString(changes), Long.toString(houses));
-        String whole = line + " " + Long.toHexString(Sum.of(line));
+        String whole = line + " " + Long.toHexString(Checksum.of(line));
         return String.format(Locale.ROOT, "%-" + (LENGTH - 1) + "s\n", whole).getBytes(StandardCharsets.US_ASCII);
     }
 
-    /** The later of the marks in a file; empty where there is none that can be read. */
+    /** The later of the two marks in a file; empty where neither can be read. */
     static Optional<Mark> read(Path file) {
         byte[] all;
         try {
@@ -59,7 +60,7 @@ record Mark(String store, long changes, long houses) {
             return null;
         }
         try {
-            return Long.parseLong(parts[4], 16) == Sum.of(whole.substring(0, end))
+            return Long.parseLong(parts[4], 16) == Checksum.of(whole.substring(0, end))
                     ? new Mark(parts[1], Long.parseLong(parts[2]), Long.parseLong(parts[3]))
                     : null;
         } catch (NumberFormatException e) {

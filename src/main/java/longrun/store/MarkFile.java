@@ -10,8 +10,8 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * The mark as it is written while houses are kept open. It is written after the database has its change on the disk, so it
- * never is ahead of it; the disk is not waited for, since a mark that is behind accuses nobody.
+ * Writes the {@link Mark} beside the saved houses. It is written after the database has its change on the disk, so it is
+ * never ahead of the database. Nothing waits for it to reach the disk, since a mark that is behind raises no alarm.
  */
 final class MarkFile implements AutoCloseable {
 
@@ -34,8 +34,8 @@ final class MarkFile implements AutoCloseable {
         try {
             if (channel == null) {
                 channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-                StoreFolder.ownerAlone(file);
-                // Both places: what an earlier store left must not stand beside this one's.
+                StoreFolder.restrictToOwner(file);
+                // Both places, so that no mark of an earlier store is left.
                 put(channel, mark, 0);
                 put(channel, mark, 1);
                 channel.truncate(2L * Mark.LENGTH);

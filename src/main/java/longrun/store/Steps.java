@@ -10,22 +10,22 @@ interface Steps extends Repository<Step, Long> {
 
     Step save(Step step);
 
-    @Query("select body, mark from step where house = :house and number = :number")
+    @Query("select body, mark as checksum from step where house = :house and number = :number")
     @Nullable
     StoredText text(long house, int number);
 
-    /** Where a house stands at a step, read at once: a key waits for it. */
+    /** A step with its neighbours, read in one query, since every key typed waits for it. */
     @Query("select (select body from step where house = :house and number = :number) as body,"
             + " (select body from step where house = :house and number = :number - 1) as before,"
             + " min(number) as earliest, max(number) as latest from step where house = :house")
-    StandsAt standsAt(long house, int number);
+    CurrentStep current(long house, int number);
 
     @Query("select min(number) as earliest, max(number) as latest from step where house = :house")
-    Span span(long house);
+    StepRange span(long house);
 
     @Modifying
-    @Query("update step set body = :body, mark = :mark where house = :house and number = :number")
-    void replace(long house, int number, String body, long mark);
+    @Query("update step set body = :body, mark = :checksum where house = :house and number = :number")
+    void replace(long house, int number, String body, long checksum);
 
     @Modifying
     @Query("delete from step where house = :house and number > :number")

@@ -19,17 +19,17 @@ import longrun.store.StoreTrouble.Kind;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks through the saved houses before they are opened, on a duplicate: what is damaged, missing, older than it should
- * be, or of a later version is not opened, and nothing is written on it.
+ * Checks the saved houses on a duplicate before they are opened. A file that is damaged, missing, older than it should be
+ * or of a later version is not opened, and nothing is written to it.
  */
 final class StoreCheck {
 
     private static final String CHECKING = "longrun-checking";
-    private static final String GO_BACK = "Open the last copy; the damaged file is kept aside.";
+    private static final String OPEN_LAST_COPY = "Open the last copy; the damaged file is kept aside.";
     private static final String NO_COPY =
             "There is no dated copy of them yet. Put a copy of your own in their place, or begin with no houses; the"
                     + " damaged file is kept aside.";
-    private static final long PATIENCE_S = 180;
+    private static final long TIME_LIMIT_S = 180;
 
     private final StoreFolder folder;
 
@@ -38,32 +38,32 @@ final class StoreCheck {
     }
 
     /**
-     * Looks through what is there.
+     * Checks the saved houses.
      *
-     * @return empty where there is nothing yet
-     * @throws StoreTrouble where it must not be opened
+     * @return what they hold; empty where no house was ever saved
+     * @throws StoreTrouble where they must not be opened
      */
-    Optional<StoreReading> run() {
+    Optional<StoreContents> run() {
         requireFolder();
         Optional<Mark> mark = Mark.read(folder.mark());
         if (!Files.exists(folder.file())) {
-            requireNoneBefore(mark);
+            requireNothingSaved(mark);
             return Optional.empty();
         }
-        requireAlone();
-        StoreReading read = read(folder.file());
-        if (read.version() > SumsTakenOver.VERSION) {
+        requireNotInUse();
+        StoreContents read = read(folder.file());
+        if (read.version() > ChecksumMigration.VERSION) {
             throw new StoreTrouble(
                     Kind.LATER_VERSION,
                     "The saved houses in " + folder.path() + " were kept by a later version of Longrun (their store is"
-                            + " version " + read.version() + ", this Longrun knows " + SumsTakenOver.VERSION
+                            + " version " + read.version() + ", this Longrun knows " + ChecksumMigration.VERSION
                             + "). They were left as they are.",
-                    "Start the later Longrun, or go back to a copy from before it.");
+                    "Start the later Longrun, or open a copy made before it.");
         }
-        if (!read.isWhole()) {
-            throw damaged(whatIsBroken(read), null);
+        if (!read.isSound()) {
+            throw damaged(whatIsDamaged(read), null);
         }
-        mark.ifPresent(m -> requireAsLate(m, read));
+        mark.ifPresent(m -> requireNotOlder(m, read));
         return Optional.of(read);
     }
 
@@ -74,7 +74,7 @@ final class StoreCheck {
             throw new StoreTrouble(
                     Kind.NOT_WRITABLE,
                     "The saved houses in " + folder.path() + " cannot be opened: the folder cannot be made.",
-                    "Look whether its disk is there and let Longrun write on it, or name another folder:"
+                    "Check that its disk is connected and that Longrun may write on it, or name another folder:"
                             + " --longrun.data=FOLDER",
                     e);
         }
@@ -82,25 +82,25 @@ final class StoreCheck {
         if (!Files.isWritable(folder.path()) || !fileToo) {
             throw new StoreTrouble(
                     Kind.NOT_WRITABLE,
-                    "The saved houses in " + folder.path() + " can be read only, so nothing could be saved.",
+                    "The saved houses in " + folder.path() + " are read-only, so nothing could be saved.",
                     "Let Longrun write there, or name another folder: --longrun.data=FOLDER");
         }
     }
 
-    private void requireNoneBefore(Optional<Mark> mark) {
+    private void requireNothingSaved(Optional<Mark> mark) {
         boolean expected = mark.map(m -> m.houses() > 0)
                 .orElseGet(() -> Files.exists(folder.mark())
-                        || !new Copies(folder).list().isEmpty());
+                        || !new BackupCopies(folder).list().isEmpty());
         if (expected) {
             throw new StoreTrouble(
                     Kind.MISSING,
                     "Houses were saved in " + folder.path() + ", and the file that held them, "
-                            + folder.file().getFileName() + ", is not there.",
+                            + folder.file().getFileName() + ", is missing.",
                     "Put it back and try again, or open the last copy.");
         }
     }
 
-    private void requireAlone() {
+    private void requireNotInUse() {
         try (FileChannel file = FileChannel.open(folder.file(), StandardOpenOption.WRITE);
                 FileLock lock = file.tryLock()) {
             if (lock == null) {
@@ -109,21 +109,21 @@ final class StoreCheck {
         } catch (OverlappingFileLockException e) {
             throw inUse();
         } catch (IOException e) {
-            throw damaged("The disk does not give the file: " + e.getMessage() + ".", e);
+            throw damaged("The file could not be read from the disk: " + e.getMessage() + ".", e);
         }
     }
 
     private StoreTrouble inUse() {
         return new StoreTrouble(
                 Kind.IN_USE,
-                "Longrun is running already with the saved houses in " + folder.path() + ".",
-                "Use the one that is running, or stop it first, or start this one with a folder of its own:"
+                "Another Longrun is already running with the saved houses in " + folder.path() + ".",
+                "Use the one that is running, or stop it first, or start this one with another folder:"
                         + " --longrun.data=FOLDER");
     }
 
-    /** Reads a file of houses by way of a duplicate, so that nothing is written on it. */
-    StoreReading read(Path file) {
-        Path duplicate = folder.other(CHECKING);
+    /** Reads a file of houses from a duplicate, so that nothing is written to the file itself. */
+    StoreContents read(Path file) {
+        Path duplicate = folder.fileOf(CHECKING);
         try {
             long size = Files.size(file);
             if (size == 0) {
@@ -131,7 +131,7 @@ final class StoreCheck {
             }
             try {
                 Files.copy(file, duplicate, StandardCopyOption.REPLACE_EXISTING);
-                StoreFolder.ownerAlone(duplicate);
+                StoreFolder.restrictToOwner(duplicate);
             } catch (IOException e) {
                 if (Files.getFileStore(folder.path()).getUsableSpace() < size) {
                     throw new StoreTrouble(
@@ -142,13 +142,13 @@ final class StoreCheck {
                 }
                 throw e;
             }
-            StoreReading read = patiently(() -> StoreReading.of(folder.url(CHECKING)));
+            StoreContents read = withinTimeLimit(() -> StoreContents.of(folder.url(CHECKING)));
             if (read.version() == 0) {
-                throw damaged("There is nothing in the file of what Longrun keeps.", null);
+                throw damaged("The file holds nothing that Longrun has saved.", null);
             }
             return read;
         } catch (IOException e) {
-            throw damaged("The disk does not give the file: " + e.getMessage() + ".", e);
+            throw damaged("The file could not be read from the disk: " + e.getMessage() + ".", e);
         } catch (ExecutionException e) {
             throw damaged("The file cannot be read as a database.", e.getCause());
         } finally {
@@ -160,14 +160,14 @@ final class StoreCheck {
         }
     }
 
-    /** A damaged file may throw anything, or keep its reader for ever. */
-    private static StoreReading patiently(Callable<StoreReading> reading) throws ExecutionException {
-        FutureTask<StoreReading> task = new FutureTask<>(reading);
+    /** Reading a damaged file may fail in any way, or never end. */
+    private static StoreContents withinTimeLimit(Callable<StoreContents> reading) throws ExecutionException {
+        FutureTask<StoreContents> task = new FutureTask<>(reading);
         Thread thread = new Thread(task, "checking-houses");
         thread.setDaemon(true);
         thread.start();
         try {
-            return task.get(PATIENCE_S, TimeUnit.SECONDS);
+            return task.get(TIME_LIMIT_S, TimeUnit.SECONDS);
         } catch (TimeoutException e) {
             throw new ExecutionException(e);
         } catch (InterruptedException e) {
@@ -177,24 +177,24 @@ final class StoreCheck {
     }
 
     private StoreTrouble damaged(String how, @Nullable Throwable why) {
-        String what = "The saved houses in " + folder.path() + " are damaged. " + how + " Nothing was written on them.";
-        String todo = new Copies(folder).list().isEmpty() ? NO_COPY : GO_BACK;
+        String what = "The saved houses in " + folder.path() + " are damaged. " + how + " Nothing was written to them.";
+        String todo = new BackupCopies(folder).list().isEmpty() ? NO_COPY : OPEN_LAST_COPY;
         return why == null
                 ? new StoreTrouble(Kind.DAMAGED, what, todo)
                 : new StoreTrouble(Kind.DAMAGED, what, todo, why);
     }
 
-    private static String whatIsBroken(StoreReading read) {
-        List<String> broken = read.broken();
-        String first = String.join("; ", broken.subList(0, Math.min(5, broken.size())));
-        String more = broken.size() > 5 ? "; and " + (broken.size() - 5) + " more" : "";
-        return (broken.size() == 1
+    private static String whatIsDamaged(StoreContents read) {
+        List<String> houses = read.damaged();
+        String first = String.join("; ", houses.subList(0, Math.min(5, houses.size())));
+        String more = houses.size() > 5 ? "; and " + (houses.size() - 5) + " more" : "";
+        return (houses.size() == 1
                         ? "One house is not as it was stored: "
-                        : broken.size() + " houses are not as they" + " were stored: ")
+                        : houses.size() + " houses are not as they" + " were stored: ")
                 + first + more + ".";
     }
 
-    private void requireAsLate(Mark mark, StoreReading read) {
+    private void requireNotOlder(Mark mark, StoreContents read) {
         boolean other =
                 !mark.store().equals(Mark.none().store()) && !read.store().equals(mark.store());
         long missing = mark.changes() - read.changes();
@@ -202,7 +202,7 @@ final class StoreCheck {
             return;
         }
         String how = other && !read.store().isEmpty()
-                ? "They are not the houses Longrun kept here last."
+                ? "They are not the houses that Longrun last saved here."
                 : missing > 0
                         ? missing == 1
                                 ? "The last change saved is not in them."
@@ -211,8 +211,8 @@ final class StoreCheck {
         throw new StoreTrouble(
                 Kind.OLDER,
                 "The saved houses in " + folder.path() + " are older than what Longrun saved here last. " + how
-                        + " Nothing was written on them.",
+                        + " Nothing was written to them.",
                 "If you put an older file there yourself, go on with it. If not, its end was lost: open the last copy"
-                        + " or go on with this file, whichever is later; the other is kept.");
+                        + " or go on with this file, whichever is later; the other is kept aside.");
     }
 }

@@ -9,7 +9,7 @@ import org.springframework.core.env.Environment;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.transaction.support.TransactionTemplate;
 
-/** Where saved houses live: the embedded database {@code longrun} in the folder that {@code longrun.data} names. */
+/** The store of saved houses: the embedded database {@code longrun} in the folder that {@code longrun.data} names. */
 @Configuration(proxyBeanMethods = false)
 class StoreConfiguration {
 
@@ -24,17 +24,17 @@ class StoreConfiguration {
     }
 
     @Bean
-    StoreKeeping storeKeeping(StoreFolder folder, Clock clock) {
-        return new StoreKeeping(folder, clock);
+    StoreStartup storeKeeping(StoreFolder folder, Clock clock) {
+        return new StoreStartup(folder, clock);
     }
 
     /**
-     * The database's address; whoever asks for it has the houses looked through before. One Longrun at a time has them:
-     * sharing would mean a listening port on every network of the computer.
+     * The database's address. The houses are checked before it is given out. Only one Longrun at a time can open them:
+     * to share them the database would have to listen on a network port.
      */
     @Bean
-    JdbcConnectionDetails savedHouses(StoreFolder folder, StoreKeeping keeping) {
-        keeping.lookThrough();
+    JdbcConnectionDetails savedHouses(StoreFolder folder, StoreStartup startup) {
+        startup.openOrCreate();
         String url = folder.url(StoreFolder.NAME);
         return new JdbcConnectionDetails() {
             @Override
@@ -55,13 +55,13 @@ class StoreConfiguration {
     }
 
     @Bean
-    SumsTakenOver sumsTakenOver() {
-        return new SumsTakenOver();
+    ChecksumMigration sumsTakenOver() {
+        return new ChecksumMigration();
     }
 
     @Bean
-    FlywayMigrationStrategy bringToThisVersion(StoreKeeping keeping) {
-        return keeping::bringToThisVersion;
+    FlywayMigrationStrategy migrate(StoreStartup startup) {
+        return startup::migrate;
     }
 
     @Bean
@@ -70,7 +70,7 @@ class StoreConfiguration {
     }
 
     @Bean
-    Durably durably(StoreFolder folder, MarkFile mark, TransactionTemplate transaction, JdbcTemplate jdbc) {
-        return new Durably(folder, mark, transaction, jdbc);
+    DurableTransactions durably(StoreFolder folder, MarkFile mark, TransactionTemplate transaction, JdbcTemplate jdbc) {
+        return new DurableTransactions(folder, mark, transaction, jdbc);
     }
 }

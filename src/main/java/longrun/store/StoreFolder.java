@@ -14,8 +14,8 @@ import java.util.Optional;
 import org.springframework.core.env.Environment;
 
 /**
- * The folder the saved houses lie in: the database's file, the mark beside it, the dated copies, and what was kept aside.
- * All of it is for its owner alone.
+ * The folder of the saved houses: the database's file, the mark beside it, the dated copies, and files kept aside. Only
+ * its owner may read or write in it.
  *
  * @param path absolute
  */
@@ -46,41 +46,42 @@ public record StoreFolder(Path path) {
         return path.resolve("copies");
     }
 
-    /** A database of this name in the folder, beside the saved houses. */
-    Path other(String name) {
+    /** The file of another database in the folder. */
+    Path fileOf(String name) {
         return path.resolve(name + ENDING);
     }
 
-    /** The address of a database in the folder that must be there already: none is ever made by opening it. */
+    /** The JDBC address of a database in the folder. Opening it fails where the file is missing; it creates none. */
     String url(String name) {
-        // Spring closes the database after the last save; a hook of its own could be sooner. Whole texts pack well.
         return newUrl(name) + ";IFEXISTS=TRUE";
     }
 
-    /** The same, made where it is missing. */
+    /** The JDBC address of a database that is created where it is missing. */
     String newUrl(String name) {
+        // DB_CLOSE_ON_EXIT: Spring closes the database after the last save; its own hook could run earlier.
         return "jdbc:h2:file:" + path.resolve(name) + ";DB_CLOSE_ON_EXIT=FALSE;COMPRESS=TRUE;TRACE_LEVEL_FILE=0";
     }
 
     /** Makes the folder where it is missing. */
     void make() throws IOException {
-        makeOwned(path);
+        makePrivate(path);
     }
 
-    /** A new folder for files that are kept aside. */
-    Path makeAside(Clock clock) throws IOException {
+    /** Makes a new folder, named by date and time, for files that are kept aside. */
+    Path makeKeptAside(Clock clock) throws IOException {
         Path all = path.resolve("kept-aside");
-        makeOwned(all);
+        makePrivate(all);
         String moment = MOMENT.format(clock.instant().atZone(ZoneId.systemDefault()));
         Path own = all.resolve(moment);
         for (int i = 2; Files.exists(own); i++) {
             own = all.resolve(moment + "-" + i);
         }
-        makeOwned(own);
+        makePrivate(own);
         return own;
     }
 
-    static void makeOwned(Path folder) throws IOException {
+    /** Makes a folder that only its owner may enter, with those above it; one that exists is left as it is. */
+    static void makePrivate(Path folder) throws IOException {
         if (!Files.isDirectory(folder)) {
             Files.createDirectories(folder);
             if (isPosix()) {
@@ -89,8 +90,8 @@ public record StoreFolder(Path path) {
         }
     }
 
-    /** Lets nobody but the owner read or write a file. */
-    static void ownerAlone(Path file) throws IOException {
+    /** Makes a file readable and writable by its owner alone, where the file system has such permissions. */
+    static void restrictToOwner(Path file) throws IOException {
         if (isPosix()) {
             Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
         }
@@ -100,7 +101,7 @@ public record StoreFolder(Path path) {
         return FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
     }
 
-    /** What tells the database's file from another put in its place; empty where there is no file. */
+    /** A key that changes when the database's file is replaced by another; empty where there is no file. */
     Optional<Object> fileKey() {
         try {
             BasicFileAttributes now = Files.readAttributes(file(), BasicFileAttributes.class);

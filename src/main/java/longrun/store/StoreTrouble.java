@@ -2,28 +2,28 @@ package longrun.store;
 
 import org.jspecify.annotations.Nullable;
 
-/** Why the saved houses were not opened, in words for whoever started Longrun. Nothing was written on them. */
+/** The saved houses were not opened. It says why, in words for whoever started Longrun. Nothing was written to them. */
 public final class StoreTrouble extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
-    /** What is the matter. */
+    /** The kinds of trouble. */
     public enum Kind {
         /** Another Longrun has them open. */
         IN_USE,
-        /** The folder or the file may not be written, or the folder cannot be made. */
+        /** Longrun may not write to the folder or the file, or cannot make the folder. */
         NOT_WRITABLE,
-        /** There is no room on the disk to look through them. */
+        /** There is no room on the disk to check them. */
         NO_ROOM,
-        /** What lies there cannot be read, or not all of it. */
+        /** Some or all of them cannot be read. */
         DAMAGED,
-        /** The mark or copies are there, the file is not. */
+        /** Houses were saved here before, but the file is gone. */
         MISSING,
-        /** Not the houses kept last: an older copy, or those of another place. */
+        /** They are not the houses saved last, but an older copy or those of another folder. */
         OLDER,
-        /** A later version of Longrun has kept them. */
+        /** A later version of Longrun saved them. */
         LATER_VERSION,
-        /** They were not brought to this version as this version does it. */
+        /** They could not be brought to this version, or another Longrun brought them to it in a different way. */
         OTHER_VERSION
     }
 
@@ -43,6 +43,7 @@ public final class StoreTrouble extends RuntimeException {
         initCause(cause);
     }
 
+    /** The kind of trouble. */
     public Kind kind() {
         return kind;
     }
@@ -57,7 +58,7 @@ public final class StoreTrouble extends RuntimeException {
         return todo;
     }
 
-    /** The trouble behind a failure to start; null where it was something else. */
+    /** The trouble among the causes of a failure to start; null where the cause was another. */
     public static @Nullable StoreTrouble in(Throwable failure) {
         for (Throwable each = failure; each != null; each = each.getCause()) {
             if (each instanceof StoreTrouble trouble) {

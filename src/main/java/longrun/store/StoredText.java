@@ -1,4 +1,4 @@
 package longrun.store;
 
-/** A step's text, and the sum it was stored with. */
-record StoredText(String body, long mark) {}
+/** A step's text and the checksum it was stored with. */
+record StoredText(String body, long checksum) {}

@@ -1,6 +1,6 @@
 /**
- * Saved houses: each is a draft, the plan's JSON text exactly as typed, with a version and the steps to go back through.
- * The text need not make a plan yet; reading it is another room's work.
+ * Saved houses. Each is a draft: the plan's JSON text exactly as typed, with a version and the steps that can be undone.
+ * The text need not make a plan yet; other packages read it.
  */
 @NullMarked
 package longrun.store;

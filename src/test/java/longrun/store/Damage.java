@@ -23,7 +23,7 @@ public final class Damage {
         return folder.resolve("longrun.mv.db");
     }
 
-    /** Copies all that lies in a folder of houses into another, rights and times too. */
+    /** BackupCopies all that lies in a folder of houses into another, rights and times too. */
     public static void copyAll(Path from, Path to) throws IOException {
         try (Stream<Path> files = Files.walk(from)) {
             for (Path each : files.filter(f -> !f.equals(from)).toList()) {

@@ -114,12 +114,12 @@ class DamagedStoreTest {
         assertThat(told).as("flips told").isPositive();
     }
 
-    /** One where the damage was told, none where every house is as it was kept; looked through as each start does first. */
+    /** One where the damage was told, none where every house is as it was kept; checked as each start does first. */
     private int toldOrWhole(String how) throws IOException {
         byte[] damaged = Files.readAllBytes(Damage.file(folder));
         byte[] mark = Files.readAllBytes(folder.resolve("longrun.mark"));
         try {
-            new StoreKeeping(new StoreFolder(folder), Clock.systemUTC()).lookThrough();
+            new StoreStartup(new StoreFolder(folder), Clock.systemUTC()).openOrCreate();
             try (OpenStore store = new OpenStore(folder)) {
                 assertThat(asKept(store)).as(how).isEqualTo(KEPT);
             }
@@ -173,7 +173,7 @@ class DamagedStoreTest {
         assertThat(told()).isEqualTo(Kind.OLDER);
         assertThat(Damage.trouble(folder).orElseThrow().what()).contains("The last change saved is not in them");
 
-        new StoreRescue(new StoreFolder(folder), Clock.systemUTC()).goOn();
+        new StoreRecovery(new StoreFolder(folder), Clock.systemUTC()).acceptOlder();
         try (OpenStore store = new OpenStore(folder)) {
             assertThat(asKept(store)).isEqualTo(KEPT);
         }
@@ -190,7 +190,7 @@ class DamagedStoreTest {
         Damage.otherMigration(folder);
         StoreTrouble trouble = Damage.trouble(folder).orElseThrow();
         assertThat(trouble.kind()).isEqualTo(Kind.OTHER_VERSION);
-        assertThat(trouble.what()).contains("in another way");
+        assertThat(trouble.what()).contains("by a Longrun that differs from this one");
     }
 
     @Test
@@ -237,9 +237,9 @@ class DamagedStoreTest {
         }
         byte[] damaged = Files.readAllBytes(Damage.file(folder));
         assertThat(told()).isEqualTo(Kind.DAMAGED);
-        StoreRescue rescue = new StoreRescue(new StoreFolder(folder), Clock.systemUTC());
+        StoreRecovery recovery = new StoreRecovery(new StoreFolder(folder), Clock.systemUTC());
 
-        Path aside = rescue.open(rescue.copies().get(0).file());
+        Path aside = recovery.open(recovery.copies().get(0).file());
 
         assertThat(Files.readAllBytes(aside.resolve("longrun.mv.db"))).isEqualTo(damaged);
         try (OpenStore store = new OpenStore(folder)) {
@@ -252,13 +252,13 @@ class DamagedStoreTest {
     @Test
     void damagedCopyIsNotOpenedAndAllStaysAsItWas() throws IOException {
         assertThat(Damage.trouble(folder)).isEmpty();
-        StoreRescue rescue = new StoreRescue(new StoreFolder(folder), Clock.systemUTC());
-        String copy = rescue.copies().get(0).file();
+        StoreRecovery recovery = new StoreRecovery(new StoreFolder(folder), Clock.systemUTC());
+        String copy = recovery.copies().get(0).file();
         Path zip = folder.resolve("copies").resolve(copy);
         Files.write(zip, java.util.Arrays.copyOf(Files.readAllBytes(zip), 400));
         Damage.truncate(folder, 5000);
 
-        org.assertj.core.api.Assertions.assertThatThrownBy(() -> rescue.open(copy))
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> recovery.open(copy))
                 .isInstanceOfAny(IOException.class, StoreTrouble.class);
 
         assertThat(Damage.file(folder)).hasSize(5000);
@@ -268,7 +268,7 @@ class DamagedStoreTest {
     @Test
     void beginningAnewKeepsTheDamagedFileAside() throws IOException {
         Damage.truncate(folder, 5000);
-        Path aside = new StoreRescue(new StoreFolder(folder), Clock.systemUTC()).begin();
+        Path aside = new StoreRecovery(new StoreFolder(folder), Clock.systemUTC()).startEmpty();
         try (OpenStore store = new OpenStore(folder)) {
             assertThat(store.drafts.list()).isEmpty();
         }
@@ -279,8 +279,8 @@ class DamagedStoreTest {
     @Test
     void housesStillWholeCanBeSavedFromADamagedFile() throws SQLException {
         Damage.sql(folder, "update step set body = '{}' where house = 2 and number = 6");
-        assertThat(new StoreRescue(new StoreFolder(folder), Clock.systemUTC()).readable())
-                .extracting(StoreRescue.PlanFile::name)
+        assertThat(new StoreRecovery(new StoreFolder(folder), Clock.systemUTC()).readable())
+                .extracting(StoreRecovery.PlanFile::name)
                 .containsExactlyInAnyOrder("House 0", "House 2", "House 3");
     }
 
@@ -293,7 +293,7 @@ class DamagedStoreTest {
                             .current()
                             .getVersion()
                             .getVersion())
-                    .isEqualTo(Integer.toString(SumsTakenOver.VERSION));
+                    .isEqualTo(Integer.toString(ChecksumMigration.VERSION));
         }
     }
 
@@ -302,7 +302,7 @@ class DamagedStoreTest {
         assertThat(Damage.trouble(folder)).isEmpty();
         org.junit.jupiter.api.Assumptions.assumeTrue(Files.getFileStore(folder).supportsFileAttributeView("posix"));
         List<Path> files = new ArrayList<>(List.of(Damage.file(folder), folder.resolve("longrun.mark")));
-        new Copies(new StoreFolder(folder)).list().forEach(c -> files.add(c.file()));
+        new BackupCopies(new StoreFolder(folder)).list().forEach(c -> files.add(c.file()));
         assertThat(files).hasSizeGreaterThan(2);
         for (Path each : files) {
             assertThat(Files.getPosixFilePermissions(each)).as(each.toString()).hasSize(2);

@@ -111,7 +111,7 @@ class DiskTroubleTest {
         StoreTrouble trouble = Damage.trouble(folder).orElseThrow();
 
         assertThat(trouble.kind()).isEqualTo(Kind.NOT_WRITABLE);
-        assertThat(trouble.what()).contains("can be read only");
+        assertThat(trouble.what()).contains("are read-only");
         Damage.remount(folder, "rw");
         assertThat(Damage.trouble(folder)).isEmpty();
     }
@@ -154,7 +154,7 @@ class DiskTroubleTest {
 
             assertThatThrownBy(() -> saved(store.drafts, draft, 1))
                     .isInstanceOf(NotStored.class)
-                    .hasMessageContaining("another file was put in the place");
+                    .hasMessageContaining("was replaced by another");
             assertThat(Damage.file(folder)).hasContent("another");
         }
     }

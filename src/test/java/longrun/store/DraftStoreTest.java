@@ -90,7 +90,7 @@ class DraftStoreTest {
 
         assertThatIllegalArgumentException().isThrownBy(() -> drafts.create("none", text));
         assertThatIllegalArgumentException().isThrownBy(() -> drafts.save(made.id(), text, 1));
-        assertThatIllegalArgumentException().isThrownBy(() -> drafts.saveOn(made.id(), text, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> drafts.saveInSameStep(made.id(), text, 1));
 
         assertThat(drafts.find(made.id())).contains(made);
     }
@@ -161,7 +161,7 @@ class DraftStoreTest {
         clock.turn(Duration.ofSeconds(9));
 
         assertThat(drafts.save(made.id(), "{\"tab\":2}", 1)).isEqualTo(new Conflict(2, stored));
-        assertThat(drafts.saveOn(made.id(), "{\"tab\":2}", 1)).isEqualTo(new Conflict(2, stored));
+        assertThat(drafts.saveInSameStep(made.id(), "{\"tab\":2}", 1)).isEqualTo(new Conflict(2, stored));
         assertThat(drafts.undo(made.id(), 1)).isEqualTo(new Conflict(2, stored));
         assertThat(drafts.redo(made.id(), 1)).isEqualTo(new Conflict(2, stored));
         assertThat(drafts.save(made.id(), "{\"tab\":2}", 3)).isEqualTo(new Conflict(2, stored));
@@ -234,8 +234,8 @@ class DraftStoreTest {
     void furtherKeysInOneFieldAreUndoneTogether() {
         Draft made = drafts.create("keys", "{}");
         drafts.save(made.id(), "{\"a\":\"4\"}", 1);
-        drafts.saveOn(made.id(), "{\"a\":\"4 f\"}", 2);
-        Draft typed = saved(drafts.saveOn(made.id(), "{\"a\":\"4 ft\"}", 3));
+        drafts.saveInSameStep(made.id(), "{\"a\":\"4 f\"}", 2);
+        Draft typed = saved(drafts.saveInSameStep(made.id(), "{\"a\":\"4 ft\"}", 3));
 
         assertThat(drafts.find(made.id())).contains(typed);
         assertThat(typed.version()).isEqualTo(4);
@@ -249,7 +249,7 @@ class DraftStoreTest {
         Draft made = drafts.create("taken back", "{}");
         drafts.save(made.id(), "{\"a\":\"4\"}", 1);
 
-        Draft back = saved(drafts.saveOn(made.id(), "{}", 2));
+        Draft back = saved(drafts.saveInSameStep(made.id(), "{}", 2));
 
         assertThat(back.version()).isEqualTo(3);
         assertThat(back.undos()).isZero();
@@ -261,11 +261,11 @@ class DraftStoreTest {
     void furtherKeysNeverReplaceTheFirstTextNorOneThatWasUndoneTo() {
         Draft made = drafts.create("first", "{}");
 
-        Draft typed = saved(drafts.saveOn(made.id(), "{\"a\":1}", 1));
+        Draft typed = saved(drafts.saveInSameStep(made.id(), "{\"a\":1}", 1));
         assertThat(typed.undos()).isEqualTo(1);
         drafts.save(made.id(), "{\"a\":2}", 2);
         drafts.undo(made.id(), 3);
-        Draft after = saved(drafts.saveOn(made.id(), "{\"a\":3}", 4));
+        Draft after = saved(drafts.saveInSameStep(made.id(), "{\"a\":3}", 4));
 
         assertThat(after.undos()).isEqualTo(2);
         assertThat(saved(drafts.undo(made.id(), 5)).json()).isEqualTo("{\"a\":1}");

@@ -63,7 +63,8 @@ class KilledProgramTest {
 
             assertThat(refused).isNotNull();
             StoreTrouble told = trouble(refused);
-            assertThat(told.what()).isEqualTo("Longrun is running already with the saved houses in " + folder + ".");
+            assertThat(told.what())
+                    .isEqualTo("Another Longrun is already running with the saved houses in " + folder + ".");
             assertThat(told.todo()).contains("--longrun.data=");
         } finally {
             program.destroyForcibly().waitFor();

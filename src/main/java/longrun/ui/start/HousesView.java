@@ -21,7 +21,7 @@ import longrun.draft.NotAPlan;
 import longrun.draft.PlanFiles;
 import longrun.store.ListedHouse;
 import longrun.store.NotStored;
-import longrun.store.StoreKeeping;
+import longrun.store.StoreStartup;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Frame;
 import longrun.ui.frame.Keeper;
@@ -39,7 +39,7 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
     private static final DateTimeFormatter COPY = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
 
     private final transient HouseShelf shelf;
-    private final transient StoreKeeping keeping;
+    private final transient StoreStartup startup;
     private final Element list = Dom.el("ul", "houses");
     private final Element none = Dom.text("p", "lede", "No house is kept yet.");
     private final Element unread = Dom.el("p", "notice").setAttribute("role", "alert");
@@ -53,10 +53,10 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
     private final transient Deque<Long> broughtBack = new ArrayDeque<>();
     private final transient HouseLines lines;
 
-    public HousesView(HouseShelf shelf, StoreKeeping keeping) {
+    public HousesView(HouseShelf shelf, StoreStartup startup) {
         super("Houses", "fuel gas code, 2018");
         this.shelf = shelf;
-        this.keeping = keeping;
+        this.startup = startup;
         lines = new HouseLines(shelf, this);
         noAnswer();
         work().appendChild(
@@ -141,11 +141,11 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
     }
 
     private String keptWhere() {
-        String copy = keeping.lastCopy()
+        String copy = startup.lastCopy()
                 .map(c -> " The last copy of all of them was made on " + COPY.format(c.made()) + ".")
                 .orElse("");
-        String trouble = keeping.copyTrouble().isEmpty() ? "" : " " + keeping.copyTrouble();
-        return "They lie in " + keeping.place() + "." + copy + trouble;
+        String trouble = startup.copyTrouble().isEmpty() ? "" : " " + startup.copyTrouble();
+        return "They lie in " + startup.folder() + "." + copy + trouble;
     }
 
     void delete(ListedHouse house) {

@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
 import longrun.draft.PlanFiles;
 import longrun.http.OwnNames;
 import longrun.store.StoreFolder;
-import longrun.store.StoreRescue;
+import longrun.store.StoreRecovery;
 import longrun.store.StoreTrouble;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -39,14 +39,14 @@ public final class TroublePage {
     private static final int LONGEST_CHOICE = 4096;
 
     private final StoreTrouble trouble;
-    private final StoreRescue rescue;
+    private final StoreRecovery recovery;
     private final OwnNames names;
     private final String token = HexFormat.of().formatHex(random());
     private final CountDownLatch chosen = new CountDownLatch(1);
 
     private TroublePage(StoreTrouble trouble, Environment environment) {
         this.trouble = trouble;
-        this.rescue = new StoreRescue(StoreFolder.of(environment), Clock.systemUTC());
+        this.recovery = new StoreRecovery(StoreFolder.of(environment), Clock.systemUTC());
         this.names = OwnNames.of(environment);
     }
 
@@ -140,7 +140,7 @@ public final class TroublePage {
     }
 
     private void readable(HttpExchange call) throws IOException {
-        List<PlanFiles.PlanFile> files = rescue.readable().stream()
+        List<PlanFiles.PlanFile> files = recovery.readable().stream()
                 .map(f -> new PlanFiles.PlanFile(PlanFiles.fileName(f.name()), f.json()))
                 .toList();
         call.getResponseHeaders().set("Content-Disposition", "attachment; filename=\"houses-that-can-be-read.zip\"");
@@ -181,12 +181,12 @@ public final class TroublePage {
 
     private String done(String what, String copy) throws IOException {
         return switch (what) {
-            case "copy" -> "The copy is opened. What lay there is kept in " + rescue.open(copy) + ".";
+            case "copy" -> "The copy is opened. What lay there is kept in " + recovery.open(copy) + ".";
             case "go-on" -> {
-                rescue.goOn();
+                recovery.acceptOlder();
                 yield "Longrun goes on with the houses that are there.";
             }
-            case "begin" -> "Longrun begins with no houses. What lay there is kept in " + rescue.begin() + ".";
+            case "begin" -> "Longrun begins with no houses. What lay there is kept in " + recovery.startEmpty() + ".";
             case "again" -> "Longrun looks once more.";
             default -> throw new IOException("there is no such choice");
         };
@@ -209,6 +209,6 @@ public final class TroublePage {
     }
 
     private String page(String said) {
-        return TroubleWords.page(trouble, rescue, token, said);
+        return TroubleWords.page(trouble, recovery, token, said);
     }
 }

@@ -3,8 +3,8 @@ package longrun.ui.start;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import longrun.store.StoreRescue;
-import longrun.store.StoreRescue.DatedCopy;
+import longrun.store.StoreRecovery;
+import longrun.store.StoreRecovery.DatedCopy;
 import longrun.store.StoreTrouble;
 import longrun.store.StoreTrouble.Kind;
 import longrun.ui.frame.Caution;
@@ -53,17 +53,17 @@ final class TroubleWords {
     static String heading(Kind kind) {
         return switch (kind) {
             case DAMAGED -> "The saved houses are damaged";
-            case MISSING -> "The saved houses are not there";
+            case MISSING -> "The saved houses are missing";
             case OLDER -> "The saved houses are older than they should be";
             case LATER_VERSION -> "The saved houses are of a later version";
             case OTHER_VERSION -> "The saved houses are of another version";
-            case IN_USE -> "Longrun is running already";
+            case IN_USE -> "Longrun is already running";
             case NOT_WRITABLE -> "Longrun cannot write its houses";
             case NO_ROOM -> "The disk is full";
         };
     }
 
-    static String page(StoreTrouble trouble, StoreRescue rescue, String token, String said) {
+    static String page(StoreTrouble trouble, StoreRecovery recovery, String token, String said) {
         String heading = Markup.escaped(heading(trouble.kind()));
         StringBuilder page = new StringBuilder(head(heading));
         page.append("<h2 class='place'>").append(heading).append("</h2>");
@@ -72,9 +72,9 @@ final class TroubleWords {
         }
         paragraph(page, "what", "", trouble.what());
         paragraph(page, "", "", trouble.todo());
-        choices(page, trouble.kind(), rescue, token);
-        if (isOfTheFile(trouble.kind()) && !rescue.copies().isEmpty()) {
-            byHand(page, rescue);
+        choices(page, trouble.kind(), recovery, token);
+        if (isOfTheFile(trouble.kind()) && !recovery.copies().isEmpty()) {
+            byHand(page, recovery);
         }
         return page.append(FOOT).toString();
     }
@@ -83,8 +83,8 @@ final class TroubleWords {
         return kind != Kind.IN_USE && kind != Kind.NOT_WRITABLE && kind != Kind.NO_ROOM;
     }
 
-    private static void choices(StringBuilder page, Kind kind, StoreRescue rescue, String token) {
-        List<DatedCopy> copies = isOfTheFile(kind) ? rescue.copies() : List.of();
+    private static void choices(StringBuilder page, Kind kind, StoreRecovery recovery, String token) {
+        List<DatedCopy> copies = isOfTheFile(kind) ? recovery.copies() : List.of();
         page.append("<h3>What can be done</h3>");
         if (isOfTheFile(kind)) {
             if (!copies.isEmpty()) {
@@ -109,7 +109,7 @@ final class TroubleWords {
         page.append(button("again", "", "Try again", main && kind != Kind.DAMAGED, token));
         page.append("</div>");
         if (kind == Kind.DAMAGED) {
-            int houses = rescue.readable().size();
+            int houses = recovery.readable().size();
             if (houses > 0) {
                 paragraph(
                         page,
@@ -148,8 +148,8 @@ final class TroubleWords {
         return "Open the copy of " + DAY.format(copy.made());
     }
 
-    private static void byHand(StringBuilder page, StoreRescue rescue) {
-        String place = "<code>" + Markup.escaped(rescue.place().toString()) + "</code>";
+    private static void byHand(StringBuilder page, StoreRecovery recovery) {
+        String place = "<code>" + Markup.escaped(recovery.folder().toString()) + "</code>";
         page.append("<h3>The same by hand</h3><ol><li>Stop Longrun.</li><li>Take <code>longrun.mv.db</code> and"
                         + " <code>longrun.mark</code> out of ")
                 .append(place)

@@ -113,7 +113,7 @@ class DamagedHousesIT extends Browsing {
         Path second = Files.createDirectory(folder.resolve("second"));
         String port = OwnProgram.runToItsEnd(folder, second, program.port());
         assertThat(port)
-                .contains("Longrun is running already with the saved houses in")
+                .contains("Another Longrun is already running with the saved houses in")
                 .doesNotContain("\tat ");
         String other = OwnProgram.runToItsEnd(second, second, program.port());
         assertThat(other).contains("Port " + program.port() + " is in use").doesNotContain("\tat ");

@@ -145,7 +145,7 @@ class TroublePageTest {
                 .contains(
                         "are damaged",
                         "The file is empty (0 bytes).",
-                        "Nothing was written on them",
+                        "Nothing was written to them",
                         "Open the copy of")
                 .contains("The same by hand", "Gas can kill.");
 
@@ -177,7 +177,7 @@ class TroublePageTest {
     @Test
     void missingFileIsMissed() throws Exception {
         Files.move(Damage.file(folder), folder.resolve("moved"));
-        assertThat(pageOfTheDamage(Kind.MISSING)).contains("is not there", "Put it back", "Open the copy of");
+        assertThat(pageOfTheDamage(Kind.MISSING)).contains("is missing", "Put it back", "Open the copy of");
         Files.move(folder.resolve("moved"), Damage.file(folder));
         choose("again", "");
         shown.get(20, TimeUnit.SECONDS);
@@ -229,7 +229,7 @@ class TroublePageTest {
     @Test
     void changedMigrationIsTold() throws Exception {
         Damage.otherMigration(folder);
-        assertThat(pageOfTheDamage(Kind.OTHER_VERSION)).contains("in another way than this Longrun does it");
+        assertThat(pageOfTheDamage(Kind.OTHER_VERSION)).contains("by a Longrun that differs from this one");
     }
 
     @Test

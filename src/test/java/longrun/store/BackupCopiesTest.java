@@ -14,13 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Which dated copies of the houses are kept. */
-class CopiesTest {
+class BackupCopiesTest {
 
     @TempDir
     Path folder;
 
-    private List<Copies.Copy> copies() {
-        return new Copies(new StoreFolder(folder)).list();
+    private List<BackupCopies.Copy> copies() {
+        return new BackupCopies(new StoreFolder(folder)).list();
     }
 
     @Test
@@ -43,13 +43,13 @@ class CopiesTest {
         TurnedClock clock = new TurnedClock(Instant.parse("2026-01-03T12:00:00Z"));
         try (OpenStore store = new OpenStore(folder, clock);
                 Connection houses = store.context.getBean(DataSource.class).getConnection()) {
-            Copies copies = new Copies(new StoreFolder(folder));
+            BackupCopies copies = new BackupCopies(new StoreFolder(folder));
             for (int change = 1; change <= 2 * 250; change++) {
-                copies.makeWhereChanged(houses, change, clock);
+                copies.makeIfChanged(houses, change, clock);
                 clock.turn(Duration.ofHours(change % 2 == 0 ? 22 : 2)); // two in a day
             }
         }
-        List<Copies.Copy> kept = copies();
+        List<BackupCopies.Copy> kept = copies();
         LocalDate last = kept.get(0).made().toLocalDate();
         assertThat(kept.stream().map(c -> c.made().toLocalDate()).distinct()).hasSize(kept.size());
         assertThat(kept)

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A store from before texts had sums is taken over with everything in it, and copied before. */
-class StoreBeforeSumsTest {
+/** A store from before texts had checksums is migrated with everything in it, and copied before. */
+class StoreBeforeChecksumsTest {
 
     private static final String ODD = "{ \"note\" : \"caf\u00e9 \ud83d\udd25\",\n\t\"a\":1.0 }\n";
 
@@ -69,11 +69,11 @@ class StoreBeforeSumsTest {
     @Test
     void aCopyOfItIsMadeBeforeAndCanBeGoneBackTo() throws Exception {
         assertThat(Damage.trouble(folder)).isEmpty();
-        List<Copies.Copy> before = new Copies(new StoreFolder(folder))
-                .list().stream().filter(Copies.Copy::beforeVersion).toList();
+        List<BackupCopies.Copy> before = new BackupCopies(new StoreFolder(folder))
+                .list().stream().filter(BackupCopies.Copy::beforeVersion).toList();
         assertThat(before).hasSize(1);
 
-        new StoreRescue(new StoreFolder(folder), Clock.systemUTC())
+        new StoreRecovery(new StoreFolder(folder), Clock.systemUTC())
                 .open(before.get(0).file().getFileName().toString());
 
         try (OpenStore store = new OpenStore(folder)) {

@@ -29,10 +29,11 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 
 /**
- * The dated copies of the saved houses, each made by the database's own backup: the last of each of the last ten days
- * that have one, the last of each of the last six months, and the last few from before a change of version.
+ * The dated backup copies of the saved houses, each made by the database's own backup command. Kept are the last copy of
+ * each of the last ten days that have one, the last copy of each of the last six months, and the last three made before
+ * a change of version.
  */
-final class Copies {
+final class BackupCopies {
 
     static final int DAYS = 10;
     static final int MONTHS = 6;
@@ -44,20 +45,21 @@ final class Copies {
 
     private final StoreFolder folder;
 
-    Copies(StoreFolder folder) {
+    BackupCopies(StoreFolder folder) {
         this.folder = folder;
     }
 
     /**
-     * A copy.
+     * One backup copy.
      *
-     * @param made when, by the clock of this computer
-     * @param changes how many changes had been stored
+     * @param file the zip that holds the database
+     * @param made when it was made, by the clock of this computer
+     * @param changes how many changes had been stored when it was made
      * @param beforeVersion whether it was made before the store was brought to a later version
      */
     record Copy(Path file, LocalDateTime made, long changes, boolean beforeVersion) {}
 
-    /** The copies there are, the last made first. */
+    /** All copies in the folder, the newest first; empty where the folder is missing or cannot be read. */
     List<Copy> list() {
         if (!Files.isDirectory(folder.copies())) {
             return List.of();
@@ -87,13 +89,13 @@ final class Copies {
         }
     }
 
-    /** Makes a copy of open houses, unless the last copy already holds as many changes; then lets old ones go. */
-    void makeWhereChanged(Connection houses, long changes, Clock clock) throws IOException, SQLException {
+    /** Makes a copy of the open database, unless the last copy already holds as many changes; then deletes old copies. */
+    void makeIfChanged(Connection houses, long changes, Clock clock) throws IOException, SQLException {
         List<Copy> before = list();
         if (before.isEmpty() || before.get(0).changes() != changes) {
             make(houses, changes, "", clock);
         }
-        letGo();
+        deleteOld();
     }
 
     /** Makes a copy before the store is brought to a later version. */
@@ -103,28 +105,28 @@ final class Copies {
     }
 
     private void make(Connection houses, long changes, String why, Clock clock) throws IOException, SQLException {
-        StoreFolder.makeOwned(folder.copies());
+        StoreFolder.makePrivate(folder.copies());
         LocalDateTime now =
                 LocalDateTime.ofInstant(clock.instant(), ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS);
-        Path begun = folder.copies().resolve("begun.zip.part");
+        Path unfinished = folder.copies().resolve("begun.zip.part");
         try {
-            Files.deleteIfExists(begun);
-            Files.createFile(begun);
-            StoreFolder.ownerAlone(begun);
+            Files.deleteIfExists(unfinished);
+            Files.createFile(unfinished);
+            StoreFolder.restrictToOwner(unfinished);
             try (Statement backup = houses.createStatement()) {
-                backup.execute("backup to '" + begun.toString().replace("'", "''") + "'");
+                backup.execute("backup to '" + unfinished.toString().replace("'", "''") + "'");
             }
-            StoreFolder.ownerAlone(begun);
+            StoreFolder.restrictToOwner(unfinished);
             Files.move(
-                    begun,
+                    unfinished,
                     folder.copies().resolve("longrun-" + MOMENT.format(now) + "-change-" + changes + why + ".zip"),
                     StandardCopyOption.REPLACE_EXISTING);
         } finally {
-            Files.deleteIfExists(begun);
+            Files.deleteIfExists(unfinished);
         }
     }
 
-    private void letGo() throws IOException {
+    private void deleteOld() throws IOException {
         Set<LocalDate> days = new HashSet<>();
         Set<YearMonth> months = new HashSet<>();
         int beforeVersions = 0;
@@ -146,18 +148,22 @@ final class Copies {
         }
     }
 
-    /** Unpacks a copy's database to a file. */
+    /**
+     * Unpacks the database in a copy to a file.
+     *
+     * @throws IOException where the copy holds no database or the disk fails
+     */
     static void unpack(Copy copy, Path to) throws IOException {
         try (InputStream in = Files.newInputStream(copy.file());
                 ZipInputStream zip = new ZipInputStream(in)) {
             for (ZipEntry each = zip.getNextEntry(); each != null; each = zip.getNextEntry()) {
                 if (each.getName().endsWith(StoreFolder.NAME + ".mv.db")) {
                     Files.copy(zip, to, StandardCopyOption.REPLACE_EXISTING);
-                    StoreFolder.ownerAlone(to);
+                    StoreFolder.restrictToOwner(to);
                     return;
                 }
             }
         }
-        throw new IOException("the copy holds no houses");
+        throw new IOException("the copy holds no saved houses");
     }
 }

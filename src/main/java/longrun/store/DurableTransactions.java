@@ -20,13 +20,14 @@ import org.springframework.transaction.TransactionException;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * Runs changes so that one that returns is on the disk, counted, and marked beside the file; one that does not says why
- * in words. After a failure the database is opened anew, so that saving goes on once the reason is gone.
+ * Runs changes of the database in transactions. A change that returns is on the disk, counted, and noted in the mark
+ * beside the file; one that fails throws {@link NotStored} with the reason in words. After a failure the database is
+ * reopened, so that saving works again once the cause is gone.
  */
-final class Durably {
+final class DurableTransactions {
 
-    private static final Logger LOG = LoggerFactory.getLogger(Durably.class);
-    private static final long LITTLE_ROOM = 256 * 1024L;
+    private static final Logger LOG = LoggerFactory.getLogger(DurableTransactions.class);
+    private static final long LOW_SPACE_BYTES = 256 * 1024L;
 
     private final StoreFolder folder;
     private final MarkFile mark;
@@ -34,9 +35,9 @@ final class Durably {
     private final JdbcTemplate jdbc;
     private final @Nullable Object file;
     private final String store;
-    private volatile String toldLast = "";
+    private volatile String lastWarning = "";
 
-    Durably(StoreFolder folder, MarkFile mark, TransactionTemplate transaction, JdbcTemplate jdbc) {
+    DurableTransactions(StoreFolder folder, MarkFile mark, TransactionTemplate transaction, JdbcTemplate jdbc) {
         this.folder = folder;
         this.mark = mark;
         this.transaction = transaction;
@@ -45,30 +46,31 @@ final class Durably {
         this.store = Objects.requireNonNull(jdbc.queryForObject("select store from tally", String.class));
     }
 
-    /** Commits the change and has the database write its file through to the disk before the caller hears of it. */
+    /** Commits the change and has the database write its file to the disk before this returns. */
     <T> T change(Supplier<T> change) {
-        return told(() -> {
-            requireFile();
-            Counted<T> done = again(() -> transaction.execute(status -> counted(change.get())));
+        return explained(() -> {
+            requireSameFile();
+            Counted<T> done = retryIfClosed(() -> transaction.execute(status -> withCount(change.get())));
             jdbc.execute("checkpoint sync");
-            requireFile();
+            requireSameFile();
             mark.write(done.mark);
             return done.result;
         });
     }
 
-    /** Looks for something within one transaction; nothing is changed. */
-    <T> Optional<T> find(Supplier<Optional<T>> looking) {
-        return told(() -> again(() -> transaction.execute(status -> looking.get())));
+    /** Runs a query in one transaction; nothing is changed. */
+    <T> Optional<T> find(Supplier<Optional<T>> query) {
+        return explained(() -> retryIfClosed(() -> transaction.execute(status -> query.get())));
     }
 
-    <T> T read(Supplier<T> reading) {
-        return told(() -> again(reading));
+    /** Runs a query of one statement; nothing is changed. */
+    <T> T read(Supplier<T> query) {
+        return explained(() -> retryIfClosed(query));
     }
 
-    /** Runs a change and takes it back, all but the writing through. */
+    /** Runs a change and rolls it back, then has the database write its file to the disk as {@link #change} does. */
     void rehearse(Runnable change) {
-        told(() -> {
+        explained(() -> {
             transaction.executeWithoutResult(status -> {
                 status.setRollbackOnly();
                 change.run();
@@ -80,74 +82,74 @@ final class Durably {
 
     private record Counted<T>(T result, Mark mark) {}
 
-    /** The count comes last: whoever holds it waits for nothing else. */
-    private <T> Counted<T> counted(T result) {
+    /** The change counter is raised last, so that the lock on its row is held as briefly as possible. */
+    private <T> Counted<T> withCount(T result) {
         return Objects.requireNonNull(jdbc.queryForObject(
                 "select changes, (select count(*) from house) from final table"
                         + " (update tally set changes = changes + 1)",
                 (row, number) -> new Counted<>(result, new Mark(store, row.getLong(1), row.getLong(2)))));
     }
 
-    /** A database closed by a failure behind our back has taken nothing: it is opened anew and asked once more. */
-    private <T> T again(Supplier<@Nullable T> ask) {
+    /** A database that an earlier failure closed has stored nothing of this call: it is reopened and asked once more. */
+    private <T> T retryIfClosed(Supplier<@Nullable T> ask) {
         try {
             return Objects.requireNonNull(ask.get());
         } catch (DataAccessException | TransactionException e) {
-            if (!isClosed(e) || !isFileOurs()) {
+            if (!isClosed(e) || !isSameFile()) {
                 throw e;
             }
-            openAnew();
+            reopen();
             return Objects.requireNonNull(ask.get());
         }
     }
 
-    private <T> T told(Supplier<T> call) {
+    private <T> T explained(Supplier<T> call) {
         try {
             T result = call.get();
-            if (!toldLast.isEmpty()) {
-                toldLast = "";
+            if (!lastWarning.isEmpty()) {
+                lastWarning = "";
                 LOG.info("The saved houses are stored again.");
             }
             return result;
         } catch (NotStored e) {
-            tell(String.valueOf(e.getMessage()));
+            warnOnce(String.valueOf(e.getMessage()));
             throw e;
         } catch (DataAccessException | TransactionException e) {
-            NotStored told = new NotStored(why(e), e);
-            if (isFileOurs()) {
-                openAnew();
+            NotStored notStored = new NotStored(why(e), e);
+            if (isSameFile()) {
+                reopen();
             }
-            tell(String.valueOf(told.getMessage()));
-            throw told;
+            warnOnce(String.valueOf(notStored.getMessage()));
+            throw notStored;
         }
     }
 
-    /** One line on the console, once. */
-    private void tell(String why) {
-        if (!why.equals(toldLast)) {
-            toldLast = why;
+    /** Logs a reason once, until saving works again. */
+    private void warnOnce(String why) {
+        if (!why.equals(lastWarning)) {
+            lastWarning = why;
             LOG.warn("Not saved: {}.", why);
         }
     }
 
-    private void requireFile() {
-        Optional<String> gone = whyFileIsNotOurs();
+    private void requireSameFile() {
+        Optional<String> gone = whyFileIsAnother();
         if (gone.isPresent()) {
             throw new NotStored(gone.get());
         }
     }
 
-    private boolean isFileOurs() {
-        return whyFileIsNotOurs().isEmpty();
+    private boolean isSameFile() {
+        return whyFileIsAnother().isEmpty();
     }
 
-    private Optional<String> whyFileIsNotOurs() {
+    private Optional<String> whyFileIsAnother() {
         Optional<Object> now = folder.fileKey();
         if (now.isPresent()) {
             return now.get().equals(file)
                     ? Optional.empty()
-                    : Optional.of("another file was put in the place of the saved houses in " + folder.path()
-                            + "; start Longrun again and it is looked through");
+                    : Optional.of("the file of the saved houses in " + folder.path()
+                            + " was replaced by another; restart Longrun, which then checks it");
         }
         return Optional.of(
                 Files.isDirectory(folder.path())
@@ -156,28 +158,28 @@ final class Durably {
     }
 
     private String why(RuntimeException e) {
-        Optional<String> gone = whyFileIsNotOurs();
+        Optional<String> gone = whyFileIsAnother();
         if (gone.isPresent()) {
             return gone.get();
         }
         if (!Files.isWritable(folder.path()) || !Files.isWritable(folder.file())) {
-            return "the saved houses in " + folder.path() + " can be read only now; let Longrun write there";
+            return "the saved houses in " + folder.path() + " are read-only now; let Longrun write there";
         }
-        if (isOfRoom(e) || hasLittleRoom()) {
+        if (isDiskFull(e) || isSpaceLow()) {
             return "the disk with the saved houses, " + folder.path() + ", is full; make room on it";
         }
-        return "the store did not take it";
+        return NotStored.REFUSED;
     }
 
-    private boolean hasLittleRoom() {
+    private boolean isSpaceLow() {
         try {
-            return Files.getFileStore(folder.path()).getUsableSpace() < LITTLE_ROOM;
+            return Files.getFileStore(folder.path()).getUsableSpace() < LOW_SPACE_BYTES;
         } catch (IOException e) {
             return false;
         }
     }
 
-    private static boolean isOfRoom(Throwable e) {
+    private static boolean isDiskFull(Throwable e) {
         for (Throwable each = e; each != null; each = each.getCause()) {
             String message = String.valueOf(each.getMessage()).toLowerCase(Locale.ROOT);
             if (each instanceof IOException
@@ -203,8 +205,8 @@ final class Durably {
         return false;
     }
 
-    /** Once no connection holds the closed database, the next opens it from the disk. */
-    private void openAnew() {
+    /** Closes all connections: the next one then opens the database again from the disk. */
+    private void reopen() {
         DataSource source = jdbc.getDataSource();
         if (source instanceof HikariDataSource pool) {
             HikariPoolMXBean connections = pool.getHikariPoolMXBean();

@@ -19,47 +19,47 @@ import org.flywaydb.core.api.exception.FlywayValidateException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** What is done with the saved houses at each start: looked through, copied, brought to this version, marked. */
-public final class StoreKeeping {
+/** What is done with the saved houses at each start: they are checked, copied, brought to this version and marked. */
+public final class StoreStartup {
 
-    private static final Logger LOG = LoggerFactory.getLogger(StoreKeeping.class);
+    private static final Logger LOG = LoggerFactory.getLogger(StoreStartup.class);
 
     private final StoreFolder folder;
     private final Clock clock;
-    private final Copies copies;
+    private final BackupCopies copies;
     private String copyTrouble = "";
 
-    StoreKeeping(StoreFolder folder, Clock clock) {
+    StoreStartup(StoreFolder folder, Clock clock) {
         this.folder = folder;
         this.clock = clock;
-        this.copies = new Copies(folder);
+        this.copies = new BackupCopies(folder);
     }
 
-    /** The folder the houses lie in. */
-    public String place() {
+    /** The folder of the saved houses. */
+    public String folder() {
         return folder.path().toString();
     }
 
-    /** The last dated copy; empty where there is none yet. */
-    public Optional<StoreRescue.DatedCopy> lastCopy() {
-        return new StoreRescue(folder, clock).copies().stream().findFirst();
+    /** The newest dated copy; empty where there is none yet. */
+    public Optional<StoreRecovery.DatedCopy> lastCopy() {
+        return new StoreRecovery(folder, clock).copies().stream().findFirst();
     }
 
-    /** Why no copy was made at this start; blank where one was, or nothing had changed. */
+    /** Why no copy could be made at this start, as a sentence; blank where one was made or nothing had changed. */
     public String copyTrouble() {
         return copyTrouble;
     }
 
     /**
-     * Looks through what is there, and makes an empty database where nothing is.
+     * Checks the saved houses; where none were ever saved, creates an empty database.
      *
-     * @throws StoreTrouble where it must not be opened
+     * @throws StoreTrouble where they must not be opened
      */
-    void lookThrough() {
+    void openOrCreate() {
         if (new StoreCheck(folder).run().isPresent()) {
             return;
         }
-        // Only here is a file ever made; opening one that has gone makes none.
+        // The only place that creates a file: opening a missing one elsewhere fails.
         try (Connection made = DriverManager.getConnection(folder.newUrl(StoreFolder.NAME), "sa", "")) {
             LOG.info("Houses are kept in {}; there are none yet.", made.isClosed() ? "" : folder.path());
         } catch (SQLException e) {
@@ -71,26 +71,30 @@ public final class StoreKeeping {
         }
     }
 
-    /** Brings the houses to this version, a copy before; then marks them and makes the copy of the day. */
-    void bringToThisVersion(Flyway flyway) {
+    /**
+     * Brings the saved houses to this version, after a copy; then writes the mark and makes the copy of the day.
+     *
+     * @throws StoreTrouble where that fails
+     */
+    void migrate(Flyway flyway) {
         DataSource source = flyway.getConfiguration().getDataSource();
         try {
-            StoreFolder.ownerAlone(folder.file());
+            StoreFolder.restrictToOwner(folder.file());
             copyBefore(flyway, source);
             flyway.migrate();
-            copyOfTheDay(source);
+            markAndCopy(source);
         } catch (FlywayValidateException e) {
             throw new StoreTrouble(
                     Kind.OTHER_VERSION,
-                    "The saved houses in " + folder.path() + " were brought to their version in another way than this"
-                            + " Longrun does it. They were left as they are.",
-                    "Start the Longrun that saved them last, or go back to a copy.",
+                    "The saved houses in " + folder.path() + " were brought to their version by a Longrun that differs"
+                            + " from this one. They were left as they are.",
+                    "Start the Longrun that saved them last, or open a copy.",
                     e);
         } catch (FlywayException | SQLException | IOException e) {
             throw new StoreTrouble(
                     Kind.OTHER_VERSION,
                     "The saved houses in " + folder.path() + " could not be brought to this version: " + firstLine(e),
-                    "Make room on the disk and try again, or go back to the copy from before.",
+                    "Make room on the disk and try again, or open the copy made before.",
                     e);
         }
     }
@@ -111,7 +115,7 @@ public final class StoreKeeping {
         }
     }
 
-    private void copyOfTheDay(DataSource source) throws SQLException {
+    private void markAndCopy(DataSource source) throws SQLException {
         try (Connection houses = source.getConnection();
                 Statement ask = houses.createStatement();
                 ResultSet row = ask.executeQuery("select store, changes, (select count(*) from house) from tally")) {
@@ -127,7 +131,7 @@ public final class StoreKeeping {
                 return;
             }
             try {
-                copies.makeWhereChanged(houses, changes, clock);
+                copies.makeIfChanged(houses, changes, clock);
             } catch (IOException | SQLException e) {
                 copyTrouble = "No copy of the houses could be made at this start: "
                         + (Files.isWritable(folder.path()) ? "make room on the disk of " : "let Longrun write to ")

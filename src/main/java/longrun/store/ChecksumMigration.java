@@ -11,10 +11,10 @@ import org.flywaydb.core.api.migration.Context;
 import org.flywaydb.core.api.migration.JavaMigration;
 import org.jspecify.annotations.Nullable;
 
-/** Gives the texts and rows of a store from before there were sums their sums; nothing else of them is touched. */
-final class SumsTakenOver implements JavaMigration {
+/** Adds the missing checksums to the texts and rows of a store that was made without them; it changes nothing else. */
+final class ChecksumMigration implements JavaMigration {
 
-    /** The version of a store that this Longrun keeps; it is the last migration. */
+    /** The version of the store that this Longrun reads and writes: that of its last migration. */
     static final int VERSION = 3;
 
     @Override
@@ -44,7 +44,7 @@ final class SumsTakenOver implements JavaMigration {
                 ResultSet rows = all.executeQuery("select id, body from step where mark is null");
                 PreparedStatement set = houses.prepareStatement("update step set mark = ? where id = ?")) {
             while (rows.next()) {
-                set.setLong(1, Sum.of(rows.getString(2)));
+                set.setLong(1, Checksum.of(rows.getString(2)));
                 set.setLong(2, rows.getLong(1));
                 set.executeUpdate();
             }
@@ -56,7 +56,7 @@ final class SumsTakenOver implements JavaMigration {
             while (rows.next()) {
                 set.setLong(
                         1,
-                        Sum.of(
+                        Checksum.of(
                                 rows.getString(2),
                                 rows.getLong(3),
                                 rows.getInt(4),

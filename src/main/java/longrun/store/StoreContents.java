@@ -12,19 +12,20 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What can be read of a database of saved houses, every house held against its sums. It is given a file nobody else
- * needs, since opening one already writes on it.
+ * What a database of saved houses holds, every house compared with its checksums. It must be read from a duplicate, since
+ * opening a database already writes to its file.
  *
- * @param version of the store, by the last migration it has been through; 0 where it has been through none
- * @param store the store's own name; blank where it is from before stores had one
- * @param changes how many changes of it were stored
- * @param houses how many it holds, deleted ones counted
- * @param sound the houses not deleted that are whole, the one changed last first
- * @param broken what is not, in words
+ * @param version of the store, by its last migration; 0 where it had none
+ * @param store the store's random name; blank where the store was made without one
+ * @param changes how many changes were stored in it
+ * @param houses how many houses it holds, deleted ones included
+ * @param sound the undamaged houses that are not deleted, the one changed last first
+ * @param damaged for each damaged house its name and what is wrong, in words
  */
-record StoreReading(int version, String store, long changes, long houses, List<SoundHouse> sound, List<String> broken) {
+record StoreContents(
+        int version, String store, long changes, long houses, List<SoundHouse> sound, List<String> damaged) {
 
-    /** A house as it stands, its text held against its sum. */
+    /** An undamaged house: its text agrees with its checksum. */
     record SoundHouse(String name, String json) {}
 
     /**
@@ -32,24 +33,24 @@ record StoreReading(int version, String store, long changes, long houses, List<S
      *
      * @throws SQLException where it cannot be read at all
      */
-    static StoreReading of(String url) throws SQLException {
+    static StoreContents of(String url) throws SQLException {
         try (Connection houses = DriverManager.getConnection(url, "sa", "")) {
             int version = version(houses);
-            if (version == 0 || version > SumsTakenOver.VERSION) {
-                return new StoreReading(version, "", 0, 0, List.of(), List.of());
+            if (version == 0 || version > ChecksumMigration.VERSION) {
+                return new StoreContents(version, "", 0, 0, List.of(), List.of());
             }
-            boolean summed = version == SumsTakenOver.VERSION;
+            boolean hasChecksums = version == ChecksumMigration.VERSION;
             Tally tally = version > 1 ? tally(houses) : new Tally("", one(houses, "select sum(version) from house"));
             List<SoundHouse> sound = new ArrayList<>();
-            List<String> broken = new ArrayList<>();
-            read(houses, summed, sound, broken);
-            return new StoreReading(
+            List<String> damaged = new ArrayList<>();
+            read(houses, hasChecksums, sound, damaged);
+            return new StoreContents(
                     version,
                     tally.store,
                     tally.changes,
                     one(houses, "select count(*) from house"),
                     List.copyOf(sound),
-                    List.copyOf(broken));
+                    List.copyOf(damaged));
         }
     }
 
@@ -59,7 +60,7 @@ record StoreReading(int version, String store, long changes, long houses, List<S
         try (Statement ask = houses.createStatement();
                 ResultSet row = ask.executeQuery("select store, changes from tally")) {
             if (!row.next()) {
-                throw new SQLException("the store does not say which it is");
+                throw new SQLException("the store has no name");
             }
             return new Tally(row.getString(1), row.getLong(2));
         }
@@ -78,7 +79,7 @@ record StoreReading(int version, String store, long changes, long houses, List<S
                 any |= tables.getString("TABLE_SCHEM").equals("PUBLIC");
             }
             if (any) {
-                throw new SQLException("the tables are there, what was done to them is not told");
+                throw new SQLException("its tables are there, but no record of their version");
             }
             return 0;
         }
@@ -91,25 +92,26 @@ record StoreReading(int version, String store, long changes, long houses, List<S
         }
     }
 
-    private static void read(Connection houses, boolean summed, List<SoundHouse> sound, List<String> broken)
+    private static void read(Connection houses, boolean hasChecksums, List<SoundHouse> sound, List<String> damaged)
             throws SQLException {
-        String sums = summed ? "h.mark" : "null";
-        String sum = summed ? "s.mark" : "null";
+        String houseSum = hasChecksums ? "h.mark" : "null";
+        String stepSum = hasChecksums ? "s.mark" : "null";
         try (Statement ask = houses.createStatement();
                 PreparedStatement steps =
                         houses.prepareStatement("select count(*), min(number), max(number) from step where house = ?");
-                ResultSet row = ask.executeQuery("select h.id, h.name, h.version, h.step, h.changed, h.deleted, " + sums
-                        + ", s.body, " + sum
-                        + " from house h left join step s on s.house = h.id and s.number = h.step"
-                        + " order by h.changed desc, h.id desc")) {
+                ResultSet row =
+                        ask.executeQuery("select h.id, h.name, h.version, h.step, h.changed, h.deleted, " + houseSum
+                                + ", s.body, " + stepSum
+                                + " from house h left join step s on s.house = h.id and s.number = h.step"
+                                + " order by h.changed desc, h.id desc")) {
             while (row.next()) {
                 String name = row.getString(2);
-                String why = fault(row, summed);
+                String why = fault(row, hasChecksums);
                 if (why.isEmpty()) {
                     why = faultOfSteps(steps, row.getLong(1), row.getInt(4));
                 }
                 if (!why.isEmpty()) {
-                    broken.add("\u201c" + (name == null || name.isBlank() ? "house without a name" : name) + "\u201d: "
+                    damaged.add("\u201c" + (name == null || name.isBlank() ? "house without a name" : name) + "\u201d: "
                             + why);
                 } else if (row.getObject(6) == null) {
                     sound.add(new SoundHouse(name, row.getString(8)));
@@ -118,25 +120,25 @@ record StoreReading(int version, String store, long changes, long houses, List<S
         }
     }
 
-    /** What is wrong with a house and its text; empty where nothing is. */
-    private static String fault(ResultSet row, boolean summed) throws SQLException {
+    /** What is wrong with a house and its text, as a clause; empty where nothing is. */
+    private static String fault(ResultSet row, boolean hasChecksums) throws SQLException {
         String body = row.getString(8);
         if (body == null) {
-            return "its text is not there";
+            return "its text is missing";
         }
-        if (!summed) {
+        if (!hasChecksums) {
             return isJson(body) ? "" : "its text cannot be read";
         }
-        if (row.getLong(9) != Sum.of(body)) {
+        if (row.getLong(9) != Checksum.of(body)) {
             return "its text is not as it was stored";
         }
-        long kept = Sum.of(
+        long kept = Checksum.of(
                 row.getString(2),
                 row.getLong(3),
                 row.getInt(4),
                 row.getObject(5, OffsetDateTime.class),
                 row.getObject(6, OffsetDateTime.class));
-        return kept == row.getLong(7) ? "" : "its name, version or day is not as it was stored";
+        return kept == row.getLong(7) ? "" : "its name, version or date is not as it was stored";
     }
 
     private static String faultOfSteps(PreparedStatement steps, long house, int at) throws SQLException {
@@ -146,7 +148,7 @@ record StoreReading(int version, String store, long changes, long houses, List<S
                     && span.getLong(1) == span.getLong(3) - span.getLong(2) + 1
                     && span.getLong(2) <= at
                     && at <= span.getLong(3);
-            return whole ? "" : "steps of it are missing";
+            return whole ? "" : "some of its undo steps are missing";
         }
     }
 
@@ -159,7 +161,7 @@ record StoreReading(int version, String store, long changes, long houses, List<S
         }
     }
 
-    boolean isWhole() {
-        return broken.isEmpty();
+    boolean isSound() {
+        return damaged.isEmpty();
     }
 }

@@ -5,19 +5,19 @@ import java.time.OffsetDateTime;
 import java.util.zip.CRC32C;
 import org.jspecify.annotations.Nullable;
 
-/** The sum kept with a text or a row, by which damage is told: the checksum of RFC 3720 (CRC-32C) over UTF-8. */
-final class Sum {
+/** The checksum stored with a text or a row, so that damage shows: CRC-32C (RFC 3720) over its UTF-8 bytes. */
+final class Checksum {
 
-    private Sum() {}
+    private Checksum() {}
 
     static long of(String text) {
-        CRC32C sum = new CRC32C();
+        CRC32C crc = new CRC32C();
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        sum.update(bytes, 0, bytes.length);
-        return sum.getValue();
+        crc.update(bytes, 0, bytes.length);
+        return crc.getValue();
     }
 
-    /** Of a row of houses. */
+    /** The checksum of a row of the table of houses. */
     static long of(String name, long version, int step, OffsetDateTime changed, @Nullable OffsetDateTime deleted) {
         return of(version + " " + step + " " + millis(changed) + " " + (deleted == null ? "" : millis(deleted)) + " "
                 + name);

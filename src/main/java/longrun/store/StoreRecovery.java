@@ -12,15 +12,15 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import longrun.store.Copies.Copy;
-import longrun.store.StoreReading.SoundHouse;
+import longrun.store.BackupCopies.Copy;
+import longrun.store.StoreContents.SoundHouse;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The ways on where the saved houses were not opened. Whatever is chosen, the files that lie there are kept aside, never
- * deleted and never written on.
+ * What a person can do where the saved houses were not opened. Whatever is chosen, the files in the folder are kept aside;
+ * they are never deleted or written to.
  */
-public final class StoreRescue {
+public final class StoreRecovery {
 
     private static final String RESTORING = "longrun-restoring";
 
@@ -28,44 +28,49 @@ public final class StoreRescue {
     private final Clock clock;
     private @Nullable List<PlanFile> readable;
 
-    public StoreRescue(StoreFolder folder, Clock clock) {
+    public StoreRecovery(StoreFolder folder, Clock clock) {
         this.folder = folder;
         this.clock = clock;
     }
 
     /**
-     * A dated copy.
+     * A dated copy of the saved houses.
      *
-     * @param file its name in the folder of copies
-     * @param made when, by the clock of this computer
+     * @param file its file name in the folder of copies
+     * @param made when it was made, by the clock of this computer
      */
     public record DatedCopy(String file, LocalDateTime made) {}
 
-    /** A plan file of a house. */
+    /**
+     * A house that can still be read.
+     *
+     * @param name as typed; may hold anything, so escape it where it is shown
+     * @param json its draft, the content of its plan file
+     */
     public record PlanFile(String name, String json) {}
 
-    /** Where everything lies. */
-    public Path place() {
+    /** The folder of the saved houses. */
+    public Path folder() {
         return folder.path();
     }
 
-    /** The copies there are, the last made first. */
+    /** All dated copies, the newest first. */
     public List<DatedCopy> copies() {
-        return new Copies(folder)
+        return new BackupCopies(folder)
                 .list().stream()
                         .map(c -> new DatedCopy(c.file().getFileName().toString(), c.made()))
                         .toList();
     }
 
-    /** The houses that can still be read as they were stored; empty where none can. */
+    /** The houses that can still be read exactly as they were stored; empty where none can. */
     public synchronized List<PlanFile> readable() {
         if (readable == null) {
-            readable = stillWhole();
+            readable = readSound();
         }
         return readable;
     }
 
-    private List<PlanFile> stillWhole() {
+    private List<PlanFile> readSound() {
         if (!Files.exists(folder.file())) {
             return List.of();
         }
@@ -81,30 +86,32 @@ public final class StoreRescue {
     }
 
     /**
-     * Puts a copy in the place of what lies there, which is kept aside.
+     * Replaces the saved houses with a dated copy and keeps the replaced files aside.
      *
-     * @return where it is kept aside
-     * @throws StoreTrouble where the copy is damaged itself; all is then as it was
-     * @throws IOException where the disk does not do it
+     * @param file the copy's file name
+     * @return the folder in which the replaced files are kept
+     * @throws StoreTrouble where the copy cannot be read; nothing is changed then
+     * @throws IOException where the copy is damaged, gone or of a later version, or where the disk fails; the message
+     *     says which
      */
     public synchronized Path open(String file) throws IOException {
-        Copy copy = new Copies(folder)
+        Copy copy = new BackupCopies(folder)
                 .list().stream()
                         .filter(c -> c.file().getFileName().toString().equals(file))
                         .findFirst()
-                        .orElseThrow(() -> new IOException("there is no such copy any more"));
-        Path restoring = folder.other(RESTORING);
+                        .orElseThrow(() -> new IOException("that copy is no longer there"));
+        Path restoring = folder.fileOf(RESTORING);
         try {
-            Copies.unpack(copy, restoring);
-            StoreReading read = new StoreCheck(folder).read(restoring);
-            if (!read.isWhole()) {
-                throw new IOException("the copy is damaged itself; choose an earlier one");
+            BackupCopies.unpack(copy, restoring);
+            StoreContents read = new StoreCheck(folder).read(restoring);
+            if (!read.isSound()) {
+                throw new IOException("the copy is damaged too; choose an earlier one");
             }
-            if (read.version() > SumsTakenOver.VERSION) {
+            if (read.version() > ChecksumMigration.VERSION) {
                 throw new IOException("the copy is of a later version too; choose an earlier one");
             }
-            count(RESTORING, read.version());
-            Path aside = putAside();
+            raiseChangeCount(RESTORING, read.version());
+            Path aside = moveAside();
             Files.move(restoring, folder.file());
             return aside;
         } finally {
@@ -112,33 +119,38 @@ public final class StoreRescue {
         }
     }
 
-    /** Goes on with the file that lies there although it is older than what was saved last. */
-    public synchronized void goOn() throws IOException {
-        StoreReading read = new StoreCheck(folder).read(folder.file());
-        if (!read.isWhole()) {
+    /**
+     * Accepts the file in the folder although it is older than what was saved last; a duplicate of it is kept aside.
+     *
+     * @throws IOException where the file is damaged or the disk fails
+     */
+    public synchronized void acceptOlder() throws IOException {
+        StoreContents read = new StoreCheck(folder).read(folder.file());
+        if (!read.isSound()) {
             throw new IOException("the file is damaged");
         }
-        Path aside = folder.makeAside(clock);
+        Path aside = folder.makeKeptAside(clock);
         Files.copy(folder.file(), aside.resolve(folder.file().getFileName()));
-        count(StoreFolder.NAME, read.version());
+        raiseChangeCount(StoreFolder.NAME, read.version());
         Files.deleteIfExists(folder.mark());
     }
 
     /**
-     * Begins with no houses; what lies there is kept aside.
+     * Starts with no houses and keeps the present files aside.
      *
-     * @return where it is kept aside
+     * @return the folder in which they are kept
+     * @throws IOException where the disk fails
      */
-    public synchronized Path begin() throws IOException {
-        Path aside = putAside();
+    public synchronized Path startEmpty() throws IOException {
+        Path aside = moveAside();
         try (MarkFile mark = new MarkFile(folder.mark())) {
             mark.write(Mark.none());
         }
         return aside;
     }
 
-    private Path putAside() throws IOException {
-        Path aside = folder.makeAside(clock);
+    private Path moveAside() throws IOException {
+        Path aside = folder.makeKeptAside(clock);
         for (Path each : List.of(folder.file(), folder.mark())) {
             if (Files.exists(each)) {
                 Files.move(each, aside.resolve(each.getFileName()));
@@ -147,13 +159,13 @@ public final class StoreRescue {
         return aside;
     }
 
-    /** Lets the count go on above every change stored before, so that no two stands of the houses share a count. */
-    private void count(String name, int version) throws IOException {
-        if (version < SumsTakenOver.VERSION) {
+    /** Raises the change counter above every count used before, so that no two states of the houses share a count. */
+    private void raiseChangeCount(String name, int version) throws IOException {
+        if (version < ChecksumMigration.VERSION) {
             return;
         }
         long most = Mark.read(folder.mark()).map(Mark::changes).orElse(0L);
-        for (Copy each : new Copies(folder).list()) {
+        for (Copy each : new BackupCopies(folder).list()) {
             most = Math.max(most, each.changes());
         }
         try (Connection houses = DriverManager.getConnection(folder.url(name), "sa", "");
