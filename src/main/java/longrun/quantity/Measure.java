@@ -34,9 +34,9 @@ public final class Measure<Q extends Quantity> {
             "100,000 ft",
             Length::new);
 
-    /** A height above the sea, which may lie below it. */
+    /** A height above the sea, which may lie below it; no land is lower or higher (memory). */
     public static final Measure<Elevation> ELEVATION =
-            new Measure<>("elevation", LENGTH.units, -100_000, 100_000, "100,000 ft", Elevation::new);
+            new Measure<>("elevation", LENGTH.units, -1500, 30_000, "30,000 ft", Elevation::new);
 
     public static final Measure<Pressure> PRESSURE = new Measure<>(
             "pressure",

@@ -96,6 +96,14 @@ class MeasureTest {
         assertThatThrownBy(() -> Measure.TEMPERATURE.read("301 F")).isInstanceOf(NotAQuantity.class);
     }
 
+    @Test
+    void noHouseStandsLowerThanTheLowestLandOrHigherThanTheHighest() { // memory: -1,430 ft and 29,032 ft
+        assertThat(Measure.ELEVATION.read("-1,430 ft").feet()).isEqualTo(-1430);
+        assertThat(Measure.ELEVATION.read("29,032 ft").feet()).isEqualTo(29_032);
+        assertThatThrownBy(() -> Measure.ELEVATION.read("-99,999 ft")).hasMessageContaining("less than any elevation");
+        assertThatThrownBy(() -> Measure.ELEVATION.read("99,999 ft")).hasMessageContaining("more than 30,000 ft");
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             100,000 ft        | 100,000.1 ft
