@@ -25,7 +25,8 @@ public record ApplianceLine(ApplianceKind kind, String input) {
      * @throws NotAQuantity saying what to write instead
      */
     public static ApplianceLine read(String typed) {
-        String line = typed.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s,:]+$", "");
+        String written = typed.strip().replaceAll("[\\s,:]+$", "");
+        String line = written.toLowerCase(Locale.ROOT);
         String found = "";
         for (String words : WORDS.keySet()) {
             boolean there = line.equals(words) || line.startsWith(words + " ") || line.endsWith(" " + words);
@@ -39,11 +40,11 @@ public record ApplianceLine(ApplianceKind kind, String input) {
                     line.contains("heater")
                             ? "say which heater it is: on-demand water heater, storage water heater, space heater or pool"
                                     + " heater"
-                            : "begin with what it is and go on with its input: furnace 80k");
+                            : "no appliance known here: choose one beside, or write one with its input, such as furnace 80k");
         }
         String rest = (line.startsWith(found)
-                        ? line.substring(found.length())
-                        : line.substring(0, line.length() - found.length()))
+                        ? written.substring(found.length())
+                        : written.substring(0, written.length() - found.length()))
                 .strip();
         if (rest.isEmpty()) {
             return new ApplianceLine(kind, "");

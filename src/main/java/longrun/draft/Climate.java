@@ -12,7 +12,7 @@ public final class Climate {
     public static final List<String> MONTHS =
             List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
     /** Where the row is from. */
-    public static final String SOURCE = "typical-year means of a cold inland place, held as secondary";
+    public static final String SOURCE = "typical-year means of a cold inland place, from a secondary source";
 
     private Climate() {}
 

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
+import longrun.plan.Appliance;
 import longrun.plan.FittingAllowance;
 import longrun.plan.Plan;
 import longrun.review.Review;
@@ -145,12 +146,10 @@ public record HouseState(String words, String because, String unsized, int mustF
         } else if (allowance instanceof FittingAllowance.Share) {
             said.add("A share is added for fittings, whatever they come to.");
         }
-        long parts = IntStream.range(0, review.piping().sectionCount())
-                .filter(i -> !review.sizing().assumedParts(i).isEmpty())
-                .count();
-        if (parts > 0) {
-            said.add((parts == 1 ? "At one appliance" : "At " + parts + " appliances")
-                    + " the parts are not entered; those the rules ask for are counted.");
+        boolean counted = IntStream.range(0, review.piping().sectionCount())
+                .anyMatch(i -> !review.sizing().assumedParts(i).isEmpty());
+        if (counted) {
+            said.addAll(partsCounted(review));
         }
         if (questions > 0) {
             said.add(questions == 1 ? "One question is open." : questions + " questions are open.");
@@ -159,5 +158,33 @@ public record HouseState(String words, String because, String unsized, int mustF
             said.add("Whoever decides has yet to see it.");
         }
         return String.join(" ", said);
+    }
+
+    /** Parts that count though nobody has entered them, or nobody has seen them. */
+    private static List<String> partsCounted(Review review) {
+        long all = review.plan().appliances().size();
+        long unseen = review.plan().appliances().stream()
+                .filter(Appliance::hasPartsNotSeen)
+                .count();
+        long lacking = review.plan().appliances().stream()
+                .filter(a -> a.connection().isUnknown())
+                .count();
+        List<String> said = new ArrayList<>();
+        if (lacking > 0) {
+            said.add(at(lacking, all) + " the parts are not entered; those the rules ask for are counted.");
+        }
+        if (unseen > 0) {
+            said.add(at(unseen, all) + " the parts are assumed; nobody has seen them yet.");
+        }
+        if (said.isEmpty()) {
+            said.add("Some parts at appliances are not entered; those the rules ask for are counted.");
+        }
+        return said;
+    }
+
+    private static String at(long some, long all) {
+        return some == all && all > 1
+                ? "At all " + all + " appliances"
+                : some == 1 ? "At one appliance" : "At " + some + " appliances";
     }
 }

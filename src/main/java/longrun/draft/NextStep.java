@@ -116,15 +116,16 @@ public record NextStep(String words, String pointer) {
                 .map(f -> new NextStep("Mend what must be fixed: " + Sentence.of(f.found()), f.field()));
     }
 
+    /** The places that nothing stands in yet, in the order of the thread. */
     private static Optional<NextStep> goOn(HouseSession session) {
-        if (!OpenInPlace.isBegun(session, PlaceKind.TANK)) {
-            return step("Enter the tank: its size, where it stands and what its gauge reads.", "/tank/waterCapacity");
-        }
         if (!OpenInPlace.isBegun(session, PlaceKind.CONNECTIONS)) {
             return step("Enter the parts at each appliance, from the end of the pipe on.", "/appliances/0/connection");
         }
+        if (!OpenInPlace.isBegun(session, PlaceKind.TANK)) {
+            return step("Enter the tank: its size, where it stands and what its gauge reads.", "/tank/waterCapacity");
+        }
         if (!OpenInPlace.isBegun(session, PlaceKind.FUEL)) {
-            return step("Enter what the house burns through the year.", "/use");
+            return step("Enter what the house burns through the year.", "/use/heating/appliance");
         }
         return Optional.empty();
     }

@@ -36,7 +36,8 @@ record StorageEntries(
 
     static StorageEntries of(Plan plan, Use.HotWater entry) {
         if (entry.storage().isEmpty()) {
-            List<Missing> none = List.of(new Missing(AT, "the storage heater"));
+            List<Missing> none =
+                    List.of(new Missing(AT, "what the storage heater holds, what it is set to and what heats it"));
             return new StorageEntries(
                     Optional.empty(),
                     Months.unknown("air about the storage heater", "degF", none),

@@ -239,6 +239,7 @@ public final class Measure<Q extends Quantity> {
     }
 
     private String example() {
-        return "a number and a unit, such as 12 " + units.get(0).name();
+        return "a number and a unit, such as " + (units == HEAT_RATE.units ? "65,000 " : "12 ")
+                + units.get(0).name();
     }
 }

@@ -160,7 +160,7 @@ record Container(
     private static Body asmeBody(Tank tank, String at, Plan plan) {
         List<Missing> missing = new ArrayList<>();
         if (!tank.orientation().isKnown()) {
-            missing.add(new Missing(at + "/orientation", "how the tank lies: horizontal or vertical"));
+            missing.add(new Missing(at + "/orientation", "how the tank is set: lying or upright"));
         }
         if (!tank.placement().isKnown()) {
             missing.add(new Missing(at + "/placement", "where the tank stands: above-ground or underground"));
@@ -236,9 +236,7 @@ record Container(
         }
         if (!tank.orientation().isKnown()) {
             return Figure.unknown(
-                    field,
-                    "in",
-                    List.of(new Missing(at + "/orientation", "how the tank lies: horizontal or vertical")));
+                    field, "in", List.of(new Missing(at + "/orientation", "how the tank is set: lying or upright")));
         }
         return StandardTanks.find(
                         TankKind.ASME,

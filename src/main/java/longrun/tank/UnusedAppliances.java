@@ -54,7 +54,8 @@ public final class UnusedAppliances {
                             "hours a day of " + called(plan, a) + ", 0 where it runs in power cuts alone"));
                 }
             } else {
-                out.add(new Missing("/use/others", "gallons a year or hours a day of " + called(plan, a)));
+                out.add(new Missing(
+                        "/use/others", "how much " + called(plan, a) + " burns: gallons a year, or hours a day"));
             }
         }
         return List.copyOf(out);
@@ -70,7 +71,7 @@ public final class UnusedAppliances {
 
     private static void water(Plan plan, Use use, Appliance a, List<Missing> out) {
         if (use.hotWater().isEmpty()) {
-            out.add(new Missing("/use/hotWater", "the hot water that " + called(plan, a) + " makes"));
+            out.add(new Missing("/use/hotWater", "how much hot water " + called(plan, a) + " makes"));
             return;
         }
         var onDemand = use.hotWater().get().onDemand();
@@ -82,7 +83,9 @@ public final class UnusedAppliances {
         out.add(
                 nameless
                         ? new Missing("/use/hotWater/onDemand/appliance", "which water heater it is")
-                        : new Missing("/use/others", "gallons a year or hours a day of " + called(plan, a)));
+                        : new Missing(
+                                "/use/others",
+                                "how much " + called(plan, a) + " burns: gallons a year, or hours a day"));
     }
 
     /** As a person calls it; of two called alike each with its id. */

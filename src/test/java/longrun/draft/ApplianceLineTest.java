@@ -21,6 +21,9 @@ class ApplianceLineTest {
     void kindAndInputStandInOneLine() {
         reads("furnace 80k", ApplianceKind.FURNACE, 80_000);
         reads("Range 65,000 Btu/h", ApplianceKind.RANGE, 65_000);
+        assertThat(ApplianceLine.read("Range 65,000 Btu/h").input())
+                .as("its unit stays as it is written")
+                .endsWith(" Btu/h");
         reads("tankless 199000", ApplianceKind.ON_DEMAND_WATER_HEATER, 199_000);
         reads("199k on-demand water heater", ApplianceKind.ON_DEMAND_WATER_HEATER, 199_000);
         reads("clothes dryer 22k", ApplianceKind.CLOTHES_DRYER, 22_000);
@@ -37,6 +40,9 @@ class ApplianceLineTest {
         assertThatThrownBy(() -> ApplianceLine.read("water heater 40k"))
                 .isInstanceOfSatisfying(
                         NotAQuantity.class, e -> assertThat(e.advice()).contains("which heater"));
+        assertThatThrownBy(() -> ApplianceLine.read("toaster 3k"))
+                .isInstanceOfSatisfying(
+                        NotAQuantity.class, e -> assertThat(e.advice()).contains("no appliance known here"));
         assertThatThrownBy(() -> ApplianceLine.read("80k")).isInstanceOf(NotAQuantity.class);
         assertThatThrownBy(() -> ApplianceLine.read("furnace much")).isInstanceOf(NotAQuantity.class);
     }

@@ -153,8 +153,8 @@ class LackingTest {
                         + " { \"id\": \"second\", \"kind\": \"storage-water-heater\", \"input\": \"40000 Btu/h\" } ]");
         assertThat(UnusedAppliances.ofTheYear(two))
                 .singleElement()
-                .satisfies(m ->
-                        assertThat(m.words()).isEqualTo("gallons a year or hours a day of the storage water heater"));
+                .satisfies(m -> assertThat(m.words())
+                        .isEqualTo("how much the storage water heater burns: gallons a year, or hours a day"));
     }
 
     @Test
@@ -186,7 +186,8 @@ class LackingTest {
         Plan unused = orchard("\"others\": [ { \"appliance\": \"range\", \"volumePerYear\": \"35 gal\" } ],", "");
         assertThat(UnusedAppliances.ofTheYear(unused))
                 .singleElement()
-                .satisfies(m -> assertThat(m.words()).isEqualTo("gallons a year or hours a day of the range"));
+                .satisfies(m ->
+                        assertThat(m.words()).isEqualTo("how much the range burns: gallons a year, or hours a day"));
         assertThat(UnusedAppliances.ofTheYear(PlannedHouse.empty().plan()))
                 .singleElement()
                 .satisfies(m -> assertThat(m.field()).isEqualTo("/use"));

@@ -20,8 +20,8 @@ public record DemoStep(PlaceKind place, String words) {
                             + " down, and every figure can be asked where it is from."),
             new DemoStep(
                     PlaceKind.ROUTE,
-                    "Take a section in hand, in the list or in the drawing: its size, its share of capacity and the row"
-                            + " of the printed table stand beside it."),
+                    "Take a section in hand, in the list or in the drawing: its size and its share of capacity stand"
+                            + " beside it, the row of the printed table below."),
             new DemoStep(
                     PlaceKind.CONNECTIONS,
                     "The parts at an appliance are drawn in the order the gas meets them; move one, and what the code"

@@ -27,11 +27,11 @@ public record WaterSide(Arrangement arrangement, String storage, String onDemand
         svg.title("Water side, " + arrangement.label()
                 + ": cold main, storage heater, on-demand heater, mixing valve last, fixtures."
                 + " Valves " + WaterValves.words(arrangement)
-                + "; 7 open in any position; relief valves R1 and R2 never closed.");
+                + "; 7 open in any position; both relief valves never closed.");
         pipes(svg);
         heaters(svg);
-        relief(svg, 222, 122, 1, "R1", 268);
-        relief(svg, 514, 178, 1, "R2", 562);
+        relief(svg, 222, 122, 1, "relief", 268);
+        relief(svg, 514, 178, 1, "relief", 562);
         mixing(svg);
         for (int v = 1; v <= WaterValves.COUNT; v++) {
             valve(svg, v);

@@ -153,7 +153,7 @@ final class Frost {
                             own,
                             place,
                             "whether {who} still {keeps itself|keep themselves} from freezing while the power is out is not entered",
-                            Question.plate("Does the frost protection still work in a power cut: {who}?"),
+                            Question.plate("Does the frost protection of {who} still work in a power cut?"),
                             field)
                     : Judge.broken(
                             own,

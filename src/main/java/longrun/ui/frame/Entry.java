@@ -4,6 +4,7 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.dom.Element;
 import java.util.function.Consumer;
+import longrun.words.Sentence;
 
 /**
  * A line to write on, which answers at each key. What a person is typing is never written back; only undo, a file or a
@@ -87,7 +88,8 @@ public final class Entry extends Component {
         shownKey = key;
         said.setAttribute("class", how.isEmpty() ? "said" : "said " + how);
         if (how.equals("bad")) {
-            Dom.fill(said, Dom.drawing(SQUARE), Dom.text("b", "", "Not understood "), Dom.words(saying));
+            Dom.fill(
+                    said, Dom.drawing(SQUARE), Dom.text("b", "", "Not understood "), Dom.words(Sentence.units(saying)));
         } else {
             Dom.fill(said, Dom.words(saying));
         }

@@ -100,6 +100,9 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
             open(opened.get());
         }
         show(place.get());
+        if (event.getLocation().getQueryParameters().getParameters().containsKey("by")) {
+            placeShown().takenAlong();
+        }
     }
 
     /** Goes to a place. */

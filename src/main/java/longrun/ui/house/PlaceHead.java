@@ -19,11 +19,11 @@ final class PlaceHead {
             Dom.el(
                     "p",
                     "keys-of-facts",
-                    Dom.words("In an empty line "),
-                    Dom.text("span", "nb", "? is not known"),
-                    Dom.words(" and "),
-                    Dom.text("span", "nb", "- is none;"),
-                    Dom.words(" a figure takes either back.")));
+                    Dom.words("In an empty field type "),
+                    Dom.text("span", "nb", "? for not known,"),
+                    Dom.words(" "),
+                    Dom.text("span", "nb", "- for none;"),
+                    Dom.words(" a figure typed later takes its place.")));
 
     Element element() {
         return element;

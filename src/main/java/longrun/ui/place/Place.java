@@ -22,6 +22,9 @@ public interface Place {
     /** What stands in each field as far as the page has heard, by its {@code data-at}. */
     Map<String, String> heard();
 
+    /** Shows what is taken along to others; only the findings have it. */
+    default void takenAlong() {}
+
     /** Takes what was typed while the program did not answer in a field whose {@code data-at} is no pointer. */
     default void typedBefore(String at, String typed) {}
 }

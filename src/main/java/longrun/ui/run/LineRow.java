@@ -103,7 +103,7 @@ final class LineRow {
                 "Feet of pipe as measured: 22, 12.5, or 5' 6\". Another unit is written out: 3.4 m. Another material"
                         + " stands with it: csst 12.";
             case "input" -> "INPUT on the rating plate, propane line. Left blank, the line branches.";
-            default -> "To the range; or where it branches to the lines below.";
+            default -> "What it feeds, such as the range; or where it branches to the lines below.";
         };
         return Dom.text("p", "said help", says).setAttribute("data-for", column);
     }

@@ -2,6 +2,7 @@ package longrun.ui.run;
 
 import com.vaadin.flow.dom.Element;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import longrun.draft.run.RunAnswer;
@@ -83,7 +84,9 @@ final class RunFindings {
     private static Finding entered(Finding f) {
         boolean lacking = f.severity() != Severity.MUST_FIX && f.ask().isPresent();
         return f.field().startsWith("/regulators/") && lacking
-                ? f.withRemedy("Keep this run as a house to enter it. " + f.remedy())
+                ? f.withRemedy("Make a house of this run, and there "
+                        + f.remedy().substring(0, 1).toLowerCase(Locale.ROOT)
+                        + f.remedy().substring(1))
                 : f;
     }
 }

@@ -63,8 +63,8 @@ public final class RunView extends KeptPage<RunDraft> implements LineRow.Actions
                         section(
                                 "lines",
                                 "Lines",
-                                "Enter for the next. Another material stands with the length: csst 12. A list from a"
-                                        + " spreadsheet can be pasted.",
+                                "Enter for the next. Another material stands with the length, csst 12, and the lines"
+                                        + " after it go on in it. A list from a spreadsheet can be pasted.",
                                 lines.element(),
                                 offer,
                                 paste.element()),

@@ -67,8 +67,8 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
                                 Dom.text(
                                         "p",
                                         "lede",
-                                        "Kept on this computer; each is stored at every key. A PDF printed here holds its"
-                                                + " plan and opens like a plan file."),
+                                        "Kept on this computer, key by key. A PDF saved under Papers holds its house too, and"
+                                                + " opens here like a plan file."),
                                 unread,
                                 none,
                                 list,
@@ -145,7 +145,7 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
                 .map(c -> " The last copy of all of them was made on " + COPY.format(c.made()) + ".")
                 .orElse("");
         String trouble = startup.copyTrouble().isEmpty() ? "" : " " + startup.copyTrouble();
-        return "They lie in " + startup.folder() + "." + copy + trouble;
+        return "Houses are kept in the folder " + startup.folder() + "." + copy + trouble;
     }
 
     void delete(ListedHouse house) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.function.Predicate;
 import longrun.draft.PlaceKind;
+import longrun.draft.PressureCut;
 import longrun.draft.demo.DemoHouse;
 import longrun.draft.entry.DraftTree;
 import longrun.finding.Finding;
@@ -41,6 +42,37 @@ class NextStepTest extends OpenHouse {
         assertThat(HouseShown.next(page)).doesNotContain("enter its length");
         page.session().change(d -> DraftTree.put(d.root(), "/sections/2/legs", tree("[]")));
         assertThat(HouseShown.next(page)).endsWith("enter its length.");
+    }
+
+    @Test
+    void placesNotBegunComeInTheOrderOfTheThread() {
+        HouseView page = open("route");
+        page.session().change(PressureCut.WALL::into);
+        page.session().change(d -> {
+            d.root().withArray("/sections/0/legs").add("north 40 ft");
+            d.root()
+                    .withArray("/sections")
+                    .addObject()
+                    .put("id", "A")
+                    .put("from", "R2")
+                    .put("material", "steel")
+                    .withArray("/legs")
+                    .add("north 20 ft");
+            d.root()
+                    .withArray("/appliances")
+                    .addObject()
+                    .put("id", "range")
+                    .put("kind", "range")
+                    .put("input", "65000 Btu/h")
+                    .put("fedBy", "A");
+        });
+        assertThat(HouseShown.next(page)).startsWith("Enter the parts at each appliance");
+        page.session()
+                .change(d -> d.root()
+                        .withArray("/appliances/0/connection")
+                        .addObject()
+                        .put("part", "shutoff"));
+        assertThat(HouseShown.next(page)).startsWith("Enter the tank:");
     }
 
     @Test

@@ -341,7 +341,7 @@ class RunViewTest {
         String shown = Shown.text(view.getElement());
         assertThat(review.findings()).isNotEmpty();
         assertThat(review.findings()).allSatisfy(f -> assertThat(shown).contains(f.found()));
-        assertThat(shown).contains("Keep this run as a house to enter it. Enter its loss");
+        assertThat(shown).contains("Make a house of this run, and there enter its loss");
     }
 
     @Test

@@ -102,6 +102,10 @@ class HouseShelfTest extends OpenHouses {
         press(page(), "Show the demo house");
         assertThat(shelf.list()).extracting(ListedHouse::name).containsExactly("Orchard house");
         assertThat(UI.getCurrent().getCurrentView().getClass().getSimpleName()).isEqualTo("HouseView");
+        long first = shelf.demo();
+        assertThat(shelf.list()).as("shown once more, it is the same house").hasSize(1);
+        store.find(first).ifPresent(d -> store.save(first, d.json().replace("500 gal", "320 gal"), d.version()));
+        assertThat(shelf.demo()).as("one that was changed stays its owner's").isNotEqualTo(first);
     }
 
     @Test

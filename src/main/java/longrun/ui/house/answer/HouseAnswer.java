@@ -54,7 +54,7 @@ public final class HouseAnswer {
         mustFix.below(mustList);
         Element findings = Dom.el("span", "", Dom.words(" "));
         Element link = Dom.text("a", "s", "Questions to take along").setAttribute("router-link", true);
-        link.setAttribute("href", "house/" + desk.session().id() + "/" + PlaceKind.FINDINGS.slug());
+        link.setAttribute("href", "house/" + desk.session().id() + "/" + PlaceKind.FINDINGS.slug() + "?by=who");
         open.below(findings.appendChild(link));
         Element slots = Dom.el(
                 "dl", "slots", load.element(), run.element(), sizes.element(), mustFix.element(), open.element());

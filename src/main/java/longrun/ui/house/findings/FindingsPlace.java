@@ -77,6 +77,11 @@ public final class FindingsPlace implements Place {
     }
 
     @Override
+    public void takenAlong() {
+        sort(Sorting.WHOM);
+    }
+
+    @Override
     public Element element() {
         return element;
     }

@@ -46,7 +46,7 @@ final class NextQuestions {
                     Dom.text(
                             "h3",
                             "",
-                            "Questions and notes, " + (more == 0 ? "" : "the next ") + next.size()
+                            "Questions for you, " + (more == 0 ? "" : "the next ") + next.size()
                                     + (more == 0 ? "" : " of " + all)));
             next.forEach(a -> part.appendChild(line(a)));
             if (more > 0) {

@@ -54,7 +54,7 @@ final class DeliveryFields {
                                         desk,
                                         "/use/heatingValue",
                                         "Heat in a gallon",
-                                        "91,502 Btu/gal where none is written; a handbook\u2019s figure, held as secondary.",
+                                        "91,502 Btu/gal where none is written; a handbook\u2019s figure, from a secondary source.",
                                         Shown.HEATING_VALUE,
                                         true,
                                         ""))

@@ -26,6 +26,7 @@ import longrun.ui.house.figure.FigureSlot;
 import longrun.ui.place.HousePage;
 import longrun.words.FigureText;
 import longrun.words.Names;
+import longrun.words.Sentence;
 
 /** What follows for the year: how long a fill lasts, when to call, what it costs; and the level through the year. */
 final class FuelAnswers {
@@ -230,7 +231,7 @@ final class FuelAnswers {
             now.add("The storage heater takes heat out of the heated house: of the heating, "
                     + words(fuel.roomHeatGal()) + " a year make up for it.");
         }
-        fuel.assumptions().forEach(a -> now.add("Taken: " + a + "."));
+        fuel.assumptions().forEach(a -> now.add(Sentence.of("taken: " + a)));
         if (!fuel.notCounted().isEmpty()) {
             now.add("Not counted in the year, because no use is entered for it: "
                     + String.join(

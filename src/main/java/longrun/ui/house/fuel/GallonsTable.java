@@ -69,7 +69,8 @@ final class GallonsTable {
         return switch (use) {
             case "heating" -> "Heating";
             case "hot-water" -> "Hot water";
-            default -> Names.capital(Names.of(plan, use));
+            default ->
+                use.matches("other-[0-9]+") ? "Other use " + use.substring(6) : Names.capital(Names.of(plan, use));
         };
     }
 

@@ -64,7 +64,7 @@ public final class HotWaterView extends FiguresPlace {
         Element valves = PlacePart.of(
                 "valves",
                 "Valves, and how they stand",
-                "Relief valves R1 and R2 and valve 7 are never closed. Storage taken out: its breaker off first; before use"
+                "The two relief valves and valve 7 are never closed. Storage taken out: its breaker off first; before use"
                         + " again drained, or run up to 140 \u00b0F. On-demand taken out: its gas closed first.",
                 positions.getElement(),
                 waterSide.element());

@@ -66,7 +66,7 @@ public final class RouteRow {
         legs.getElement()
                 .setAttribute("data-column", "legs")
                 .setAttribute("data-at", "legs " + index)
-                .setAttribute("placeholder", index == 0 ? "up 4, north 6, east 10" : " ");
+                .setAttribute("placeholder", index == 0 ? "such as up 4, north 6" : " ");
         tools = new RouteTools(index, hand);
         legsCell = Dom.el("td", "ent legs tl", legs.getElement());
         Element main = Dom.el(
@@ -193,8 +193,9 @@ public final class RouteRow {
                             ? String.join(", ", line.get().legs()) + ": "
                                     + units.length(Length.ofFeet(sum.getAsDouble())) + " "
                                     + units.lengthUnit().name()
-                            : "As you would pace it: up 4, north 6, east 10; another material may stand before it: csst up 4."
-                                    + " North is any wall you choose.");
+                            : "As you would pace it: up 4, north 6, east 10; another material stands before it: csst up 4."
+                                    + " North is any wall you choose. Where the pipe branches, choose nothing that it feeds:"
+                                    + " the next sections leave it.");
         }
         body.wrong(legs.isWrong() || wrong.getChildCount() > 0);
     }

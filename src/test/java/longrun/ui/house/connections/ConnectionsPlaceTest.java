@@ -118,7 +118,7 @@ class ConnectionsPlaceTest extends OpenHouses {
     void findingsAreSortedThreeWaysAndAllRulesStandBelow() {
         HouseView page = open("findings");
         FindingsPlace place = (FindingsPlace) page.placeShown();
-        assertThat(HouseShown.findings(page)).contains("Questions and notes");
+        assertThat(HouseShown.findings(page)).contains("Questions for you");
         place.sort(FindingsPlace.Sorting.WHOM);
         assertThat(HouseShown.findings(page)).contains("For the fitter");
         place.sort(FindingsPlace.Sorting.PLACE);

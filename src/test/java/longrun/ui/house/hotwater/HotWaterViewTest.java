@@ -51,7 +51,7 @@ class HotWaterViewTest extends OpenHouses {
     void theDrawingSaysWhichValvesStandOpenAndWhichAreNeverClosed() {
         HotWaterView place = open(demo());
         assertThat(HouseShown.drawing(page, "The water side and its valves"))
-                .contains("Valves open 1 2 4 5; closed 3 6", "relief valves R1 and R2 never closed", ">3 closed<");
+                .contains("Valves open 1 2 4 5; closed 3 6", "both relief valves never closed", ">3 closed<");
         place.position(Arrangement.ON_DEMAND_ONLY);
         assertThat(HouseShown.drawing(page, "The water side and its valves"))
                 .contains("Valves open 3 4 5; closed 1 2 6", ">1 closed<");
