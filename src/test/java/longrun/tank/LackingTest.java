@@ -123,20 +123,6 @@ class LackingTest {
         return TankFindings.of(plan, TankStudy.of(plan));
     }
 
-    /** A buried tank is reckoned by heat through the soil (derived), so the supplier is asked for his own figure. */
-    @Test
-    void aBuriedTankThatIsEnoughByOurReckoningAloneAsksTheSupplier() {
-        Plan plan = orchard("\"placement\": \"above-ground\"", "\"placement\": \"underground\"");
-        assertThat(findings(plan))
-                .filteredOn(f -> f.found().contains("derived from heat through the soil"))
-                .hasSizeLessThanOrEqualTo(1)
-                .allSatisfy(f -> assertThat(f.field()).isEqualTo("/tank/vapourCapacity"));
-        Plan small = orchard(
-                "\"placement\": \"above-ground\", \"gauge\": \"62 %\", \"gaugeDate\": \"2026-10-01\", \"refillAt\": \"30 %\"",
-                "\"placement\": \"underground\", \"refillAt\": \"60 %\"");
-        assertThat(findings(small)).isNotEmpty();
-    }
-
     /** A day of one degree below the balance point is 24 degree hours: 38,000 / 0.95 / 60 Btu/h for each degF. */
     @Test
     void aDegreeDayBurnsTwentyFourHoursOfADegree() {
