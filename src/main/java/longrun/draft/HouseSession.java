@@ -16,8 +16,8 @@ import longrun.draft.entry.NewItem;
 import longrun.finding.Finding;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanError;
-import longrun.review.Parts;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.store.Draft;
 import longrun.store.DraftStore;
@@ -65,7 +65,7 @@ public final class HouseSession {
 
     /** Opens a house as it is stored. */
     public static HouseSession of(DraftStore store, Reviewer reviewer, Draft stored) {
-        return of(store, plan -> reviewer.review(plan, Parts.ALL), stored);
+        return of(store, plan -> reviewer.review(plan, ReviewParts.ALL), stored);
     }
 
     /** Opens a house as it is stored, worked out in a way of its own. */

@@ -15,7 +15,7 @@ import longrun.draft.entry.DraftTree;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanError;
 import longrun.plan.json.Reading;
-import longrun.review.PlanDoor;
+import longrun.review.FullPlanReader;
 import longrun.review.Review;
 import org.jspecify.annotations.Nullable;
 
@@ -88,7 +88,7 @@ final class LastReview {
 
     /** Whether the draft, or all of it that can be read, has an answer. */
     private boolean answer(ObjectNode draft, boolean onItsWay) {
-        Reading reading = PlanDoor.read(draft);
+        Reading reading = FullPlanReader.read(draft);
         asked = draft;
         for (PlanError e : reading.errors()) {
             errors.putIfAbsent(e.pointer(), e);
@@ -142,7 +142,7 @@ final class LastReview {
             }
             DraftTree.remove(without, entry.get());
         }
-        Reading reading = PlanDoor.read(without);
+        Reading reading = FullPlanReader.read(without);
         if (reading.plan().isPresent()) {
             review = review(reading);
             reviewed = without;

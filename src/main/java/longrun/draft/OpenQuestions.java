@@ -40,7 +40,7 @@ public record OpenQuestions(List<Asked> now) {
 
         /** Whether a person answers it in the house, from the tape and the plates. */
         public boolean isOwn() {
-            return !whom().isTakenAlong();
+            return !whom().isForSomeoneElse();
         }
 
         /** The entries that answer it, each once. */
@@ -134,7 +134,7 @@ public record OpenQuestions(List<Asked> now) {
     }
 
     /** Those that are taken along, by whom they are asked. */
-    public Map<AskWhom, List<Asked>> takenAlong() {
+    public Map<AskWhom, List<Asked>> forSomeoneElse() {
         Map<AskWhom, List<Asked>> out = new EnumMap<>(AskWhom.class);
         now.stream()
                 .filter(a -> !a.isOwn())

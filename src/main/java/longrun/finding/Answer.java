@@ -3,7 +3,7 @@ package longrun.finding;
 import longrun.plan.choice.Says;
 
 /**
- * What whoever decides has said of a finding.
+ * The decision of an inspector, fitter or supplier on a finding.
  *
  * @param says accepted or refused
  * @param who decided, as entered; empty where not entered

@@ -11,10 +11,9 @@ public enum AskWhom implements Named {
     OWNER;
 
     /**
-     * Whether the question is taken along to somebody else; a rating plate is read by whoever stands before it, as the
-     * tape is.
+     * Whether supplier, fitter or inspector must be asked. A rating plate is read by the owner, as a tape measure is.
      */
-    public boolean isTakenAlong() {
+    public boolean isForSomeoneElse() {
         return this == SUPPLIER || this == FITTER || this == INSPECTOR;
     }
 }

@@ -11,8 +11,8 @@ import longrun.plan.Fact;
 import longrun.plan.PlanPath;
 
 /**
- * What the entries of a plan are called in a sentence ({@code data/words/entries.csv}; those only an appliance has,
- * {@code data/words/appliance.csv}); nobody is shown their names.
+ * What the entries of a plan are called in a sentence, from {@code data/words/entries.csv} and, for entries that only an
+ * appliance has, {@code data/words/appliance.csv}. No JSON name is shown to a person.
  */
 public final class EntryName {
 
@@ -38,7 +38,7 @@ public final class EntryName {
         return Collections.unmodifiableMap(all);
     }
 
-    /** What the entry is called that stands in this place; as written where it is none of a plan's. */
+    /** What the entry at this path is called; its JSON name where it is no entry of a plan. */
     public static String of(PlanPath place) {
         String entry = place.entry();
         return ALL.getOrDefault(place.holder() + "/" + entry, of(entry));
@@ -47,14 +47,14 @@ public final class EntryName {
     /**
      * What an entry is called.
      *
-     * @param entry its name in a plan; with what holds it before a stroke where one name means two things
+     * @param entry its JSON name; {@code holder/entry} where the same name means two things
      */
     public static String of(String entry) {
         return ALL.getOrDefault(entry, entry);
     }
 
     /**
-     * An entry with what stands in it, put behind what was found: {@code (tracer wire: none)}.
+     * An entry with its value in parentheses, to stand after what was found: {@code (tracer wire: none)}.
      *
      * @param entry as for {@link #of(String)}
      * @param written the value as a plan writes it
@@ -63,12 +63,12 @@ public final class EntryName {
         return "(" + of(entry) + ": " + spoken(written) + ")";
     }
 
-    /** As {@link #entered(String, String)}, what was written in a plan. */
+    /** As {@link #entered(String, String)}, with the value as the plan has it. */
     public static String entered(String entry, Fact<?> fact) {
         return entered(entry, fact.findText().orElse(""));
     }
 
-    /** A value as it is said: yes and no, and choices without their hyphens. */
+    /** A value as a sentence has it: yes or no for true or false, and choices without their hyphens. */
     public static String spoken(String written) {
         return switch (written) {
             case "true" -> "yes";

@@ -10,17 +10,17 @@ import longrun.origin.Confidence;
  *
  * @param name the rule's public name
  * @param severity what happens if it is true and ignored
- * @param at the id it stands at, or tank, site, plan, hot-water
+ * @param at id of the section, appliance, regulator or room it is about, or tank, site, plan, hot-water
  * @param found what was found, with the value entered
- * @param named whether that names what it stands at, so that nobody need put its name before it
- * @param required what must be, with its unit
- * @param citation where the requirement is from
- * @param remedy what mends it
- * @param ask the question to take along, where someone else must answer
- * @param askWhom who can answer it
- * @param field JSON pointer of the entry that mends it
- * @param answer what whoever decides has said of it; the severity stays
- * @param answerLeftOut whether an answer was given that nobody can give
+ * @param named whether {@code found} already names what it is about, so that no list need put the name before it
+ * @param required what is required, with its unit
+ * @param citation where the requirement comes from
+ * @param remedy what to do about it
+ * @param ask the question, where somebody must be asked
+ * @param askWhom who can answer the question
+ * @param field JSON pointer of the entry to change
+ * @param answer the decision on it; the severity stays the same
+ * @param answerLeftOut whether an answer was entered that nobody may give
  */
 public record Finding(
         RuleName name,
@@ -59,35 +59,35 @@ public record Finding(
 
     /** This finding with the answer it was given. */
     public Finding withAnswer(Answer given) {
-        return like(remedy, field, Optional.of(given), answerLeftOut);
+        return copy(remedy, field, Optional.of(given), answerLeftOut);
     }
 
     /**
-     * This finding beside an answer that nobody can give: it stays open, and that is told once.
+     * This finding, still open although an answer was entered, since nobody may give that answer. It says so once.
      *
-     * @param told put behind what mends it
+     * @param told the sentence added to the remedy
      */
-    public Finding leavingAnswerOut(String told) {
-        return answerLeftOut ? this : like(remedy + told, field, answer, true);
+    public Finding withAnswerLeftOut(String told) {
+        return answerLeftOut ? this : copy(remedy + told, field, answer, true);
     }
 
-    /** This finding with other words for what mends it. */
+    /** This finding with another remedy. */
     public Finding withRemedy(String other) {
-        return like(other, field, answer, answerLeftOut);
+        return copy(other, field, answer, answerLeftOut);
     }
 
-    /** This finding with another pointer to the entry that mends it. */
+    /** This finding with another JSON pointer to the entry to change. */
     public Finding withField(String other) {
-        return like(remedy, other, answer, answerLeftOut);
+        return copy(remedy, other, answer, answerLeftOut);
     }
 
-    private Finding like(String nowRemedy, String nowField, Optional<Answer> given, boolean leftOut) {
+    private Finding copy(String nowRemedy, String nowField, Optional<Answer> given, boolean leftOut) {
         return new Finding(
                 name, severity, at, found, named, required, citation, nowRemedy, ask, askWhom, nowField, given,
                 leftOut);
     }
 
-    /** Whether it counts among the open ones: an answer, accepted or refused, takes it out of that count. */
+    /** Whether it is open: an answer, accepted or refused, closes it. */
     public boolean isOpen() {
         return answer.isEmpty();
     }
@@ -101,7 +101,7 @@ public record Finding(
         remedy = remedy.isBlank() || remedy.endsWith(".") ? sentence(remedy) : sentence(remedy) + ".";
     }
 
-    /** What was found, and what mends it, is a sentence; it begins with a capital, whichever rule wrote it. */
+    /** The text with a capital at its start, since each rule writes what it found and the remedy as it likes. */
     private static String sentence(String text) {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }

@@ -3,8 +3,8 @@ package longrun.finding;
 import java.util.Optional;
 
 /**
- * Puts a finding together by naming its parts, and the one way to make one. What every finding must have is asked for
- * at the start: the rule, what it comes to, the place and the source.
+ * Makes a finding part by part; there is no other way to make one. What every finding must have is asked for at the
+ * start: rule, severity, place and source.
  */
 public final class FindingBuilder {
 
@@ -29,39 +29,43 @@ public final class FindingBuilder {
     /**
      * Begins a finding.
      *
-     * @param at the id it stands at, or tank, site, plan, hot-water
-     * @param citation where what must be is from
+     * @param at id of the section, appliance, regulator or room it is about, or tank, site, plan, hot-water
+     * @param citation where the requirement comes from
      */
     public static FindingBuilder finding(RuleName rule, Severity severity, String at, Citation citation) {
         return new FindingBuilder(rule, severity, at, citation);
     }
 
+    /** What was found, with the value entered. */
     public FindingBuilder found(String text) {
         this.found = text;
         return this;
     }
 
-    /** What was found, in words that name what it stands at. */
+    /** What was found, in words that already name what the finding is about. */
     public FindingBuilder foundNaming(String text) {
         this.named = true;
         return found(text);
     }
 
+    /** What is required, with its unit. */
     public FindingBuilder required(String text) {
         this.required = text;
         return this;
     }
 
+    /** What to do about it. */
     public FindingBuilder remedy(String text) {
         this.remedy = text;
         return this;
     }
 
+    /** The question to ask. */
     public FindingBuilder ask(AskWhom whom, String question) {
         return ask(whom, Optional.of(question));
     }
 
-    /** The question to take along where there is one. */
+    /** The question to ask, where there is one. */
     public FindingBuilder ask(AskWhom whom, Optional<String> question) {
         this.ask = question;
         this.askWhom = question.map(q -> whom);
@@ -69,9 +73,10 @@ public final class FindingBuilder {
     }
 
     /**
-     * The finding, with the entry that mends it as a JSON pointer.
+     * Makes the finding.
      *
-     * @throws IllegalStateException if nothing is said to be found
+     * @param field JSON pointer of the entry to change
+     * @throws IllegalStateException if {@link #found} was left blank
      */
     public Finding at(String field) {
         if (found.isBlank()) {

@@ -2,7 +2,7 @@ package longrun.finding;
 
 import java.util.List;
 
-/** Names one after the other, as a sentence has them. */
+/** Lists of names as a sentence has them. */
 public final class ListWords {
 
     private ListWords() {}
@@ -15,13 +15,13 @@ public final class ListWords {
                 : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
-    /** No more than so many of them, and how many more there are: A, B and 4 more. */
+    /** At most {@code most} of them, and how many more there are: A, B and 4 more. */
     public static String most(List<String> names, int most) {
         return most(names, names.size(), most);
     }
 
     /**
-     * The same where only the first of many are at hand.
+     * The same where only the first names of a long list are given.
      *
      * @param first all of them, or at least one more than are named
      * @param count how many there are

@@ -3,7 +3,7 @@ package longrun.finding;
 import java.util.regex.Pattern;
 
 /**
- * The public name of a rule, as a review tells it: {@code shutoff-present}. Each rule owns its name; the findings of
+ * The public name of a rule, as a review gives it: {@code shutoff-present}. Each rule defines its name; findings of
  * sizing, pressure, tank and fuel have theirs beside the code that makes them.
  *
  * @param value lower case words joined by hyphens
@@ -12,7 +12,7 @@ public record RuleName(String value) {
 
     private static final Pattern SHAPE = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
-    /** An entry that something rests on is not there. */
+    /** An entry that a result needs is missing. */
     public static final RuleName ENTRY_MISSING = new RuleName("entry-missing");
 
     /** @throws IllegalArgumentException if it is no such name */

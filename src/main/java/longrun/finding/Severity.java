@@ -6,7 +6,7 @@ import longrun.plan.choice.Named;
 public enum Severity implements Named {
     /** Could burn, explode, poison or scald, or will certainly fail inspection. */
     MUST_FIX,
-    /** Wants care before the work goes on. */
+    /** Look at it before the work goes on. */
     CAUTION,
     /** A question, or something to know. */
     NOTE

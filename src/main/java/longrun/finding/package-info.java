@@ -1,4 +1,4 @@
-/** What was found wrong, doubtful or missing, and what mends it. */
+/** What was found wrong, doubtful or missing, with the requirement, its source and the remedy. */
 @NullMarked
 package longrun.finding;
 

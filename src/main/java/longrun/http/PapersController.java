@@ -14,7 +14,7 @@ import longrun.paper.Papers;
 import longrun.paper.page.PaperSize;
 import longrun.paper.page.Printing;
 import longrun.plan.Plan;
-import longrun.review.Parts;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ContentDisposition;
@@ -77,7 +77,7 @@ class PapersController {
         } catch (DateTimeParseException e) {
             return Problems.wrongQuestion("date is a day, year first, such as 2026-10-01.");
         }
-        Printing printing = new Printing(reviewer.review(plan, Parts.ALL), text, day, size.get());
+        Printing printing = new Printing(reviewer.review(plan, ReviewParts.ALL), text, day, size.get());
         byte[] pdf = sheet.flatMap(s -> Papers.findPdf(s, printing)).orElseGet(() -> Papers.pdf(printing));
         return file(pdf, MediaType.APPLICATION_PDF, "longrun-" + sheet.orElse("papers") + ".pdf");
     }
@@ -89,7 +89,7 @@ class PapersController {
     }
 
     private ResponseEntity<?> drawn(Plan plan) {
-        String svg = Papers.drawing(reviewer.review(plan, Parts.PIPING));
+        String svg = Papers.drawing(reviewer.review(plan, ReviewParts.PIPING));
         return file(svg.getBytes(StandardCharsets.UTF_8), SVG, "longrun-drawing.svg");
     }
 
@@ -101,7 +101,7 @@ class PapersController {
 
     private ResponseEntity<?> listed(Plan plan) {
         return file(
-                Papers.materials(reviewer.review(plan, Parts.PIPING)).getBytes(StandardCharsets.UTF_8),
+                Papers.materials(reviewer.review(plan, ReviewParts.PIPING)).getBytes(StandardCharsets.UTF_8),
                 CSV,
                 "longrun-materials.csv");
     }

@@ -2,7 +2,7 @@ package longrun.http;
 
 import java.util.concurrent.Callable;
 import longrun.plan.json.Reading;
-import longrun.review.PlanDoor;
+import longrun.review.FullPlanReader;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
@@ -27,7 +27,7 @@ class PlanDesk {
     ResponseEntity<?> answer(byte @Nullable [] body, Work work) {
         Callable<ResponseEntity<?>> all = () -> {
             String text = JsonText.decode(body);
-            Reading reading = PlanDoor.read(text, limits.plan());
+            Reading reading = FullPlanReader.read(text, limits.plan());
             return reading.plan().isEmpty() ? Problems.unreadable(reading.errors()) : work.answer(reading, text);
         };
         return desk.answer(all);

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import longrun.plan.json.Reading;
-import longrun.review.Parts;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.review.json.ReviewJson;
 import org.jspecify.annotations.Nullable;
@@ -42,11 +42,11 @@ class ReviewController {
             @RequestBody(required = false) byte @Nullable [] body,
             @RequestParam(defaultValue = "all") String parts,
             @RequestParam(defaultValue = "false") String origin) {
-        Parts wanted = parts.equals("piping") ? Parts.PIPING : Parts.ALL;
+        ReviewParts wanted = parts.equals("piping") ? ReviewParts.PIPING : ReviewParts.ALL;
         return desk.answer(body, (reading, text) -> answer(reading, wanted, origin.equals("true")));
     }
 
-    private ResponseEntity<?> answer(Reading reading, Parts wanted, boolean withOrigin) throws IOException {
+    private ResponseEntity<?> answer(Reading reading, ReviewParts wanted, boolean withOrigin) throws IOException {
         ObjectNode review = ReviewJson.write(reviewer.review(reading, wanted), reading.unread(), withOrigin);
         TooLargeAnswer.Bounded out = new TooLargeAnswer.Bounded(limits.answer().toBytes());
         json.writeValue(out, review);

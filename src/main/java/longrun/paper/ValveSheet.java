@@ -16,7 +16,7 @@ import longrun.quantity.Show;
 import longrun.review.Review;
 import longrun.words.CautionWords;
 import longrun.words.Names;
-import longrun.words.Notices;
+import longrun.words.Notice;
 import longrun.words.Sentence;
 import org.jsoup.nodes.Element;
 
@@ -69,8 +69,8 @@ final class ValveSheet implements Sheet {
             out.add(point(number++, s, review));
         }
         out.addAll(pressures(all.pressures()));
-        out.add(Html.led("To know.", CautionWords.WITH_IT));
-        Notices.of(review.plan()).forEach(n -> out.add(Html.text("p", "", n.text())));
+        out.add(Html.led("To know.", CautionWords.ALARMS));
+        Notice.of(review.plan()).forEach(n -> out.add(Html.text("p", "", n.text())));
         return out;
     }
 

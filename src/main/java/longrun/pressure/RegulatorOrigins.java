@@ -137,11 +137,11 @@ public final class RegulatorOrigins {
 
     private static Origin droop(String figure, RegulatorPressure line, Droop droop) {
         String how = switch (droop.source()) {
-            case ENTERED -> "droop at capacity, entered, times load over capacity";
+            case ENTERED -> "droop at capacity, entered, times load divided by capacity";
             case MEASURED -> "setting less the pressure read at it with everything firing";
             case DEFAULT ->
                 "default: 2 in. w.c. at capacity, a fifth of the setting for first-stage and 2 psi"
-                        + " regulators, times load over capacity";
+                        + " regulators, times load divided by capacity";
         };
         Origin capacity = Origin.entered(
                 "capacity of " + line.regulator().id(),

@@ -20,14 +20,14 @@ import longrun.tank.TankReport;
  * Everything worked out from one plan.
  *
  * @param plan what was entered
- * @param piping its pipes, resolved
- * @param sizing every section sized
+ * @param piping its pipes as a graph: stages, sections, loads
+ * @param sizing the size of every section
  * @param pressures along every run and at every appliance
- * @param headroom what can still be added without changing a size
- * @param rules every rule with its state at each place
- * @param tank what the tank gives, where it was asked for
- * @param fuel the year, where it was asked for
- * @param hotWater minute by minute, where it was asked for and the plan has any
+ * @param headroom the load or length that can still be added without changing a size
+ * @param rules every rule with its verdict at each place
+ * @param tank the tank's vapour and contents; empty where only the piping is reviewed
+ * @param fuel the year's gas; empty where only the piping is reviewed
+ * @param hotWater the simulation of hot water; empty where only the piping is reviewed or the plan has no hot water
  * @param findings what is wrong, doubtful or missing, in the plan's order
  */
 public record Review(
@@ -46,7 +46,7 @@ public record Review(
         findings = List.copyOf(findings);
     }
 
-    /** This review with the findings' pointers changed. */
+    /** This review with each finding's JSON pointer changed. */
     public Review withFields(UnaryOperator<String> change) {
         List<Finding> pointed = findings.stream()
                 .map(f -> {
@@ -57,7 +57,7 @@ public record Review(
         return new Review(plan, piping, sizing, pressures, headroom, rules, tank, fuel, hotWater, pointed);
     }
 
-    /** The sum of all inputs and reserves that are known, Btu/h. */
+    /** The sum of all known inputs and reserves; not the whole load unless {@link #connectedLoadComplete}. */
     public HeatRate connectedLoad() {
         double sum = 0;
         for (var a : plan.appliances()) {
@@ -75,14 +75,14 @@ public record Review(
         return HeatRate.ofBtuh(sum);
     }
 
-    /** Whether a section ends at nothing and so keeps a reserve. */
+    /** Whether a section ends in a capped or open outlet, for which the plan may hold a reserve. */
     public boolean isFutureOutlet(int section) {
         return piping.findOutlet(section)
                 .filter(o -> o.kind() == Outlet.Kind.CAPPED || o.kind() == Outlet.Kind.OPEN)
                 .isPresent();
     }
 
-    /** Whether every appliance has an input, every future outlet its reserve, and nothing hangs on nothing. */
+    /** Whether every appliance has an input, every future outlet a reserve, and every part is fed by something. */
     public boolean connectedLoadComplete() {
         boolean complete = !piping.hangsLoose()
                 && plan.appliances().stream().allMatch(a -> a.input().isKnown());

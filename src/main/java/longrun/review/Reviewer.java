@@ -35,7 +35,7 @@ import longrun.tank.TankFindings;
 import longrun.tank.TankReport;
 import longrun.tank.TankStudy;
 
-/** Works a plan out. The same plan always gives the same review. */
+/** Makes the review of a plan. The same plan always gives the same review. */
 public final class Reviewer {
 
     private final CapacityTables tables;
@@ -50,33 +50,33 @@ public final class Reviewer {
     }
 
     /**
-     * Never fails for a plan that can be read.
+     * Reviews a plan. It never fails for a plan that can be read.
      *
      * @throws CancellationException where its thread was interrupted
      */
-    public Review review(Plan plan, Parts parts) {
+    public Review review(Plan plan, ReviewParts parts) {
         Piping piping = Piping.of(plan);
-        goOn();
+        stopIfInterrupted();
         Sizing sizing = Sizing.of(piping, tables);
-        goOn();
+        stopIfInterrupted();
         Pressures pressures = Pressures.of(sizing);
-        goOn();
+        stopIfInterrupted();
         RuleReport rules = Rules.check(House.of(pressures));
-        goOn();
+        stopIfInterrupted();
         List<Finding> findings = new ArrayList<>(MissingEntries.of(piping));
         findings.addAll(UsualInputs.of(plan));
         findings.addAll(UsualFigures.of(plan));
         findings.addAll(SizingFindings.of(sizing));
         List<Finding> pressureFindings = PressureFindings.of(pressures);
-        goOn();
-        Optional<TankReport> tank = parts == Parts.ALL ? Optional.of(TankStudy.of(plan)) : Optional.empty();
+        stopIfInterrupted();
+        Optional<TankReport> tank = parts == ReviewParts.ALL ? Optional.of(TankStudy.of(plan)) : Optional.empty();
         List<Finding> tankFindings = tank.map(t -> TankFindings.of(plan, t)).orElse(List.of());
         List<Finding> asking = new ArrayList<>(findings);
         asking.addAll(tankFindings);
-        findings.addAll(notYetSaid(rules.findings(), asking, pressureFindings));
+        findings.addAll(withoutRepeats(rules.findings(), asking, pressureFindings));
         findings.addAll(pressureFindings);
-        Optional<HotWaterStudy> hotWater = parts == Parts.ALL ? HotWaterStudy.of(plan) : Optional.empty();
-        goOn();
+        Optional<HotWaterStudy> hotWater = parts == ReviewParts.ALL ? HotWaterStudy.of(plan) : Optional.empty();
+        stopIfInterrupted();
         Optional<FuelReport> fuel = tank.map(t -> FuelYear.of(plan, t, hotWater.map(HotWaterStudy::use)));
         if (fuel.isPresent()) {
             findings.addAll(tankFindings);
@@ -98,19 +98,19 @@ public final class Reviewer {
     }
 
     /**
-     * The review of a plan that could be read, its findings pointing at the entries as the document has them.
+     * Reviews a plan that could be read; its findings point at the entries as the document has them.
      *
      * @throws java.util.NoSuchElementException where the plan could not be read
      */
-    public Review review(Reading reading, Parts parts) {
+    public Review review(Reading reading, ReviewParts parts) {
         Review review = review(reading.plan().orElseThrow(), parts);
         return review.withFields(reading.written()::pointer);
     }
 
-    /** Whoever asked may have gone: an interrupted thread works nothing out for nobody. */
-    private static void goOn() {
+    /** The request may have been cancelled: then its thread is interrupted, and the work ends. */
+    private static void stopIfInterrupted() {
         if (Thread.currentThread().isInterrupted()) {
-            throw new CancellationException("the review was called off");
+            throw new CancellationException("the review was cancelled");
         }
     }
 
@@ -118,8 +118,8 @@ public final class Reviewer {
         return findings.stream().map(Finding::field).collect(Collectors.toSet());
     }
 
-    /** What the rules found, without a question that a missing entry asks already and without a pressure finding. */
-    private static List<Finding> notYetSaid(List<Finding> rules, List<Finding> missing, List<Finding> pressures) {
+    /** The rules' findings, less the questions a missing entry asks already and the findings the pressures give. */
+    private static List<Finding> withoutRepeats(List<Finding> rules, List<Finding> missing, List<Finding> pressures) {
         Set<String> asked = new HashSet<>();
         missing.forEach(f -> asked.add(f.field()));
         Set<String> said = new HashSet<>();

@@ -1,4 +1,4 @@
-/** A plan goes in, a review comes out: the one door for screens, service and papers. */
+/** Makes a review of a plan. Screens, service and papers all get their figures and findings here. */
 @NullMarked
 package longrun.review;
 

@@ -44,7 +44,7 @@ public final class Answers {
             return finding;
         }
         if (answer.says() == Says.ACCEPTED && NEVER_ACCEPTED.contains(finding.rule())) {
-            return finding.leavingAnswerOut(LEFT_OUT);
+            return finding.withAnswerLeftOut(LEFT_OUT);
         }
         return finding.withAnswer(answer);
     }

@@ -3,12 +3,16 @@ package longrun.words;
 import longrun.plan.choice.CodeProfile;
 import longrun.plan.choice.Named;
 
-/** What the code profiles are called. */
+/** The names of the code profiles (an edition of the code with its amendments). */
 public final class CodeNames {
 
     private CodeNames() {}
 
-    /** @param profile as written in the plan; empty where none is entered */
+    /**
+     * The name of a code profile.
+     *
+     * @param profile as written in the plan; empty where none is entered, which gives the name of the 2018 code
+     */
     public static String of(String profile) {
         return profile.isEmpty()
                 ? CodeProfile.FUEL_GAS_2018.label()

@@ -3,9 +3,9 @@ package longrun.words;
 import java.util.PrimitiveIterator;
 
 /**
- * A name a person typed, safe inside a sentence: where it runs from right to left, or holds a mark that turns the
- * direction, it is set apart, so that the words and figures around it keep their order (Unicode Standard Annex 9, rules
- * X5c and X6a). Marks inside it that could end the setting apart are left out.
+ * Makes a name a person typed safe inside a sentence. A name that runs from right to left, or holds a mark that changes the
+ * direction, is put between isolate characters, so that the words and figures around it keep their order (Unicode Standard
+ * Annex 9, rules X5c and X6a). Direction marks inside it are left out, since they could end the isolation.
  */
 public final class IsolatedName {
 
@@ -22,7 +22,7 @@ public final class IsolatedName {
         return FIRST_STRONG_ISOLATE + withoutMarks(name) + POP_DIRECTIONAL_ISOLATE;
     }
 
-    /** A text without the marks that turn its direction, for what shows each letter in its place. */
+    /** A text without the marks that change its direction. */
     public static String withoutMarks(String text) {
         if (text.codePoints().noneMatch(IsolatedName::isDirectionMark)) {
             return text;

@@ -1,13 +1,13 @@
 package longrun.words;
 
-/** Text put into mark-up. */
+/** Text for use in HTML, XML and SVG. */
 public final class Markup {
 
     private static final int REPLACEMENT = 0xFFFD;
 
     private Markup() {}
 
-    /** What a person typed, made harmless; a character that XML 1.0 has no place for becomes a replacement mark. */
+    /** A text escaped for content and attributes; a character that XML 1.0 does not allow becomes U+FFFD. */
     public static String escaped(String text) {
         StringBuilder safe = new StringBuilder(text.length() + 8);
         text.codePoints().forEach(c -> {

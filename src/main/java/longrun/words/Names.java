@@ -5,12 +5,12 @@ import longrun.plan.Appliance;
 import longrun.plan.Plan;
 import longrun.plan.choice.ApplianceKind;
 
-/** What things are called. */
+/** The names of appliances and other parts, as a sentence or a heading has them. */
 public final class Names {
 
     private Names() {}
 
-    /** What an appliance is called within a sentence; the id of anything else. */
+    /** An appliance within a sentence: its own name, else "the" and its kind. For any other part its id. */
     public static String of(Plan plan, String id) {
         return plan.appliances().stream()
                 .filter(a -> a.id().equals(id))
@@ -37,6 +37,7 @@ public final class Names {
                 .orElseGet(() -> IsolatedName.of(a.id()));
     }
 
+    /** The words with a capital at their start. */
     public static String capital(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }

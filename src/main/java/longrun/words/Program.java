@@ -11,14 +11,14 @@ import longrun.capacity.CapacityTable;
 import longrun.capacity.CapacityTables;
 import longrun.origin.DataFile;
 
-/** What this program says of itself on paper. */
+/** The program's version and tables, as printed on paper. */
 public final class Program {
 
     private static final String FILE = "/longrun/program.properties";
 
     private Program() {}
 
-    /** Its version, as the build knows it. */
+    /** The program's version. */
     public static String version() {
         Properties read = new Properties();
         try (InputStream in = Program.class.getResourceAsStream(FILE)) {
@@ -33,10 +33,10 @@ public final class Program {
     }
 
     /**
-     * A mark of the tables everything is sized by: the first eight digits of the sum of all their files. Two papers with
-     * one mark rest on the same tables.
+     * A checksum of the capacity tables and fitting lengths: the first eight hexadecimal digits of the SHA-256 of their
+     * files. Two papers with the same one rest on the same tables.
      */
-    public static String tablesMark() {
+    public static String tablesChecksum() {
         return Tables.MARK;
     }
 

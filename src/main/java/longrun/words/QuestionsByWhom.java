@@ -9,11 +9,12 @@ import longrun.finding.AskWhom;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 
-/** The questions that are open, sorted by who can answer them; what nobody else need be asked is the owner's own. */
+/** The open questions, sorted by who can answer them; the owner's are those for which nobody else is named. */
 public final class QuestionsByWhom {
 
     private QuestionsByWhom() {}
 
+    /** The open questions among some findings, by who can answer them. */
     public static Map<AskWhom, List<Finding>> of(List<Finding> findings) {
         Map<AskWhom, List<Finding>> out = new EnumMap<>(AskWhom.class);
         for (Finding f : findings) {
@@ -25,7 +26,7 @@ public final class QuestionsByWhom {
         return out;
     }
 
-    /** "supplier 2, rating plate 1". */
+    /** How many questions are open for each, in words: "supplier 2, rating plate 1". */
     public static String counts(List<Finding> findings) {
         return of(findings).entrySet().stream()
                 .map(e -> name(e.getKey()) + "\u00a0" + e.getValue().size())
@@ -42,6 +43,7 @@ public final class QuestionsByWhom {
         };
     }
 
+    /** The heading over the questions of one of them. */
     public static String heading(AskWhom whom) {
         return switch (whom) {
             case SUPPLIER -> "For the supplier";

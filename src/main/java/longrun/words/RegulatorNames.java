@@ -1,10 +1,11 @@
 package longrun.words;
 
-/** What regulators are called, with what they do. */
+/** What the kinds of regulator are called, with where they stand. */
 public final class RegulatorNames {
 
     private RegulatorNames() {}
 
+    /** The name of a kind of regulator as written in a plan; "regulator" where it is unknown. */
     public static String of(String kind) {
         return switch (kind) {
             case "first-stage" -> "first stage, at the tank";

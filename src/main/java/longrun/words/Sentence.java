@@ -4,12 +4,12 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
- * Words made a sentence: a capital at its start, a stop at its end, and units as people write them; in a plan they stand
- * without signs ({@code degF}).
+ * Makes a sentence of words: a capital at its start, a full stop at its end, and units as people write them rather than as
+ * a plan does ({@code degF}).
  */
 public final class Sentence {
 
-    /** As a plan writes them, and as they are said. */
+    /** Units as a plan writes them, and as people do. */
     private static final Map<Pattern, String> UNITS = Map.of(
             Pattern.compile("(?<=[0-9]) ?degF\\b"), " \u00B0F",
             Pattern.compile("\\bdegF\\b"), "\u00B0F",
@@ -19,7 +19,7 @@ public final class Sentence {
 
     private Sentence() {}
 
-    /** Words with their units as people write them. */
+    /** The same words with units as people write them. */
     public static String units(String words) {
         String said = words;
         for (Map.Entry<Pattern, String> each : UNITS.entrySet()) {
@@ -28,6 +28,7 @@ public final class Sentence {
         return said;
     }
 
+    /** The words as a sentence; blank stays blank. */
     public static String of(String words) {
         if (words.isBlank()) {
             return "";

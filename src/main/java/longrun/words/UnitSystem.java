@@ -8,7 +8,7 @@ import longrun.quantity.Length;
 import longrun.quantity.Measure;
 import longrun.quantity.Unit;
 
-/** The two ways a page shows quantities. What a person typed stays as typed in either. */
+/** The two systems of units in which a page shows quantities. What a person typed stays as typed in both. */
 public enum UnitSystem {
     CUSTOMARY("ft, Btu/h, in. w.c.", "ft", "Btu/h"),
     METRIC("m, kW, kPa", "m", "kW");
@@ -30,16 +30,17 @@ public enum UnitSystem {
                 .orElseThrow();
     }
 
+    /** The name of the choice: its main units. */
     public String label() {
         return label;
     }
 
-    /** The unit a bare number in a length column has. */
+    /** The unit of a length typed without one. */
     public Unit lengthUnit() {
         return length;
     }
 
-    /** The unit a bare number in an input column has. */
+    /** The unit of a heat rate typed without one. */
     public Unit heatUnit() {
         return heat;
     }
@@ -49,7 +50,7 @@ public enum UnitSystem {
         return format(this == CUSTOMARY ? "#,##0.0" : "#,##0.00", length.fromCanonical(l.feet()));
     }
 
-    /** A row of a table, which is a whole number of feet. */
+    /** The length of a table row, without unit: feet as printed, or metres to a tenth. */
     public String row(Length l) {
         return format(this == CUSTOMARY ? "#,##0.##" : "#,##0.0", length.fromCanonical(l.feet()));
     }
@@ -59,12 +60,12 @@ public enum UnitSystem {
         return format(this == CUSTOMARY ? "#,##0" : "#,##0.0", heat.fromCanonical(h.btuh()));
     }
 
-    /** A cell of a capacity table: thousand Btu/h as printed, or kilowatts. */
+    /** A cell of a capacity table, without unit: thousand Btu/h as printed, or kilowatts to a tenth. */
     public String cell(HeatRate h) {
         return this == CUSTOMARY ? format("#,##0.##", h.btuh() / 1000) : heat(h);
     }
 
-    /** What the cells of a capacity table are in. */
+    /** The unit of the cells of a capacity table. */
     public String cellUnit() {
         return this == CUSTOMARY ? "thousand Btu/h" : "kW";
     }

@@ -1,4 +1,4 @@
-/** How things are said, the same on screen and on paper. */
+/** Names, figures, units and sentences in the same words on screen and on paper. */
 @NullMarked
 package longrun.words;
 

@@ -9,9 +9,9 @@ import longrun.draft.demo.DemoHouse;
 import longrun.draft.entry.DraftEdit;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
-import longrun.review.Parts;
-import longrun.review.PlanDoor;
+import longrun.review.FullPlanReader;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -57,12 +57,12 @@ public class DemoReviewBench {
     private static Plan with(Consumer<DraftEdit> change) throws JsonProcessingException {
         DraftEdit demo = new DraftEdit((ObjectNode) PlanReader.tree(DemoHouse.json()));
         change.accept(demo);
-        return PlanDoor.read(demo.root()).plan().orElseThrow();
+        return FullPlanReader.read(demo.root()).plan().orElseThrow();
     }
 
     @Benchmark
     public Review demo() {
         turn = 1 - turn;
-        return reviewer.review(plans[turn], Parts.ALL);
+        return reviewer.review(plans[turn], ReviewParts.ALL);
     }
 }

@@ -6,7 +6,7 @@ import longrun.Samples;
 import longrun.paper.Papers;
 import longrun.paper.page.PaperSize;
 import longrun.paper.page.Printing;
-import longrun.review.Parts;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -34,7 +34,7 @@ public class PapersBench {
     public void prepare() {
         String plan = Samples.resource("/longrun/data/demo/orchard-house.json");
         printing = new Printing(
-                Reviewer.standard().review(Samples.plan(plan), Parts.ALL),
+                Reviewer.standard().review(Samples.plan(plan), ReviewParts.ALL),
                 plan,
                 LocalDate.of(2026, 10, 1),
                 PaperSize.LETTER);

@@ -6,8 +6,8 @@ import java.util.concurrent.TimeUnit;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
 import longrun.review.Chains;
-import longrun.review.Parts;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -51,6 +51,6 @@ public class PipingReviewBench {
 
     @Benchmark
     public Review reviewOfThePiping() {
-        return reviewer.review(plan, Parts.PIPING);
+        return reviewer.review(plan, ReviewParts.PIPING);
     }
 }

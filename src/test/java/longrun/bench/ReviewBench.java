@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import longrun.Samples;
 import longrun.plan.json.Reading;
-import longrun.review.Parts;
-import longrun.review.PlanDoor;
+import longrun.review.FullPlanReader;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.review.json.ReviewJson;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -30,7 +30,7 @@ import org.openjdk.jmh.annotations.Warmup;
 public class ReviewBench {
 
     @Param({"PIPING", "ALL"})
-    public Parts parts;
+    public ReviewParts parts;
 
     private String text;
     private Reviewer reviewer;
@@ -43,7 +43,7 @@ public class ReviewBench {
 
     @Benchmark
     public String samplePlan() {
-        Reading reading = PlanDoor.read(text);
+        Reading reading = FullPlanReader.read(text);
         return ReviewJson.write(reviewer.review(reading.plan().orElseThrow(), parts), List.of(), false)
                 .toString();
     }

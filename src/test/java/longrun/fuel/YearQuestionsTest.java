@@ -12,7 +12,7 @@ import java.util.Random;
 import longrun.Samples;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
-import longrun.review.Parts;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.tank.Houses;
 import org.junit.jupiter.api.Test;
@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 class YearQuestionsTest {
 
     private static List<Finding> year(String json) {
-        return Reviewer.standard().review(Samples.plan(json), Parts.ALL).findings().stream()
+        return Reviewer.standard().review(Samples.plan(json), ReviewParts.ALL).findings().stream()
                 .filter(f -> f.field().startsWith("/use") || f.field().startsWith("/site/"))
                 .toList();
     }
@@ -81,7 +81,7 @@ class YearQuestionsTest {
     }
 
     private static List<String> words(String json) {
-        return Reviewer.standard().review(Samples.plan(json), Parts.ALL).findings().stream()
+        return Reviewer.standard().review(Samples.plan(json), ReviewParts.ALL).findings().stream()
                 .filter(f -> f.rule().startsWith("tank-") || f.found().contains("of the year"))
                 .map(f -> f.rule() + " " + f.found())
                 .sorted()

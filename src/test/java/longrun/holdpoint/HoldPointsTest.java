@@ -10,7 +10,7 @@ import longrun.Samples;
 import longrun.finding.Severity;
 import longrun.plan.choice.ReadingKind;
 import longrun.plan.json.PlanReader;
-import longrun.review.Parts;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import org.junit.jupiter.api.Test;
 
@@ -20,7 +20,7 @@ class HoldPointsTest {
     private static HoldPoints of(Consumer<ObjectNode> change) throws Exception {
         ObjectNode plan = (ObjectNode) PlanReader.tree(Samples.text("sample-plan.json"));
         change.accept(plan);
-        return HoldPoints.of(Reviewer.standard().review(Samples.plan(plan.toString()), Parts.ALL));
+        return HoldPoints.of(Reviewer.standard().review(Samples.plan(plan.toString()), ReviewParts.ALL));
     }
 
     private static void naturalGas(ObjectNode plan) {
@@ -45,7 +45,7 @@ class HoldPointsTest {
     void everyOpenFindingStandsBeforeOnePoint() throws Exception {
         HoldPoints all = of(HoldPointsTest::naturalGas);
         long open = Reviewer.standard()
-                .review(Samples.sample(), Parts.ALL)
+                .review(Samples.sample(), ReviewParts.ALL)
                 .findings()
                 .size();
         long shown = all.points().stream().mapToLong(s -> s.open().size()).sum();

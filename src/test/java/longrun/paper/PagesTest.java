@@ -15,7 +15,7 @@ import longrun.paper.page.PaperSize;
 import longrun.paper.page.Printing;
 import longrun.paper.page.Sheet;
 import longrun.paper.page.SheetFile;
-import longrun.review.Parts;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -52,7 +52,7 @@ class PagesTest {
 
     private static Printing printing(String json, PaperSize size) {
         return new Printing(
-                Reviewer.standard().review(Samples.plan(json), Parts.ALL), json, LocalDate.of(2026, 10, 1), size);
+                Reviewer.standard().review(Samples.plan(json), ReviewParts.ALL), json, LocalDate.of(2026, 10, 1), size);
     }
 
     @ParameterizedTest(name = "{0}")

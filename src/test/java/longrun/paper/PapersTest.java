@@ -15,8 +15,8 @@ import longrun.paper.file.HeldPlan;
 import longrun.paper.file.PagePictures;
 import longrun.paper.page.PaperSize;
 import longrun.paper.page.Printing;
-import longrun.review.Parts;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.words.Program;
 import org.apache.pdfbox.Loader;
@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
 class PapersTest {
 
     private static final String PLAN = Samples.text("sample-plan.json");
-    private static final Review REVIEW = Reviewer.standard().review(Samples.sample(), Parts.ALL);
+    private static final Review REVIEW = Reviewer.standard().review(Samples.sample(), ReviewParts.ALL);
     private static final Printing PRINTING = new Printing(REVIEW, PLAN, LocalDate.of(2026, 10, 1), PaperSize.LETTER);
 
     private static Map<String, byte[]> unzip(byte[] zip) throws Exception {
@@ -66,13 +66,13 @@ class PapersTest {
                 words.setEndPage(page);
                 assertThat(words.getText(pdf).replaceAll("\\s+", " "))
                         .contains(
-                                "Longrun " + Program.version() + ", tables " + Program.tablesMark(),
+                                "Longrun " + Program.version() + ", tables " + Program.tablesChecksum(),
                                 "1 October 2026",
                                 "Fernbank cottage",
                                 page + " of " + pdf.getNumberOfPages());
             }
         }
-        assertThat(Program.tablesMark()).matches("[0-9a-f]{8}");
+        assertThat(Program.tablesChecksum()).matches("[0-9a-f]{8}");
     }
 
     @Test
@@ -104,7 +104,7 @@ class PapersTest {
                 .review(
                         Samples.plan("{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R\"}],"
                                 + "\"sections\":[{\"id\":\"A\",\"from\":\"R\"}]}"),
-                        Parts.ALL);
+                        ReviewParts.ALL);
         Map<String, String> open = new LinkedHashMap<>();
         Papers.list(begun).forEach(k -> open.put(k.slug(), String.join("; ", k.stillOpen())));
         assertThat(open.get("drawing")).contains("1 section not yet sized");

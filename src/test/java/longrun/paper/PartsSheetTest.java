@@ -16,8 +16,8 @@ import longrun.paper.page.SheetWords;
 import longrun.parts.PartLine;
 import longrun.parts.PipeNeed;
 import longrun.parts.TakeOff;
-import longrun.review.Parts;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -30,7 +30,7 @@ class PartsSheetTest {
     private static final String DEMO = Samples.resource("/longrun/data/demo/orchard-house.json");
 
     private static Review review(String json) {
-        return Reviewer.standard().review(Samples.plan(json), Parts.ALL);
+        return Reviewer.standard().review(Samples.plan(json), ReviewParts.ALL);
     }
 
     private static List<CsvRecord> readBack(String csv) {

@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 import longrun.Samples;
 import longrun.paper.page.PaperSize;
 import longrun.paper.page.Printing;
-import longrun.review.Parts;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
@@ -34,7 +34,7 @@ class SizingScheduleTest {
     private static List<Element> elements() {
         String json = Samples.resource("/longrun/data/demo/orchard-house.json");
         Printing printing = new Printing(
-                Reviewer.standard().review(Samples.plan(json), Parts.ALL),
+                Reviewer.standard().review(Samples.plan(json), ReviewParts.ALL),
                 json,
                 LocalDate.of(2026, 10, 1),
                 PaperSize.LETTER);
@@ -111,7 +111,8 @@ class SizingScheduleTest {
     @Test
     void aHouseHalfEnteredHasBlanksAndNoZero() {
         String json = "{\"format\":\"longrun-plan/1\",\"sections\":[{\"id\":\"A\",\"material\":\"steel\"}]}";
-        List<Element> half = new SizingSchedule(Reviewer.standard().review(Samples.plan(json), Parts.ALL)).elements();
+        List<Element> half =
+                new SizingSchedule(Reviewer.standard().review(Samples.plan(json), ReviewParts.ALL)).elements();
         String text = half.stream().map(Element::text).reduce("", (a, b) -> a + " " + b);
         assertThat(text).contains("not yet sized").doesNotContain(" 0 ").doesNotContain("0.0");
     }
@@ -123,7 +124,7 @@ class SizingScheduleTest {
                         "\"legs\": [\"east 8 ft\", \"down 5 ft\"] }",
                         "\"legs\": [\"east 8 ft\"] }, { \"id\": \"Z\", \"material\": \"steel\","
                                 + " \"legs\": [\"5 ft\"], \"capped\": true, \"reserve\": \"20,000 Btu/h\" }");
-        String text = new SizingSchedule(Reviewer.standard().review(Samples.plan(json), Parts.ALL))
+        String text = new SizingSchedule(Reviewer.standard().review(Samples.plan(json), ReviewParts.ALL))
                 .elements().stream().map(Element::text).reduce("", (a, b) -> a + " " + b);
         assertThat(text).contains("print, so far", "It is no size to cut pipe by.");
     }
@@ -132,7 +133,7 @@ class SizingScheduleTest {
     void partsCountedThoughNobodyEnteredThemAreNamed() {
         String json = Samples.resource("/longrun/data/demo/orchard-house.json")
                 .replaceFirst("(?s)\"fedBy\": \"D\",\\s*\"connection\": \\[.*?\\] \\}", "\"fedBy\": \"D\" }");
-        String text = new SizingSchedule(Reviewer.standard().review(Samples.plan(json), Parts.ALL))
+        String text = new SizingSchedule(Reviewer.standard().review(Samples.plan(json), ReviewParts.ALL))
                 .elements().stream().map(Element::text).reduce("", (a, b) -> a + " " + b);
         assertThat(text).contains("Counted, not entered:", "D: shutoff");
     }

@@ -9,8 +9,8 @@ import longrun.Samples;
 import longrun.paper.page.PaperSize;
 import longrun.paper.page.Printing;
 import longrun.paper.page.SheetFile;
-import longrun.review.Parts;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -25,7 +25,7 @@ class SupplierSheetTest {
     private static final String HOSTILE = "<script>alert(1)</script> \\u05e9\\u05dc\\u05d5\\u05dd \\ud83d\\ude00 ";
 
     private static Printing printing(String json, PaperSize size) {
-        Review review = Reviewer.standard().review(Samples.plan(json), Parts.ALL);
+        Review review = Reviewer.standard().review(Samples.plan(json), ReviewParts.ALL);
         return new Printing(review, json, LocalDate.of(2026, 10, 1), size);
     }
 

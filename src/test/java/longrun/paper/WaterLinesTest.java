@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import longrun.Samples;
 import longrun.paper.page.SheetWords;
-import longrun.review.Parts;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
@@ -17,7 +17,7 @@ class WaterLinesTest {
     private static final String DEMO = Samples.text("data/demo/orchard-house.json");
 
     private static List<Element> of(String plan) {
-        return WaterLines.elements(Reviewer.standard().review(Samples.plan(plan), Parts.ALL));
+        return WaterLines.elements(Reviewer.standard().review(Samples.plan(plan), ReviewParts.ALL));
     }
 
     private static String words(List<Element> elements) {

@@ -17,7 +17,7 @@ import longrun.finding.Finding;
 import longrun.piping.Piping;
 import longrun.plan.Plan;
 import longrun.plan.Regulator;
-import longrun.review.Parts;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.sizing.Sizing;
 import org.junit.jupiter.api.Test;
@@ -39,7 +39,7 @@ class RegulatorCapacitySecondWayTest {
             Plan plan = Samples.plan(withRatings(seed));
             Sizing sizing = Sizing.of(Piping.of(plan), CapacityTables.standard());
             Pressures pressures = Pressures.of(sizing);
-            List<Finding> found = Reviewer.standard().review(plan, Parts.PIPING).findings().stream()
+            List<Finding> found = Reviewer.standard().review(plan, ReviewParts.PIPING).findings().stream()
                     .filter(f -> f.rule().equals("regulator-capacity"))
                     .toList();
             assertThat(found).as("seed " + seed).extracting(Finding::at).doesNotHaveDuplicates();

@@ -107,6 +107,6 @@ class ExamplesTest {
     }
 
     private static Review review(String plan) {
-        return Reviewer.standard().review(Samples.plan(plan), Parts.ALL);
+        return Reviewer.standard().review(Samples.plan(plan), ReviewParts.ALL);
     }
 }

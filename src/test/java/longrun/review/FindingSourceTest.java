@@ -46,7 +46,7 @@ class FindingSourceTest {
             plans.add(Samples.plan(RandomPlans.json(seed, 12)));
         }
         for (Plan plan : plans) {
-            assertThat(Reviewer.standard().review(plan, Parts.ALL).findings())
+            assertThat(Reviewer.standard().review(plan, ReviewParts.ALL).findings())
                     .filteredOn(f -> f.reference().equals("common practice"))
                     .noneMatch(f -> f.confidence() == Confidence.PRINT);
         }

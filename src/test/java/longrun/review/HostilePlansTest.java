@@ -58,13 +58,14 @@ class HostilePlansTest {
             for (int t = 0; t < times; t++) {
                 spoil(tree, random);
             }
-            Reading reading = PlanDoor.read(tree.toString());
+            Reading reading = FullPlanReader.read(tree.toString());
             assertThat(reading.plan().isPresent())
                     .as("seed %d, round %d", seed, k)
                     .isEqualTo(reading.errors().isEmpty());
             if (reading.plan().isPresent()) {
                 read++;
-                ReviewJson.write(Reviewer.standard().review(reading.plan().get(), Parts.ALL), reading.unread(), true);
+                ReviewJson.write(
+                        Reviewer.standard().review(reading.plan().get(), ReviewParts.ALL), reading.unread(), true);
             } else {
                 assertThat(reading.errors())
                         .allSatisfy(e -> assertThat(e.message()).isNotBlank());
@@ -114,10 +115,10 @@ class HostilePlansTest {
                 continue;
             }
             object.remove(pointer.substring(slash + 1));
-            Reading reading = PlanDoor.read(lacking.toString());
+            Reading reading = FullPlanReader.read(lacking.toString());
             if (reading.plan().isPresent()) {
                 JsonNode review = ReviewJson.write(
-                        Reviewer.standard().review(reading.plan().get(), Parts.ALL), List.of(), false);
+                        Reviewer.standard().review(reading.plan().get(), ReviewParts.ALL), List.of(), false);
                 review.path("outlets").forEach(o -> {
                     if (pointer.endsWith("minInlet") || pointer.endsWith("maxInlet")) {
                         assertThat(o.path("status").asText()).as(pointer).isNotEqualTo("enough");
@@ -141,7 +142,7 @@ class HostilePlansTest {
     /** Below the service there is no limit of depth: a chain of 100,000 sections. */
     @Test
     void aChainOfAHundredThousandSectionsIsSized() {
-        Review review = Reviewer.standard().review(Chains.chain(100_000), Parts.PIPING);
+        Review review = Reviewer.standard().review(Chains.chain(100_000), ReviewParts.PIPING);
         assertThat(review.sizing().section(99_999).size()).contains("1/2");
         assertThat(review.sizing().stage(0).longestRun().orElseThrow().feet()).isBetween(999.9, 1000.1);
     }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class HotWaterReviewTest {
 
     private static JsonNode review(String plan) {
-        return ReviewJson.write(Reviewer.standard().review(Samples.plan(plan), Parts.ALL), List.of(), true);
+        return ReviewJson.write(Reviewer.standard().review(Samples.plan(plan), ReviewParts.ALL), List.of(), true);
     }
 
     @Test
@@ -66,7 +66,8 @@ class HotWaterReviewTest {
 
     @Test
     void pipingAloneLeavesHotWaterOut() {
-        JsonNode json = ReviewJson.write(Reviewer.standard().review(Samples.sample(), Parts.PIPING), List.of(), false);
+        JsonNode json =
+                ReviewJson.write(Reviewer.standard().review(Samples.sample(), ReviewParts.PIPING), List.of(), false);
         assertThat(json.has("hotWater")).isFalse();
     }
 }

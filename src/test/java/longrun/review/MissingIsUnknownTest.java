@@ -46,7 +46,7 @@ class MissingIsUnknownTest {
     }
 
     private static Review review(String plan) {
-        return Reviewer.standard().review(Samples.plan(plan), Parts.PIPING);
+        return Reviewer.standard().review(Samples.plan(plan), ReviewParts.PIPING);
     }
 
     private static JsonNode json(String plan) {

@@ -41,7 +41,7 @@ class NotSeenTest {
     }
 
     private Review review() {
-        return Reviewer.standard().review(Samples.plan(house.toString()), Parts.ALL);
+        return Reviewer.standard().review(Samples.plan(house.toString()), ReviewParts.ALL);
     }
 
     private static List<RuleState> atAppliances(Review review) {

@@ -13,7 +13,7 @@ class OneQuestionAnEntryTest {
     @Test
     void missingInputIsAskedOnce() {
         String plan = Samples.text("sample-plan.json").replace("\"input\": \"180000 Btu/h\",", "");
-        List<String> asked = Reviewer.standard().review(Samples.plan(plan), Parts.PIPING).findings().stream()
+        List<String> asked = Reviewer.standard().review(Samples.plan(plan), ReviewParts.PIPING).findings().stream()
                 .filter(f -> f.field().equals("/appliances/0/input"))
                 .map(Finding::rule)
                 .toList();

@@ -78,7 +78,7 @@ class RandomPlanPropertiesTest {
     }
 
     private static Review review(String as, JsonNode document) {
-        return Reviewer.standard().review(plan(as, document), Parts.PIPING);
+        return Reviewer.standard().review(plan(as, document), ReviewParts.PIPING);
     }
 
     private static Sizing sizing(String as, JsonNode document) {

@@ -24,7 +24,7 @@ class RawNamesTest {
     private static List<String> raw(String where, JsonNode plan) {
         List<String> out = new ArrayList<>();
         PlanReader.read(plan.toString()).plan().ifPresent(p -> {
-            for (Finding f : Reviewer.standard().review(p, Parts.ALL).findings()) {
+            for (Finding f : Reviewer.standard().review(p, ReviewParts.ALL).findings()) {
                 for (String text :
                         List.of(f.found(), f.required(), f.remedy(), f.ask().orElse(""))) {
                     if (!RawNames.in(text).isEmpty()) {

@@ -25,14 +25,14 @@ class ReviewJsonTest {
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
-    private static ObjectNode review(String plan, Parts parts, boolean origin) {
+    private static ObjectNode review(String plan, ReviewParts parts, boolean origin) {
         return ReviewJson.write(Reviewer.standard().review(Samples.plan(plan), parts), List.of(), origin);
     }
 
     /** The figures printed with the sample plan, to the decimals printed there. */
     @Test
     void theSamplePlanGivesThePrintedReview() {
-        JsonNode r = review(Samples.text("sample-plan.json"), Parts.ALL, false);
+        JsonNode r = review(Samples.text("sample-plan.json"), ReviewParts.ALL, false);
         assertThat(r.at("/stages/0/loadBtuh").asDouble()).isEqualTo(245_000);
         assertThat(r.at("/stages/0/longestRunFt").asDouble()).isEqualTo(50.0);
         assertThat(r.at("/stages/0/longestRunTo").asText()).isEqualTo("R2");
@@ -90,7 +90,7 @@ class ReviewJsonTest {
         }
         int numbers = 0;
         for (String plan : plans) {
-            ObjectNode review = review(plan, Parts.ALL, true);
+            ObjectNode review = review(plan, ReviewParts.ALL, true);
             JsonNode origins = review.remove("origin");
             List<String> pointers = new ArrayList<>();
             numbers(review, JsonPointer.empty(), pointers);
@@ -138,11 +138,11 @@ class ReviewJsonTest {
         }
         try {
             for (String plan : plans) {
-                String here = review(plan, Parts.ALL, true).toString();
+                String here = review(plan, ReviewParts.ALL, true).toString();
                 for (String tag : List.of("de-DE", "tr-TR", "ar-EG")) {
                     Locale.setDefault(Locale.forLanguageTag(tag));
                     TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
-                    assertThat(review(plan, Parts.ALL, true).toString()).isEqualTo(here);
+                    assertThat(review(plan, ReviewParts.ALL, true).toString()).isEqualTo(here);
                 }
                 Locale.setDefault(locale);
                 TimeZone.setDefault(zone);
@@ -165,8 +165,8 @@ class ReviewJsonTest {
                 Collections.shuffle(items, random);
                 ((ArrayNode) shuffled.path(list)).removeAll().addAll(items);
             }
-            JsonNode a = review(plan, Parts.PIPING, false);
-            JsonNode b = review(shuffled.toString(), Parts.PIPING, false);
+            JsonNode a = review(plan, ReviewParts.PIPING, false);
+            JsonNode b = review(shuffled.toString(), ReviewParts.PIPING, false);
             assertThat(byId(a, "sections", "id")).as("seed " + seed).isEqualTo(byId(b, "sections", "id"));
             assertThat(byId(a, "outlets", "appliance")).as("seed " + seed).isEqualTo(byId(b, "outlets", "appliance"));
             assertThat(byId(a, "stages", "regulator")).as("seed " + seed).isEqualTo(byId(b, "stages", "regulator"));
@@ -193,7 +193,7 @@ class ReviewJsonTest {
 
     @Test
     void aPlanWithNothingInItHasNoFigureButItsEmptySum() {
-        JsonNode r = review("{\"format\":\"longrun-plan/1\"}", Parts.ALL, false);
+        JsonNode r = review("{\"format\":\"longrun-plan/1\"}", ReviewParts.ALL, false);
         assertThat(r.path("sections")).isEmpty();
         assertThat(r.path("connectedLoadBtuh").asDouble()).isZero();
         assertThat(r.path("findings"))

@@ -6,7 +6,7 @@ import java.util.Optional;
 import longrun.Samples;
 import longrun.drawing.route.Schematic;
 import longrun.plan.Plan;
-import longrun.review.Parts;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,7 +52,7 @@ class IsolatedNameTest {
 
     @Test
     void applianceIsSetApartInTheDrawing() {
-        String drawn = Schematic.svg(Reviewer.standard().review(named(STOVE), Parts.PIPING), Optional.empty());
+        String drawn = Schematic.svg(Reviewer.standard().review(named(STOVE), ReviewParts.PIPING), Optional.empty());
         assertThat(drawn).contains(SET_APART);
         assertThat(drawn.replace(SET_APART, "")).doesNotContain(STOVE);
     }

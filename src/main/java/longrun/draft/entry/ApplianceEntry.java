@@ -8,7 +8,7 @@ import java.util.Optional;
 import longrun.origin.DataFile;
 import longrun.origin.DataRow;
 import longrun.plan.choice.Named;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /**
  * How one entry of an appliance is asked: a row of {@code data/words/appliance.csv}.
@@ -56,23 +56,23 @@ public record ApplianceEntry(
         WORDS,
         CHOICE,
         YES_NO,
-        HEAT(Shown.HEAT),
-        PRESSURE(Shown.APPLIANCE_PRESSURE),
-        HEIGHT(Shown.ELEVATION),
-        DISTANCE(Shown.LENGTH);
+        HEAT(DisplayUnits.HEAT),
+        PRESSURE(DisplayUnits.APPLIANCE_PRESSURE),
+        HEIGHT(DisplayUnits.ELEVATION),
+        DISTANCE(DisplayUnits.LENGTH);
 
-        private final Optional<Shown<?>> shown;
+        private final Optional<DisplayUnits<?>> shown;
 
         Asked() {
             shown = Optional.empty();
         }
 
-        Asked(Shown<?> shown) {
+        Asked(DisplayUnits<?> shown) {
             this.shown = Optional.of(shown);
         }
 
         /** How it is shown, where it is a quantity. */
-        public Optional<Shown<?>> findShown() {
+        public Optional<DisplayUnits<?>> findShown() {
             return shown;
         }
     }

@@ -11,7 +11,7 @@ import java.util.Iterator;
 import java.util.List;
 import longrun.plan.json.PlanReader;
 import longrun.plan.json.Reading;
-import longrun.review.PlanDoor;
+import longrun.review.FullPlanReader;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -147,7 +147,7 @@ public final class Entered implements Iterable<Entered> {
 
     /** Reads it as a plan; what is no plan at all is refused there. */
     public Reading reading() {
-        return PlanDoor.read(node);
+        return FullPlanReader.read(node);
     }
 
     /** The tree itself, for what lies below the screens; to be read only. */

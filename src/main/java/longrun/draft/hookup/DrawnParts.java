@@ -11,7 +11,7 @@ import longrun.plan.Appliance;
 import longrun.plan.Plan;
 import longrun.plan.Regulator;
 import longrun.plan.json.Reading;
-import longrun.review.PlanDoor;
+import longrun.review.FullPlanReader;
 
 /** What can be drawn of a draft whose other entries may still be wrong; an entry not understood is left out. */
 public final class DrawnParts {
@@ -47,7 +47,7 @@ public final class DrawnParts {
         ArrayNode items = plan.putArray(list);
         items.add(item);
         for (int i = 0; i < TRIES; i++) {
-            Reading reading = PlanDoor.read(plan);
+            Reading reading = FullPlanReader.read(plan);
             if (reading.plan().isPresent()) {
                 return reading.plan();
             }

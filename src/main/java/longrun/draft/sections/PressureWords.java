@@ -12,8 +12,8 @@ import longrun.pressure.Droop;
 import longrun.pressure.RegulatorPressure;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Pressure;
+import longrun.words.DisplayUnits;
 import longrun.words.Names;
-import longrun.words.Shown;
 import longrun.words.UnitSystem;
 
 /** Pressures, and what falls and stands at a regulator, in the words of the page. */
@@ -27,7 +27,7 @@ public final class PressureWords {
     }
 
     public static String pressure(Pressure p, UnitSystem units) {
-        return (p.psi() < 1.5 ? Shown.APPLIANCE_PRESSURE : Shown.LINE_PRESSURE).words(units, p);
+        return (p.psi() < 1.5 ? DisplayUnits.APPLIANCE_PRESSURE : DisplayUnits.LINE_PRESSURE).words(units, p);
     }
 
     public static String heat(Optional<HeatRate> rate, UnitSystem units) {
@@ -46,7 +46,7 @@ public final class PressureWords {
         Droop d = line.droop().get();
         boolean high = line.setting().orElse(Pressure.ZERO).psi() >= 1.5;
         String falls = "With everything firing its outlet falls by "
-                + (high ? Shown.LINE_PRESSURE : Shown.APPLIANCE_PRESSURE)
+                + (high ? DisplayUnits.LINE_PRESSURE : DisplayUnits.APPLIANCE_PRESSURE)
                         .words(units, d.atLoad().get());
         return switch (d.source()) {
             case ENTERED -> falls + ", by its maker\u2019s figure.";
@@ -88,7 +88,7 @@ public final class PressureWords {
             return rule + "what it loses is not entered: ask its maker.";
         }
         Pressure loss = r.lossAtLoad().findValue().orElseThrow();
-        return rule + "it loses " + Shown.LINE_PRESSURE.words(units, loss)
+        return rule + "it loses " + DisplayUnits.LINE_PRESSURE.words(units, loss)
                 + (loss.psi() <= 0.5 + 1e-9 ? ": they hold." : ": they do not hold, it needs a larger one.");
     }
 

@@ -40,8 +40,8 @@ public final class CheckedFile {
         document.head().appendElement("meta").attr("name", "subject").attr("content", Report.TITLE);
         document.head().appendElement("style").append(SheetStyle.read("checked/" + style));
         Element body = document.body();
-        String under =
-                "Longrun " + Program.version() + ", tables " + Program.tablesMark() + ", made " + SheetFile.day(made);
+        String under = "Longrun " + Program.version() + ", tables " + Program.tablesChecksum() + ", made "
+                + SheetFile.day(made);
         body.appendChild(foot(under));
         Element main = Html.el("main", "");
         main.appendChild(Html.text("h1", "", Report.TITLE));

@@ -33,7 +33,7 @@ public final class HouseFacts {
                 new Fact("Method", "longest length; " + fittings(review.sizing().allowance())));
         facts.add(new Fact(
                 "Program and tables",
-                "Longrun " + Program.version() + ", tables " + Program.tablesMark() + ", plan format 1"));
+                "Longrun " + Program.version() + ", tables " + Program.tablesChecksum() + ", plan format 1"));
         for (Stage stage : review.piping().stages()) {
             if (facts.size() < 4 * COLUMNS) {
                 facts.add(new Fact(SheetWords.regulator(stage.regulator()), pressures(stage)));

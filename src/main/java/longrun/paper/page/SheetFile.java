@@ -81,7 +81,7 @@ public final class SheetFile {
                                 "span",
                                 "made",
                                 sheet.title() + ", " + day(printing.date()) + ", Longrun " + Program.version()
-                                        + ", tables " + Program.tablesMark()),
+                                        + ", tables " + Program.tablesChecksum()),
                         Html.el("span", "page")));
     }
 

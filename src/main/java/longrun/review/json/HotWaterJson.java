@@ -16,36 +16,41 @@ import longrun.plan.Plan;
 import longrun.review.Review;
 import longrun.tank.DesignDay;
 
-/** What a review says of hot water. */
+/** Writes the hot water of a review. */
 final class HotWaterJson {
 
     private HotWaterJson() {}
 
-    static void write(Review review, FuelReport fuel, Out out) {
+    static void write(Review review, FuelReport fuel, ReviewObject out) {
         FuelJson.months(out, "mainsF", ColdWater.of(review.plan()));
         review.hotWater().ifPresent(w -> study(review.plan(), w, out));
         TankJson.figure(out, "roomHeatGal", fuel.roomHeatGal());
     }
 
-    private static void study(Plan plan, HotWaterStudy study, Out out) {
+    private static void study(Plan plan, HotWaterStudy study, ReviewObject out) {
         FuelJson.months(out, "maxFlowGpm", study.maxFlowGpm());
         FuelJson.months(out, "maxFixtureGpm", study.maxFixtureGpm());
-        Out.Items events = out.list("events");
+        ReviewObject.Items events = out.list("events");
         study.events().forEach(e -> event(plan, e, events.add()));
-        Out arrangements = out.child("arrangements");
+        ReviewObject arrangements = out.child("arrangements");
         List<StorageSaving> savings = StorageSaving.of(plan, study);
         savings.forEach(s -> arrangement(study.year(s.arrangement()), s, arrangements));
     }
 
-    private static void arrangement(ArrangementYear year, StorageSaving s, Out all) {
-        Out out = all.child(year.arrangement().written());
+    private static void arrangement(ArrangementYear year, StorageSaving s, ReviewObject all) {
+        ReviewObject out = all.child(year.arrangement().written());
         TankJson.figure(out, "propaneGal", s.gal());
         TankJson.figure(out, "electricityKwh", s.kwh());
         TankJson.figure(out, "costPerYear", s.cost());
-        ran(out, "drawMinutes", year.drawMinutes(), "minutes hot water is drawn in a year", "min");
-        ran(out, "minutesComfortable", year.comfortMinutes(), "comfortable minutes of a year", "min");
-        ran(out, "hottestF", year.hottestF(), "hottest at a fixture in a year", "degF");
-        ran(out, "coldestF", year.coldestF(), "coldest at a fixture in a year", "degF");
+        simulated(out, "drawMinutes", year.drawMinutes(), "minutes in a year in which hot water is drawn", "min");
+        simulated(
+                out,
+                "minutesComfortable",
+                year.comfortMinutes(),
+                "minutes in a year in which it is comfortable",
+                "min");
+        simulated(out, "hottestF", year.hottestF(), "hottest water at a fixture in a year", "degF");
+        simulated(out, "coldestF", year.coldestF(), "coldest water at a fixture in a year", "degF");
         setPoint(out, "storageSetF", year.setPoints().storageF());
         setPoint(out, "onDemandSetF", year.setPoints().onDemandF());
         TankJson.figure(out, "savedGal", s.savedGal());
@@ -57,36 +62,36 @@ final class HotWaterJson {
         TankJson.figure(out, "savedAfterRoomCo2Lb", s.savedCo2LbAfter());
     }
 
-    private static void ran(Out out, String field, OptionalDouble value, String name, String unit) {
+    private static void simulated(ReviewObject out, String field, OptionalDouble value, String name, String unit) {
         out.number(
                 field,
                 value,
                 () -> Origin.derived(
                         name,
                         Figure.text(value.orElse(0), unit),
-                        "run day by day, minute by minute where water is drawn",
+                        "simulated day by day, and minute by minute while water is drawn",
                         Confidence.COMPUTED,
                         List.of()));
     }
 
-    private static void setPoint(Out out, String field, OptionalDouble degF) {
+    private static void setPoint(ReviewObject out, String field, OptionalDouble degF) {
         out.number(
                 field,
                 degF,
                 () -> Origin.derived(
                         "set point to turn to",
                         Figure.text(degF.orElse(0), "degF"),
-                        "some 10 degF over the mixing valve; storage at least 140 degF",
+                        "about 10 degF above the mixing valve; storage at least 140 degF",
                         Confidence.MEMORY,
                         List.of()));
     }
 
-    private static void event(Plan plan, DrawEvent e, Out out) {
+    private static void event(Plan plan, DrawEvent e, ReviewObject out) {
         Supplier<Origin> run = () -> Origin.derived(
                 e.draw().name(),
                 Figure.text(e.draw().gallons(), "gal"),
-                "run second by second in January (July in the south), "
-                        + e.arrangement().written() + "; the storage as the days before left it",
+                "simulated second by second in January (July in the southern hemisphere), "
+                        + e.arrangement().written() + "; the storage heater begins as the days before left it",
                 Confidence.COMPUTED,
                 List.of());
         out.text("name", e.draw().name());
@@ -113,7 +118,7 @@ final class HotWaterJson {
                         v -> v[0] / v[1]));
     }
 
-    private static void numbers(Out out, String field, List<Double> values, Supplier<Origin> origin) {
+    private static void numbers(ReviewObject out, String field, List<Double> values, Supplier<Origin> origin) {
         out.numbers(field, values.stream().mapToDouble(Double::doubleValue).toArray(), origin);
     }
 }

@@ -20,7 +20,7 @@ import longrun.quantity.Pressure;
 import longrun.quantity.Show;
 import longrun.review.Review;
 
-/** The pressures of a review, and where they come from. */
+/** Writes the pressures of a review, each with its origin. */
 final class PressureJson {
 
     private final Review review;
@@ -35,7 +35,7 @@ final class PressureJson {
         this.regulators = new RegulatorOrigins(review.pressures());
     }
 
-    void section(Out out, int i) {
+    void section(ReviewObject out, int i) {
         SectionPressure p = review.pressures().section(i);
         out.inWc("dropInWc", p.drop(), () -> sections.drop(i));
         out.number("velocityFtPerS", p.velocityFtPerS(), () -> sections.velocity(i));
@@ -43,7 +43,7 @@ final class PressureJson {
         out.inWc("staticInWc", p.staticLoss(), () -> sections.staticHead(i));
     }
 
-    void stage(Out out, int i) {
+    void stage(ReviewObject out, int i) {
         String id = review.piping().stages().get(i).id();
         Optional<HeatRate> pipes = review.headroom().ofStage(i);
         Optional<Length> length = review.headroom().lengthOfStage(i);
@@ -52,7 +52,7 @@ final class PressureJson {
                 "headroomBtuh",
                 pipes,
                 () -> computed(
-                        "room in the pipes after " + id,
+                        "headroom of the pipes after " + id,
                         Show.btuh(pipes.orElse(HeatRate.ZERO)),
                         "least headroom of its outlets, every size unchanged",
                         List.of()));
@@ -60,7 +60,7 @@ final class PressureJson {
                 "headroomFt",
                 length,
                 () -> computed(
-                        "feet the longest run after " + id + " can grow",
+                        "length by which the longest run after " + id + " can grow",
                         Show.decimals(length.orElse(Length.ZERO).feet(), 2) + " ft",
                         review.headroom().stageWords(i),
                         List.of()));
@@ -68,7 +68,7 @@ final class PressureJson {
                 "regulatorHeadroomBtuh",
                 regulator,
                 () -> computed(
-                        "room in regulator " + id,
+                        "headroom of regulator " + id,
                         Show.btuh(regulator.orElse(HeatRate.ZERO)),
                         "capacity entered less the load",
                         List.of(Origin.entered(
@@ -81,23 +81,23 @@ final class PressureJson {
                                         .orElse("")))));
     }
 
-    void write(Out root) {
-        Out.Items outlets = root.list("outlets");
+    void write(ReviewObject root) {
+        ReviewObject.Items outlets = root.list("outlets");
         for (int a = 0; a < review.plan().appliances().size(); a++) {
             outlet(outlets.add(), a);
         }
-        Out.Items regulators = root.list("regulators");
+        ReviewObject.Items regulators = root.list("regulators");
         for (int r = 0; r < review.plan().regulators().size(); r++) {
             regulator(regulators.add(), r);
         }
         List<GaugeCheck> checks = GaugeCheck.of(review.pressures());
         if (!checks.isEmpty()) {
-            Out.Items readings = root.list("readings");
+            ReviewObject.Items readings = root.list("readings");
             checks.forEach(c -> reading(readings.add(), c));
         }
     }
 
-    private void outlet(Out out, int a) {
+    private void outlet(ReviewObject out, int a) {
         OutletPressure p = review.pressures().outlet(a);
         out.text("appliance", review.plan().appliances().get(a).id());
         out.inWc("pressureInWc", p.pressure(), () -> origins.pressure(a));
@@ -110,7 +110,7 @@ final class PressureJson {
         out.text("status", p.status().written());
     }
 
-    private void regulator(Out out, int r) {
+    private void regulator(ReviewObject out, int r) {
         RegulatorPressure p = review.pressures().regulator(r);
         out.text("id", p.regulator().id());
         out.inWc("inletInWc", p.inlet(), () -> regulators.inlet(r));
@@ -123,7 +123,7 @@ final class PressureJson {
         out.bool("settingWindowComplete", window.complete());
     }
 
-    private void reading(Out out, GaugeCheck c) {
+    private void reading(ReviewObject out, GaugeCheck c) {
         Plan.Reading r = review.plan().readings().get(c.reading());
         out.text("at", r.at().findText());
         out.text("what", r.what().findText());

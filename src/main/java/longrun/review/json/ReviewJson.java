@@ -39,12 +39,12 @@ public final class ReviewJson {
     /**
      * The review as a document.
      *
-     * @param unread pointers of entries nothing reads
+     * @param unread JSON pointers of the plan's entries that this program does not know
      * @param withOrigin whether each number's origin is written too, under "origin" by the number's JSON pointer
      */
     public static ObjectNode write(Review review, List<String> unread, boolean withOrigin) {
         ReviewJson json = new ReviewJson(review);
-        Out root = json.document(unread);
+        ReviewObject root = json.document(unread);
         if (withOrigin) {
             ObjectNode all = root.node().putObject("origin");
             json.origins.forEach((pointer, origin) -> all.set(pointer, OriginJson.write(origin.get())));
@@ -62,14 +62,15 @@ public final class ReviewJson {
     }
 
     /**
-     * A number of a review.
+     * A number of a review with its origin.
      *
      * @param number as the document has it
-     * @param arrangement the hot-water arrangement it belongs to; blank for every other
+     * @param arrangement the hot-water arrangement it belongs to; blank where it belongs to none
+     * @param origin where it comes from
      */
     public record Numbered(double number, String arrangement, Origin origin) {}
 
-    /** Every number of a review with where it comes from, by its JSON pointer, in the order the document has them. */
+    /** Every number of a review with its origin, by its JSON pointer, in the order the document has them. */
     public static Map<String, Numbered> numbers(Review review) {
         ReviewJson json = new ReviewJson(review);
         ObjectNode root = json.document(List.of()).node();
@@ -87,16 +88,16 @@ public final class ReviewJson {
         return at.step(1).equals("arrangements") ? at.step(2) : "";
     }
 
-    private Out document(List<String> unread) {
-        Out root = Out.root(origins);
+    private ReviewObject document(List<String> unread) {
+        ReviewObject root = ReviewObject.root(origins);
         root.text("format", FORMAT);
         root.btuh("connectedLoadBtuh", Optional.of(review.connectedLoad()), sizingOrigins::connectedLoad);
         root.bool("connectedLoadComplete", review.connectedLoadComplete());
-        Out.Items stages = root.list("stages");
+        ReviewObject.Items stages = root.list("stages");
         for (int i = 0; i < review.piping().stages().size(); i++) {
             stage(stages.add(), i);
         }
-        Out.Items sections = root.list("sections");
+        ReviewObject.Items sections = root.list("sections");
         for (int i = 0; i < review.piping().sectionCount(); i++) {
             section(sections.add(), i);
         }
@@ -104,16 +105,16 @@ public final class ReviewJson {
         review.tank().ifPresent(t -> TankJson.write(t, root.child("tank")));
         review.fuel().ifPresent(f -> FuelJson.write(f, root.child("fuel")));
         review.fuel().ifPresent(f -> HotWaterJson.write(review, f, root.child("hotWater")));
-        Out.Items findings = root.list("findings");
+        ReviewObject.Items findings = root.list("findings");
         review.findings().forEach(f -> finding(findings.add(), f));
         if (!unread.isEmpty()) {
-            Out.Items list = root.list("unread");
+            ReviewObject.Items list = root.list("unread");
             unread.forEach(list::add);
         }
         return root;
     }
 
-    private void stage(Out out, int i) {
+    private void stage(ReviewObject out, int i) {
         Stage stage = review.piping().stages().get(i);
         StageSize size = review.sizing().stage(i);
         out.text("regulator", stage.id());
@@ -133,7 +134,7 @@ public final class ReviewJson {
         pressure.stage(out, i);
     }
 
-    private void section(Out out, int i) {
+    private void section(ReviewObject out, int i) {
         SectionSize size = review.sizing().section(i);
         out.text("id", review.piping().section(i).id());
         out.btuh("loadBtuh", review.piping().load(i).whole(), () -> sizingOrigins.sectionLoad(i));
@@ -166,11 +167,11 @@ public final class ReviewJson {
         pressure.section(out, i);
     }
 
-    /** Parts counted at its end that nobody has entered or seen, and the size without them where it is another. */
-    private void assumed(Out out, int i, SectionSize size) {
+    /** The parts counted at the section's end that nobody has entered or seen, and the size without them if it differs. */
+    private void assumed(ReviewObject out, int i, SectionSize size) {
         List<PartKind> assumed = review.sizing().assumedParts(i);
         if (!assumed.isEmpty()) {
-            Out.Items parts = out.list("assumedParts");
+            ReviewObject.Items parts = out.list("assumedParts");
             assumed.forEach(p -> parts.add(p.written()));
         }
         Optional<String> without =
@@ -180,7 +181,7 @@ public final class ReviewJson {
         }
     }
 
-    private static void finding(Out out, Finding f) {
+    private static void finding(ReviewObject out, Finding f) {
         out.text("rule", f.rule());
         out.text("severity", f.severity().written());
         out.text("at", f.at());
@@ -194,7 +195,7 @@ public final class ReviewJson {
         out.text("askWhom", Optional.of(f).flatMap(Finding::askWhom).map(Named::written));
         out.text("field", f.field());
         f.answer().ifPresent(a -> {
-            Out answer = out.child("answer");
+            ReviewObject answer = out.child("answer");
             answer.text("says", a.says().written());
             answer.text("who", a.who());
             answer.text("date", a.date());

@@ -19,7 +19,7 @@ import longrun.sizing.SectionSize;
 import longrun.sizing.Sizing;
 import longrun.sizing.StageSize;
 
-/** Where the numbers of the pipes come from. Each answer goes one step down; the figures it names have their own. */
+/** Where the loads, lengths and sizes come from. Each origin goes one step down; the figures it names have their own. */
 public final class SizingOrigins {
 
     private static final String SUM_OF_INPUTS =
@@ -38,7 +38,7 @@ public final class SizingOrigins {
         this.piping = review.piping();
     }
 
-    /** The connected load: every input and reserve. */
+    /** The origin of the connected load: every input and reserve. */
     public Origin connectedLoad() {
         List<Origin> inputs = new ArrayList<>();
         for (var a : review.plan().appliances()) {
@@ -57,7 +57,7 @@ public final class SizingOrigins {
         return Origin.entered("reserve of " + s.id(), s.reserve().findText().orElse("unknown"));
     }
 
-    /** A stage's load: the sections that leave its regulator. */
+    /** The origin of a stage's load: the sections that leave its regulator. */
     public Origin stageLoad(Stage stage) {
         List<Origin> inputs = new ArrayList<>();
         for (int s : stage.sections()) {
@@ -69,7 +69,7 @@ public final class SizingOrigins {
                 "load of " + stage.id(), text(piping.load(stage)), SUM_OF_INPUTS, Confidence.PRINT, withShare(inputs));
     }
 
-    /** A section's load: what hangs on it, or the sections that leave it. */
+    /** The origin of a section's load: the appliance, regulator or reserve at its end, or the sections that leave it. */
     public Origin sectionLoad(int section) {
         List<Origin> inputs = new ArrayList<>();
         piping.children(section).forEach(c -> inputs.add(load(c, "load of section ")));
@@ -127,7 +127,7 @@ public final class SizingOrigins {
         return load.whole().map(Show::btuh).orElse("unknown");
     }
 
-    /** The longest run: every section of it, measured, and what the fittings add. */
+    /** The origin of the longest run: every section of it as measured, and what the fittings add. */
     public Origin longestRun(int stage) {
         StageSize size = review.sizing().stage(stage);
         List<Origin> inputs = measuredParts(size);
@@ -147,7 +147,7 @@ public final class SizingOrigins {
                 inputs);
     }
 
-    /** The longest run without the parts that are counted though nobody has entered them. */
+    /** The origin of the longest run without the parts that are counted although nobody has entered or seen them. */
     public Origin longestRunWithoutAssumed(int stage) {
         Sizing without = review.sizing().withoutAssumedParts().orElseThrow();
         StageSize size = without.stage(stage);
@@ -169,7 +169,7 @@ public final class SizingOrigins {
                 inputs);
     }
 
-    /** The measured part of the longest run. */
+    /** The origin of the longest run's measured length. */
     public Origin measuredRun(int stage) {
         StageSize size = review.sizing().stage(stage);
         return Origin.derived(
@@ -180,7 +180,7 @@ public final class SizingOrigins {
                 measuredParts(size));
     }
 
-    /** What fittings add to the longest run. */
+    /** The origin of what fittings add to the longest run. */
     public Origin allowance(int stage) {
         List<Origin> inputs = new ArrayList<>();
         for (AllowanceItem item : review.sizing().allowanceItems(stage)) {
@@ -209,7 +209,7 @@ public final class SizingOrigins {
         return inputs;
     }
 
-    /** A section's own length. */
+    /** The origin of a section's own length. */
     public Origin measured(int section) {
         Section s = piping.section(section);
         String legs = s.legs().findText().orElse("unknown");
@@ -221,7 +221,7 @@ public final class SizingOrigins {
                 List.of(Origin.entered("legs of " + s.id(), legs)));
     }
 
-    /** The row a section takes. */
+    /** The origin of the table row by which a section is sized. */
     public Origin row(int section) {
         SectionSize size = review.sizing().section(section);
         StageSize stage = review.sizing().stage(piping.stageIndex(section));
@@ -238,7 +238,7 @@ public final class SizingOrigins {
                         List.of())));
     }
 
-    /** The cell that tells what the size in use carries. */
+    /** The origin of the capacity of a section's size: the cell of the table. */
     public Origin capacity(int section) {
         SectionSize size = review.sizing().section(section);
         CapacityTable table = size.table().orElseThrow();
@@ -268,13 +268,13 @@ public final class SizingOrigins {
                 inputs);
     }
 
-    /** The share of its capacity a section's load uses. */
+    /** The origin of the share of its capacity that a section's load uses. */
     public Origin shareUsed(int section) {
         SectionSize size = review.sizing().section(section);
         return Origin.derived(
                 "share used by " + piping.section(section).id(),
                 Show.decimals(size.shareUsed().orElse(0) * 100, 1) + " %",
-                "load over capacity",
+                "load divided by capacity",
                 Confidence.PRINT,
                 List.of(load(section, "load of section "), capacity(section)));
     }

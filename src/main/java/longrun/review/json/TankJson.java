@@ -4,12 +4,12 @@ import longrun.origin.Figure;
 import longrun.tank.Demand;
 import longrun.tank.TankReport;
 
-/** What a review says of the tank. */
+/** Writes the tank of a review. */
 final class TankJson {
 
     private TankJson() {}
 
-    static void write(TankReport tank, Out out) {
+    static void write(TankReport tank, ReviewObject out) {
         figure(out, "usableGal", tank.usableGal());
         figure(out, "usableGaugeLowGal", tank.usableGaugeLowGal());
         figure(out, "capacityAtDesignBtuh", tank.capacityAtDesignBtuh());
@@ -17,11 +17,11 @@ final class TankJson {
         figure(out, "leastPsi", tank.leastPsig());
         figure(out, "keptPsi", tank.keptPsig());
         figure(out, "boilingF", tank.boilingF());
-        Out.Items demands = out.list("demands");
+        ReviewObject.Items demands = out.list("demands");
         tank.demands().forEach(d -> demand(demands.add(), d));
-        Out.Items curve = out.list("curve");
+        ReviewObject.Items curve = out.list("curve");
         tank.curve().forEach(point -> {
-            Out item = curve.add();
+            ReviewObject item = curve.add();
             item.number("airF", point.airF(), () -> tank.capacityAtDesignBtuh().origin());
             item.number(
                     "capacityBtuh",
@@ -30,7 +30,7 @@ final class TankJson {
         });
     }
 
-    private static void demand(Out out, Demand demand) {
+    private static void demand(ReviewObject out, Demand demand) {
         out.text("name", demand.name());
         figure(out, "btuh", demand.btuh());
         out.text("status", demand.status().written());
@@ -39,12 +39,12 @@ final class TankJson {
             out.bool("withoutEnd", demand.withoutEnd());
         }
         if (!demand.takes().isEmpty()) {
-            Out.Items takes = out.list("takes");
+            ReviewObject.Items takes = out.list("takes");
             demand.takes().forEach(takes::add);
         }
     }
 
-    static void figure(Out out, String field, Figure figure) {
+    static void figure(ReviewObject out, String field, Figure figure) {
         out.number(field, figure.value(), figure::origin);
     }
 }

@@ -35,7 +35,7 @@ public final class Explanations {
                     + "]+)\\n"
                     + "\\n"
                     + "(?:Where from: (?<source>[^\\n"
-                    + "]+); held as (?<held>[a-z]+)\\. Wanted: (?<required>[^\\n"
+                    + "]+); held as (?<held>[a-z]+)\\. Required: (?<required>[^\\n"
                     + "]+)\\n"
                     + "\\n"
                     + ")?Wrong:\\n"

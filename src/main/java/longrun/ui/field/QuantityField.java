@@ -8,7 +8,7 @@ import longrun.quantity.NotAQuantity;
 import longrun.quantity.Quantity;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /**
  * A quantity: a line to write on, its unit, which a bare number has, and at the end of the row the answers without a
@@ -25,7 +25,7 @@ public final class QuantityField<Q extends Quantity> extends LineField {
     private static final Pattern OWN_UNIT = Pattern.compile("[a-jl-z\u00b0'\"]|k[a-z]", Pattern.CASE_INSENSITIVE);
 
     private final String none;
-    private final Shown<Q> shown;
+    private final DisplayUnits<Q> shown;
     private final Element unit = Dom.text("span", "unit", "");
     private final Element answers = Dom.el("div", "ans");
     private final Optional<Element> unknown;
@@ -33,7 +33,13 @@ public final class QuantityField<Q extends Quantity> extends LineField {
 
     /** @param none the words for a known absence; empty where there can be none */
     public QuantityField(
-            HousePage desk, String pointer, String label, String help, Shown<Q> shown, boolean asks, String none) {
+            HousePage desk,
+            String pointer,
+            String label,
+            String help,
+            DisplayUnits<Q> shown,
+            boolean asks,
+            String none) {
         super(desk, pointer, "quantity", label, help);
         this.none = none;
         this.shown = shown;

@@ -11,7 +11,7 @@ import longrun.quantity.Typed;
 import longrun.ui.frame.DayChoice;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 import longrun.words.UnitSystem;
 
 /** One entry on its line: what it is, the field, where its value is from, and that it may be not known. */
@@ -117,11 +117,11 @@ final class FactField {
             }
         }
         boolean temperature = which == FillEntry.COLDEST || which == FillEntry.DESIGN || which == FillEntry.GROUND;
-        return temperature ? other(stored, Measure.TEMPERATURE, Shown.TEMPERATURE, units) : "";
+        return temperature ? other(stored, Measure.TEMPERATURE, DisplayUnits.TEMPERATURE, units) : "";
     }
 
     private static <Q extends Quantity> String other(
-            String stored, Measure<Q> measure, Shown<Q> shown, UnitSystem units) {
+            String stored, Measure<Q> measure, DisplayUnits<Q> shown, UnitSystem units) {
         String unit = shown.unit(units);
         if (stored.endsWith(" " + unit)) {
             return "";

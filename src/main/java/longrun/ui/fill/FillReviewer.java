@@ -16,8 +16,8 @@ import longrun.piping.UsualInputs;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanError;
 import longrun.plan.json.Reading;
-import longrun.review.Parts;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import org.springframework.stereotype.Component;
 
@@ -42,7 +42,7 @@ class FillReviewer {
             return new Result(Optional.empty(), Optional.empty(), List.of(), reading.errors());
         }
         Plan plan = reading.plan().get();
-        Review review = reviewer.review(reading, Parts.ALL);
+        Review review = reviewer.review(reading, ReviewParts.ALL);
         Set<String> unusual = unusual(plan, reading);
         return new Result(
                 Optional.of(plan),

@@ -10,7 +10,7 @@ public final class Caution {
     public static final String TEXT = CautionWords.TEXT;
 
     /** What belongs with it where it fits. */
-    public static final String WITH_IT = CautionWords.WITH_IT;
+    public static final String ALARMS = CautionWords.ALARMS;
 
     private Caution() {}
 
@@ -25,7 +25,7 @@ public final class Caution {
                 "div",
                 "",
                 Dom.text("p", "w", "Before anything else"),
-                Dom.el("div", "", words, Dom.text("p", "more", WITH_IT)));
+                Dom.el("div", "", words, Dom.text("p", "more", ALARMS)));
         return Dom.el("section", "danger", inside).setAttribute("aria-label", "Caution");
     }
 

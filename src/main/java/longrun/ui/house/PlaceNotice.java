@@ -5,7 +5,7 @@ import java.util.stream.Collectors;
 import longrun.draft.HouseSession;
 import longrun.draft.PlaceKind;
 import longrun.ui.frame.Dom;
-import longrun.words.Notices;
+import longrun.words.Notice;
 
 /** What a person should know once, in the place where it matters. */
 final class PlaceNotice {
@@ -18,9 +18,9 @@ final class PlaceNotice {
 
     void show(HouseSession session, PlaceKind here) {
         String words = session.review()
-                .map(r -> Notices.of(r.plan()).stream()
+                .map(r -> Notice.of(r.plan()).stream()
                         .filter(n -> n.place().equals(here.slug()))
-                        .map(Notices::text)
+                        .map(Notice::text)
                         .collect(Collectors.joining(" ")))
                 .orElse("");
         Dom.retext(element, words);

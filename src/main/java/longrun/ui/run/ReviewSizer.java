@@ -16,8 +16,8 @@ import longrun.finding.Severity;
 import longrun.plan.PlanPath;
 import longrun.plan.json.Reading;
 import longrun.quantity.Length;
-import longrun.review.Parts;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.sizing.SectionSize;
 import longrun.sizing.SectionStatus;
@@ -42,7 +42,7 @@ class ReviewSizer implements Sizer {
                             .map(e -> new EntryError(e.pointer(), e.message()))
                             .toList());
         }
-        Review review = reviewer.review(reading.plan().get(), Parts.PIPING);
+        Review review = reviewer.review(reading.plan().get(), ReviewParts.PIPING);
         Map<Allowance, RunAnswer> others = new EnumMap<>(Allowance.class);
         Allowance chosen = Allowance.of(document.textOf("fittingAllowance"));
         for (Allowance a : Allowance.values()) {

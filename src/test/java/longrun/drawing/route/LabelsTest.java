@@ -18,8 +18,8 @@ import longrun.Samples;
 import longrun.drawing.svg.Box;
 import longrun.drawing.svg.Stroke;
 import longrun.plan.PlannedHouse;
-import longrun.review.Parts;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.sizing.RandomPlans;
 import org.junit.jupiter.api.Test;
@@ -106,7 +106,7 @@ class LabelsTest {
     }
 
     private static Drawn drawn(String json) {
-        Review review = Reviewer.standard().review(Samples.plan(json), Parts.PIPING);
+        Review review = Reviewer.standard().review(Samples.plan(json), ReviewParts.PIPING);
         return Drawn.of(new RouteModel(review, DrawingUnits.CUSTOMARY), DrawingUnits.CUSTOMARY);
     }
 
@@ -254,7 +254,7 @@ class LabelsTest {
 
     @Test
     void aDrawingALittleWiderThanItsSheetIsNotTheSameSheetTwice() {
-        Review review = Reviewer.standard().review(Samples.plan(oneWay()), Parts.PIPING);
+        Review review = Reviewer.standard().review(Samples.plan(oneWay()), ReviewParts.PIPING);
         double whole = Schematic.parts(review, 1e6, 1e6).get(0).width();
         List<SheetPart> parts = Schematic.parts(review, whole - 10, 1e6);
         assertThat(parts).extracting(SheetPart::name).containsExactly("key", "A1", "A2");

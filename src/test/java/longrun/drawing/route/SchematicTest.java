@@ -16,8 +16,8 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import longrun.Samples;
 import longrun.drawing.plot.Golden;
 import longrun.drawing.svg.Palette;
-import longrun.review.Parts;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.sizing.RandomPlans;
 import org.junit.jupiter.api.Test;
@@ -30,7 +30,7 @@ import org.xml.sax.InputSource;
 class SchematicTest {
 
     private static Review review(String json) {
-        return Reviewer.standard().review(Samples.plan(json), Parts.PIPING);
+        return Reviewer.standard().review(Samples.plan(json), ReviewParts.PIPING);
     }
 
     private static String drawn(String json, String selected) {

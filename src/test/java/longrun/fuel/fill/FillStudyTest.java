@@ -13,8 +13,8 @@ import longrun.fuel.FuelYear;
 import longrun.fuel.OtherYear;
 import longrun.fuel.YearGallons;
 import longrun.plan.Plan;
-import longrun.review.Parts;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.tank.Demand;
 import org.junit.jupiter.api.Test;
@@ -40,7 +40,7 @@ class FillStudyTest {
             """;
 
     private static Review review(Plan plan) {
-        return REVIEWER.review(plan, Parts.ALL);
+        return REVIEWER.review(plan, ReviewParts.ALL);
     }
 
     private static FillReport study(Plan plan) {

@@ -17,8 +17,8 @@ import longrun.paper.page.Html;
 import longrun.paper.page.PaperSize;
 import longrun.paper.page.Printing;
 import longrun.quantity.Show;
-import longrun.review.Parts;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.review.json.ReviewJson;
 import longrun.words.TypedList;
@@ -32,7 +32,7 @@ import org.junit.jupiter.api.Test;
 class CalculationSheetTest {
 
     private static final String DEMO = Samples.resource("/longrun/data/demo/orchard-house.json");
-    private static final Review REVIEW = Reviewer.standard().review(Samples.plan(DEMO), Parts.ALL);
+    private static final Review REVIEW = Reviewer.standard().review(Samples.plan(DEMO), ReviewParts.ALL);
     private static final Printing PRINTING = printing(REVIEW, DEMO);
 
     private static Printing printing(Review review, String json) {
@@ -192,7 +192,7 @@ class CalculationSheetTest {
         String json =
                 "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R\"}],\"sections\":[{\"id\":\"A\",\"from\":\"R\","
                         + "\"legs\":[\"up 4 ft\"]},{\"id\":\"B\",\"from\":\"A\"}]}";
-        Review review = Reviewer.standard().review(Samples.plan(json), Parts.ALL);
+        Review review = Reviewer.standard().review(Samples.plan(json), ReviewParts.ALL);
         List<Element> body = new CalculationSheet().body(printing(review, json));
         String text = Html.el("section", "", body.toArray(Element[]::new)).text();
         assertThat(text).contains("Not known yet for: B.", "Not known yet no figure above rests on it");

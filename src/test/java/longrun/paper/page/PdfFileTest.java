@@ -8,8 +8,8 @@ import longrun.Samples;
 import longrun.drawing.route.DrawingUnits;
 import longrun.drawing.route.Schematic;
 import longrun.drawing.svg.Palette;
-import longrun.review.Parts;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 class PdfFileTest {
 
-    private static final Review REVIEW = Reviewer.standard().review(Samples.sample(), Parts.ALL);
+    private static final Review REVIEW = Reviewer.standard().review(Samples.sample(), ReviewParts.ALL);
     private static final Printing PRINTING =
             new Printing(REVIEW, Samples.text("sample-plan.json"), LocalDate.of(2026, 10, 1), PaperSize.LETTER);
 

@@ -19,9 +19,9 @@ import longrun.draft.fill.PastFillEntries;
 import longrun.draft.fill.TankChoice;
 import longrun.fuel.FuelReport;
 import longrun.fuel.StartingClimate;
-import longrun.review.Parts;
-import longrun.review.PlanDoor;
+import longrun.review.FullPlanReader;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.ui.Fired;
 import longrun.ui.Shown;
@@ -81,7 +81,7 @@ class FillViewTest {
     }
 
     private Review review() {
-        return Reviewer.standard().review(PlanDoor.read(view.draft().plan()), Parts.ALL);
+        return Reviewer.standard().review(FullPlanReader.read(view.draft().plan()), ReviewParts.ALL);
     }
 
     private String answer() {
@@ -346,7 +346,7 @@ class FillViewTest {
         page.kept(view.draft().kept(), Map.of("GAUGE", "62"), Optional.empty());
         page.acts().makeHouse();
         assertThat(made.get()).isEqualTo(page.draft().plan().toString()).doesNotContain("\"fill\"");
-        assertThat(PlanDoor.read(page.draft().plan()).plan()).isPresent();
+        assertThat(FullPlanReader.read(page.draft().plan()).plan()).isPresent();
         assertThat(Shown.inSight(page.getElement())).contains("No house was made");
     }
 

@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.draft.PlaceKind;
 import longrun.plan.json.PlanReader;
-import longrun.review.Parts;
-import longrun.review.PlanDoor;
+import longrun.review.FullPlanReader;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.store.DraftStore;
 import org.junit.jupiter.api.Test;
@@ -48,12 +48,12 @@ class BigHouseMeasured extends OpenHouses {
         open(10, 20, PlaceKind.ROUTE, false);
         open(10, 20, PlaceKind.APPLIANCES, false);
         for (int[] size : SIZES) {
-            var plan = PlanDoor.read(PlanReader.tree(BigHouse.json(size[0], size[1])))
+            var plan = FullPlanReader.read(PlanReader.tree(BigHouse.json(size[0], size[1])))
                     .plan()
                     .orElseThrow();
             Reviewer reviewer = Reviewer.standard();
-            double review = ms(() -> reviewer.review(plan, Parts.ALL));
-            review = Math.min(review, ms(() -> reviewer.review(plan, Parts.ALL)));
+            double review = ms(() -> reviewer.review(plan, ReviewParts.ALL));
+            review = Math.min(review, ms(() -> reviewer.review(plan, ReviewParts.ALL)));
             System.out.printf(Locale.ROOT, "%d/%d the review alone %.0f ms%n", size[0], size[1], review);
             for (PlaceKind place : PlaceKind.values()) {
                 open(size[0], size[1], place, true);

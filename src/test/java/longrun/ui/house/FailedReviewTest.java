@@ -13,8 +13,8 @@ import longrun.draft.SaveState;
 import longrun.draft.demo.DemoHouse;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
-import longrun.review.Parts;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.ui.Shown;
 import org.junit.jupiter.api.Test;
@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 /** A house whose working out fails by a fault of the program: it opens, keeps what is entered, and nothing is known. */
 class FailedReviewTest extends OpenHouse {
 
-    private final Function<Plan, Review> fine = plan -> Reviewer.standard().review(plan, Parts.ALL);
+    private final Function<Plan, Review> fine = plan -> Reviewer.standard().review(plan, ReviewParts.ALL);
 
     /** Fails where the house has this name, as a date no calendar holds once did. */
     private Review failing(Plan plan) {

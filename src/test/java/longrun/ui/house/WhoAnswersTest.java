@@ -27,9 +27,10 @@ class WhoAnswersTest extends OpenHouse {
     @Test
     void whatASupplierKnowsIsNotAskedOfTheOwnerButCounted() {
         OpenQuestions open = OpenQuestions.of(withARange().session());
-        assertThat(open.next()).isNotEmpty().noneMatch(a -> a.whom().isTakenAlong());
-        assertThat(open.takenAlong()).containsKeys(AskWhom.SUPPLIER, AskWhom.INSPECTOR);
-        int along = open.takenAlong().values().stream().mapToInt(l -> l.size()).sum();
+        assertThat(open.next()).isNotEmpty().noneMatch(a -> a.whom().isForSomeoneElse());
+        assertThat(open.forSomeoneElse()).containsKeys(AskWhom.SUPPLIER, AskWhom.INSPECTOR);
+        int along =
+                open.forSomeoneElse().values().stream().mapToInt(l -> l.size()).sum();
         assertThat(open.count()).isEqualTo(open.own().size() + along);
     }
 
@@ -39,13 +40,13 @@ class WhoAnswersTest extends OpenHouse {
         assertThat(OpenQuestions.of(page.session()).countIn(PlaceKind.ROUTE)).isZero();
         assertThat(HouseShown.lack(page, PlaceKind.ROUTE)).startsWith("not entered yet");
         page.session().change(d -> d.root().withArray("/sections/0/legs").add("north 40 ft"));
-        assertThat(OpenQuestions.of(page.session()).takenAlong().get(AskWhom.FITTER))
+        assertThat(OpenQuestions.of(page.session()).forSomeoneElse().get(AskWhom.FITTER))
                 .anyMatch(a -> a.first().field().equals("/sections/0/depth"));
     }
 
     @Test
     void ofTheEntriesOfTwoRegulatorsTheSupplierIsAskedOnce() {
-        assertThat(OpenQuestions.of(withARange().session()).takenAlong().get(AskWhom.SUPPLIER))
+        assertThat(OpenQuestions.of(withARange().session()).forSomeoneElse().get(AskWhom.SUPPLIER))
                 .filteredOn(a -> a.first().field().endsWith("/minInlet"))
                 .singleElement()
                 .satisfies(a ->

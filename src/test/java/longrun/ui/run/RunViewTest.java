@@ -336,8 +336,10 @@ class RunViewTest {
         choose("start", Start.TWO_PSI);
         var review = longrun.review.Reviewer.standard()
                 .review(
-                        longrun.review.PlanDoor.read(view.draft().plan()).plan().orElseThrow(),
-                        longrun.review.Parts.PIPING);
+                        longrun.review.FullPlanReader.read(view.draft().plan())
+                                .plan()
+                                .orElseThrow(),
+                        longrun.review.ReviewParts.PIPING);
         String shown = Shown.text(view.getElement());
         assertThat(review.findings()).isNotEmpty();
         assertThat(review.findings()).allSatisfy(f -> assertThat(shown).contains(f.found()));

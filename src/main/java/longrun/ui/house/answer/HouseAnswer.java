@@ -22,9 +22,9 @@ import longrun.ui.frame.Dom;
 import longrun.ui.house.figure.AnswerSlot;
 import longrun.ui.place.HousePage;
 import longrun.words.Names;
+import longrun.words.ProvisionalSize;
 import longrun.words.QuestionsByWhom;
 import longrun.words.Sentence;
-import longrun.words.SoFar;
 import longrun.words.UnitSystem;
 
 /** The answer so far, beside every place: the size in hand, and fixed slots that do not jump. */
@@ -142,7 +142,7 @@ public final class HouseAnswer {
         run.show(Optional.of(feet), unit, "");
         run.note("to " + to + ": " + units.length(size.measured().orElse(Length.ZERO)) + " measured, "
                 + units.length(size.allowance().orElse(Length.ZERO)) + " for fittings"
-                + SoFar.withoutAssumed(r, stage.getAsInt(), units));
+                + ProvisionalSize.withoutAssumed(r, stage.getAsInt(), units));
         run.origin(Optional.of(new SizingOrigins(r).longestRun(stage.getAsInt())));
         spoken.put("run", "longest run " + feet + " " + unit + ", to " + to);
     }
@@ -163,12 +163,12 @@ public final class HouseAnswer {
         for (int i = 0; i < review.map(r -> r.piping().sectionCount()).orElse(0); i++) {
             Review r = review.get();
             String id = r.piping().section(i).id();
-            String size = r.sizing().section(i).size().orElse("\u2013") + SoFar.word(r, i);
+            String size = r.sizing().section(i).size().orElse("\u2013") + ProvisionalSize.suffix(r, i);
             cells.add(i == inHand ? List.of(id, size, "on") : List.of(id, size));
         }
-        long sized = review.map(SoFar::sized).orElse(0L);
+        long sized = review.map(ProvisionalSize::sized).orElse(0L);
         List<String> unfed = review.map(HouseAnswer::unfed).orElse(List.of());
-        boolean soFar = !unfed.isEmpty() || review.filter(SoFar::any).isPresent();
+        boolean soFar = !unfed.isEmpty() || review.filter(ProvisionalSize::any).isPresent();
         sizes.show(
                 cells.isEmpty() ? Optional.empty() : Optional.of(sized + " of " + cells.size()),
                 cells.isEmpty() ? "" : soFar ? "sections so far" : "sections",

@@ -15,7 +15,7 @@ import longrun.ui.frame.BigSize;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 import longrun.words.IsolatedName;
-import longrun.words.SoFar;
+import longrun.words.ProvisionalSize;
 
 /** The size of the section in hand, large. */
 final class SizeInHand {
@@ -34,7 +34,7 @@ final class SizeInHand {
         OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
         return index.isPresent()
                 ? review.get().sizing().section(index.getAsInt()).size().orElse(now.unsized())
-                        + SoFar.word(review.get(), index.getAsInt())
+                        + ProvisionalSize.suffix(review.get(), index.getAsInt())
                 : now.unsized();
     }
 
@@ -64,7 +64,7 @@ final class SizeInHand {
             word(now.unsized());
             return;
         }
-        String soFar = SoFar.word(r, index.getAsInt());
+        String soFar = ProvisionalSize.suffix(r, index.getAsInt());
         String beside = besides(size, section.material().findValue().orElse(Material.STEEL))
                 + (soFar.isEmpty() ? "" : "\nso far");
         String used = size.shareUsed().isPresent()

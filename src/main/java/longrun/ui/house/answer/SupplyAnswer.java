@@ -21,10 +21,10 @@ import longrun.review.Review;
 import longrun.tank.Demand;
 import longrun.tank.TankReport;
 import longrun.ui.house.figure.AnswerSlot;
+import longrun.words.DisplayUnits;
 import longrun.words.FigureText;
 import longrun.words.Names;
 import longrun.words.Sentence;
-import longrun.words.Shown;
 import longrun.words.UnitSystem;
 
 /** The part of the answer that is about supply: pressure at the burner, vapour at the design temperature, days on a fill. */
@@ -58,12 +58,12 @@ public final class SupplyAnswer {
         Review r = review.orElseThrow();
         TightestInlet t = tightest.get();
         Appliance appliance = r.plan().appliances().get(t.appliance());
-        String figure = Shown.APPLIANCE_PRESSURE.words(units, t.atInlet());
+        String figure = DisplayUnits.APPLIANCE_PRESSURE.words(units, t.atInlet());
         put(pressure, figure);
         String name = Names.capital(Names.of(r.plan(), appliance.id()));
         String asks = t.least().isPresent()
                 ? " has the least to spare; its label asks for "
-                        + Shown.APPLIANCE_PRESSURE.words(units, t.least().get())
+                        + DisplayUnits.APPLIANCE_PRESSURE.words(units, t.least().get())
                 : " gets the least; no label\u2019s least is entered";
         String others = t.unknown() == 0 ? "" : " Not compared: " + t.unknown() + ".";
         pressure.note(Sentence.of(name + asks) + others);
@@ -154,8 +154,9 @@ public final class SupplyAnswer {
         shower.origin(Optional.of(Origin.derived(
                 "comfortable minutes",
                 figures + " min",
-                "two showers of " + first.draw().gpm() / 2 + " gal/min each for an hour, run second by second from the"
-                        + " storage as the days before left it",
+                "two showers of " + first.draw().gpm() / 2
+                        + " gal/min each for an hour, simulated second by second; the"
+                        + " storage heater begins as the days before left it",
                 Confidence.COMPUTED,
                 List.of())));
         spoken.put("shower", "two showers stay comfortable " + figures + " minutes of 60");

@@ -13,9 +13,9 @@ import longrun.ui.field.FieldList;
 import longrun.ui.field.QuantityField;
 import longrun.ui.field.WordsField;
 import longrun.ui.place.HousePage;
+import longrun.words.DisplayUnits;
 import longrun.words.IsolatedName;
 import longrun.words.Names;
-import longrun.words.Shown;
 
 /** The fields of one appliance, each made as its entry is asked. */
 final class ApplianceFields {
@@ -54,7 +54,7 @@ final class ApplianceFields {
         return fields.add(field);
     }
 
-    private Field quantity(String pointer, ApplianceEntry entry, Shown<?> shown) {
+    private Field quantity(String pointer, ApplianceEntry entry, DisplayUnits<?> shown) {
         return new QuantityField<>(page, pointer, entry.label(), entry.hint(), shown, true, entry.none());
     }
 

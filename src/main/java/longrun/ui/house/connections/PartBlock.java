@@ -16,7 +16,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.NotSeenLine;
 import longrun.ui.house.findings.HouseFinding;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /** One part of a connection: its name, which the arrow keys move, its facts, and what is found at it. */
 final class PartBlock {
@@ -134,7 +134,7 @@ final class PartBlock {
                         at + "/nipple",
                         "Capped nipple",
                         "The nipple alone, from its tee to its cap.",
-                        Shown.SHORT_LENGTH,
+                        DisplayUnits.SHORT_LENGTH,
                         true,
                         "there is none"));
                 yesNo("gasTurns", "Gas turns in the tee");
@@ -152,7 +152,7 @@ final class PartBlock {
                         at + "/capacity",
                         "Capacity on its tag",
                         "Not its size: what the tag says it carries.",
-                        Shown.HEAT,
+                        DisplayUnits.HEAT,
                         true,
                         "there is none on the tag"));
                 add(AnswerField.of(desk, at + "/capacityGas", "The tag\u2019s figure is for", GASES));
@@ -161,7 +161,7 @@ final class PartBlock {
                         at + "/ratedDrop",
                         "Drop the tag counts with",
                         "The pressure it uses up at that capacity.",
-                        Shown.APPLIANCE_PRESSURE,
+                        DisplayUnits.APPLIANCE_PRESSURE,
                         true,
                         "there is none on the tag"));
             }
@@ -172,7 +172,7 @@ final class PartBlock {
     }
 
     private void length(String entry, String label, String tape, String none) {
-        add(new QuantityField<>(desk, at + "/" + entry, label, tape, Shown.LENGTH, true, none));
+        add(new QuantityField<>(desk, at + "/" + entry, label, tape, DisplayUnits.LENGTH, true, none));
     }
 
     private void yesNo(String entry, String label) {

@@ -18,7 +18,7 @@ import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.findings.HouseFinding;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /** A regulator: its vent in elevation with what is measured from where, and the parts around a line regulator. */
 final class RegulatorEditor implements PartsEditor {
@@ -118,7 +118,7 @@ final class RegulatorEditor implements PartsEditor {
                     at + "/unionWithin",
                     "Nearest union",
                     "The tape runs along the pipe, from the regulator to the union.",
-                    Shown.SHORT_LENGTH,
+                    DisplayUnits.SHORT_LENGTH,
                     true,
                     "there is none"));
             add(AnswerField.of(desk, at + "/vent", "Its vent", VENTS));
@@ -135,7 +135,7 @@ final class RegulatorEditor implements PartsEditor {
     }
 
     private void distance(String entry, String label, String tape) {
-        add(new QuantityField<>(desk, at + "/" + entry, label, tape, Shown.LENGTH, true, "there is none"));
+        add(new QuantityField<>(desk, at + "/" + entry, label, tape, DisplayUnits.LENGTH, true, "there is none"));
     }
 
     private void yesNo(String entry, String label) {

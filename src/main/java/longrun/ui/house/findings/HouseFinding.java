@@ -85,6 +85,6 @@ public final class HouseFinding {
     private static String from(Finding f) {
         String edition = f.edition().isBlank() || f.reference().contains(f.edition()) ? "" : ", " + f.edition();
         return "Rule " + f.rule() + "; " + f.reference() + edition + "; held as "
-                + f.confidence().written().toLowerCase(Locale.ROOT) + ". " + FindingWords.wanted(f);
+                + f.confidence().written().toLowerCase(Locale.ROOT) + ". " + FindingWords.required(f);
     }
 }

@@ -57,7 +57,7 @@ final class NextQuestions {
             }
             groups.appendChild(part);
         }
-        takenAlong(groups, open);
+        forSomeoneElse(groups, open);
         later(groups);
         return open.count() > 0;
     }
@@ -73,13 +73,13 @@ final class NextQuestions {
             asked.forEach(a -> part.appendChild(line(a)));
             groups.appendChild(part);
         });
-        takenAlong(groups, open);
+        forSomeoneElse(groups, open);
         later(groups);
         return open.count() > 0;
     }
 
-    private void takenAlong(Element groups, OpenQuestions open) {
-        open.takenAlong().forEach((whom, asked) -> {
+    private void forSomeoneElse(Element groups, OpenQuestions open) {
+        open.forSomeoneElse().forEach((whom, asked) -> {
             Element title = Dom.text("h3", "", QuestionsByWhom.heading(whom) + ", " + asked.size());
             Element part = PlacePart.folded("for-" + whom.written(), title, "");
             asked.forEach(a -> part.getChild(0).appendChild(line(a)));

@@ -78,7 +78,7 @@ public final class QuestionFold {
     /** How many are taken along, and to whom. */
     private static String others(List<Asked> asked, boolean more) {
         Map<AskWhom, Integer> count = new LinkedHashMap<>();
-        asked.stream().map(Asked::whom).filter(AskWhom::isTakenAlong).forEach(w -> count.merge(w, 1, Integer::sum));
+        asked.stream().map(Asked::whom).filter(AskWhom::isForSomeoneElse).forEach(w -> count.merge(w, 1, Integer::sum));
         boolean counted = more || count.size() > 1;
         List<String> said = new ArrayList<>();
         count.forEach((whom, n) -> said.add(

@@ -8,7 +8,7 @@ import longrun.ui.field.NumberField;
 import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /** The supplier: price, days ahead, weeks no truck can come, and the tickets of past deliveries. */
 final class DeliveryFields {
@@ -55,7 +55,7 @@ final class DeliveryFields {
                                         "/use/heatingValue",
                                         "Heat in a gallon",
                                         "91,502 Btu/gal where none is written; a handbook\u2019s figure, from a secondary source.",
-                                        Shown.HEATING_VALUE,
+                                        DisplayUnits.HEATING_VALUE,
                                         true,
                                         ""))
                                 .element()),
@@ -82,7 +82,7 @@ final class DeliveryFields {
                             at + "/volume",
                             "Delivered",
                             "Gallons on the ticket, at 60 \u00b0F.",
-                            Shown.GALLONS,
+                            DisplayUnits.GALLONS,
                             false,
                             ""))
                     .element()

@@ -12,7 +12,7 @@ import longrun.draft.entry.MonthlyMeans;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /**
  * Mean temperature of the twelve months, a line to write on each. A plan holds all twelve or none: while some are missing
@@ -53,7 +53,7 @@ final class MonthCells {
     }
 
     private EntryAddress address(int month) {
-        return new EntryAddress(MonthlyMeans.AT + "/" + month, Shown.TEMPERATURE.unit(desk.units()));
+        return new EntryAddress(MonthlyMeans.AT + "/" + month, DisplayUnits.TEMPERATURE.unit(desk.units()));
     }
 
     private List<String> texts() {

@@ -13,7 +13,7 @@ import longrun.ui.field.NumberField;
 import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /** What burns gas and how much of it: heating, hot water, and the rest. */
 final class UseFields {
@@ -44,7 +44,7 @@ final class UseFields {
                                 "/use/indoorTemp",
                                 "Indoors",
                                 "68 \u00b0F is taken where none is written; common practice.",
-                                Shown.TEMPERATURE)));
+                                DisplayUnits.TEMPERATURE)));
     }
 
     Element others() {
@@ -95,18 +95,18 @@ final class UseFields {
                             at + "/designLoad",
                             "The house loses",
                             "At the winter design temperature; from a heat loss calculation.",
-                            Shown.HEAT),
+                            DisplayUnits.HEAT),
                     quantity(
                             at + "/efficiency",
                             "Efficiency",
                             "On the yellow label, as a share of the heat.",
-                            Shown.SHARE),
+                            DisplayUnits.SHARE),
                     quantity(
                             at + "/balanceTemp",
                             "No heat is needed above",
                             "Where none is written 65 \u00b0F, the base of published degree days; the year then reads"
                                     + " high.",
-                            Shown.TEMPERATURE)));
+                            DisplayUnits.TEMPERATURE)));
         }
         return true;
     }
@@ -128,13 +128,13 @@ final class UseFields {
                                 at + "/volumePerYear",
                                 "Gas a year",
                                 "A range burns about 35 gal a year; common practice.",
-                                Shown.GALLONS),
+                                DisplayUnits.GALLONS),
                         hours.element(),
                         quantity(
                                 at + "/load",
                                 "at this share of its input",
                                 "All of it, where nothing is written.",
-                                Shown.SHARE)),
+                                DisplayUnits.SHARE)),
                 months(at),
                 remove);
     }
@@ -161,7 +161,7 @@ final class UseFields {
     }
 
     private <Q extends longrun.quantity.Quantity> Element quantity(
-            String at, String label, String help, Shown<Q> shown) {
+            String at, String label, String help, DisplayUnits<Q> shown) {
         return add(new QuantityField<>(desk, at, label, help, shown, true, ""));
     }
 

@@ -10,7 +10,7 @@ import longrun.ui.field.QuantityField;
 import longrun.ui.field.WordsField;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /** Local changes of single limits, a block each. */
 final class AmendmentList {
@@ -62,7 +62,7 @@ final class AmendmentList {
                             at + "/limit",
                             "To",
                             "A looser limit holds too, and is noted.",
-                            Shown.LENGTH,
+                            DisplayUnits.LENGTH,
                             false,
                             ""))
                     .element(),

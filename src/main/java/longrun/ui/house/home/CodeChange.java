@@ -91,7 +91,8 @@ public final class CodeChange {
         Element line = Dom.el(
                 "li", "", Dom.words(where), Dom.text("b", "", c.inWords()), Dom.words(". " + Sentence.of(title)));
         String found = c.found().isEmpty() ? "" : Sentence.of(c.found()) + " ";
-        String wanted = c.required().isEmpty() ? "" : "Wanted: " + Sentence.of(c.required() + " (" + c.source() + ")");
+        String wanted =
+                c.required().isEmpty() ? "" : "Required: " + Sentence.of(c.required() + " (" + c.source() + ")");
         if (!(found + wanted).isEmpty()) {
             line.appendChild(Dom.text("p", "", found + wanted));
         }

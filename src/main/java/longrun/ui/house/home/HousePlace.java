@@ -20,8 +20,8 @@ import longrun.ui.frame.Scale;
 import longrun.ui.house.figure.PlacePart;
 import longrun.ui.place.HousePage;
 import longrun.ui.place.Place;
+import longrun.words.DisplayUnits;
 import longrun.words.Names;
-import longrun.words.Shown;
 
 /** The house itself: its name, how the pressure is cut down, where it stands, its rooms, the code that decides. */
 public final class HousePlace implements Place {
@@ -84,7 +84,7 @@ public final class HousePlace implements Place {
                         "/site/elevation",
                         "Elevation",
                         "Height above the sea; appliances lose input with it.",
-                        Shown.ELEVATION,
+                        DisplayUnits.ELEVATION,
                         false,
                         "")),
                 field(new QuantityField<>(
@@ -92,7 +92,7 @@ public final class HousePlace implements Place {
                         "/site/winterDesignTemp",
                         "Winter design temperature",
                         "Colder than this on one hour in a hundred; the building office has it.",
-                        Shown.TEMPERATURE,
+                        DisplayUnits.TEMPERATURE,
                         false,
                         "")),
                 field(new QuantityField<>(
@@ -100,7 +100,7 @@ public final class HousePlace implements Place {
                         "/site/snowDepth",
                         "Snow depth",
                         "As deep as it lies in a hard winter.",
-                        Shown.LENGTH,
+                        DisplayUnits.LENGTH,
                         true,
                         "no snow")),
                 field(new NumberField(desk, "/site/people", "People in the house", "For hot water.")));

@@ -10,7 +10,7 @@ import longrun.ui.field.ChoiceField;
 import longrun.ui.field.FieldList;
 import longrun.ui.field.QuantityField;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /** A room's openings for air: each with where it leads and its free area, or that there is none, or that nobody knows. */
 public final class OpeningList {
@@ -61,7 +61,7 @@ public final class OpeningList {
                             at + "/area",
                             "Free area",
                             "What a louvre or grille leaves open; its maker stamps it.",
-                            Shown.AREA,
+                            DisplayUnits.AREA,
                             true,
                             ""))
                     .element(),

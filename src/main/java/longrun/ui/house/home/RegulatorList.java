@@ -9,8 +9,8 @@ import longrun.ui.field.FieldList;
 import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
+import longrun.words.DisplayUnits;
 import longrun.words.RegulatorNames;
-import longrun.words.Shown;
 
 /** The regulators a picture has filled in: what each is set to, and, folded up, what its tag and its place say. */
 final class RegulatorList {
@@ -51,25 +51,40 @@ final class RegulatorList {
     }
 
     private Element block(String at, String id, String kind) {
-        Shown<Pressure> outlet =
-                List.of("first-stage", "two-psi").contains(kind) ? Shown.LINE_PRESSURE : Shown.APPLIANCE_PRESSURE;
+        DisplayUnits<Pressure> outlet = List.of("first-stage", "two-psi").contains(kind)
+                ? DisplayUnits.LINE_PRESSURE
+                : DisplayUnits.APPLIANCE_PRESSURE;
         Element tag = Dom.el(
                 "div",
                 "grid",
-                quantity(at + "/capacity", "Capacity", "On its tag, for propane.", Shown.HEAT, ""),
-                quantity(at + "/capacityAtInlet", "Capacity is at an inlet of", "On its tag.", Shown.LINE_PRESSURE, ""),
-                quantity(at + "/minInlet", "Least inlet at its load", "From its data sheet.", Shown.LINE_PRESSURE, ""),
+                quantity(at + "/capacity", "Capacity", "On its tag, for propane.", DisplayUnits.HEAT, ""),
+                quantity(
+                        at + "/capacityAtInlet",
+                        "Capacity is at an inlet of",
+                        "On its tag.",
+                        DisplayUnits.LINE_PRESSURE,
+                        ""),
+                quantity(
+                        at + "/minInlet",
+                        "Least inlet at its load",
+                        "From its data sheet.",
+                        DisplayUnits.LINE_PRESSURE,
+                        ""),
                 quantity(
                         at + "/droopAtCapacity", "Falls at full capacity by", "Its droop.", outlet, "it does not fall"),
                 quantity(
                         at + "/lockUp",
                         "Locks up at, of its setting",
                         "Its outlet with nothing firing; 120 % where the sheet is silent.",
-                        Shown.SHARE,
+                        DisplayUnits.SHARE,
                         ""));
         if (kind.equals("line")) {
             tag.appendChild(quantity(
-                    at + "/lossAtLoad", "Loses at its load", "From its data sheet.", Shown.APPLIANCE_PRESSURE, ""));
+                    at + "/lossAtLoad",
+                    "Loses at its load",
+                    "From its data sheet.",
+                    DisplayUnits.APPLIANCE_PRESSURE,
+                    ""));
         }
         return Dom.el(
                 "div",
@@ -89,7 +104,7 @@ final class RegulatorList {
     }
 
     private <Q extends Quantity> Element quantity(
-            String pointer, String label, String help, Shown<Q> unit, String none) {
+            String pointer, String label, String help, DisplayUnits<Q> unit, String none) {
         return fields.add(new QuantityField<>(desk, pointer, label, help, unit, true, none))
                 .element();
     }

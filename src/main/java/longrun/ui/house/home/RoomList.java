@@ -13,7 +13,7 @@ import longrun.ui.field.QuantityField;
 import longrun.ui.field.WordsField;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /** The rooms that hold appliances, a block each. */
 public final class RoomList {
@@ -78,7 +78,7 @@ public final class RoomList {
                             at + "/volume",
                             "Volume",
                             "Length times width times height; a burner needs air.",
-                            Shown.ROOM_VOLUME,
+                            DisplayUnits.ROOM_VOLUME,
                             true,
                             ""))
                     .element(),
@@ -87,7 +87,7 @@ public final class RoomList {
                             at + "/infiltration",
                             "Air that leaks in",
                             "From a blower test; few houses have one.",
-                            Shown.AIR_CHANGE,
+                            DisplayUnits.AIR_CHANGE,
                             true,
                             ""))
                     .element(),

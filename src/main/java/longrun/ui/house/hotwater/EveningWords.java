@@ -6,8 +6,8 @@ import longrun.hotwater.draw.DrawEvent;
 import longrun.plan.choice.Arrangement;
 import longrun.quantity.Flow;
 import longrun.quantity.Temperature;
+import longrun.words.DisplayUnits;
 import longrun.words.Names;
-import longrun.words.Shown;
 import longrun.words.UnitSystem;
 
 /** What an evening at the shower comes to, in a sentence or two. */
@@ -34,7 +34,7 @@ final class EveningWords {
             out.append("To stay at ")
                     .append(temperature(evening.useF(), units))
                     .append(" the flow would have to fall to ")
-                    .append(Shown.FLOW.words(units, Flow.ofGpm(event.keepsGpm())))
+                    .append(DisplayUnits.FLOW.words(units, Flow.ofGpm(event.keepsGpm())))
                     .append(". ");
         }
         if (event.hottestF() > evening.useF() + 1) {
@@ -60,6 +60,6 @@ final class EveningWords {
     }
 
     static String temperature(double degF, UnitSystem units) {
-        return Shown.TEMPERATURE.words(units, Temperature.ofDegF(Math.round(degF)));
+        return DisplayUnits.TEMPERATURE.words(units, Temperature.ofDegF(Math.round(degF)));
     }
 }

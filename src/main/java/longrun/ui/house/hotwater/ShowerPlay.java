@@ -17,7 +17,7 @@ import longrun.ui.house.figure.Drawing;
 import longrun.ui.house.figure.Slider;
 import longrun.ui.house.figure.SliderPlay;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /** The evening at the shower, with four sliders to play with. What is entered stays until a set point is kept. */
 final class ShowerPlay extends SliderPlay {
@@ -44,7 +44,7 @@ final class ShowerPlay extends SliderPlay {
                 "Flow, all showers",
                 5,
                 100,
-                v -> Shown.FLOW.words(desk.units(), Flow.ofGpm(v / TENTHS)),
+                v -> DisplayUnits.FLOW.words(desk.units(), Flow.ofGpm(v / TENTHS)),
                 v -> play());
         storage = new Slider("play-storage", "Storage set to", 90, 170, this::temperature, v -> play());
         cold = new Slider("play-cold", "Cold water", 33, 85, this::temperature, v -> play());
@@ -60,7 +60,7 @@ final class ShowerPlay extends SliderPlay {
     }
 
     private String temperature(double degF) {
-        return Shown.TEMPERATURE.words(desk.units(), Temperature.ofDegF(Math.round(degF)));
+        return DisplayUnits.TEMPERATURE.words(desk.units(), Temperature.ofDegF(Math.round(degF)));
     }
 
     Element element() {

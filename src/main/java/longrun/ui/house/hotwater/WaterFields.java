@@ -12,7 +12,7 @@ import longrun.ui.field.NumberField;
 import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /** Cold water, what is used, storage heater, on-demand heater, mixing valve. */
 final class WaterFields {
@@ -51,34 +51,34 @@ final class WaterFields {
                         AT + "/dailyVolume",
                         "Hot water a day",
                         "Mixed, at the taps; where none is written, by the people in the house.",
-                        Shown.GALLONS),
+                        DisplayUnits.GALLONS),
                 quantity(
                         AT + "/useTemp",
                         "As warm as",
                         "At the tap; 105 \u00b0F is common practice.",
-                        Shown.TEMPERATURE),
+                        DisplayUnits.TEMPERATURE),
                 quantity(
                         AT + "/comfortTemp",
                         "Comfortable from",
                         "3 \u00b0F under that, where none is written.",
-                        Shown.TEMPERATURE),
+                        DisplayUnits.TEMPERATURE),
                 fields.add(AnswerField.of(desk, "/site/coldWater/source", "Cold water comes from", sources))
                         .element(),
                 quantity(
                         "/site/coldWater/temp",
                         "Cold water",
                         "As it comes from the tap; where none is entered, from the air\u2019s mean and the source.",
-                        Shown.TEMPERATURE),
+                        DisplayUnits.TEMPERATURE),
                 quantity(
                         AT + "/mixingValve",
                         "The mixing valve is set to",
                         "120 \u00b0F at most; none, where there is none.",
-                        Shown.TEMPERATURE),
+                        DisplayUnits.TEMPERATURE),
                 quantity(
                         AT + "/mixingValveApproach",
                         "Hot above mixed by",
                         "What the valve needs over what it delivers; 10 \u00b0F where none is written.",
-                        Shown.TEMPERATURE),
+                        DisplayUnits.TEMPERATURE),
                 fields.add(NumberField.currentPrice(
                                 desk,
                                 "/use/pricePerKwh",
@@ -95,17 +95,17 @@ final class WaterFields {
         return Dom.el(
                 "div",
                 "grid",
-                quantity(STORAGE + "/volume", "The storage heater holds", "On its plate.", Shown.GALLONS),
+                quantity(STORAGE + "/volume", "The storage heater holds", "On its plate.", DisplayUnits.GALLONS),
                 quantity(
                         STORAGE + "/setTemp",
                         "It is set to",
                         "140 \u00b0F, so that Legionella cannot grow.",
-                        Shown.TEMPERATURE),
+                        DisplayUnits.TEMPERATURE),
                 quantity(
                         STORAGE + "/heatPumpOutput",
                         "Its heat pump gives",
                         "Into the water, on its data sheet; not what it draws.",
-                        Shown.HEAT),
+                        DisplayUnits.HEAT),
                 fields.add(new NumberField(
                                 desk,
                                 STORAGE + "/cop",
@@ -116,21 +116,25 @@ final class WaterFields {
                         STORAGE + "/standbyLoss",
                         "It loses, standing",
                         "Through its shell for each degree; on its data sheet.",
-                        Shown.HEAT_LOSS),
+                        DisplayUnits.HEAT_LOSS),
                 fields.add(AnswerField.of(desk, STORAGE + "/room", "It takes its heat from", rooms))
                         .element(),
-                quantity(STORAGE + "/roomTemp", "The air about it", "Where the room is not heated.", Shown.TEMPERATURE),
+                quantity(
+                        STORAGE + "/roomTemp",
+                        "The air about it",
+                        "Where the room is not heated.",
+                        DisplayUnits.TEMPERATURE),
                 quantity(
                         STORAGE + "/lockoutTemp",
                         "The heat pump rests below",
                         "Air temperature; in its manual.",
-                        Shown.TEMPERATURE),
+                        DisplayUnits.TEMPERATURE),
                 quantity(
                         STORAGE + "/heatPumpMaxTemp",
                         "Hottest water it makes by heat pump",
                         "In its manual; hotter only by the element.",
-                        Shown.TEMPERATURE),
-                quantity(STORAGE + "/element", "Its element", "On its plate, such as 4.5 kW.", Shown.HEAT),
+                        DisplayUnits.TEMPERATURE),
+                quantity(STORAGE + "/element", "Its element", "On its plate, such as 4.5 kW.", DisplayUnits.HEAT),
                 fields.add(AnswerField.yesNo(desk, STORAGE + "/elementOn", "The element may come on"))
                         .element());
     }
@@ -150,27 +154,27 @@ final class WaterFields {
                         ON_DEMAND + "/efficiency",
                         "Its efficiency",
                         "On its yellow label, as a share of the heat.",
-                        Shown.SHARE),
+                        DisplayUnits.SHARE),
                 quantity(
                         ON_DEMAND + "/setTemp",
                         "It is set to",
                         "120 \u00b0F where none is written.",
-                        Shown.TEMPERATURE),
+                        DisplayUnits.TEMPERATURE),
                 quantity(
                         ON_DEMAND + "/leastFire",
                         "Its least input",
                         "Beside INPUT on the rating plate; 15,000 Btu/h where none is written.",
-                        Shown.HEAT),
+                        DisplayUnits.HEAT),
                 quantity(
                         ON_DEMAND + "/activation",
                         "It starts at",
                         "In its manual; 0.5 gal/min where none is written.",
-                        Shown.FLOW),
+                        DisplayUnits.FLOW),
                 quantity(
                         ON_DEMAND + "/maxInletTemp",
                         "Hottest water let in",
                         "On its label or in its manual.",
-                        Shown.TEMPERATURE));
+                        DisplayUnits.TEMPERATURE));
     }
 
     Element storage() {
@@ -190,7 +194,7 @@ final class WaterFields {
         return !desk.session().text(AT + "/arrangement").equals("storage-only");
     }
 
-    private <Q extends Quantity> Element quantity(String at, String label, String help, Shown<Q> shown) {
+    private <Q extends Quantity> Element quantity(String at, String label, String help, DisplayUnits<Q> shown) {
         return fields.add(new QuantityField<>(desk, at, label, help, shown, true, ""))
                 .element();
     }

@@ -11,7 +11,7 @@ import longrun.ui.field.QuantityField;
 import longrun.ui.field.WordsField;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /** The draws of a day and the valves of the water side, each a list of blocks. */
 final class WaterLists {
@@ -58,14 +58,15 @@ final class WaterLists {
                     .element(),
             fields.add(new WordsField(desk, at + "/start", "From", "Hour and minute, such as 19:00."))
                     .element(),
-            fields.add(new QuantityField<>(desk, at + "/lasts", "For", "Such as 20 min.", Shown.MINUTES, false, ""))
+            fields.add(new QuantityField<>(
+                            desk, at + "/lasts", "For", "Such as 20 min.", DisplayUnits.MINUTES, false, ""))
                     .element(),
             fields.add(new QuantityField<>(
                             desk,
                             at + "/flow",
                             "At a flow of",
                             "Mixed, at the fixture; a shower head 2 to 2.5 gal/min.",
-                            Shown.FLOW,
+                            DisplayUnits.FLOW,
                             false,
                             ""))
                     .element()

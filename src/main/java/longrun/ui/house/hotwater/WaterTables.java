@@ -14,8 +14,8 @@ import longrun.origin.Figure;
 import longrun.plan.choice.Arrangement;
 import longrun.quantity.Flow;
 import longrun.ui.place.HousePage;
+import longrun.words.DisplayUnits;
 import longrun.words.FigureText;
-import longrun.words.Shown;
 
 /** Three tables: the arrangements side by side, the largest flow by month, what the storage heater saves. */
 final class WaterTables {
@@ -96,7 +96,7 @@ final class WaterTables {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
                 "Month",
-                "Showers at once, " + Shown.FLOW.words(desk.units(), Flow.ofGpm(SHOWER_GPM)),
+                "Showers at once, " + DisplayUnits.FLOW.words(desk.units(), Flow.ofGpm(SHOWER_GPM)),
                 "At the use temperature",
                 "Through the heater, at its set point",
                 "Cold water"));
@@ -123,7 +123,7 @@ final class WaterTables {
     }
 
     private String flow(double gpm) {
-        return Shown.FLOW.words(desk.units(), Flow.ofGpm(Math.floor(gpm * 10) / 10));
+        return DisplayUnits.FLOW.words(desk.units(), Flow.ofGpm(Math.floor(gpm * 10) / 10));
     }
 
     private void showSavings(HotWaterStudy study, List<StorageSaving> all) {

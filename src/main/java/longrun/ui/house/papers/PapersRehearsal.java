@@ -8,8 +8,8 @@ import longrun.paper.Papers;
 import longrun.paper.page.PaperSize;
 import longrun.paper.page.Printing;
 import longrun.plan.json.PlanReader;
-import longrun.review.Parts;
 import longrun.review.Review;
+import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.ui.frame.Rehearsal;
 import org.jspecify.annotations.Nullable;
@@ -31,7 +31,7 @@ class PapersRehearsal extends Rehearsal<Component> {
     @Override
     protected Component open() {
         Review review = Reviewer.standard()
-                .review(PlanReader.read(DemoHouse.json()).plan().orElseThrow(), Parts.ALL);
+                .review(PlanReader.read(DemoHouse.json()).plan().orElseThrow(), ReviewParts.ALL);
         demo = review;
         Papers.findPdf("supplier", new Printing(review, DemoHouse.json(), LocalDate.EPOCH, PaperSize.LETTER));
         return new Div();

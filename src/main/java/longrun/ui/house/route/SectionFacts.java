@@ -17,14 +17,14 @@ import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.figure.PlacePart;
 import longrun.ui.place.HousePage;
+import longrun.words.DisplayUnits;
 import longrun.words.IsolatedName;
-import longrun.words.Shown;
 import org.jspecify.annotations.Nullable;
 
 /** How the section in hand is laid, joined and held: only what its material and its place can ask. */
 final class SectionFacts {
 
-    private static final Shown<WireGauge> WIRE = new Shown<>(Measure.WIRE, "AWG", "AWG", "0");
+    private static final DisplayUnits<WireGauge> WIRE = new DisplayUnits<>(Measure.WIRE, "AWG", "AWG", "0");
     private static final Map<String, String> TUBE = ordered("K", "K", "L", "L", "ACR", "ACR", "M", "M");
     static final Map<String, String> JOINTS = ordered(
             "brazed",
@@ -129,7 +129,7 @@ final class SectionFacts {
                     at + "/depth",
                     "Cover over the pipe",
                     "From the top of the pipe to the ground above it.",
-                    Shown.SHORT_LENGTH);
+                    DisplayUnits.SHORT_LENGTH);
         }
         if (buried && plastic) {
             wire(at + "/tracerWire", "Tracer wire", "Insulated copper beside the pipe, reached at each end.");
@@ -144,7 +144,7 @@ final class SectionFacts {
         if (csst) {
             add(AnswerField.of(desk, at + "/jacket", "Jacket", JACKET));
             wire(at + "/bonding", "Bonding wire", "Copper, from a clamp on rigid pipe to the grounding system.");
-            length(at + "/bondingLength", "Length of the bonding wire", "", Shown.LENGTH);
+            length(at + "/bondingLength", "Length of the bonding wire", "", DisplayUnits.LENGTH);
         }
         if (concealed) {
             choice(at + "/fittingsConcealed", "Fittings inside walls, floors or ceilings", CONCEALED);
@@ -154,7 +154,7 @@ final class SectionFacts {
                     at + "/fromStuds",
                     "Behind the face of the framing",
                     "From the face of the stud to the pipe.",
-                    Shown.SHORT_LENGTH);
+                    DisplayUnits.SHORT_LENGTH);
             add(AnswerField.yesNo(desk, at + "/plates", "Steel plates where it is nearer"));
         }
         if (!setting.isEmpty()) {
@@ -162,7 +162,7 @@ final class SectionFacts {
             blocks.appendChild(passages.element());
         }
         if (!buried && !setting.isEmpty() && !material.isEmpty() && !plastic && !csst) {
-            length(at + "/supportEvery", "Held every", "The widest space between two supports.", Shown.LENGTH);
+            length(at + "/supportEvery", "Held every", "The widest space between two supports.", DisplayUnits.LENGTH);
         }
     }
 
@@ -170,7 +170,7 @@ final class SectionFacts {
         return written.equals(value.written());
     }
 
-    private void length(String pointer, String label, String help, Shown<Length> unit) {
+    private void length(String pointer, String label, String help, DisplayUnits<Length> unit) {
         add(new QuantityField<>(desk, pointer, label, help, unit, true, ""));
     }
 

@@ -15,7 +15,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.ui.frame.TextFile;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /** One maker's table: its name, its pressures, its cells from a file or pasted, and what it was read as. */
 final class TubingBlock {
@@ -94,7 +94,7 @@ final class TubingBlock {
     }
 
     private QuantityField<?> pressure(String pointer, String label, String help) {
-        return new QuantityField<>(desk, pointer, label, help, Shown.APPLIANCE_PRESSURE, false, "");
+        return new QuantityField<>(desk, pointer, label, help, DisplayUnits.APPLIANCE_PRESSURE, false, "");
     }
 
     Element element() {

@@ -16,7 +16,7 @@ import longrun.ui.field.NumberField;
 import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /** What is asked of one tank entry: what it is, what its gauge says, and the few things only a supplier knows. */
 final class TankFields {
@@ -40,7 +40,7 @@ final class TankFields {
                 at + "/propaneWeight",
                 "Propane when full",
                 "On the cylinder\u2019s collar.",
-                Shown.WEIGHT,
+                DisplayUnits.WEIGHT,
                 true,
                 ""));
         depth = field(new QuantityField<>(
@@ -48,7 +48,7 @@ final class TankFields {
                 at + "/axisDepth",
                 "Depth of its axis",
                 "From the ground down to the middle of the tank; where none is entered, one foot of cover is taken.",
-                Shown.LENGTH,
+                DisplayUnits.LENGTH,
                 true,
                 ""));
         Element capacity = field(new QuantityField<>(
@@ -56,7 +56,7 @@ final class TankFields {
                 at + "/waterCapacity",
                 "Holds, water",
                 "On the data plate, as water capacity; it is never filled with gas to more than about 80 %.",
-                Shown.GALLONS,
+                DisplayUnits.GALLONS,
                 true,
                 ""));
         capacity.appendChild(sizes);
@@ -80,7 +80,7 @@ final class TankFields {
                         at + "/refillAt",
                         "Refill at",
                         "Gauge reading at which it is filled again; 20 to 30 % is common practice.",
-                        Shown.SHARE,
+                        DisplayUnits.SHARE,
                         true,
                         "")),
                 field(new QuantityField<>(
@@ -88,7 +88,7 @@ final class TankFields {
                         at + "/gauge",
                         "Gauge",
                         "What it says today, in percent; a cylinder\u2019s, also the pounds left.",
-                        Shown.SHARE,
+                        DisplayUnits.SHARE,
                         true,
                         "")),
                 field(new DateField(
@@ -113,7 +113,7 @@ final class TankFields {
                                 at + "/diameter",
                                 "Diameter",
                                 "Outside; such as 37 in. The standard size\u2019s where none is entered.",
-                                Shown.LENGTH,
+                                DisplayUnits.LENGTH,
                                 true,
                                 "")),
                         field(new QuantityField<>(
@@ -121,7 +121,7 @@ final class TankFields {
                                 at + "/length",
                                 "Length",
                                 "Over the heads; such as 120 in.",
-                                Shown.LENGTH,
+                                DisplayUnits.LENGTH,
                                 true,
                                 ""))));
     }
@@ -137,7 +137,7 @@ final class TankFields {
                         "Least tank pressure",
                         "What it may be drawn down to for a short time; where none is entered 10.7 psi, the"
                                 + " rule\u2019s own basis.",
-                        Shown.TANK_PRESSURE,
+                        DisplayUnits.TANK_PRESSURE,
                         true,
                         "")),
                 field(new QuantityField<>(
@@ -146,7 +146,7 @@ final class TankFields {
                         "The supplier\u2019s own figure",
                         "Vapour at the design temperature and the refill gauge, of all alike together; it overrules"
                                 + " the figures here.",
-                        Shown.HEAT,
+                        DisplayUnits.HEAT,
                         true,
                         "")));
     }
@@ -178,7 +178,7 @@ final class TankFields {
                 at + name,
                 label,
                 help + " More than so much is written as > 25 ft.",
-                Shown.LENGTH,
+                DisplayUnits.LENGTH,
                 true,
                 "there is none"));
     }

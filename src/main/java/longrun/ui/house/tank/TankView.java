@@ -19,7 +19,7 @@ import longrun.ui.house.figure.FiguresPlace;
 import longrun.ui.house.figure.PlacePart;
 import longrun.ui.house.findings.FindingLines;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /** The place of the tank. Its figures are worked out a moment after a key, which only stores the entry. */
 public final class TankView extends FiguresPlace {
@@ -55,7 +55,7 @@ public final class TankView extends FiguresPlace {
                         "/site/winterDesignTemp",
                         "Winter design temperature",
                         "The building office has it.",
-                        Shown.TEMPERATURE,
+                        DisplayUnits.TEMPERATURE,
                         true,
                         "")),
                 field(new QuantityField<>(
@@ -63,7 +63,7 @@ public final class TankView extends FiguresPlace {
                         "/site/groundTemp",
                         "Ground in winter",
                         "At the tank\u2019s depth; only a buried tank needs it.",
-                        Shown.TEMPERATURE,
+                        DisplayUnits.TEMPERATURE,
                         true,
                         "")));
         Element vapour = PlacePart.of(

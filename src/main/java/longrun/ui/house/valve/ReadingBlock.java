@@ -25,7 +25,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.WhereFrom;
 import longrun.ui.house.figure.OriginSteps;
 import longrun.ui.place.HousePage;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 
 /** One reading: where, in which state, what the gauge showed, when; and what was predicted. */
 final class ReadingBlock {
@@ -60,7 +60,7 @@ final class ReadingBlock {
                         at + "/temp",
                         "Pipe\u2019s temperature then",
                         "Of the air in the pipe, by a thermometer on it: the gauge falls as it cools.",
-                        Shown.TEMPERATURE,
+                        DisplayUnits.TEMPERATURE,
                         false,
                         ""))
                 .element();
@@ -90,7 +90,7 @@ final class ReadingBlock {
                                         at + "/pressure",
                                         "The gauge showed",
                                         "With its unit where it is no water gauge: 10 psi.",
-                                        Shown.APPLIANCE_PRESSURE,
+                                        DisplayUnits.APPLIANCE_PRESSURE,
                                         false,
                                         ""))
                                 .element(),

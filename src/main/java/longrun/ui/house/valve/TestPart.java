@@ -9,7 +9,7 @@ import longrun.pressuretest.TestWords;
 import longrun.quantity.Pressure;
 import longrun.quantity.Volume;
 import longrun.ui.frame.Dom;
-import longrun.words.Shown;
+import longrun.words.DisplayUnits;
 import longrun.words.UnitSystem;
 
 /** The test of each side of the pipe: how high, how long, with what, and what comes off before. */
@@ -54,7 +54,7 @@ final class TestPart {
                 rows,
                 "It holds",
                 t.volumeCuFt()
-                        .map(v -> Shown.PIPE_VOLUME.words(units, Volume.ofCubicFeet(v)))
+                        .map(v -> DisplayUnits.PIPE_VOLUME.words(units, Volume.ofCubicFeet(v)))
                         .orElse("not known"),
                 t.withoutVolume().isEmpty()
                         ? "bore and length of each section"
@@ -101,6 +101,6 @@ final class TestPart {
     }
 
     private static String words(Optional<Pressure> pressure, UnitSystem units) {
-        return pressure.map(p -> Shown.LINE_PRESSURE.words(units, p)).orElse("not known");
+        return pressure.map(p -> DisplayUnits.LINE_PRESSURE.words(units, p)).orElse("not known");
     }
 }

@@ -6,27 +6,27 @@ import longrun.review.Review;
 import longrun.sizing.SectionSize;
 import longrun.sizing.SectionStatus;
 
-/** How the answer says that a figure rests on something not entered yet. */
-public final class SoFar {
+/** How a size is shown that rests on something not entered yet. */
+public final class ProvisionalSize {
 
-    private SoFar() {}
+    private ProvisionalSize() {}
 
-    /** " so far" after a size that an entry still to come may make larger. */
-    public static String word(Review review, int section) {
-        return isSoFar(review, section) ? " so far" : "";
+    /** " so far", to stand after a size that a missing entry may still make larger; else blank. */
+    public static String suffix(Review review, int section) {
+        return isProvisional(review, section) ? " so far" : "";
     }
 
-    private static boolean isSoFar(Review review, int section) {
+    private static boolean isProvisional(Review review, int section) {
         return review.piping().isProvisional(section)
                 && review.sizing().section(section).size().isPresent();
     }
 
-    /** Whether any size is a size so far. */
+    /** Whether any size is provisional. */
     public static boolean any(Review review) {
-        return IntStream.range(0, review.piping().sectionCount()).anyMatch(i -> isSoFar(review, i));
+        return IntStream.range(0, review.piping().sectionCount()).anyMatch(i -> isProvisional(review, i));
     }
 
-    /** Sections that have a size which carries their load, and nothing still to come upon it. */
+    /** How many sections have a final size that carries their load. */
     public static long sized(Review review) {
         return IntStream.range(0, review.piping().sectionCount())
                 .filter(i -> !review.piping().isProvisional(i))
@@ -36,7 +36,7 @@ public final class SoFar {
                 .count();
     }
 
-    /** The other length of a stage's longest run, where parts are counted that nobody has entered. */
+    /** The longest run without parts nobody has entered or seen, as the rest of a sentence; blank if it is the same. */
     public static String withoutAssumed(Review review, int stage, UnitSystem units) {
         return review.sizing()
                 .withoutAssumedParts()

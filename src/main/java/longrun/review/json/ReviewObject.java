@@ -18,10 +18,10 @@ import longrun.quantity.Length;
 import longrun.quantity.Pressure;
 
 /**
- * One object of a review being written. A number can only be written together with where it comes from, so that none
- * is without; what is unknown is left out.
+ * A JSON object of a review while it is written. A number can only be written together with its origin, so that none is
+ * without one; an unknown value is left out.
  */
-final class Out {
+final class ReviewObject {
 
     private static final int DECIMALS = 6;
     private static final JsonNodeFactory JSON = JsonNodeFactory.withExactBigDecimals(true);
@@ -30,14 +30,14 @@ final class Out {
     private final JsonPointer pointer;
     private final Map<String, Supplier<Origin>> origins;
 
-    private Out(ObjectNode node, JsonPointer pointer, Map<String, Supplier<Origin>> origins) {
+    private ReviewObject(ObjectNode node, JsonPointer pointer, Map<String, Supplier<Origin>> origins) {
         this.node = node;
         this.pointer = pointer;
         this.origins = origins;
     }
 
-    static Out root(Map<String, Supplier<Origin>> origins) {
-        return new Out(JSON.objectNode(), JsonPointer.empty(), origins);
+    static ReviewObject root(Map<String, Supplier<Origin>> origins) {
+        return new ReviewObject(JSON.objectNode(), JsonPointer.empty(), origins);
     }
 
     ObjectNode node() {
@@ -70,7 +70,7 @@ final class Out {
         value.ifPresent(v -> number(field, v.inWc(), origin));
     }
 
-    /** A list of numbers that share where they come from. */
+    /** A list of numbers that share one origin. */
     void numbers(String field, double[] values, Supplier<Origin> origin) {
         ArrayNode list = node.putArray(field);
         JsonPointer at = pointer.appendProperty(field);
@@ -92,8 +92,8 @@ final class Out {
         node.put(field, value);
     }
 
-    Out child(String field) {
-        return new Out(node.putObject(field), pointer.appendProperty(field), origins);
+    ReviewObject child(String field) {
+        return new ReviewObject(node.putObject(field), pointer.appendProperty(field), origins);
     }
 
     /** A list whose items are added one by one. */
@@ -111,9 +111,9 @@ final class Out {
             this.at = at;
         }
 
-        Out add() {
+        ReviewObject add() {
             JsonPointer item = at.appendIndex(list.size());
-            return new Out(list.addObject(), item, origins);
+            return new ReviewObject(list.addObject(), item, origins);
         }
 
         void add(String text) {

@@ -5,24 +5,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import longrun.Samples;
 import org.junit.jupiter.api.Test;
 
-/** Notices that are no rules stand once, and only where a house has what they are about. */
-class NoticesTest {
+/** Notice that are no rules stand once, and only where a house has what they are about. */
+class NoticeTest {
 
     @Test
     void aHouseWithoutTubingHearsNothingOfItsJacket() {
-        assertThat(Notices.of(Samples.plan("{\"format\":\"longrun-plan/1\"}"))).isEmpty();
-        assertThat(Notices.of(Samples.plan(
+        assertThat(Notice.of(Samples.plan("{\"format\":\"longrun-plan/1\"}"))).isEmpty();
+        assertThat(Notice.of(Samples.plan(
                         "{\"format\":\"longrun-plan/1\",\"sections\":[{\"id\":\"A\",\"material\":\"steel\"}]}")))
                 .isEmpty();
-        assertThat(Notices.of(Samples.plan(
+        assertThat(Notice.of(Samples.plan(
                         "{\"format\":\"longrun-plan/1\",\"sections\":[{\"id\":\"A\",\"material\":\"csst\"}]}")))
-                .extracting(Notices::place)
+                .extracting(Notice::place)
                 .containsExactly("route");
     }
 
     @Test
     void theSmellOfANewTankStandsAtTheTankAndSnowAtTheRegulators() {
-        assertThat(Notices.of(Samples.sample())).extracting(Notices::place).contains("tank", "connections");
-        assertThat(Notices.of(Samples.sample())).doesNotHaveDuplicates();
+        assertThat(Notice.of(Samples.sample())).extracting(Notice::place).contains("tank", "connections");
+        assertThat(Notice.of(Samples.sample())).doesNotHaveDuplicates();
     }
 }

@@ -6,21 +6,21 @@ import longrun.plan.Plan;
 import longrun.plan.choice.Material;
 
 /**
- * Notices that are no rules: what a person should know once, where it matters. Nothing is judged by them.
+ * A notice: something a person should know in a certain house, from {@code data/rules/notices.csv}. Nothing is judged by it.
  *
- * @param place the place on screen it belongs to, as an address has it
- * @param when what a house must have for it to matter
+ * @param place the place on screen it belongs to, as in the page's address
+ * @param when what a house must have for the notice to be shown: tank, regulator or csst
  * @param text the notice, as a person reads it
- * @param reference where it is from
+ * @param reference its source
  */
-public record Notices(String place, String when, String text, String reference) {
+public record Notice(String place, String when, String text, String reference) {
 
-    private static final List<Notices> ALL = DataFile.read("rules/notices.csv").rows().stream()
-            .map(r -> new Notices(r.text("place"), r.text("when"), r.text("text"), r.text("reference")))
+    private static final List<Notice> ALL = DataFile.read("rules/notices.csv").rows().stream()
+            .map(r -> new Notice(r.text("place"), r.text("when"), r.text("text"), r.text("reference")))
             .toList();
 
-    /** Those that matter in a house. */
-    public static List<Notices> of(Plan plan) {
+    /** The notices for a house. */
+    public static List<Notice> of(Plan plan) {
         return ALL.stream().filter(n -> n.matters(plan)).toList();
     }
 

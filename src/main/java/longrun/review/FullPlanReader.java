@@ -15,10 +15,10 @@ import longrun.plan.json.PlanReader;
 import longrun.plan.json.Reading;
 import longrun.quantity.Pressure;
 
-/** Reads plans as {@link PlanReader} does, and the tubing tables inside them too. */
-public final class PlanDoor {
+/** Reads plans as {@link PlanReader} does, and also checks the tubing tables that a plan holds. */
+public final class FullPlanReader {
 
-    private PlanDoor() {}
+    private FullPlanReader() {}
 
     /** Reads the plan of a house from its text. */
     public static Reading read(String json) {
@@ -52,7 +52,7 @@ public final class PlanDoor {
         return errors.isEmpty() ? reading : new Reading(Optional.empty(), errors, reading.unread(), reading.written());
     }
 
-    /** A table that is still half entered sizes nothing; one whose cells are wrong is an error. */
+    /** Adds the errors in a tubing table; one without cells yet is no error, since it sizes nothing. */
     private static void check(Plan.TubingTable t, String at, List<PlanError> errors) {
         if (!t.csv().isKnown()) {
             return;
