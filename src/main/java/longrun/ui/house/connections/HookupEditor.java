@@ -73,10 +73,9 @@ final class HookupEditor implements PartsEditor {
                 Dom.text(
                                 "p",
                                 "s q",
-                                "Part 1 begins where the pipe ends; the length of the pipe is measured to there. Move"
-                                        + " a part by its buttons below, with the mouse in the drawing, or on its name"
-                                        + " with the left and right arrow keys; S on its name says that you have seen"
-                                        + " it.")
+                                "Part 1 begins where the measured length of the pipe ends. Move a part by its buttons,"
+                                        + " with the mouse in the drawing, or on its name with the left and right arrow"
+                                        + " keys; S there says that you have seen it.")
                         .setAttribute("id", "move-help"),
                 Dom.el("div", "fld add", Dom.text("label", "lab", "Add a part").setAttribute("for", "add-part"), kind),
                 Dom.el("p", "acts", unknown));

@@ -41,6 +41,8 @@ final class PartBlock {
         GASES.put("natural", "natural gas");
     }
 
+    private static final List<String> ON_THE_TAG = List.of("/capacity", "/capacityGas", "/ratedDrop");
+
     /** What the buttons and keys of a part do. */
     interface Hand {
         void move(int from, int to);
@@ -57,6 +59,8 @@ final class PartBlock {
     private final Element handle;
     private final NotSeenLine notSeen;
     private final Element finds = Dom.el("div", "finds");
+    private final Element tagSays = Dom.el("summary", "");
+    private final Element tag = Dom.el("details", "more");
     private final Element element = Dom.el("div", "part-b");
     private List<Finding> findsShown = List.of();
 
@@ -147,23 +151,28 @@ final class PartBlock {
                 add(new SizeField(desk, at + "/size", "Size", "Nominal, as stamped on its nut or tag, such as 1/2."));
                 yesNo("throughWall", "Passes a wall, a floor or a housing");
                 yesNo("concealed", "Any of it is concealed");
-                add(new QuantityField<>(
-                        desk,
-                        at + "/capacity",
-                        "Capacity on its tag",
-                        "Not its size: what the tag says it carries.",
-                        DisplayUnits.HEAT,
-                        true,
-                        "there is none on the tag"));
-                add(AnswerField.of(desk, at + "/capacityGas", "The tag\u2019s figure is for", GASES));
-                add(new QuantityField<>(
-                        desk,
-                        at + "/ratedDrop",
-                        "Drop the tag counts with",
-                        "The pressure it uses up at that capacity.",
-                        DisplayUnits.APPLIANCE_PRESSURE,
-                        true,
-                        "there is none on the tag"));
+                element.appendChild(tag.appendChild(tagSays));
+                addTo(
+                        tag,
+                        new QuantityField<>(
+                                desk,
+                                at + "/capacity",
+                                "Capacity on its tag",
+                                "Not its size: what the tag says it carries.",
+                                DisplayUnits.HEAT,
+                                true,
+                                "there is none on the tag"));
+                addTo(tag, AnswerField.of(desk, at + "/capacityGas", "The tag\u2019s figure is for", GASES));
+                addTo(
+                        tag,
+                        new QuantityField<>(
+                                desk,
+                                at + "/ratedDrop",
+                                "Drop the tag counts with",
+                                "The pressure it uses up at that capacity.",
+                                DisplayUnits.APPLIANCE_PRESSURE,
+                                true,
+                                "there is none on the tag"));
             }
             case "built-in-trap" ->
                 element.appendChild(Dom.text("p", "said", "Its maker built it in; the manual says so."));
@@ -180,7 +189,11 @@ final class PartBlock {
     }
 
     private void add(Field field) {
-        element.appendChild(fields.add(field).element());
+        addTo(element, field);
+    }
+
+    private void addTo(Element where, Field field) {
+        where.appendChild(fields.add(field).element());
     }
 
     Element element() {
@@ -196,12 +209,26 @@ final class PartBlock {
         notSeen.show(assumed ? "assumed, not seen" : "");
         Dom.setClass(element, "assumed", assumed);
         Dom.setClass(element, "bad", bad);
+        Dom.retext(tagSays, "What its tag says: " + capacitySaid());
         if (own.equals(findsShown)) {
             return;
         }
         findsShown = own;
+        if (own.stream()
+                .anyMatch(f -> ON_THE_TAG.stream().anyMatch(e -> f.field().equals(at + e)))) {
+            tag.setAttribute("open", true); // what is asked stands open
+        }
         finds.removeAllChildren();
         own.forEach(f -> finds.appendChild(HouseFinding.of(f, desk)));
+    }
+
+    private String capacitySaid() {
+        String said = desk.session().text(at + "/capacity");
+        return switch (said) {
+            case "" -> "not known";
+            case "none" -> "no capacity";
+            default -> said;
+        };
     }
 
     int index() {

@@ -15,13 +15,20 @@ import longrun.ui.house.findings.HouseFinding;
 import longrun.ui.place.HousePage;
 import longrun.words.Sentence;
 
-/** One point at which work stops: what is looked at, what is open for it, and what was recorded. */
+/**
+ * One point at which work stops: what is looked at and asked, folded but for the point that comes next, what must be mended
+ * for it, and what was recorded.
+ */
 final class PointBlock {
 
     private final HousePage desk;
     private final FieldList fields;
     private final HoldPoint point;
     private final Element open = Dom.el("div", "point-open");
+    private final Element summary = Dom.el("summary", "");
+    private final Element asked = Dom.el("ul", "");
+    private final Element look;
+    private boolean next;
     private final Element entries = Dom.el("div", "point-entries");
     private final Element record = Dom.button("act", "Record this point");
     private final Element recorded = Dom.text("p", "verdict", "").setAttribute("role", "status");
@@ -35,15 +42,11 @@ final class PointBlock {
         this.point = point;
         record.setAttribute("aria-label", "Record this point: " + point.title());
         record.addEventListener("click", e -> begin.run());
+        look = Dom.el("details", "point-look", summary, Dom.text("p", "", point.look()), asked);
         element = Dom.el(
                 "li",
                 "block point",
-                Dom.el(
-                        "div",
-                        "point-what",
-                        Dom.text("h4", "", point.title()),
-                        Dom.text("p", "", point.look() + " Looked at by " + point.who() + "."),
-                        open),
+                Dom.el("div", "point-what", Dom.text("h4", "", point.title()), look, open),
                 Dom.el("div", "point-said", recorded, record),
                 entries);
     }
@@ -56,10 +59,16 @@ final class PointBlock {
      * Shows the point.
      *
      * @param at pointer of what is recorded of it; empty where nothing is
+     * @param isNext whether it is the next to be looked at, so that it stands open
      * @return whether its fields are new
      */
-    boolean show(HoldPoints.State state, String at) {
+    boolean show(HoldPoints.State state, String at, boolean isNext) {
+        if (isNext != next) {
+            next = isNext;
+            look.setAttribute("open", isNext);
+        }
         Dom.retext(recorded, state.recorded());
+        Dom.setClass(recorded, "vh", at.isEmpty());
         Dom.setClass(recorded, "caut", state.record() == HoldPoints.Record.REASON_MISSING);
         if (!state.open().equals(openShown) || drawn.equals("?")) {
             openShown = state.open();
@@ -79,28 +88,25 @@ final class PointBlock {
         List<Finding> told =
                 openShown.stream().filter(f -> f.severity() != Severity.NOTE).toList();
         told.forEach(f -> open.appendChild(HouseFinding.of(f, desk)));
-        List<Finding> asked =
+        List<Finding> questions =
                 openShown.stream().filter(f -> f.severity() == Severity.NOTE).toList();
-        if (!asked.isEmpty()) {
-            Element list = Dom.el("ul", "");
-            asked.forEach(f -> {
-                Element go = Dom.button("ask go", "go to the entry");
-                String words = Sentence.of(f.ask().orElse(f.found()));
-                go.setAttribute("aria-label", "go to the entry: " + words);
-                go.addEventListener("click", e -> desk.goTo(f.field()));
-                list.appendChild(Dom.el("li", "", Dom.words(words + " "), go));
-            });
-            open.appendChild(Dom.el(
-                    "details",
-                    "",
-                    Dom.text(
-                            "summary",
-                            "",
-                            asked.size() == 1
-                                    ? "1 question is open for it"
-                                    : asked.size() + " questions are open for it"),
-                    list));
-        }
+        asked.removeAllChildren();
+        questions.forEach(f -> {
+            Element go = Dom.button("ask go", "go to the entry");
+            String words = Sentence.of(f.ask().orElse(f.found()));
+            go.setAttribute("aria-label", "go to the entry: " + words);
+            go.addEventListener("click", e -> desk.goTo(f.field()));
+            asked.appendChild(Dom.el("li", "", Dom.words(words + " "), go));
+        });
+        Dom.show(asked, !questions.isEmpty());
+        Dom.retext(
+                summary,
+                "Looked at by " + point.who()
+                        + switch (questions.size()) {
+                            case 0 -> "";
+                            case 1 -> "; 1 question open";
+                            default -> "; " + questions.size() + " questions open";
+                        });
     }
 
     private void drawEntries(String at, boolean reasonNeeded) {

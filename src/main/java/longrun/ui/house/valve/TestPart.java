@@ -66,7 +66,7 @@ final class TestPart {
                 t.workingAt().map(at -> "lock-up of " + at).orElse(""));
         row(rows, "Test at least at", words(t.pressure(), units), t.pressureFrom());
         row(rows, "Hold it", t.minutes() + " minutes at least", t.minutesFrom());
-        row(rows, "The gauge ends at most at", words(t.gaugeTop(), units), "and shows 0.1 psi");
+        row(rows, "Gauge up to", words(t.gaugeTop(), units) + " at most", "and shows 0.1 psi");
         Element before = Dom.el("ul", "");
         t.isolate().forEach(i -> before.appendChild(Dom.text("li", "", i)));
         Purge purge = Purge.of(t);
@@ -96,8 +96,7 @@ final class TestPart {
                 "tr",
                 "",
                 Dom.text("th", "", what).setAttribute("scope", "row"),
-                Dom.text("td", "", figure),
-                Dom.text("td", "s q", from)));
+                Dom.el("td", "", Dom.text("b", "", figure), Dom.words(from.isEmpty() ? "" : " " + from))));
     }
 
     private static String words(Optional<Pressure> pressure, UnitSystem units) {

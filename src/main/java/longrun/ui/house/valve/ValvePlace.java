@@ -75,10 +75,14 @@ public final class ValvePlace implements Place {
         Optional<HoldPoints> all = desk.session().review().map(HoldPoints::of);
         boolean[] fresh = {false};
         all.ifPresent(now -> {
+            Optional<HoldPoint> next = now.next().map(HoldPoints.State::point);
             for (HoldPoints.State s : now.points()) {
                 PointBlock block = blocks.get(s.point());
                 if (block != null) {
-                    fresh[0] |= block.show(s, recordOf(s.point()));
+                    fresh[0] |= block.show(
+                            s,
+                            recordOf(s.point()),
+                            next.filter(s.point()::equals).isPresent());
                 }
             }
             test.show(now.tests(), desk.units());
