@@ -37,6 +37,14 @@ document.addEventListener('click', (e) => {
   }
 });
 
+// Whoever was led to an entry sees which it is, also where it was in sight before.
+document.addEventListener('arrived', ({ target }) => {
+  const goal = target.closest('.fld, .pics, fieldset') ?? target;
+  goal.classList.remove('arrived');
+  requestAnimationFrame(() => goal.classList.add('arrived'));
+  goal.addEventListener('animationend', () => goal.classList.remove('arrived'), { once: true });
+});
+
 // Below 900 px the answer opens upward from the foot strip.
 function openAnswer(open) {
   page().classList.toggle('open', open);

@@ -61,7 +61,8 @@ public final class FieldList {
     public static void focus(Element target) {
         target.executeJs(
                 "setTimeout(() => { for (let d = this.closest('details'); d; d = d.parentElement.closest('details'))"
-                        + " d.open = true; this.focus(); this.scrollIntoView({block: 'center'}); })");
+                        + " d.open = true; this.focus(); this.scrollIntoView({block: 'center'});"
+                        + " this.dispatchEvent(new CustomEvent('arrived', {bubbles: true})); })");
     }
 
     public Map<String, String> heard() {

@@ -2,7 +2,7 @@ package longrun.ui.frame;
 
 import com.vaadin.flow.dom.Element;
 
-/** The foot strip of a phone: three slots, which open upward into the answer. */
+/** The foot strip of a phone: what to do next, where a page says so, and three slots, which open upward into the answer. */
 public final class FootStrip {
 
     private static final String ARROW =
@@ -15,6 +15,7 @@ public final class FootStrip {
     private final Element questions = Dom.text("b", "", "0").setAttribute("data-fig", "");
     private final Element mustName = Dom.text("span", "l", "Must fix");
     private final Element questionsName = Dom.text("span", "l", "Questions");
+    private final Element next = Dom.button("next", "");
     private final Element mustSlot = Dom.el("div", "", mustName, mustFix);
     private final Element strip;
 
@@ -28,15 +29,28 @@ public final class FootStrip {
         strip = Dom.el(
                         "aside",
                         "foot",
+                        next,
                         Dom.el("div", "", label, size),
                         mustSlot,
                         Dom.el("div", "", questionsName, questions),
                         open)
                 .setAttribute("aria-label", "The answer in short");
+        Dom.show(next, false);
     }
 
     Element element() {
         return strip;
+    }
+
+    /** What to do next goes there. */
+    public void onNext(Runnable goes) {
+        next.addEventListener("click", e -> goes.run());
+    }
+
+    /** Says what to do next. */
+    public void next(String words) {
+        Dom.retext(next, "Next: " + words);
+        Dom.show(next, true);
     }
 
     /** Three slots of a page that mends nothing: each a name and its figure. */

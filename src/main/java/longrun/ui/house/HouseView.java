@@ -127,6 +127,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         answer().removeAllChildren();
         notice = new HouseNotice(opened, this::toHouse, this::forgetUnsent);
         panel = new HouseAnswer(this, answer());
+        foot().onNext(panel::goNext);
         keeper = new Keeper("longrun-house-" + opened.id(), this);
         begun = false;
         work().appendChild(
@@ -260,6 +261,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         HouseState state = HouseState.of(s);
         panel().show(state);
         foot().show(panel().handInShort(), panel().sizeInShort(state), state.mustFix(), state.questions());
+        foot().next(panel().nextWords());
         speak(new HashMap<>(panel().spoken()));
         canUndo(s.canUndo(), s.canRedo());
         if (notice != null) {

@@ -78,6 +78,16 @@ public final class HouseAnswer {
         return hand.inShort();
     }
 
+    /** What to do next, in one sentence. */
+    public String nextWords() {
+        return next.words();
+    }
+
+    /** Goes to where the next thing is done. */
+    public void goNext() {
+        next.go();
+    }
+
     public void show(HouseState now) {
         UnitSystem units = desk.units();
         Optional<Review> review = desk.session().review();

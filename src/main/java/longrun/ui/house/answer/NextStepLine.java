@@ -19,19 +19,33 @@ final class NextStepLine {
 
     NextStepLine(HousePage desk) {
         this.desk = desk;
-        go.addEventListener("click", e -> desk.goTo(shown.pointer()));
+        go.addEventListener("click", e -> go());
     }
 
     Element element() {
         return element;
     }
 
+    String words() {
+        return shown.words();
+    }
+
+    /** Goes to where it is done; nothing happens where nothing is left to enter. */
+    void go() {
+        if (isSomewhere()) {
+            desk.goTo(shown.pointer());
+        }
+    }
+
+    private boolean isSomewhere() {
+        return PlaceKind.find(shown.pointer()).isPresent();
+    }
+
     void show() {
         shown = NextStep.of(desk.session());
         Dom.retext(words, shown.words());
         element.setAttribute("data-asks", shown.isAsked() ? OpenQuestions.about(shown.pointer()) : "");
-        boolean there = PlaceKind.find(shown.pointer()).isPresent();
-        Dom.show(go, there);
+        Dom.show(go, isSomewhere());
         go.setAttribute("aria-label", "go there: " + shown.words());
     }
 }

@@ -4,6 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.OpenInPlace;
 import longrun.draft.PlaceKind;
 import longrun.draft.entry.MonthlyMeans;
 import longrun.fuel.FuelReport;
@@ -53,15 +54,16 @@ public final class FuelView extends FiguresPlace {
                 findings.element());
         year = PlacePart.of("year", "The year", "", answers.year());
         months = PlacePart.of("months", "Gas by month and use", "", gallons.element());
+        Element entries = PlacePart.beside(
+                Dom.el(
+                        "div",
+                        "",
+                        PlacePart.of("heating", "Heating", "", uses.heating()),
+                        PlacePart.of("truck", "Supplier", "", deliveries.supplier())),
+                Dom.el("div", "", year, spell));
+        boolean begun = isBegun(); // what draws nothing yet stands behind the entries that it needs
+        holds(begun ? level : entries, begun ? entries : level);
         holds(
-                level,
-                PlacePart.beside(
-                        Dom.el(
-                                "div",
-                                "",
-                                PlacePart.of("heating", "Heating", "", uses.heating()),
-                                PlacePart.of("truck", "Supplier", "", deliveries.supplier())),
-                        Dom.el("div", "", year, spell)),
                 PlacePart.of(
                         "others",
                         "Other uses",
@@ -107,9 +109,13 @@ public final class FuelView extends FiguresPlace {
         tickets.show(fuel.calibration());
     }
 
+    private boolean isBegun() {
+        return OpenInPlace.isBegun(desk.session(), PlaceKind.FUEL);
+    }
+
     /** A heading stands only over something; figures only while there is a review of what is entered. */
     private void showParts() {
-        boolean known = desk.session().review().isPresent();
+        boolean known = desk.session().review().isPresent() && isBegun();
         Dom.show(level, known);
         Dom.show(year, known);
         Dom.show(months, known);

@@ -4,6 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import longrun.draft.OpenInPlace;
 import longrun.draft.PlaceKind;
 import longrun.draft.entry.WrittenPlaces;
 import longrun.drawing.tank.TankYard;
@@ -84,10 +85,12 @@ public final class TankView extends FiguresPlace {
                 "For everything firing at once, its pressure kept, even where the gauge stands 5 % too high.",
                 answers.sizes());
         figures = List.of(vapour, asked, holds, smallest);
+        Element stands = PlacePart.beside(
+                PlacePart.of("stands", "What stands there", "", tanks, Dom.el("p", "acts", another)), holds);
+        // what draws nothing yet stands behind the entries that it needs
+        boolean begun = OpenInPlace.isBegun(desk.session(), PlaceKind.TANK);
+        holds(begun ? vapour : stands, begun ? stands : vapour);
         holds(
-                vapour,
-                PlacePart.beside(
-                        PlacePart.of("stands", "What stands there", "", tanks, Dom.el("p", "acts", another)), holds),
                 asked,
                 PlacePart.of(
                         "off",
@@ -166,7 +169,8 @@ public final class TankView extends FiguresPlace {
     @Override
     protected void work() {
         Optional<Review> review = desk.session().review();
-        figures.forEach(f -> Dom.show(f, review.isPresent()));
+        boolean known = review.isPresent() && OpenInPlace.isBegun(desk.session(), PlaceKind.TANK);
+        figures.forEach(f -> Dom.show(f, known));
         if (review.isEmpty()) {
             yards.forEach(y -> Dom.show(y.element(), false));
             return;

@@ -236,12 +236,22 @@ class FuelViewTest extends OpenHouses {
 
     @Test
     void theDrawingComesFirstThenEntriesWithTheirFiguresAndNoHeadingStandsOverNothing() {
-        assertThat(headings(open("{\"format\":\"longrun-plan/1\"}")))
+        assertThat(headings(open("{\"format\":\"longrun-plan/1\",\"use\":{\"pricePerGal\":2.85}}")))
                 .startsWith("Level through the year", "Heating", "Supplier", "The year", "Other uses", "Climate")
                 .doesNotContain("A cold spell and a power cut");
         FuelView place = open(demo());
         assertThat(headings(place))
                 .contains("Level through the year", "The year", "A cold spell and a power cut", "Doubts");
+    }
+
+    @Test
+    void beforeAnythingIsEnteredThereAreEntriesAloneAndFiguresComeBehindThem() {
+        FuelView place = open("{\"format\":\"longrun-plan/1\"}");
+        assertThat(headings(place)).startsWith("Heating", "Supplier").doesNotContain("Level through the year");
+        page.session().set("/use/pricePerGal", "2.85");
+        place.show(false);
+        place.work();
+        assertThat(headings(place)).startsWith("Heating", "Supplier").contains("Level through the year", "The year");
     }
 
     @Test
