@@ -35,7 +35,7 @@ public final class HouseSession {
         /** Anything else that changes the draft: fields may be written. */
         CHANGED,
         /** Only how the house stands with the store. */
-        STANDING
+        SAVE_STATE
     }
 
     /** Hears of every change, after the store and the review have answered. */
@@ -84,8 +84,8 @@ public final class HouseSession {
         return house.version();
     }
 
-    public SaveState standing() {
-        return house.standing();
+    public SaveState saveState() {
+        return house.saveState();
     }
 
     /** The draft as it stands; what is read of it stays as it is, whatever is typed after. */
@@ -143,7 +143,7 @@ public final class HouseSession {
 
     /** The lines of the route that stand as they did when the review was made: their figures still are their own. */
     public Set<String> linesAsReviewed() {
-        return last.linesLike(draft);
+        return last.unchangedLines(draft);
     }
 
     /** The open findings of the last review; what has been answered is left out. */
@@ -225,7 +225,7 @@ public final class HouseSession {
         if (!sameStep) {
             last.settle();
         }
-        if (next.equals(draft) && house.isKept()) {
+        if (next.equals(draft) && house.isSaved()) {
             return;
         }
         draft = next;
@@ -236,28 +236,28 @@ public final class HouseSession {
     }
 
     /** Takes the last step back, and tells what of the draft it changed. */
-    public Optional<StepTaken> undo() {
+    public Optional<StepChanges> undo() {
         return walk(house::undo);
     }
 
     /** Makes the step taken back last once more, and tells what of the draft it changed. */
-    public Optional<StepTaken> redo() {
+    public Optional<StepChanges> redo() {
         return walk(house::redo);
     }
 
-    private Optional<StepTaken> walk(BooleanSupplier step) {
+    private Optional<StepChanges> walk(BooleanSupplier step) {
         Entered before = draft();
         endStep();
-        house.saveIfNotKept(draft);
-        if (!house.isKept()) {
-            tell(Change.STANDING);
+        house.saveIfNotSaved(draft);
+        if (!house.isSaved()) {
+            tell(Change.SAVE_STATE);
             return Optional.empty();
         }
         if (step.getAsBoolean()) {
             takeStored();
         }
         tell(Change.CHANGED);
-        return StepTaken.between(before, draft());
+        return StepChanges.between(before, draft());
     }
 
     /** What may be done where another tab changed the house, or it could not be stored. */
@@ -267,11 +267,11 @@ public final class HouseSession {
 
     /** What the store has stands here now. */
     void takeStored() {
-        takeUp(house.draft());
+        replaceDraft(house.draft());
     }
 
     /** A draft that came by no change of its own. */
-    void takeUp(ObjectNode other) {
+    void replaceDraft(ObjectNode other) {
         draft = other;
         endStep();
         last.read(draft, false);

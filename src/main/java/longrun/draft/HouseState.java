@@ -35,7 +35,7 @@ public record HouseState(String words, String because, String unsized, int mustF
 
     public static HouseState of(HouseSession session) {
         List<Finding> findings = session.findings();
-        int mustFix = (int) OpenInPlace.count(findings, Severity.MUST_FIX);
+        int mustFix = (int) PlaceStatus.count(findings, Severity.MUST_FIX);
         int questions = OpenQuestions.of(session).count();
         if (session.isFailed()) {
             return new HouseState(
@@ -64,7 +64,7 @@ public record HouseState(String words, String because, String unsized, int mustF
         if (plan.sections().isEmpty() && plan.appliances().isEmpty()) {
             return new HouseState(
                     NOTHING,
-                    "Begin with how the pressure is cut down, or with the appliances; any order will do.",
+                    "Begin with how the pressure is reduced, or with the appliances; any order will do.",
                     "none yet",
                     mustFix,
                     questions);
@@ -116,7 +116,7 @@ public record HouseState(String words, String because, String unsized, int mustF
     /** What the house has no entry of yet, so that nothing is asked or judged of it. */
     private static String notEntered(HouseSession session) {
         String places = Stream.of(PlaceKind.CONNECTIONS, PlaceKind.TANK, PlaceKind.FUEL)
-                .filter(p -> !OpenInPlace.isBegun(session, p))
+                .filter(p -> !PlaceStatus.isStarted(session, p))
                 .map(p -> p.title().toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(", "));
         return places.isEmpty() ? "" : " Not entered yet: " + places + ".";

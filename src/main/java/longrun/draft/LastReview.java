@@ -34,9 +34,9 @@ final class LastReview {
     private @Nullable Review review;
     private @Nullable Review settled;
     private ObjectNode reviewed = JsonNodeFactory.instance.objectNode();
-    private ObjectNode settledOn = reviewed;
+    private ObjectNode settledDraft = reviewed;
     private ObjectNode asked = reviewed;
-    private Set<String> standing = Set.of();
+    private Set<String> wrongBefore = Set.of();
     private boolean current;
     private boolean answered;
     private boolean leavesOut;
@@ -56,19 +56,19 @@ final class LastReview {
     void settle() {
         if (!answered && !failed) {
             fallBack();
-            answered = trying(() -> leaveOut(asked, errors.keySet()));
+            answered = guarded(() -> leaveOut(asked, errors.keySet()));
         }
         settled = review;
-        settledOn = reviewed;
+        settledDraft = reviewed;
         settledLeavesOut = leavesOut;
-        standing = Set.copyOf(errors.keySet());
+        wrongBefore = Set.copyOf(errors.keySet());
     }
 
     /** Goes back from what was made of a half-typed entry to the review before the step; not where the rest is answered. */
     void fallBack() {
         if (!answered && settled != null) {
             review = settled;
-            reviewed = settledOn;
+            reviewed = settledDraft;
             leavesOut = settledLeavesOut;
         }
     }
@@ -77,17 +77,17 @@ final class LastReview {
      * Reads a draft; where it cannot be read, what was wrong before the step is left out, and the review before the step
      * stands for what is wrong in it.
      *
-     * @param onItsWay whether the entry is often unreadable between two keys: then the last that could be read stays for
+     * @param halfTyped whether the entry is often unreadable between two keys: then the last that could be read stays for
      *     now, so that figures do not jump to and fro
      */
-    void read(ObjectNode draft, boolean onItsWay) {
+    void read(ObjectNode draft, boolean halfTyped) {
         failed = false;
         errors.clear();
-        answered = trying(() -> answer(draft, onItsWay));
+        answered = guarded(() -> answer(draft, halfTyped));
     }
 
     /** Whether the draft, or all of it that can be read, has an answer. */
-    private boolean answer(ObjectNode draft, boolean onItsWay) {
+    private boolean answer(ObjectNode draft, boolean halfTyped) {
         Reading reading = FullPlanReader.read(draft);
         asked = draft;
         for (PlanError e : reading.errors()) {
@@ -100,8 +100,8 @@ final class LastReview {
             leavesOut = false;
             return true;
         }
-        boolean rest = leaveOut(draft, review == null ? errors.keySet() : standing);
-        if (!rest && !onItsWay) {
+        boolean rest = leaveOut(draft, review == null ? errors.keySet() : wrongBefore);
+        if (!rest && !halfTyped) {
             answered = false;
             fallBack();
         }
@@ -109,7 +109,7 @@ final class LastReview {
     }
 
     /** Whatever fails in working it out leaves the house open, and nothing known of it. */
-    private boolean trying(BooleanSupplier working) {
+    private boolean guarded(BooleanSupplier working) {
         try {
             return working.getAsBoolean();
         } catch (RuntimeException | StackOverflowError e) {
@@ -166,7 +166,7 @@ final class LastReview {
     }
 
     /** Ids of the lines of a route that stand as they did when the review was made. */
-    Set<String> linesLike(ObjectNode draft) {
+    Set<String> unchangedLines(ObjectNode draft) {
         Map<String, JsonNode> before = new HashMap<>();
         reviewed.path("sections").forEach(s -> before.putIfAbsent(s.path("id").asText(), s));
         Set<String> same = new HashSet<>();

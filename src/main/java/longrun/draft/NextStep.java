@@ -50,7 +50,7 @@ public record NextStep(String words, String pointer) {
     /** What the house cannot be sized without, in the order it is built up. */
     private static Optional<NextStep> begin(HouseSession session) {
         if (session.at("/regulators").isEmpty()) {
-            return step("Say how the pressure is cut down between tank and house.", "/regulators");
+            return step("Say how the pressure is reduced between tank and house.", "/regulators");
         }
         if (session.at("/appliances").isEmpty()) {
             return step("Enter the first appliance, from its rating plate.", "/appliances");
@@ -118,13 +118,13 @@ public record NextStep(String words, String pointer) {
 
     /** The places that nothing stands in yet, in the order of the thread. */
     private static Optional<NextStep> goOn(HouseSession session) {
-        if (!OpenInPlace.isBegun(session, PlaceKind.CONNECTIONS)) {
+        if (!PlaceStatus.isStarted(session, PlaceKind.CONNECTIONS)) {
             return step("Enter the parts at each appliance, from the end of the pipe on.", "/appliances/0/connection");
         }
-        if (!OpenInPlace.isBegun(session, PlaceKind.TANK)) {
+        if (!PlaceStatus.isStarted(session, PlaceKind.TANK)) {
             return step("Enter the tank: its size, where it stands and what its gauge reads.", "/tank/waterCapacity");
         }
-        if (!OpenInPlace.isBegun(session, PlaceKind.FUEL)) {
+        if (!PlaceStatus.isStarted(session, PlaceKind.FUEL)) {
             return step("Enter what the house burns through the year.", "/use/heating/appliance");
         }
         return Optional.empty();

@@ -78,7 +78,7 @@ public record OpenQuestions(List<Asked> now) {
             }
         }
         byPlace.forEach((place, asked) -> {
-            if (OpenInPlace.isBegun(session, place)) { // else it has a next step instead
+            if (PlaceStatus.isStarted(session, place)) { // else it has a next step instead
                 asked.stream().filter(f -> isInTime(session, f)).forEach(now::add);
             }
         });
@@ -91,7 +91,7 @@ public record OpenQuestions(List<Asked> now) {
         return !at.isIn("sections")
                 || at.findIndex().isEmpty()
                 || at.entry().equals("legs")
-                || !OpenInPlace.isOnlyFilledIn(session, session.at(at.thing()));
+                || !PlaceStatus.isOnlyFilledIn(session, session.at(at.thing()));
     }
 
     /** What two questions have in common that one entry answers, or entries that differ only in the part they are of. */

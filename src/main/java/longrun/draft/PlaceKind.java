@@ -7,7 +7,7 @@ import longrun.plan.PlanPath;
 
 /** The places of a house in the order of the thread. */
 public enum PlaceKind {
-    HOUSE("house", "House", "What the house is, where it stands, and how the pressure is cut down. Any order will do."),
+    HOUSE("house", "House", "What the house is, where it stands, and how the pressure is reduced. Any order will do."),
     APPLIANCES("appliances", "Appliances", "Everything that burns gas, each from its own rating plate."),
     ROUTE(
             "route",

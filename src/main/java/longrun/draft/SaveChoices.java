@@ -16,9 +16,9 @@ public final class SaveChoices {
     }
 
     /** Looks whether another tab has changed or deleted the house. */
-    public void lookAgain() {
-        if (house.lookAgain(session.tree())) {
-            session.tell(HouseSession.Change.STANDING);
+    public void checkForOtherChanges() {
+        if (house.checkForOtherChanges(session.tree())) {
+            session.tell(HouseSession.Change.SAVE_STATE);
         }
     }
 
@@ -31,10 +31,10 @@ public final class SaveChoices {
     }
 
     /** Takes up a draft that was not stored since another tab had changed the house: the choice is still to be made. */
-    public void standAside(Entered typed) {
+    public void restoreUnsaved(Entered typed) {
         if (!typed.equals(session.draft()) && typed.node() instanceof ObjectNode plan) {
-            house.standsAside();
-            session.takeUp(plan);
+            house.setChangedElsewhere();
+            session.replaceDraft(plan);
             session.tell(HouseSession.Change.CHANGED);
         }
     }
@@ -53,7 +53,7 @@ public final class SaveChoices {
         copy.put("name", name);
         OptionalLong id = house.saveCopy(copy, name);
         if (id.isEmpty()) {
-            session.tell(HouseSession.Change.STANDING);
+            session.tell(HouseSession.Change.SAVE_STATE);
         }
         return id;
     }
@@ -68,6 +68,6 @@ public final class SaveChoices {
     /** Tries again to store what could not be stored. */
     public void tryAgain() {
         house.save(session.tree(), false);
-        session.tell(HouseSession.Change.STANDING);
+        session.tell(HouseSession.Change.SAVE_STATE);
     }
 }

@@ -2,11 +2,11 @@ package longrun.draft;
 
 import java.time.Instant;
 
-/** How a house stands with the store. Only {@link Kept} may be called saved. */
+/** How a house stands with the store. Only {@link Saved} may be called saved. */
 public sealed interface SaveState {
 
     /** Everything is stored. */
-    record Kept(Instant when) implements SaveState {}
+    record Saved(Instant when) implements SaveState {}
 
     /** Another tab has stored a change that is not here; nothing of it was overwritten, and the person chooses. */
     record ChangedElsewhere(long version, Instant when) implements SaveState {}
@@ -15,5 +15,5 @@ public sealed interface SaveState {
     record Deleted() implements SaveState {}
 
     /** The last change could not be stored; it is still here, and is tried again with the next. */
-    record NotKept(String why) implements SaveState {}
+    record NotSaved(String why) implements SaveState {}
 }

@@ -25,14 +25,14 @@ final class StoredHouse {
 
     private final DraftStore store;
     private Draft stored;
-    private SaveState standing;
+    private SaveState saveState;
     private final PendingSave underWay;
 
     StoredHouse(DraftStore store, Draft stored) {
         this.store = store;
         this.stored = stored;
         this.underWay = new PendingSave(store, stored.id());
-        this.standing = new SaveState.Kept(stored.changed());
+        this.saveState = new SaveState.Saved(stored.changed());
     }
 
     /** A plan may hold one of a list without a list; the places work with lists. */
@@ -63,13 +63,13 @@ final class StoredHouse {
         return stored.version();
     }
 
-    SaveState standing() {
+    SaveState saveState() {
         finish();
-        return standing;
+        return saveState;
     }
 
-    boolean isKept() {
-        return standing() instanceof SaveState.Kept;
+    boolean isSaved() {
+        return saveState() instanceof SaveState.Saved;
     }
 
     /** What is stored, to be changed by whoever asked. */
@@ -79,16 +79,16 @@ final class StoredHouse {
     }
 
     boolean canUndo() {
-        return isKept() && stored.undos() > 0;
+        return isSaved() && stored.undos() > 0;
     }
 
     boolean canRedo() {
-        return isKept() && stored.redos() > 0;
+        return isSaved() && stored.redos() > 0;
     }
 
     /** Begins to store a draft, unless the person has yet to choose between two: what is typed meanwhile waits. */
     void save(ObjectNode draft, boolean sameStep) {
-        SaveState now = standing();
+        SaveState now = saveState();
         if (now instanceof SaveState.ChangedElsewhere || now instanceof SaveState.Deleted) {
             return;
         }
@@ -102,24 +102,24 @@ final class StoredHouse {
 
     /** Whether a step back was stored. */
     boolean undo() {
-        return isKept() && ask(() -> store.undo(id(), version()));
+        return isSaved() && ask(() -> store.undo(id(), version()));
     }
 
     /** Whether a step forward was stored. */
     boolean redo() {
-        return isKept() && ask(() -> store.redo(id(), version()));
+        return isSaved() && ask(() -> store.redo(id(), version()));
     }
 
     /** Tries again to store what could not be stored. */
-    void saveIfNotKept(ObjectNode draft) {
-        if (standing() instanceof SaveState.NotKept) {
+    void saveIfNotSaved(ObjectNode draft) {
+        if (saveState() instanceof SaveState.NotSaved) {
             save(draft, false);
         }
     }
 
     /** Looks whether another tab has changed or deleted the house; whether there is something to tell. */
-    boolean lookAgain(ObjectNode draft) {
-        if (!isKept()) {
+    boolean checkForOtherChanges(ObjectNode draft) {
+        if (!isSaved()) {
             return false;
         }
         Optional<Draft> now;
@@ -129,11 +129,11 @@ final class StoredHouse {
             return false;
         }
         if (now.isEmpty()) {
-            standing = new SaveState.Deleted();
+            saveState = new SaveState.Deleted();
         } else if (parsed(now.get()).equals(draft)) {
             stored = now.get();
         } else if (now.get().version() != version()) {
-            standing = new SaveState.ChangedElsewhere(
+            saveState = new SaveState.ChangedElsewhere(
                     now.get().version(), now.get().changed());
         } else {
             return false;
@@ -151,11 +151,11 @@ final class StoredHouse {
         try {
             found = store.find(id());
         } catch (DataAccessException | TransactionException e) {
-            notKept(e);
+            notSaved(e);
             return false;
         }
         if (found.isEmpty()) {
-            standing = new SaveState.Deleted();
+            saveState = new SaveState.Deleted();
             return false;
         }
         Draft theirs = found.get();
@@ -164,26 +164,26 @@ final class StoredHouse {
                 && ask(() -> store.save(id(), theirs.json(), stored.version()))) {
             return true;
         }
-        if (standing instanceof SaveState.NotKept) {
+        if (saveState instanceof SaveState.NotSaved) {
             return false; // what stands here is nowhere else
         }
-        if (standing instanceof SaveState.ChangedElsewhere now && now.version() != theirs.version()) {
+        if (saveState instanceof SaveState.ChangedElsewhere now && now.version() != theirs.version()) {
             return false;
         }
         stored = theirs;
-        standing = new SaveState.Kept(stored.changed());
+        saveState = new SaveState.Saved(stored.changed());
         return true;
     }
 
     /** What is here was typed before the page was loaded again, and another tab has stored something else since. */
-    void standsAside() {
+    void setChangedElsewhere() {
         finish();
-        standing = new SaveState.ChangedElsewhere(stored.version(), stored.changed());
+        saveState = new SaveState.ChangedElsewhere(stored.version(), stored.changed());
     }
 
     /** Stores a draft over what another tab stored; false where none did. */
     boolean saveOverTheirs(ObjectNode draft) {
-        if (!(standing() instanceof SaveState.ChangedElsewhere other)) {
+        if (!(saveState() instanceof SaveState.ChangedElsewhere other)) {
             return false;
         }
         ask(() -> store.save(id(), draft.toString(), other.version()));
@@ -195,7 +195,7 @@ final class StoredHouse {
         try {
             return OptionalLong.of(store.create(name, draft.toString()).id());
         } catch (DataAccessException | TransactionException | IllegalArgumentException e) {
-            notKept(e);
+            notSaved(e);
             return OptionalLong.empty();
         }
     }
@@ -203,12 +203,12 @@ final class StoredHouse {
     /** Brings a deleted house back as a draft has it; false where it was not deleted. */
     boolean bringBack(ObjectNode draft) {
         try {
-            if (!(standing() instanceof SaveState.Deleted) || !store.undelete(id())) {
+            if (!(saveState() instanceof SaveState.Deleted) || !store.undelete(id())) {
                 return false;
             }
             store.find(id()).ifPresent(d -> ask(() -> store.save(id(), draft.toString(), d.version())));
         } catch (DataAccessException | TransactionException e) {
-            notKept(e);
+            notSaved(e);
         }
         return true;
     }
@@ -219,22 +219,22 @@ final class StoredHouse {
             Outcome outcome = call.get();
             if (outcome instanceof Outcome.Saved saved) {
                 stored = saved.draft();
-                standing = new SaveState.Kept(stored.changed());
+                saveState = new SaveState.Saved(stored.changed());
                 underWay.forget();
                 nameAsInDraft();
                 return true;
             }
-            standing = outcome instanceof Outcome.Conflict c
+            saveState = outcome instanceof Outcome.Conflict c
                     ? new SaveState.ChangedElsewhere(c.version(), c.when())
                     : new SaveState.Deleted();
         } catch (DataAccessException | TransactionException | IllegalArgumentException e) {
-            notKept(e);
+            notSaved(e);
         }
         return false;
     }
 
-    private void notKept(RuntimeException e) {
-        standing = new SaveState.NotKept(
+    private void notSaved(RuntimeException e) {
+        saveState = new SaveState.NotSaved(
                 e instanceof IllegalArgumentException ? String.valueOf(e.getMessage()) : NotStored.why(e));
     }
 

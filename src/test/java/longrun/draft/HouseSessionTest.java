@@ -38,7 +38,7 @@ class HouseSessionTest {
     void eachKeyIsStoredBeforeItIsCalledSaved() {
         house.set("/name", "O");
         house.set("/name", "Orchard");
-        assertThat(house.standing()).isInstanceOf(SaveState.Kept.class);
+        assertThat(house.saveState()).isInstanceOf(SaveState.Saved.class);
         assertThat(open().text("/name")).isEqualTo("Orchard");
     }
 
@@ -98,7 +98,7 @@ class HouseSessionTest {
         HouseSession other = open();
         house.set("/name", "Mine");
         other.set("/name", "Theirs");
-        assertThat(other.standing()).isInstanceOf(SaveState.ChangedElsewhere.class);
+        assertThat(other.saveState()).isInstanceOf(SaveState.ChangedElsewhere.class);
         assertThat(store.find(id).orElseThrow().json()).contains("Mine");
         assertThat(other.text("/name")).isEqualTo("Theirs");
     }
@@ -110,7 +110,7 @@ class HouseSessionTest {
         other.set("/site/people", "x");
         other.set("/site/snowDepth", "2 ft");
         other.saveChoices().keepMine();
-        assertThat(other.standing()).isInstanceOf(SaveState.Kept.class);
+        assertThat(other.saveState()).isInstanceOf(SaveState.Saved.class);
         assertThat(open().text("/site/snowDepth")).isEqualTo("2 ft");
         other.undo();
         assertThat(other.text("/name"))
@@ -125,7 +125,7 @@ class HouseSessionTest {
         other.set("/name", "Theirs");
         other.saveChoices().takeTheirs();
         assertThat(other.text("/name")).isEqualTo("Mine");
-        assertThat(other.standing()).isInstanceOf(SaveState.Kept.class);
+        assertThat(other.saveState()).isInstanceOf(SaveState.Saved.class);
     }
 
     @Test
@@ -142,8 +142,8 @@ class HouseSessionTest {
     void aTabThatHearsOfAnotherAsksBeforeItTakesAnything() {
         HouseSession other = open();
         house.set("/name", "Mine");
-        other.saveChoices().lookAgain();
-        assertThat(other.standing()).isInstanceOf(SaveState.ChangedElsewhere.class);
+        other.saveChoices().checkForOtherChanges();
+        assertThat(other.saveState()).isInstanceOf(SaveState.ChangedElsewhere.class);
         assertThat(other.text("/name")).isEmpty();
     }
 
@@ -151,7 +151,7 @@ class HouseSessionTest {
     void aDeletedHouseCanBeBroughtBackAsItStandsHere() {
         store.delete(id);
         house.set("/name", "Still here");
-        assertThat(house.standing()).isInstanceOf(SaveState.Deleted.class);
+        assertThat(house.saveState()).isInstanceOf(SaveState.Deleted.class);
         house.saveChoices().bringBack();
         assertThat(open().text("/name")).isEqualTo("Still here");
     }
@@ -159,9 +159,9 @@ class HouseSessionTest {
     @Test
     void halfACharacterIsNotCalledSaved() {
         house.set("/name", "a\ud83d");
-        assertThat(house.standing()).isInstanceOf(SaveState.NotKept.class);
+        assertThat(house.saveState()).isInstanceOf(SaveState.NotSaved.class);
         house.set("/name", "a\ud83d\udd25");
-        assertThat(house.standing()).isInstanceOf(SaveState.Kept.class);
+        assertThat(house.saveState()).isInstanceOf(SaveState.Saved.class);
         assertThat(open().text("/name")).isEqualTo("a\ud83d\udd25");
     }
 
@@ -204,8 +204,8 @@ class HouseSessionTest {
         house.set("/name", "Theirs");
         other.set("/name", "Mine");
         HouseSession again = open();
-        again.saveChoices().standAside(other.draft());
-        assertThat(again.standing()).isInstanceOf(SaveState.ChangedElsewhere.class);
+        again.saveChoices().restoreUnsaved(other.draft());
+        assertThat(again.saveState()).isInstanceOf(SaveState.ChangedElsewhere.class);
         assertThat(again.text("/name")).isEqualTo("Mine");
         assertThat(store.find(id).orElseThrow().json()).contains("Theirs");
         again.saveChoices().keepMine();

@@ -16,8 +16,8 @@ public record DemoStep(PlaceKind place, String words) {
     public static final List<DemoStep> WALK = List.of(
             new DemoStep(
                     PlaceKind.HOUSE,
-                    "This house is invented, so that there is something to look at: two regulators cut the pressure"
-                            + " down, and every figure can be asked where it is from."),
+                    "This house is invented, so that there is something to look at: two regulators reduce the pressure"
+                            + ", and you can ask of every figure where it comes from."),
             new DemoStep(
                     PlaceKind.ROUTE,
                     "Take a section in hand, in the list or in the drawing: its size and its share of capacity stand"

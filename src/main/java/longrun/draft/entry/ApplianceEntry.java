@@ -45,7 +45,7 @@ public record ApplianceEntry(
         /** On the rating plate of few; folded until it is asked. */
         SELDOM,
         /** Where it stands; shown where its rule can ask it. */
-        STANDING
+        LOCATION
     }
 
     /** As what it is asked. */
@@ -84,7 +84,7 @@ public record ApplianceEntry(
             throw row.fault("choices", "a choice has some, and nothing else has");
         }
         Group group = row.choice("group", Group.class);
-        if (row.text("rule").isEmpty() == (group == Group.STANDING)) {
+        if (row.text("rule").isEmpty() == (group == Group.LOCATION)) {
             throw row.fault("rule", "where an appliance stands is asked by a rule, and nothing else is");
         }
         return new ApplianceEntry(

@@ -80,7 +80,7 @@ public final class HookupParts {
     }
 
     /** Takes the parts of another appliance, assumed until somebody has seen them here. */
-    public void beginAs(String otherAppliance) {
+    public void copyFrom(String otherAppliance) {
         session.change(d -> DraftTree.put(d.root(), at, AssumedRow.like(d.root().at(otherAppliance + "/connection"))));
     }
 
@@ -97,12 +97,12 @@ public final class HookupParts {
     }
 
     /** Somebody has looked at a part, and it is as entered. */
-    public void see(int index) {
+    public void markSeen(int index) {
         session.change(d -> d.put(at + "/" + index + "/" + AssumedRow.SEEN, true));
     }
 
     /** Somebody has looked at all the parts, and they are as entered. */
-    public void seeAll() {
+    public void markAllSeen() {
         session.change(d -> d.root().at(at).forEach(p -> {
             if (AssumedRow.isAssumed(p)) {
                 ((ObjectNode) p).put(AssumedRow.SEEN, true);
@@ -169,7 +169,7 @@ public final class HookupParts {
     }
 
     /** Puts all parts in the order every code accepts. */
-    public void putRight() {
+    public void putInOrder() {
         List<Integer> right = right();
         session.change(d -> {
             ArrayNode list = (ArrayNode) d.root().at(at);

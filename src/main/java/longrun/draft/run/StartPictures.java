@@ -1,6 +1,6 @@
 package longrun.draft.run;
 
-/** Three drawings of where the pressure is cut down, with one pen: long dash outdoors, dash-dot buried. */
+/** Three drawings of where the pressure is reduced, with one pen: long dash outdoors, dash-dot buried. */
 public final class StartPictures {
 
     private static final String GROUND = ground();

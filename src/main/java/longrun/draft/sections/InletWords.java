@@ -33,7 +33,7 @@ public final class InletWords {
     }
 
     /** The sum from the setting down to the inlet. */
-    public String taken() {
+    public String losses() {
         RegulatorPressure line = review.pressures().regulator(outlet.regulator());
         Optional<Pressure> fallen = PressureWords.drooped(line);
         if (fallen.isEmpty() || outlet.pressureDrooped().isEmpty()) {
@@ -53,7 +53,7 @@ public final class InletWords {
         String least = label(a.minInlet());
         String greatest = label(a.maxInlet());
         return switch (outlet.status()) {
-            case ENOUGH -> "The label asks for " + least + " to " + greatest + ": enough" + ifSo() + ".";
+            case ENOUGH -> "The label asks for " + least + " to " + greatest + ": enough" + assumptions() + ".";
             case LOW ->
                 least.isEmpty()
                         ? "Too low: a regulator before it does not get what it needs."
@@ -68,7 +68,7 @@ public final class InletWords {
     }
 
     /** What the verdict rests on, where that is no entry. */
-    private String ifSo() {
+    private String assumptions() {
         boolean fall = review.pressures()
                 .regulator(outlet.regulator())
                 .droop()
@@ -99,7 +99,7 @@ public final class InletWords {
     }
 
     /** What the next appliance may draw here. */
-    public String room() {
+    public String headroom() {
         Optional<HeatRate> more = review.headroom().atAppliance(appliance);
         Optional<String> grows = review.headroom().growsFirst(appliance);
         if (more.isEmpty()) {

@@ -110,10 +110,10 @@ public final class RouteDraft {
     }
 
     /** Adds pasted sections, each under a name of its own. */
-    public static void add(DraftEdit edit, List<PastedRoute> pasted) {
+    public static void add(DraftEdit edit, List<PastedSection> pasted) {
         ObjectNode draft = edit.root();
         Map<String, String> named = new HashMap<>();
-        for (PastedRoute p : pasted) {
+        for (PastedSection p : pasted) {
             int index = draft.path("sections").size();
             ObjectNode s = section(draft, index);
             named.put(p.id(), s.path("id").asText());

@@ -41,7 +41,7 @@ public final class RoutePasteReader {
     }
 
     /** What was understood, and of which columns. */
-    public record Understood(List<PastedRoute> lines, String columns) {}
+    public record Understood(List<PastedSection> lines, String columns) {}
 
     public Understood read(String text) {
         PastedTable headed = PastedTable.of(text, false, HEADS, LEGS + 1);
@@ -49,7 +49,7 @@ public final class RoutePasteReader {
             return new Understood(List.of(), "There was nothing in it.");
         }
         PastedTable table = headed.isHeaded() ? headed : byContent(headed);
-        List<PastedRoute> lines =
+        List<PastedSection> lines =
                 table.body().stream().map(row -> line(row, table)).toList();
         return new Understood(lines, said(table));
     }
@@ -69,7 +69,7 @@ public final class RoutePasteReader {
                 .isPresent();
     }
 
-    private PastedRoute line(List<String> row, PastedTable table) {
+    private PastedSection line(List<String> row, PastedTable table) {
         List<String> problems = new ArrayList<>();
         MaterialWords measured = MaterialWords.of(table.cell(row, LEGS));
         String own = units.lengthUnit().name();
@@ -90,7 +90,7 @@ public final class RoutePasteReader {
             problems.add("nothing in the house is called " + words + "; the section is taken without it");
         }
         String material = material(table.cell(row, MATERIAL), measured.material(), problems);
-        return new PastedRoute(
+        return new PastedSection(
                 table.cell(row, ID), table.cell(row, FROM), legs, feeds, words, material, List.copyOf(problems));
     }
 

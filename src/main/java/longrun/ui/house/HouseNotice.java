@@ -14,7 +14,7 @@ final class HouseNotice {
     private final LongConsumer toHouse;
     private final Runnable forgetTyped;
     private final Element notice = Dom.el("div", "notice").setAttribute("role", "alert");
-    private SaveState shown = new SaveState.Kept(Instant.EPOCH);
+    private SaveState shown = new SaveState.Saved(Instant.EPOCH);
     private boolean failedShown;
 
     HouseNotice(HouseSession session, LongConsumer toHouse, Runnable forgetTyped) {
@@ -29,7 +29,7 @@ final class HouseNotice {
     }
 
     void show() {
-        SaveState now = session.standing();
+        SaveState now = session.saveState();
         boolean failed = session.isFailed();
         if (now.equals(shown) && failed == failedShown) {
             return;
@@ -37,7 +37,7 @@ final class HouseNotice {
         shown = now;
         failedShown = failed;
         notice.removeAllChildren();
-        Dom.show(notice, failed || !(now instanceof SaveState.Kept));
+        Dom.show(notice, failed || !(now instanceof SaveState.Saved));
         if (failed) {
             say(
                     "This house can\u2019t be worked out at the moment; the fault is the program\u2019s, not yours."
@@ -60,7 +60,7 @@ final class HouseNotice {
                     "This house was deleted in another tab. What you typed is still here.",
                     button("Bring the house back", session.saveChoices()::bringBack),
                     copy());
-        } else if (now instanceof SaveState.NotKept not) {
+        } else if (now instanceof SaveState.NotSaved not) {
             say(
                     "Not saved: " + not.why() + ". What you typed is still here and is tried again at the next key.",
                     button("Try again now", session.saveChoices()::tryAgain),

@@ -215,7 +215,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
 
     @Override
     public void keptAside(String draft) {
-        session().saveChoices().standAside(Entered.parse(draft));
+        session().saveChoices().restoreUnsaved(Entered.parse(draft));
     }
 
     private void forgetUnsent() {
@@ -226,7 +226,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
 
     @Override
     public void keptElsewhere(String version) {
-        session().saveChoices().lookAgain();
+        session().saveChoices().checkForOtherChanges();
     }
 
     /** A house is opened from the list of houses. */
@@ -270,11 +270,11 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         if (!begun || keeper == null) {
             return;
         }
-        if (s.standing() instanceof SaveState.Kept) {
+        if (s.saveState() instanceof SaveState.Saved) {
             keeper.keep(String.valueOf(s.version()), placeShown().heard());
         } else {
             keeper.notSaved();
-            if (s.standing() instanceof SaveState.ChangedElsewhere) {
+            if (s.saveState() instanceof SaveState.ChangedElsewhere) {
                 keeper.aside(s.draft().toString());
             }
         }

@@ -4,8 +4,8 @@ import com.vaadin.flow.dom.Element;
 import java.util.EnumMap;
 import java.util.Map;
 import longrun.draft.HouseSession;
-import longrun.draft.OpenInPlace;
 import longrun.draft.PlaceKind;
+import longrun.draft.PlaceStatus;
 import longrun.ui.frame.Dom;
 
 /** The quiet numbered thread at the left: the places in any order, each with what it still lacks. */
@@ -40,9 +40,9 @@ final class PlaceThread {
     }
 
     void show(HouseSession session, PlaceKind here) {
-        Map<PlaceKind, OpenInPlace> open = OpenInPlace.all(session);
+        Map<PlaceKind, PlaceStatus> open = PlaceStatus.all(session);
         knots.forEach((place, knot) -> {
-            OpenInPlace lack = open.getOrDefault(place, new OpenInPlace("", false));
+            PlaceStatus lack = open.getOrDefault(place, new PlaceStatus("", false));
             Dom.retext(knot.lack(), lack.words());
             Dom.setClass(knot.lack(), "must", lack.must());
             Dom.setClass(knot.item(), "on", place == here);

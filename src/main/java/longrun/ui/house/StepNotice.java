@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import longrun.draft.HouseSession;
 import longrun.draft.PlaceKind;
-import longrun.draft.StepTaken;
+import longrun.draft.StepChanges;
 import longrun.ui.frame.Dom;
 
 /** Says what undo or redo changed where that is in another place than the one in sight, with the way there. */
@@ -32,16 +32,16 @@ final class StepNotice {
      * @param done what became of it, such as "Taken back"
      * @param here the place in sight
      */
-    void tell(String done, Optional<StepTaken> step, PlaceKind here) {
-        Optional<StepTaken> elsewhere = step.filter(s -> !s.isIn(here));
+    void tell(String done, Optional<StepChanges> step, PlaceKind here) {
+        Optional<StepChanges> elsewhere = step.filter(s -> !s.isIn(here));
         Dom.show(way, elsewhere.isPresent());
-        pointer = elsewhere.map(StepTaken::first).orElse("");
+        pointer = elsewhere.map(StepChanges::first).orElse("");
         Dom.retext(words, elsewhere.map(s -> done + ": " + s.where() + ". ").orElse(""));
     }
 
     /** Whatever is entered after makes it old; how the house stands with the store does not. */
     void hear(HouseSession.Change change) {
-        if (change != HouseSession.Change.STANDING) {
+        if (change != HouseSession.Change.SAVE_STATE) {
             clear();
         }
     }

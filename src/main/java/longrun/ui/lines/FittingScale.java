@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import longrun.draft.sections.Allowance;
-import longrun.draft.sections.FittingEffect;
+import longrun.draft.sections.AllowanceEffect;
 import longrun.ui.frame.Scale;
 import longrun.words.UnitSystem;
 
@@ -25,13 +25,13 @@ public final class FittingScale {
     }
 
     /** Shows what each position does to the line in hand, where that is known. */
-    public void show(Function<Allowance, Optional<FittingEffect>> effects, UnitSystem units) {
+    public void show(Function<Allowance, Optional<AllowanceEffect>> effects, UnitSystem units) {
         for (Allowance each : Allowance.values()) {
             positions.note(each, effects.apply(each).map(e -> words(e, units)).orElse(""));
         }
     }
 
-    private static String words(FittingEffect effect, UnitSystem units) {
+    private static String words(AllowanceEffect effect, UnitSystem units) {
         return (effect.added().feet() > 0 ? "+" : "") + units.length(effect.added()) + " "
                 + units.lengthUnit().name()
                 + effect.row().map(r -> ", row " + units.row(r)).orElse("");

@@ -5,7 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
-import longrun.draft.entry.NamedBy;
+import longrun.draft.entry.EntryReferences;
 import longrun.ui.frame.Dom;
 import longrun.words.Names;
 
@@ -24,12 +24,13 @@ public final class RemovalAsk {
      * @param remove takes it away; hears the pointers of what stays, with the name open
      * @param keep lets it be
      */
-    public RemovalAsk(String what, List<NamedBy.Mention> mentions, Consumer<Set<String>> remove, Runnable keep) {
+    public RemovalAsk(
+            String what, List<EntryReferences.Reference> mentions, Consumer<Set<String>> remove, Runnable keep) {
         this.remove = remove;
         head = Dom.text("p", "", Names.capital(what) + " is named elsewhere too. What is ticked goes with it:")
                 .setAttribute("tabindex", "-1");
         Element list = Dom.el("ul", "");
-        for (NamedBy.Mention m : mentions) {
+        for (EntryReferences.Reference m : mentions) {
             list.appendChild(Dom.el("li", "", tick(m)));
         }
         Element yes = Dom.button("act", "Remove " + what);
@@ -48,9 +49,9 @@ public final class RemovalAsk {
                 .setAttribute("aria-label", "Removing " + what);
     }
 
-    private Element tick(NamedBy.Mention m) {
-        Element box = Dom.el("input", "").setAttribute("type", "checkbox").setProperty("checked", m.goesAlong());
-        if (!m.goesAlong()) {
+    private Element tick(EntryReferences.Reference m) {
+        Element box = Dom.el("input", "").setAttribute("type", "checkbox").setProperty("checked", m.removedToo());
+        if (!m.removedToo()) {
             staying.add(m.pointer());
         }
         box.addEventListener("change", e -> stays(m.pointer(), !e.getEventData().getBoolean("element.checked")))

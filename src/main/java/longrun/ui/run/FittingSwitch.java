@@ -9,7 +9,7 @@ import longrun.draft.run.RunAnswer;
 import longrun.draft.run.RunAnswers;
 import longrun.draft.run.RunDraft;
 import longrun.draft.sections.Allowance;
-import longrun.draft.sections.FittingEffect;
+import longrun.draft.sections.AllowanceEffect;
 import longrun.ui.frame.Dom;
 import longrun.ui.lines.FittingScale;
 import longrun.words.UnitSystem;
@@ -34,7 +34,8 @@ final class FittingSwitch {
 
     void show(RunDraft draft, Optional<Line> inHand, RunAnswers answers, UnitSystem units) {
         String unit = " " + units.lengthUnit().name();
-        positions.show(a -> run(inHand, answers.at(a).lines()).map(r -> new FittingEffect(r.added(), r.row())), units);
+        positions.show(
+                a -> run(inHand, answers.at(a).lines()).map(r -> new AllowanceEffect(r.added(), r.row())), units);
         Map<String, RunAnswer.LineAnswer> now = answers.at(draft.allowance()).lines();
         Dom.retext(
                 effect,

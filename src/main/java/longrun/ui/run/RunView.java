@@ -7,6 +7,7 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import java.util.List;
 import java.util.Optional;
+import longrun.draft.run.Announcements;
 import longrun.draft.run.HouseMaker;
 import longrun.draft.run.Line;
 import longrun.draft.run.PastedLine;
@@ -17,7 +18,6 @@ import longrun.draft.run.RunDraft;
 import longrun.draft.run.RunPasteReader;
 import longrun.draft.run.RunState;
 import longrun.draft.run.Sizer;
-import longrun.draft.run.Spoken;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.KeptPage;
 import longrun.ui.lines.PastePreview;
@@ -211,7 +211,7 @@ public final class RunView extends KeptPage<RunDraft> implements LineRow.Actions
                                 .orElse(state.unsized()),
                         state.mustFix(),
                         state.questions());
-        speak(Spoken.of(draft, shown(), state));
+        speak(Announcements.of(draft, shown(), state));
     }
 
     private RunAnswer shown() {

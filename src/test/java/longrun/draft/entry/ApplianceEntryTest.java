@@ -84,7 +84,7 @@ class ApplianceEntryTest {
 
     @Test
     void whatAsksWhereItStandsIsARule() {
-        assertThat(ApplianceEntry.listAll(ApplianceEntry.Group.STANDING))
+        assertThat(ApplianceEntry.listAll(ApplianceEntry.Group.LOCATION))
                 .hasSize(5)
                 .allMatch(e -> Rules.all().stream().anyMatch(r -> r.name().equals(e.rule())));
     }

@@ -91,7 +91,7 @@ class FailedReviewTest extends OpenHouse {
     void theEntryThatBroughtItAboutIsStoredAndCanBeTakenBackOrTypedOver() throws Exception {
         HouseView page = demoNamed("Orchard");
         page.session().set("/name", "Beyond");
-        assertThat(page.session().standing()).isInstanceOf(SaveState.Kept.class);
+        assertThat(page.session().saveState()).isInstanceOf(SaveState.Saved.class);
         assertThat(store.find(id).orElseThrow().json()).contains("Beyond");
         page.session().undo();
         assertThat(HouseShown.notice(page)).isEmpty();

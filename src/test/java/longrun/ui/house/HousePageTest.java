@@ -6,10 +6,10 @@ import com.vaadin.flow.component.UI;
 import java.util.Map;
 import java.util.Optional;
 import longrun.draft.HouseSession;
-import longrun.draft.OpenInPlace;
 import longrun.draft.OpenQuestions;
 import longrun.draft.PlaceKind;
-import longrun.draft.PressureCut;
+import longrun.draft.PlaceStatus;
+import longrun.draft.PressureReduction;
 import longrun.draft.demo.DemoHouse;
 import longrun.draft.demo.DemoStep;
 import longrun.draft.entry.DraftTree;
@@ -40,12 +40,12 @@ class HousePageTest extends OpenHouse {
     @Test
     void aPictureFillsRegulatorsDropsAndThePipeBetween() {
         HouseView page = open("house");
-        page.session().change(PressureCut.WALL::into);
+        page.session().change(PressureReduction.WALL::into);
         assertThat(page.session().text("/regulators/0/outlet")).isEqualTo("10 psi");
         assertThat(page.session().text("/regulators/1/outlet")).isEqualTo("11 in w.c.");
         assertThat(page.session().text("/regulators/1/fedBy")).isEqualTo("Y1");
         assertThat(page.session().errors()).isEmpty();
-        assertThat(Shown.chosen(page.getElement(), "h-cut")).contains(PressureCut.WALL.name());
+        assertThat(Shown.chosen(page.getElement(), "h-cut")).contains(PressureReduction.WALL.name());
         assertThat(HouseShown.entry(page, "/regulators/1/outlet").text()).isEqualTo("11");
         page.session().undo();
         assertThat(Shown.chosen(page.getElement(), "h-cut")).isEmpty();
@@ -54,8 +54,8 @@ class HousePageTest extends OpenHouse {
     @Test
     void whatComesNextIsSaidInOneSentenceFromTheFirstEntryOn() {
         HouseView page = open("house");
-        assertThat(HouseShown.next(page)).isEqualTo("Say how the pressure is cut down between tank and house.");
-        page.session().change(PressureCut.WALL::into);
+        assertThat(HouseShown.next(page)).isEqualTo("Say how the pressure is reduced between tank and house.");
+        page.session().change(PressureReduction.WALL::into);
         assertThat(HouseShown.next(page)).isEqualTo("Enter the first appliance, from its rating plate.");
         page.session()
                 .change(d -> DraftTree.put(d.root(), "/appliances/0", tree("{\"id\":\"a\",\"kind\":\"furnace\"}")));
@@ -103,7 +103,7 @@ class HousePageTest extends OpenHouse {
     @Test
     void noMoreThanSevenQuestionsStandBeforeAPersonAtOnce() {
         HouseView page = open("findings");
-        page.session().change(PressureCut.WALL::into);
+        page.session().change(PressureReduction.WALL::into);
         page.session()
                 .change(d -> DraftTree.put(
                         d.root(),
@@ -123,7 +123,7 @@ class HousePageTest extends OpenHouse {
     @Test
     void whileEntriesAreMissingItSpeaksOfOpenQuestions() {
         HouseView page = open("house");
-        page.session().change(PressureCut.WALL::into);
+        page.session().change(PressureReduction.WALL::into);
         assertThat(HouseShown.state(page)).matches("[0-9]+ questions open: .*");
     }
 
@@ -354,9 +354,9 @@ class HousePageTest extends OpenHouse {
     void aPriceOfElectricityIsNoHotWaterYet() {
         HouseView page = open("fuel");
         page.session().set("/use/pricePerKwh", "0.15");
-        assertThat(OpenInPlace.isBegun(page.session(), PlaceKind.HOT_WATER)).isFalse();
+        assertThat(PlaceStatus.isStarted(page.session(), PlaceKind.HOT_WATER)).isFalse();
         page.session().set("/use/hotWater/useTemp", "105 degF");
-        assertThat(OpenInPlace.isBegun(page.session(), PlaceKind.HOT_WATER)).isTrue();
+        assertThat(PlaceStatus.isStarted(page.session(), PlaceKind.HOT_WATER)).isTrue();
     }
 
     @Test

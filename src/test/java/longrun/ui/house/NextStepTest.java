@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.function.Predicate;
 import longrun.draft.PlaceKind;
-import longrun.draft.PressureCut;
+import longrun.draft.PressureReduction;
 import longrun.draft.demo.DemoHouse;
 import longrun.draft.entry.DraftTree;
 import longrun.finding.Finding;
@@ -47,7 +47,7 @@ class NextStepTest extends OpenHouse {
     @Test
     void placesNotBegunComeInTheOrderOfTheThread() {
         HouseView page = open("route");
-        page.session().change(PressureCut.WALL::into);
+        page.session().change(PressureReduction.WALL::into);
         page.session().change(d -> {
             d.root().withArray("/sections/0/legs").add("north 40 ft");
             d.root()

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import longrun.draft.NextStep;
 import longrun.draft.OpenQuestions;
 import longrun.draft.PlaceKind;
-import longrun.draft.PressureCut;
+import longrun.draft.PressureReduction;
 import longrun.draft.entry.NewItem;
 import longrun.finding.AskWhom;
 import longrun.ui.Shown;
@@ -16,7 +16,7 @@ class WhoAnswersTest extends OpenHouse {
 
     private HouseView withARange() {
         HouseView page = open("findings");
-        page.session().change(PressureCut.WALL::into);
+        page.session().change(PressureReduction.WALL::into);
         page.session()
                 .add(
                         "/appliances",
@@ -57,7 +57,7 @@ class WhoAnswersTest extends OpenHouse {
     void aHouseThatAsksItsOwnerNothingStillListsWhatItAsksOthers() {
         HouseView page = open("findings");
         page.session().change(d -> d.root().putObject("code").put("adopted", "county code"));
-        page.session().change(PressureCut.WALL::into);
+        page.session().change(PressureReduction.WALL::into);
         NextStep step = NextStep.of(page.session());
         assertThat(step.isAsked())
                 .as("the first appliance comes before all questions")

@@ -128,12 +128,12 @@ class StoreFailsTest extends OpenHouses {
 
         session.set("/name", "Mil");
 
-        assertThat(session.standing().toString()).contains("NotKept", "is gone; put it back");
+        assertThat(session.saveState().toString()).contains("NotSaved", "is gone; put it back");
         assertThat(session.text("/name")).isEqualTo("Mil");
 
         Files.move(away, file);
         session.set("/name", "Mill");
-        assertThat(session.standing().toString()).startsWith("Kept");
+        assertThat(session.saveState().toString()).startsWith("Saved");
         assertThat(store.find(house).orElseThrow().json()).contains("\"Mill\"");
     }
 }

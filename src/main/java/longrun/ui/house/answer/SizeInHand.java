@@ -4,8 +4,8 @@ import com.vaadin.flow.dom.Element;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import longrun.draft.DefaultSection;
 import longrun.draft.HouseState;
-import longrun.draft.LineInHand;
 import longrun.plan.choice.Material;
 import longrun.quantity.HeatRate;
 import longrun.review.Review;
@@ -103,6 +103,6 @@ final class SizeInHand {
         if (chosen.isPresent() && chosen.get().isPresent()) {
             return chosen.get();
         }
-        return LineInHand.usual(review);
+        return DefaultSection.usual(review);
     }
 }

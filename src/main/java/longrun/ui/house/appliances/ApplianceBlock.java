@@ -9,7 +9,7 @@ import longrun.draft.PlaceKind;
 import longrun.draft.entry.ApplianceEntry;
 import longrun.draft.entry.ApplianceEntry.Group;
 import longrun.draft.entry.Entered;
-import longrun.draft.entry.NamedBy;
+import longrun.draft.entry.EntryReferences;
 import longrun.plan.choice.ApplianceKind;
 import longrun.plan.choice.Named;
 import longrun.ui.field.FieldList;
@@ -29,7 +29,7 @@ public final class ApplianceBlock {
     private final String at;
     private final Element title = Dom.text("h3", "", "");
     private final FindingLines findings;
-    private final Standing standing;
+    private final LocationFields location;
     private final Element asking = Dom.el("div", "");
     private final Element[] vented;
     private final Element beforeVent = Dom.el("div", "");
@@ -54,14 +54,14 @@ public final class ApplianceBlock {
         plate.appendChild(more.appendChild(Dom.text("summary", "", "More, seldom asked of its kind")));
         more.appendChild(all.listAll(Group.SELDOM));
         vented = all.listAll(Group.VENTED);
-        standing = new Standing(desk, all, at);
+        location = new LocationFields(desk, all, at);
         Element about = Dom.el("div", "grid", all.listAll(Group.ABOUT));
         element = Dom.el(
                 "section",
                 "appliance",
                 title,
                 Dom.el("div", "two", beforeVent.appendChild(about).appendChild(vented), plate),
-                Dom.el("div", "asked", terminal.element(), Dom.el("div", "", findings.element(), standing.element())),
+                Dom.el("div", "asked", terminal.element(), Dom.el("div", "", findings.element(), location.element())),
                 gone,
                 asking);
     }
@@ -73,7 +73,7 @@ public final class ApplianceBlock {
     /** Takes the appliance away; where it is named elsewhere, asks first what goes along. */
     public void remove() {
         HouseSession session = desk.session();
-        List<NamedBy.Mention> mentions = NamedBy.appliance(session.draft(), at);
+        List<EntryReferences.Reference> mentions = EntryReferences.appliance(session.draft(), at);
         if (mentions.isEmpty()) {
             goes.run();
             return;
@@ -89,8 +89,8 @@ public final class ApplianceBlock {
     private void removeWith(Set<String> staying) {
         // All in one step, so that one undo brings all of it back.
         desk.session().change(d -> {
-            List<NamedBy.Mention> mentions = NamedBy.appliance(d.whole(), at);
-            NamedBy.take(d, mentions, staying);
+            List<EntryReferences.Reference> mentions = EntryReferences.appliance(d.whole(), at);
+            EntryReferences.take(d, mentions, staying);
             d.remove(at);
         });
     }
@@ -113,7 +113,7 @@ public final class ApplianceBlock {
         if (ask != null && !asked.equals(desk.session().text(at + "/id"))) {
             keep();
         }
-        standing.show();
+        location.show();
         findings.show();
         fold();
         terminal.show(desk.session().review(), desk.session().text(at + "/id"));

@@ -38,7 +38,7 @@ final class HookupEditor implements PartsEditor {
         this.desk = desk;
         this.appliance = appliance;
         parts = new HookupParts(desk.session(), appliance);
-        found = new HookupFindings(desk, parts, this::putRight);
+        found = new HookupFindings(desk, parts, this::putInOrder);
         board = new HookupBoard(this::moveInSight, this::focusHandle);
         Element kind = Dom.el("select", "in").setAttribute("id", "add-part");
         kind.appendChild(Dom.text("option", "", "choose what it is").setAttribute("value", ""));
@@ -50,7 +50,7 @@ final class HookupEditor implements PartsEditor {
                 })
                 .addEventData("element.value");
         begin = new UsualParts(parts, this::begin);
-        notSeen = new NotSeenLine("Seen: all as entered", "", this::seeAll);
+        notSeen = new NotSeenLine("Seen: all as entered", "", this::markAllSeen);
         unknown.addEventListener("click", e -> parts.unknown());
         element = Dom.el(
                 "div",
@@ -103,15 +103,15 @@ final class HookupEditor implements PartsEditor {
         focusHandle(0);
     }
 
-    private void seeAll() {
-        parts.seeAll();
+    private void markAllSeen() {
+        parts.markAllSeen();
         focusHandle(0);
         Dom.retext(spoken, "All parts are marked as seen.");
     }
 
-    void see(int index) {
+    void markSeen(int index) {
         if (parts.isAssumed(index)) {
-            parts.see(index);
+            parts.markSeen(index);
             focusHandle(index);
             Dom.retext(spoken, Names.capital(parts.nameOf(index)) + " is marked as seen.");
         }
@@ -148,8 +148,8 @@ final class HookupEditor implements PartsEditor {
     }
 
     /** Puts all parts in the order every code accepts. */
-    void putRight() {
-        parts.putRight();
+    void putInOrder() {
+        parts.putInOrder();
         focusHandle(0);
     }
 
@@ -229,8 +229,8 @@ final class HookupEditor implements PartsEditor {
             }
 
             @Override
-            public void see(int index) {
-                HookupEditor.this.see(index);
+            public void markSeen(int index) {
+                HookupEditor.this.markSeen(index);
             }
         };
         int count = connection.isList() ? connection.size() : 0;

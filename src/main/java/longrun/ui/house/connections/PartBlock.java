@@ -49,7 +49,7 @@ final class PartBlock {
 
         void remove(int index);
 
-        void see(int index);
+        void markSeen(int index);
     }
 
     private final HousePage desk;
@@ -84,10 +84,10 @@ final class PartBlock {
                 .setFilter("event.key == 'ArrowLeft' || event.key == 'ArrowRight'")
                 .addEventData("event.key")
                 .preventDefault();
-        handle.addEventListener("keydown", e -> hand.see(index))
+        handle.addEventListener("keydown", e -> hand.markSeen(index))
                 .setFilter(
                         "(event.key == 's' || event.key == 'S') && !event.ctrlKey && !event.metaKey && !event.altKey");
-        notSeen = new NotSeenLine("seen", name, () -> hand.see(index));
+        notSeen = new NotSeenLine("seen", name, () -> hand.markSeen(index));
         element.appendChild(Dom.el("h4", "", handle), notSeen.element());
         Element moves = Dom.el("div", "moves");
         if (index > 0) {

@@ -52,7 +52,7 @@ final class UsualParts {
         element.appendChild(usual);
         if (!others.isEmpty()) {
             Element as = Dom.el("p", "acts");
-            others.forEach((pointer, name) -> as.appendChild(button("As at " + name, () -> parts.beginAs(pointer))));
+            others.forEach((pointer, name) -> as.appendChild(button("As at " + name, () -> parts.copyFrom(pointer))));
             element.appendChild(as);
         }
         element.appendChild(Dom.el("p", "acts", none));

@@ -6,8 +6,8 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import longrun.draft.OpenInPlace;
 import longrun.draft.PlaceKind;
+import longrun.draft.PlaceStatus;
 import longrun.draft.WrongEntry;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
@@ -94,7 +94,7 @@ public final class FindingsPlace implements Place {
         String key = by + " " + desk.session().review().isPresent() + " " + wrong + " "
                 + desk.session().at("/answers").size() + " "
                 + Arrays.stream(PlaceKind.values())
-                        .filter(p -> OpenInPlace.isBegun(desk.session(), p))
+                        .filter(p -> PlaceStatus.isStarted(desk.session(), p))
                         .toList()
                 + " "
                 + now.stream()

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import longrun.draft.OpenInPlace;
 import longrun.draft.OpenQuestions;
 import longrun.draft.PlaceKind;
+import longrun.draft.PlaceStatus;
 import longrun.finding.AskWhom;
 import longrun.finding.Finding;
 import longrun.ui.field.FieldList;
@@ -90,7 +90,7 @@ final class NextQuestions {
     private void later(Element groups) {
         String later = Arrays.stream(PlaceKind.values())
                 .filter(p -> p != PlaceKind.FINDINGS && p != PlaceKind.VALVE && p != PlaceKind.PAPERS)
-                .filter(p -> !OpenInPlace.isBegun(desk.session(), p))
+                .filter(p -> !PlaceStatus.isStarted(desk.session(), p))
                 .map(PlaceKind::title)
                 .collect(Collectors.joining(", "));
         if (!later.isEmpty()) {

@@ -4,8 +4,8 @@ import com.vaadin.flow.dom.Element;
 import java.util.List;
 import longrun.draft.ApplianceChoices;
 import longrun.draft.Climate;
-import longrun.draft.entry.ListedMonths;
-import longrun.draft.entry.WrittenPlaces;
+import longrun.draft.entry.MonthsOfUse;
+import longrun.draft.entry.SingleOrList;
 import longrun.ui.field.ChoiceField;
 import longrun.ui.field.Field;
 import longrun.ui.field.FieldList;
@@ -54,7 +54,7 @@ final class UseFields {
     }
 
     void addOther() {
-        desk.session().change(d -> WrittenPlaces.addItem(d, OTHERS));
+        desk.session().change(d -> SingleOrList.addItem(d, OTHERS));
     }
 
     private void remove(int index) {
@@ -79,7 +79,7 @@ final class UseFields {
     }
 
     private boolean drawHeating() {
-        List<String> bases = WrittenPlaces.of(desk.session().draft(), "/use/heating");
+        List<String> bases = SingleOrList.of(desk.session().draft(), "/use/heating");
         if (bases.equals(heatingShown)) {
             return false;
         }
@@ -146,14 +146,14 @@ final class UseFields {
                 .setAttribute("aria-label", "Months it burns in; none chosen is all year");
         for (int m = 1; m <= 12; m++) {
             int month = m;
-            boolean on = ListedMonths.has(desk.session().at(at), month);
+            boolean on = MonthsOfUse.has(desk.session().at(at), month);
             Element button = Dom.button(on ? "on" : "", Climate.MONTHS.get(m - 1))
                     .setAttribute("aria-pressed", String.valueOf(on));
             button.addEventListener("click", e -> {
-                boolean was = ListedMonths.has(desk.session().at(at), month);
+                boolean was = MonthsOfUse.has(desk.session().at(at), month);
                 Dom.setClass(button, "on", !was);
                 button.setAttribute("aria-pressed", String.valueOf(!was));
-                desk.session().change(d -> ListedMonths.toggle(d, at, month));
+                desk.session().change(d -> MonthsOfUse.toggle(d, at, month));
             });
             row.appendChild(button);
         }

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import longrun.draft.PressureCut;
+import longrun.draft.PressureReduction;
 import longrun.draft.run.Start;
 import longrun.draft.run.StartPictures;
 import longrun.plan.choice.CodeProfile;
@@ -23,12 +23,12 @@ import longrun.ui.place.Place;
 import longrun.words.DisplayUnits;
 import longrun.words.Names;
 
-/** The house itself: its name, how the pressure is cut down, where it stands, its rooms, the code that decides. */
+/** The house itself: its name, how the pressure is reduced, where it stands, its rooms, the code that decides. */
 public final class HousePlace implements Place {
 
     private final HousePage desk;
     private final FieldList fields = new FieldList();
-    private final Scale<PressureCut> cuts;
+    private final Scale<PressureReduction> cuts;
     private final Element cutNote = Dom.text("p", "lede start-note", "");
     private final RegulatorList regulators;
     private final RoomList rooms;
@@ -41,7 +41,7 @@ public final class HousePlace implements Place {
         cuts = new Scale<>(
                 "cut",
                 "h-cut",
-                List.of(PressureCut.values()),
+                List.of(PressureReduction.values()),
                 c -> new Scale.Choice(c.title(), c.note(), Optional.of(StartPictures.of(picture(c)))),
                 c -> desk.session().change(c::into));
         regulators = new RegulatorList(desk, fields);
@@ -62,7 +62,7 @@ public final class HousePlace implements Place {
                         PlacePart.of("site", "Where it stands", "", site())),
                 PlacePart.of(
                         "cut",
-                        "How is the pressure cut down?",
+                        "How is the pressure reduced?",
                         "Choose the picture that looks like yours; it fills in the regulators and the pipe between"
                                 + " them.",
                         cuts.getElement(),
@@ -141,9 +141,9 @@ public final class HousePlace implements Place {
     }
 
     private void showCut() {
-        Optional<PressureCut> cut = PressureCut.of(desk.session().draft());
+        Optional<PressureReduction> cut = PressureReduction.of(desk.session().draft());
         cut.ifPresentOrElse(cuts::setValue, cuts::clear);
-        boolean can = PressureCut.canChoose(desk.session().draft());
+        boolean can = PressureReduction.canChoose(desk.session().draft());
         Dom.show(cuts.getElement(), can);
         Dom.show(cutNote, !can || cut.isEmpty());
         Dom.retext(
@@ -168,7 +168,7 @@ public final class HousePlace implements Place {
     }
 
     /** A house is drawn as a run is that starts alike. */
-    private static Start picture(PressureCut cut) {
+    private static Start picture(PressureReduction cut) {
         return switch (cut) {
             case WALL -> Start.WALL;
             case TANK -> Start.TANK;

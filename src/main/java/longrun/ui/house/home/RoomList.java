@@ -3,8 +3,8 @@ package longrun.ui.house.home;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import longrun.draft.entry.EntryReferences;
 import longrun.draft.entry.FreeId;
-import longrun.draft.entry.NamedBy;
 import longrun.draft.entry.NewItem;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.BlockList;
@@ -46,7 +46,7 @@ public final class RoomList {
                 "Remove this room",
                 this::block,
                 () -> NewItem.of("id", FreeId.of(desk.session().draft(), "room")),
-                NamedBy::takeRoom);
+                EntryReferences::takeRoom);
         element = Dom.el("div", "", list.blocks(), list.adds());
     }
 

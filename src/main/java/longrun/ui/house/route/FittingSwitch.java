@@ -4,7 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.Optional;
 import java.util.function.Consumer;
 import longrun.draft.sections.Allowance;
-import longrun.draft.sections.FittingWays;
+import longrun.draft.sections.AllowanceComparison;
 import longrun.draft.sections.RouteAnswer;
 import longrun.quantity.Length;
 import longrun.sizing.StageSize;
@@ -19,7 +19,7 @@ final class FittingSwitch {
     private final Element measured = Dom.text("span", "q light", "");
     private final FittingScale positions;
     private final Element element;
-    private final FittingWays ways = new FittingWays();
+    private final AllowanceComparison ways = new AllowanceComparison();
 
     FittingSwitch(Consumer<Allowance> chosen) {
         positions = new FittingScale("route-fittings", "route-fit", chosen);

@@ -156,7 +156,7 @@ final class PressurePane {
             return;
         }
         InletWords words = new InletWords(review, appliance, desk.units());
-        String note = words.taken() + " " + words.againstLabel() + " " + words.room() + words.rise() + " ";
+        String note = words.losses() + " " + words.againstLabel() + " " + words.headroom() + words.rise() + " ";
         slot.show(
                 pressure(p.pressureAtInlet()),
                 note,

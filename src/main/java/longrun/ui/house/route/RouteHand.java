@@ -3,11 +3,11 @@ package longrun.ui.house.route;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Set;
-import longrun.draft.LineInHand;
+import longrun.draft.DefaultSection;
 import longrun.draft.entry.DraftEdit;
 import longrun.draft.entry.Entered;
-import longrun.draft.entry.NamedBy;
-import longrun.draft.sections.PastedRoute;
+import longrun.draft.entry.EntryReferences;
+import longrun.draft.sections.PastedSection;
 import longrun.draft.sections.RouteDraft;
 import longrun.draft.sections.RouteLine;
 import longrun.draft.sections.RouteLines;
@@ -69,7 +69,7 @@ public final class RouteHand implements RouteRow.Hand {
         if (!opened && wanted.isEmpty()) {
             desk.session()
                     .review()
-                    .ifPresent(r -> LineInHand.usual(r)
+                    .ifPresent(r -> DefaultSection.usual(r)
                             .ifPresent(i ->
                                     inHand = lines.find(r.piping().section(i).id())
                                             .map(RouteLine::index)
@@ -167,7 +167,8 @@ public final class RouteHand implements RouteRow.Hand {
     @Override
     public void removed(int index) {
         String id = idAt(index);
-        List<NamedBy.Mention> mentions = NamedBy.anything(desk.session().draft(), id);
+        List<EntryReferences.Reference> mentions =
+                EntryReferences.anything(desk.session().draft(), id);
         if (mentions.isEmpty()) {
             remove(index, Set.of());
             return;
@@ -185,7 +186,7 @@ public final class RouteHand implements RouteRow.Hand {
     private void remove(int index, Set<String> staying) {
         inHand = Math.max(0, index - 1);
         desk.session().change(d -> {
-            NamedBy.take(d, NamedBy.anything(d.whole(), idAt(index)), staying);
+            EntryReferences.take(d, EntryReferences.anything(d.whole(), idAt(index)), staying);
             RouteDraft.remove(d, index);
         });
     }
@@ -201,7 +202,7 @@ public final class RouteHand implements RouteRow.Hand {
     }
 
     /** Takes a pasted route, each section under a name of its own. */
-    void takePasted(List<PastedRoute> pasted) {
+    void takePasted(List<PastedSection> pasted) {
         desk.session().change(d -> RouteDraft.add(d, pasted));
     }
 }

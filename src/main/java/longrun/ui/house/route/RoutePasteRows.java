@@ -2,7 +2,7 @@ package longrun.ui.house.route;
 
 import com.vaadin.flow.dom.Element;
 import java.util.List;
-import longrun.draft.sections.PastedRoute;
+import longrun.draft.sections.PastedSection;
 import longrun.ui.frame.Dom;
 
 /** The sections of a paste as they were understood. */
@@ -10,13 +10,13 @@ final class RoutePasteRows {
 
     private RoutePasteRows() {}
 
-    static Element of(List<PastedRoute> lines) {
+    static Element of(List<PastedSection> lines) {
         Element heads = Dom.el("tr", "");
         for (String head : List.of("Section", "Leaves", "Legs", "Feeds", "Material")) {
             heads.appendChild(Dom.text("th", "", head).setAttribute("scope", "col"));
         }
         Element body = Dom.el("tbody", "");
-        for (PastedRoute l : lines) {
+        for (PastedSection l : lines) {
             body.appendChild(Dom.el(
                     "tr",
                     "",

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import longrun.draft.WrongEntry;
-import longrun.draft.sections.PastedRoute;
+import longrun.draft.sections.PastedSection;
 import longrun.draft.sections.RouteAnswer;
 import longrun.draft.sections.RouteLine;
 import longrun.draft.sections.RouteLines;
@@ -31,7 +31,7 @@ public final class RouteView implements Place {
     private final FittingSwitch fittings;
     private final WholeRouteBar whole;
     private final RouteTable table;
-    private final PastePreview<PastedRoute> paste =
+    private final PastePreview<PastedSection> paste =
             new PastePreview<>("route-paste-h", "section", p -> hand().takePasted(p));
     private final RouteFindings findings;
     private final DrawingPane drawing;
@@ -57,7 +57,7 @@ public final class RouteView implements Place {
         pressure = new PressurePart(desk);
         tubing = new TubingPanel(desk);
         laid = new SectionFacts(desk);
-        Element go = Dom.button("ask", "Say how the pressure is cut down");
+        Element go = Dom.button("ask", "Say how the pressure is reduced");
         go.addEventListener("click", e -> desk.goTo("/regulators"));
         noRegulator.appendChild(Dom.words("A section leaves a regulator, and none is entered yet. "), go);
         stale.setAttribute("role", "status");
@@ -222,7 +222,7 @@ public final class RouteView implements Place {
         return table;
     }
 
-    PastePreview<PastedRoute> paste() {
+    PastePreview<PastedSection> paste() {
         return paste;
     }
 

@@ -3,8 +3,8 @@ package longrun.ui.house.route;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
+import longrun.draft.sections.MakersTable;
 import longrun.draft.sections.TubingDraft;
-import longrun.draft.sections.TubingSheet;
 import longrun.finding.ListWords;
 import longrun.plan.json.PlanError;
 import longrun.review.Review;
@@ -150,7 +150,7 @@ final class TubingBlock {
             }
         }
         showName();
-        TubingSheet sheet = TubingSheet.of(desk.session().draft(), index);
+        MakersTable sheet = MakersTable.of(desk.session().draft(), index);
         showFaults(sheet.faults());
         Dom.retext(said, words(sheet, csv));
         Dom.setClass(said, "bad", !sheet.faults().isEmpty());
@@ -189,7 +189,7 @@ final class TubingBlock {
         }
     }
 
-    private static String words(TubingSheet sheet, String csv) {
+    private static String words(MakersTable sheet, String csv) {
         if (csv.isBlank()) {
             return "First line length_ft and the EHD sizes, then a line a length, capacities in thousand Btu/h of propane.";
         }
@@ -198,13 +198,13 @@ final class TubingBlock {
             return "Kept as typed, and sizes nothing until " + (n == 1 ? "this cell is" : "these " + n + " cells are")
                     + " mended. Each is named file:row:column.";
         }
-        return sheet.lacks().isEmpty()
+        return sheet.missing().isEmpty()
                 ? "Kept with the house."
-                : "Kept with the house. Before it can size a section it needs " + ListWords.all(sheet.lacks()) + ".";
+                : "Kept with the house. Before it can size a section it needs " + ListWords.all(sheet.missing()) + ".";
     }
 
-    private String usedWords(TubingSheet sheet, List<String> users) {
-        if (!sheet.lacks().isEmpty()) {
+    private String usedWords(MakersTable sheet, List<String> users) {
+        if (!sheet.missing().isEmpty()) {
             return "";
         }
         if (!users.isEmpty()) {
@@ -218,7 +218,7 @@ final class TubingBlock {
                         + " the pressures in its heading.";
     }
 
-    private static boolean fits(Review review, TubingSheet sheet) {
+    private static boolean fits(Review review, MakersTable sheet) {
         return review.plan().regulators().stream()
                 .anyMatch(r -> r.outlet()
                                 .is(p -> p.same(sheet.table().orElseThrow().inlet()))

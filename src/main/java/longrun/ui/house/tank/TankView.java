@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import longrun.draft.OpenInPlace;
 import longrun.draft.PlaceKind;
-import longrun.draft.entry.WrittenPlaces;
+import longrun.draft.entry.SingleOrList;
 import longrun.drawing.tank.TankYard;
 import longrun.plan.Plan;
 import longrun.plan.Tank;
@@ -115,7 +115,7 @@ public final class TankView extends FiguresPlace {
     /** Draws the tanks anew where their number changed. */
     @Override
     protected boolean drawEntries() {
-        List<String> now = WrittenPlaces.of(desk.session().draft(), "/tank", "/tanks");
+        List<String> now = SingleOrList.of(desk.session().draft(), "/tank", "/tanks");
         if (now.equals(bases)) {
             return false;
         }
@@ -149,7 +149,7 @@ public final class TankView extends FiguresPlace {
     /** Adds a tank unlike those entered; what stood alone becomes the first of a list. */
     void addTank() {
         int index = bases.size();
-        desk.session().change(d -> WrittenPlaces.addTank(d, index));
+        desk.session().change(d -> SingleOrList.addTank(d, index));
         fields().focus(bases.get(bases.size() - 1) + "/kind");
     }
 

@@ -13,7 +13,7 @@ import longrun.draft.demo.DemoHouse;
 import longrun.draft.entry.DraftEdit;
 import longrun.draft.entry.DraftTree;
 import longrun.draft.entry.Entered;
-import longrun.draft.entry.NamedBy;
+import longrun.draft.entry.EntryReferences;
 import longrun.sizing.SectionStatus;
 import longrun.store.Outcome;
 import longrun.ui.Fired;
@@ -33,8 +33,8 @@ class RemovalTest extends OpenHouse {
         id = store.create("Orchard house", DemoHouse.json()).id();
     }
 
-    private static List<String> words(List<NamedBy.Mention> mentions) {
-        return mentions.stream().map(NamedBy.Mention::words).toList();
+    private static List<String> words(List<EntryReferences.Reference> mentions) {
+        return mentions.stream().map(EntryReferences.Reference::words).toList();
     }
 
     private static void remove(HouseView page, int appliance) {
@@ -126,7 +126,7 @@ class RemovalTest extends OpenHouse {
                         + " gal\"},\"occasions\":{\"firing\":\"a\"},\"hotWater\":{\"useTemp\":\"105"
                         + " degF\",\"onDemand\":{\"appliance\":\"a\"}}},\"readings\":[{\"at\":\"a\",\"pressure\":\"10 in"
                         + " w.c.\"},{\"at\":\"a\"},{\"at\":\"b\"}]}");
-        List<NamedBy.Mention> mentions = NamedBy.appliance(Entered.of(draft), "/appliances/0");
+        List<EntryReferences.Reference> mentions = EntryReferences.appliance(Entered.of(draft), "/appliances/0");
         assertThat(words(mentions))
                 .containsExactly(
                         "The on-demand heater, under Hot water",
@@ -134,7 +134,7 @@ class RemovalTest extends OpenHouse {
                         "What fires together",
                         "A gauge reading of 10 in w.c., under Pipe route",
                         "A gauge reading, under Pipe route");
-        NamedBy.take(new DraftEdit(draft), mentions, Set.of());
+        EntryReferences.take(new DraftEdit(draft), mentions, Set.of());
         assertThat(draft.toString())
                 .isEqualTo("{\"appliances\":[{\"id\":\"a\"}],\"use\":{\"hotWater\":{\"useTemp\":\"105 degF\"}},"
                         + "\"readings\":[{\"at\":\"b\"}]}");
@@ -147,9 +147,9 @@ class RemovalTest extends OpenHouse {
                         + "{\"id\":\"C\",\"from\":\"A\"},{\"id\":\"D\",\"from\":\"C\"}],"
                         + "\"appliances\":[{\"id\":\"x\",\"fedBy\":\"B\"},{\"id\":\"y\",\"fedBy\":\"D\"}],"
                         + "\"readings\":[{\"at\":\"D\"},{\"at\":\"y\"},{\"at\":\"A\"}]}");
-        List<NamedBy.Mention> mentions = NamedBy.appliance(Entered.of(draft), "/appliances/1");
+        List<EntryReferences.Reference> mentions = EntryReferences.appliance(Entered.of(draft), "/appliances/1");
         assertThat(words(mentions)).contains("Sections C, D, which feed nothing else");
-        NamedBy.take(new DraftEdit(draft), mentions, Set.of());
+        EntryReferences.take(new DraftEdit(draft), mentions, Set.of());
         assertThat(draft.path("sections").toString())
                 .isEqualTo("[{\"id\":\"A\",\"from\":\"R1\"},{\"id\":\"B\",\"from\":\"A\"}]");
         assertThat(draft.path("readings").toString()).isEqualTo("[{\"at\":\"A\"}]");
@@ -159,8 +159,9 @@ class RemovalTest extends OpenHouse {
     void theOnlyPipeAfterARegulatorStaysUnlessItIsTicked() {
         ObjectNode draft = (ObjectNode)
                 tree("{\"sections\":[{\"id\":\"A\",\"from\":\"R1\"}],\"appliances\":[{\"id\":\"x\",\"fedBy\":\"A\"}]}");
-        assertThat(NamedBy.appliance(Entered.of(draft), "/appliances/0"))
-                .containsExactly(new NamedBy.Mention("/sections/0", "Section A, which feeds nothing else", false));
+        assertThat(EntryReferences.appliance(Entered.of(draft), "/appliances/0"))
+                .containsExactly(
+                        new EntryReferences.Reference("/sections/0", "Section A, which feeds nothing else", false));
     }
 
     @Test

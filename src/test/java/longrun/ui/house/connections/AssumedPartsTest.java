@@ -55,7 +55,7 @@ class AssumedPartsTest extends OpenHouses {
         assertThat(heater.countAssumed()).isEqualTo(2);
         assertThat(page.session().at("/appliances/0/connection/1/seen").isYes()).isTrue();
         assertThat(asked()).isEqualTo(1);
-        heater.seeAll();
+        heater.markAllSeen();
         assertThat(heater.countAssumed()).isZero();
         assertThat(asked()).isZero();
         page.session().undo();
@@ -72,7 +72,7 @@ class AssumedPartsTest extends OpenHouses {
     void partsAsAtAnotherApplianceAreAssumedAndNothingMeasuredThereIsTaken() {
         HookupParts range = parts(1);
         assertThat(range.othersWithParts()).containsOnlyKeys("/appliances/0");
-        range.beginAs("/appliances/0");
+        range.copyFrom("/appliances/0");
         assertThat(range.list()).hasSize(3);
         assertThat(range.countAssumed()).isEqualTo(3);
         assertThat(page.session().at("/appliances/1/connection/0/distance").isNothing())

@@ -191,6 +191,6 @@ class TubingPanelTest extends OpenRoutes {
         assertThat(desk.session().text("/tubingTables/0/name")).isEqualTo("Ridge");
         assertThat(view.heard()).containsKeys("tubing 0", "/tubingTables/0/csv", "/tubingTables/0/inlet in w.c.");
         view.typedBefore("tubing 7", "nothing there");
-        assertThat(desk.session().standing()).isInstanceOf(longrun.draft.SaveState.Kept.class);
+        assertThat(desk.session().saveState()).isInstanceOf(longrun.draft.SaveState.Saved.class);
     }
 }

@@ -6,15 +6,15 @@ import longrun.draft.entry.Entered;
 import org.junit.jupiter.api.Test;
 
 /** What one step of undo changed is told by its place, its thing and its name. */
-class StepTakenTest {
+class StepChangesTest {
 
-    private static StepTaken step(String before, String after) {
-        return StepTaken.between(Entered.parse(before), Entered.parse(after)).orElseThrow();
+    private static StepChanges step(String before, String after) {
+        return StepChanges.between(Entered.parse(before), Entered.parse(after)).orElseThrow();
     }
 
     @Test
     void anInputTakenBackIsToldWithItsAppliance() {
-        StepTaken step = step("""
+        StepChanges step = step("""
                 {"appliances":[{"id":"f","kind":"furnace","input":"80000 Btu/h"}]}""", """
                 {"appliances":[{"id":"f","kind":"furnace"}]}""");
         assertThat(step.where()).isEqualTo("Appliances, furnace, input");
@@ -25,7 +25,7 @@ class StepTakenTest {
 
     @Test
     void aSectionTakenAwayIsToldByItsNameThoughOthersMoveUp() {
-        StepTaken step = step("""
+        StepChanges step = step("""
                 {"sections":[{"id":"A"},{"id":"B"},{"id":"C"}]}""", """
                 {"sections":[{"id":"A"},{"id":"C"}]}""");
         assertThat(step.pointers()).containsExactly("/sections/1");
@@ -34,7 +34,7 @@ class StepTakenTest {
 
     @Test
     void legsAreOneEntryHoweverManyOfThemChanged() {
-        StepTaken step = step("""
+        StepChanges step = step("""
                 {"sections":[{"id":"A","legs":["up 3 ft","north 4 ft"]}]}""", """
                 {"sections":[{"id":"A","legs":["up 3 ft"]}]}""");
         assertThat(step.pointers()).containsExactly("/sections/0/legs");
@@ -43,6 +43,6 @@ class StepTakenTest {
     @Test
     void nothingIsToldWhereNothingChanged() {
         Entered same = Entered.parse("{\"name\":\"House\"}");
-        assertThat(StepTaken.between(same, same)).isEmpty();
+        assertThat(StepChanges.between(same, same)).isEmpty();
     }
 }

@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What is spoken of the answer; the browser speaks only what has changed. */
-public final class Spoken {
+public final class Announcements {
 
-    private Spoken() {}
+    private Announcements() {}
 
     public static Map<String, String> of(RunDraft draft, RunAnswer answer, RunState state) {
         Map<String, String> facts = new LinkedHashMap<>();

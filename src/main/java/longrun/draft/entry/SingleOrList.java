@@ -8,9 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Where entries stand that a plan may write once or as a list. */
-public final class WrittenPlaces {
+public final class SingleOrList {
 
-    private WrittenPlaces() {}
+    private SingleOrList() {}
 
     /** The pointers of what stands there; the plain one where nothing does. */
     public static List<String> of(Entered draft, String... pointers) {

@@ -13,7 +13,7 @@ import java.util.List;
  * @param material as a plan writes it; empty where the list does not say
  * @param problems what was not understood
  */
-public record PastedRoute(
+public record PastedSection(
         String id,
         String from,
         List<String> legs,

@@ -12,10 +12,10 @@ import longrun.draft.entry.DraftEdit;
 import longrun.draft.entry.Entered;
 
 /**
- * How the pressure is cut down between tank and appliances. A choice fills in the regulators with their settings and
+ * How the pressure is reduced between tank and appliances. A choice fills in the regulators with their settings and
  * drops, and the pipe between them; pipes already entered stay and leave the last regulator.
  */
-public enum PressureCut {
+public enum PressureReduction {
     WALL(
             "10 psi line to a regulator on the wall",
             "First stage at the tank, second stage at the house; 11 in. w.c. inside.",
@@ -48,7 +48,7 @@ public enum PressureCut {
     private final String note;
     private final List<Step> steps;
 
-    PressureCut(String title, String note, List<Step> steps) {
+    PressureReduction(String title, String note, List<Step> steps) {
         this.title = title;
         this.note = note;
         this.steps = steps;
@@ -63,10 +63,10 @@ public enum PressureCut {
     }
 
     /** Which of the three a draft's regulators are, if it is one of them. */
-    public static Optional<PressureCut> of(Entered draft) {
+    public static Optional<PressureReduction> of(Entered draft) {
         List<String> kinds = new ArrayList<>();
         draft.get(REGULATORS).forEach(r -> kinds.add(r.textOf("kind")));
-        for (PressureCut each : values()) {
+        for (PressureReduction each : values()) {
             if (each.steps.stream().map(Step::kind).toList().equals(kinds)) {
                 return Optional.of(each);
             }

@@ -14,15 +14,15 @@ import longrun.plan.PlanPath;
  * @param pointers where the two drafts differ, in the plan's order
  * @param where the first of them in words, its place first
  */
-public record StepTaken(List<String> pointers, String where) {
+public record StepChanges(List<String> pointers, String where) {
 
     /** What differs between two drafts; empty where nothing does. */
-    static Optional<StepTaken> between(Entered before, Entered after) {
+    static Optional<StepChanges> between(Entered before, Entered after) {
         List<String> pointers = new ArrayList<>();
         collect(before.node(), after.node(), "", pointers);
         return pointers.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new StepTaken(List.copyOf(pointers), where(before, after, pointers.get(0))));
+                : Optional.of(new StepChanges(List.copyOf(pointers), where(before, after, pointers.get(0))));
     }
 
     /** Whether any of it is entered in a place. */

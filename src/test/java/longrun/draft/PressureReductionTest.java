@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** How the pressure is cut down: what a picture fills in, and that pipes already entered stay. */
-class PressureCutTest {
+/** How the pressure is reduced: what a picture fills in, and that pipes already entered stay. */
+class PressureReductionTest {
 
     private static ObjectNode plan(String json) {
         try {
@@ -31,7 +31,7 @@ class PressureCutTest {
 
     private static ObjectNode withHouse() {
         ObjectNode plan = empty();
-        PressureCut.WALL.into(new DraftEdit(plan));
+        PressureReduction.WALL.into(new DraftEdit(plan));
         plan.withArray("sections").add(plan("{'id':'A','from':'R2','material':'steel','legs':['20 ft']}"));
         plan.withArray("sections").add(plan("{'id':'B','from':'A','material':'steel','legs':['10 ft']}"));
         return plan;
@@ -50,17 +50,17 @@ class PressureCutTest {
 
     @ParameterizedTest
     @EnumSource
-    void whatAPictureFillsInCanBeReadAndIsThatPicture(PressureCut cut) {
+    void whatAPictureFillsInCanBeReadAndIsThatPicture(PressureReduction cut) {
         ObjectNode plan = empty();
         cut.into(new DraftEdit(plan));
         assertThat(PlanReader.read(plan).errors()).isEmpty();
-        assertThat(PressureCut.of(Entered.of(plan))).contains(cut);
+        assertThat(PressureReduction.of(Entered.of(plan))).contains(cut);
     }
 
     @Test
     void aWallRegulatorIsFedByABuriedLineAtTenPsi() {
         ObjectNode plan = empty();
-        PressureCut.WALL.into(new DraftEdit(plan));
+        PressureReduction.WALL.into(new DraftEdit(plan));
         assertThat(edges(plan)).containsExactly("R1>Y1", "tank>R1", "Y1>R2");
         assertThat(plan.at("/regulators/0/outlet").asText()).isEqualTo("10 psi");
         assertThat(plan.at("/regulators/0/allowedDrop").asText()).isEqualTo("1 psi");
@@ -70,7 +70,7 @@ class PressureCutTest {
     @Test
     void bothStagesAtTheTankLetThePipesGoOnFromTheYardLine() {
         ObjectNode plan = withHouse();
-        PressureCut.TANK.into(new DraftEdit(plan));
+        PressureReduction.TANK.into(new DraftEdit(plan));
         assertThat(edges(plan)).containsExactly("R1>Y1", "Y1>A", "A>B", "tank>R1");
         assertThat(plan.at("/regulators/0/outlet").asText()).isEqualTo("11 in w.c.");
     }
@@ -79,15 +79,15 @@ class PressureCutTest {
     void backToTheWallIsTheHouseAsItWas() {
         ObjectNode plan = withHouse();
         ObjectNode before = plan.deepCopy();
-        PressureCut.TANK.into(new DraftEdit(plan));
-        PressureCut.WALL.into(new DraftEdit(plan));
+        PressureReduction.TANK.into(new DraftEdit(plan));
+        PressureReduction.WALL.into(new DraftEdit(plan));
         assertThat(edges(plan)).isEqualTo(edges(before));
     }
 
     @Test
     void twoPsiPutsALineRegulatorBeforeThePipesOfTheHouse() {
         ObjectNode plan = withHouse();
-        PressureCut.TWO_PSI.into(new DraftEdit(plan));
+        PressureReduction.TWO_PSI.into(new DraftEdit(plan));
         assertThat(edges(plan)).contains("R2>C", "C>R3", "R3>A", "A>B", "Y1>R2");
         assertThat(PlanReader.read(plan).errors()).isEmpty();
     }
@@ -96,14 +96,14 @@ class PressureCutTest {
     void aPressureOfOnesOwnStaysWhenTheSamePictureIsChosenAgain() {
         ObjectNode plan = withHouse();
         ((ObjectNode) plan.at("/regulators/1")).put("outlet", "12 in w.c.");
-        PressureCut.WALL.into(new DraftEdit(plan));
+        PressureReduction.WALL.into(new DraftEdit(plan));
         assertThat(plan.at("/regulators/1/outlet").asText()).isEqualTo("12 in w.c.");
     }
 
     @Test
     void regulatorsOfAnotherArrangementAreLeftAlone() {
         ObjectNode plan = plan("{'regulators':[{'id':'X','kind':'single-stage'}]}");
-        assertThat(PressureCut.canChoose(Entered.of(plan))).isFalse();
+        assertThat(PressureReduction.canChoose(Entered.of(plan))).isFalse();
     }
 
     @Test
@@ -113,7 +113,7 @@ class PressureCutTest {
                         + "'sections':[{'id':'A','from':'R1','material':'steel','legs':['22 ft']}]}");
         ObjectNode house = (ObjectNode) RunToHouse.house(Entered.of(run)).node();
         assertThat(edges(house)).containsExactly("R1>Y1", "R2>A", "tank>R1", "Y1>R2");
-        assertThat(PressureCut.of(Entered.of(house))).contains(PressureCut.WALL);
+        assertThat(PressureReduction.of(Entered.of(house))).contains(PressureReduction.WALL);
         assertThat(PlanReader.read(house).errors()).isEmpty();
         assertThat(edges(run)).as("the run itself").containsExactly("R1>A", ">R1");
     }

@@ -11,13 +11,13 @@ import longrun.sizing.StageSize;
 import org.jspecify.annotations.Nullable;
 
 /** A house sized at each position of the fitting switch; once for each review, since a large one takes its time. */
-public final class FittingWays {
+public final class AllowanceComparison {
 
     private final Map<Allowance, Sizing> sized = new EnumMap<>(Allowance.class);
     private @Nullable Review sizedOf;
 
     /** What a position would do to the run of a section; empty while its longest run is not known. */
-    public Optional<FittingEffect> effect(Review review, int section, Allowance allowance) {
+    public Optional<AllowanceEffect> effect(Review review, int section, Allowance allowance) {
         Sizing other = at(review, allowance);
         int stage = review.piping().stageIndex(section);
         if (stage < 0) {
@@ -27,7 +27,7 @@ public final class FittingWays {
         if (size.longestRun().isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new FittingEffect(
+        return Optional.of(new AllowanceEffect(
                 size.allowance().orElse(Length.ZERO), other.section(section).rowRun()));
     }
 

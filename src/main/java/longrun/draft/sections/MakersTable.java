@@ -17,29 +17,29 @@ import longrun.quantity.Pressure;
  *
  * @param table the table, where its cells can be read
  * @param faults each wrong cell as "file:row:column: what, write what"
- * @param lacks what is still to be entered before it can size a line
+ * @param missing what is still to be entered before it can size a line
  */
-public record TubingSheet(Optional<CapacityTable> table, List<String> faults, List<String> lacks) {
+public record MakersTable(Optional<CapacityTable> table, List<String> faults, List<String> missing) {
 
-    public static TubingSheet of(Entered draft, int index) {
+    public static MakersTable of(Entered draft, int index) {
         String at = TubingDraft.at(index);
         String name = TubingDraft.name(draft, index);
         String csv = draft.at(at + "/csv").text();
         Optional<Pressure> inlet = pressure(draft, at + "/inlet");
         Optional<Pressure> drop = pressure(draft, at + "/drop");
-        List<String> lacks = new ArrayList<>();
+        List<String> missing = new ArrayList<>();
         if (name.isEmpty()) {
-            lacks.add("its name");
+            missing.add("its name");
         }
         if (inlet.isEmpty()) {
-            lacks.add("the inlet pressure");
+            missing.add("the inlet pressure");
         }
         if (drop.isEmpty()) {
-            lacks.add("the drop it allows");
+            missing.add("the drop it allows");
         }
         if (csv.isBlank()) {
-            lacks.add("its cells");
-            return new TubingSheet(Optional.empty(), List.of(), lacks);
+            missing.add("its cells");
+            return new MakersTable(Optional.empty(), List.of(), missing);
         }
         try {
             boolean both = inlet.isPresent() && drop.isPresent();
@@ -49,9 +49,9 @@ public record TubingSheet(Optional<CapacityTable> table, List<String> faults, Li
                     both ? inlet.get() : Pressure.ofInWc(11),
                     both ? drop.get() : Pressure.ofInWc(0.5),
                     csv);
-            return new TubingSheet(Optional.of(table), List.of(), lacks);
+            return new MakersTable(Optional.of(table), List.of(), missing);
         } catch (OwnTableFaults e) {
-            return new TubingSheet(Optional.empty(), e.faults(), lacks);
+            return new MakersTable(Optional.empty(), e.faults(), missing);
         }
     }
 

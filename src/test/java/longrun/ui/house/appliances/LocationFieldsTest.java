@@ -8,7 +8,7 @@ import longrun.ui.house.OpenHouse;
 import org.junit.jupiter.api.Test;
 
 /** What is asked of an appliance hangs on its kind, its vent and the room it stands in. */
-class StandingTest extends OpenHouse {
+class LocationFieldsTest extends OpenHouse {
 
     private String asked(String appliance) {
         id = store.create("", """

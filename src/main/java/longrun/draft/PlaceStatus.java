@@ -16,22 +16,22 @@ import longrun.holdpoint.HoldPoints;
  *
  * @param must whether something in it must be mended
  */
-public record OpenInPlace(String words, boolean must) {
+public record PlaceStatus(String words, boolean must) {
 
     /** What electricity costs is no hot water yet. */
     private static final String PRICE_OF_POWER = "/use/pricePerKwh";
 
     /** Of every place, in their order. */
-    public static Map<PlaceKind, OpenInPlace> all(HouseSession session) {
+    public static Map<PlaceKind, PlaceStatus> all(HouseSession session) {
         OpenQuestions questions = OpenQuestions.of(session);
-        Map<PlaceKind, OpenInPlace> out = new EnumMap<>(PlaceKind.class);
+        Map<PlaceKind, PlaceStatus> out = new EnumMap<>(PlaceKind.class);
         for (PlaceKind place : PlaceKind.values()) {
             out.put(place, of(session, place, questions));
         }
         return out;
     }
 
-    private static OpenInPlace of(HouseSession session, PlaceKind place, OpenQuestions questions) {
+    private static PlaceStatus of(HouseSession session, PlaceKind place, OpenQuestions questions) {
         if (place == PlaceKind.FINDINGS) {
             return counted(session.findings(), session.errors().size(), questions.count(), "none yet");
         }
@@ -39,14 +39,14 @@ public record OpenInPlace(String words, boolean must) {
             return recorded(session);
         }
         if (place == PlaceKind.PAPERS) {
-            return new OpenInPlace(session.review().isPresent() ? "as far as it is known" : "none yet", false);
+            return new PlaceStatus(session.review().isPresent() ? "as far as it is known" : "none yet", false);
         }
         List<Finding> own =
                 session.findings().stream().filter(f -> place.holds(f.field())).toList();
         long wrong = session.errors().keySet().stream().filter(place::holds).count();
-        return isBegun(session, place)
+        return isStarted(session, place)
                 ? counted(own, (int) wrong, questions.countIn(place), none(session, place))
-                : unbegun(counted(own, (int) wrong, 0, ""));
+                : notStarted(counted(own, (int) wrong, 0, ""));
     }
 
     /** An appliance that no section feeds lacks its pipe. */
@@ -60,7 +60,7 @@ public record OpenInPlace(String words, boolean must) {
     }
 
     /** Of the points before the valve only what is recorded: what is open for them stands in the other places. */
-    private static OpenInPlace recorded(HouseSession session) {
+    private static PlaceStatus recorded(HouseSession session) {
         long wrong = session.errors().keySet().stream()
                 .filter(PlaceKind.VALVE::holds)
                 .count();
@@ -69,22 +69,22 @@ public record OpenInPlace(String words, boolean must) {
         }
         return session.review()
                 .map(HoldPoints::of)
-                .map(all -> new OpenInPlace(
+                .map(all -> new PlaceStatus(
                         all.done() == 0
                                 ? "nothing recorded yet"
                                 : all.done() + " of " + all.points().size() + " recorded",
                         all.points().stream().anyMatch(s -> s.record() == HoldPoints.Record.REASON_MISSING)))
-                .orElse(new OpenInPlace("not known", false));
+                .orElse(new PlaceStatus("not known", false));
     }
 
     /** Of a place in which nothing stands yet it is never said that nothing is lacking; its questions come with it. */
-    public static OpenInPlace unbegun(OpenInPlace lack) {
-        return new OpenInPlace(
+    public static PlaceStatus notStarted(PlaceStatus lack) {
+        return new PlaceStatus(
                 lack.words().isEmpty() ? "not entered yet" : "not entered yet, " + lack.words(), lack.must());
     }
 
     /** Whether anything is entered in a place. */
-    public static boolean isBegun(HouseSession session, PlaceKind place) {
+    public static boolean isStarted(HouseSession session, PlaceKind place) {
         return switch (place) {
             case HOUSE -> anyIn(session.tree(), "", p -> place.holds(p) && !p.equals("/format"));
             case APPLIANCES -> !session.at("/appliances").isEmpty();
@@ -138,11 +138,11 @@ public record OpenInPlace(String words, boolean must) {
     }
 
     /** What findings come to in words; those answered are left out. */
-    public static OpenInPlace counted(List<Finding> findings, int wrong, String none) {
+    public static PlaceStatus counted(List<Finding> findings, int wrong, String none) {
         return counted(findings, wrong, (int) count(findings, Severity.NOTE), none);
     }
 
-    private static OpenInPlace counted(List<Finding> findings, int wrong, int questions, String none) {
+    private static PlaceStatus counted(List<Finding> findings, int wrong, int questions, String none) {
         long must = count(findings, Severity.MUST_FIX);
         String words = java.util.stream.Stream.of(
                         wrong == 0 ? "" : wrong == 1 ? "1 entry not understood" : wrong + " entries not understood",
@@ -151,7 +151,7 @@ public record OpenInPlace(String words, boolean must) {
                         several(questions, "question"))
                 .filter(s -> !s.isEmpty())
                 .collect(Collectors.joining(", "));
-        return new OpenInPlace(words.isEmpty() ? none : words, must > 0);
+        return new PlaceStatus(words.isEmpty() ? none : words, must > 0);
     }
 
     static long count(List<Finding> findings, Severity severity) {

@@ -6,9 +6,9 @@ import longrun.piping.Stage;
 import longrun.review.Review;
 
 /** Which line is in hand while none is chosen, the same in the answer and on the route. */
-public final class LineInHand {
+public final class DefaultSection {
 
-    private LineInHand() {}
+    private DefaultSection() {}
 
     /** The line that leaves the last regulator, where the house begins; empty while there is no line. */
     public static OptionalInt usual(Review review) {

@@ -11,7 +11,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 
 /** What is asked of an appliance by where it stands: only what the rules ask of one of its kind, vent and room. */
-final class Standing {
+final class LocationFields {
 
     private final HousePage desk;
 
@@ -22,10 +22,10 @@ final class Standing {
 
     private record Asked(String rule, String place, Element field) {}
 
-    Standing(HousePage desk, ApplianceFields all, String at) {
+    LocationFields(HousePage desk, ApplianceFields all, String at) {
         this.desk = desk;
         Element grid = Dom.el("div", "grid");
-        for (ApplianceEntry entry : ApplianceEntry.listAll(ApplianceEntry.Group.STANDING)) {
+        for (ApplianceEntry entry : ApplianceEntry.listAll(ApplianceEntry.Group.LOCATION)) {
             Field field = all.make(entry);
             grid.appendChild(field.element());
             asked.put(field.pointer(), new Asked(entry.rule(), at + entry.place(), field.element()));

@@ -9,4 +9,4 @@ import longrun.quantity.Length;
  * @param added to its measured length
  * @param row of the table it leads to; empty where no row is as long
  */
-public record FittingEffect(Length added, Optional<Length> row) {}
+public record AllowanceEffect(Length added, Optional<Length> row) {}

@@ -8,11 +8,11 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 
 /** The months in which gas is used for something, as a list of their numbers; no list is the whole year. */
-public final class ListedMonths {
+public final class MonthsOfUse {
 
     private static final String MONTHS = "months";
 
-    private ListedMonths() {}
+    private MonthsOfUse() {}
 
     /** Whether a use names a month. */
     public static boolean has(Entered use, int month) {

@@ -10,7 +10,7 @@ import java.util.Set;
 import longrun.words.IsolatedName;
 
 /** What else in a draft names a thing that is to be taken away, and how it goes with it or lets go of its name. */
-public final class NamedBy {
+public final class EntryReferences {
 
     /** Where a plan names an appliance; a star is an item of a list, or the one that stands without a list. */
     private static final List<String> APPLIANCES = List.of(
@@ -22,16 +22,16 @@ public final class NamedBy {
     /** Where it names anything at all. */
     private static final List<String> ANYTHING = List.of("readings/*/at", "answers/*/at");
 
-    private NamedBy() {}
+    private EntryReferences() {}
 
     /**
      * An entry that names it.
      *
      * @param pointer where the name stands; a section, where it is one that feeds nothing else
      * @param words what it is, in words
-     * @param goesAlong whether it usually goes with it
+     * @param removedToo whether it usually goes with it
      */
-    public record Mention(String pointer, String words, boolean goesAlong) {
+    public record Reference(String pointer, String words, boolean removedToo) {
 
         private boolean isPipe() {
             return pointer.startsWith("/sections/");
@@ -39,16 +39,16 @@ public final class NamedBy {
     }
 
     /** What names the appliance at a pointer, the pipe that feeds nothing else last; empty where its id is another's too. */
-    public static List<Mention> appliance(Entered entered, String pointer) {
+    public static List<Reference> appliance(Entered entered, String pointer) {
         JsonNode draft = entered.node();
         String id = draft.at(pointer + "/id").asText("");
         if (id.isEmpty() || isTwice(draft.path("appliances"), id)) {
             return List.of();
         }
-        List<Mention> out = new ArrayList<>();
+        List<Reference> out = new ArrayList<>();
         for (String each : APPLIANCES) {
             for (String at : naming(draft, each, id)) {
-                out.add(new Mention(at, words(draft, at), true));
+                out.add(new Reference(at, words(draft, at), true));
             }
         }
         out.addAll(anything(draft, id));
@@ -60,15 +60,15 @@ public final class NamedBy {
     }
 
     /** What was read or answered at a thing. */
-    public static List<Mention> anything(Entered entered, String id) {
+    public static List<Reference> anything(Entered entered, String id) {
         return anything(entered.node(), id);
     }
 
-    private static List<Mention> anything(JsonNode draft, String id) {
-        List<Mention> out = new ArrayList<>();
+    private static List<Reference> anything(JsonNode draft, String id) {
+        List<Reference> out = new ArrayList<>();
         for (String each : ANYTHING) {
             for (String at : naming(draft, each, id)) {
-                out.add(new Mention(at, words(draft, at), true));
+                out.add(new Reference(at, words(draft, at), true));
             }
         }
         return out;
@@ -79,14 +79,14 @@ public final class NamedBy {
      *
      * @param staying the pointers of those that stay, with the name open
      */
-    public static void take(DraftEdit edit, List<Mention> mentions, Set<String> staying) {
+    public static void take(DraftEdit edit, List<Reference> mentions, Set<String> staying) {
         take(edit.root(), mentions, staying);
     }
 
-    private static void take(ObjectNode draft, List<Mention> mentions, Set<String> staying) {
-        List<Mention> lastFirst = new ArrayList<>(mentions);
+    private static void take(ObjectNode draft, List<Reference> mentions, Set<String> staying) {
+        List<Reference> lastFirst = new ArrayList<>(mentions);
         Collections.reverse(lastFirst);
-        for (Mention m : lastFirst) {
+        for (Reference m : lastFirst) {
             if (m.isPipe()) {
                 continue;
             }
@@ -211,7 +211,7 @@ public final class NamedBy {
     }
 
     /** It goes along by itself only where another branch stays: else no pipe would be left after the regulator. */
-    private static Mention pipe(JsonNode draft, List<Integer> drop) {
+    private static Reference pipe(JsonNode draft, List<Integer> drop) {
         JsonNode sections = draft.path("sections");
         List<String> names = new ArrayList<>();
         StringBuilder pointer = new StringBuilder("/sections");
@@ -224,7 +224,7 @@ public final class NamedBy {
         String which = names.size() == 1
                 ? "Section " + names.get(0) + ", which feeds"
                 : "Sections " + String.join(", ", names) + ", which feed";
-        return new Mention(pointer.toString(), which + " nothing else", branches);
+        return new Reference(pointer.toString(), which + " nothing else", branches);
     }
 
     // How it goes.
@@ -253,11 +253,11 @@ public final class NamedBy {
         ObjectNode draft = edit.root();
         String id = draft.at(at + "/id").asText();
         DraftTree.remove(draft, at);
-        draft.path("appliances").forEach(a -> letGo(a, "room", id));
-        draft.path("rooms").forEach(r -> r.path("openings").forEach(o -> letGo(o, "to", id)));
+        draft.path("appliances").forEach(a -> clear(a, "room", id));
+        draft.path("rooms").forEach(r -> r.path("openings").forEach(o -> clear(o, "to", id)));
     }
 
-    private static void letGo(JsonNode thing, String entry, String id) {
+    private static void clear(JsonNode thing, String entry, String id) {
         if (thing instanceof ObjectNode object && object.path(entry).asText().equals(id)) {
             object.remove(entry);
         }
