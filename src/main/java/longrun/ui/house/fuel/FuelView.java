@@ -4,8 +4,8 @@ import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import longrun.draft.OpenInPlace;
 import longrun.draft.PlaceKind;
+import longrun.draft.PlaceStatus;
 import longrun.draft.entry.MonthlyMeans;
 import longrun.fuel.FuelReport;
 import longrun.plan.Plan;
@@ -61,7 +61,7 @@ public final class FuelView extends FiguresPlace {
                         PlacePart.of("heating", "Heating", "", uses.heating()),
                         PlacePart.of("truck", "Supplier", "", deliveries.supplier())),
                 Dom.el("div", "", year, spell));
-        boolean begun = isBegun(); // what draws nothing yet stands behind the entries that it needs
+        boolean begun = isStarted(); // what draws nothing yet stands behind the entries that it needs
         holds(begun ? level : entries, begun ? entries : level);
         holds(
                 PlacePart.of(
@@ -109,13 +109,13 @@ public final class FuelView extends FiguresPlace {
         tickets.show(fuel.calibration());
     }
 
-    private boolean isBegun() {
-        return OpenInPlace.isBegun(desk.session(), PlaceKind.FUEL);
+    private boolean isStarted() {
+        return PlaceStatus.isStarted(desk.session(), PlaceKind.FUEL);
     }
 
     /** A heading stands only over something; figures only while there is a review of what is entered. */
     private void showParts() {
-        boolean known = desk.session().review().isPresent() && isBegun();
+        boolean known = desk.session().review().isPresent() && isStarted();
         Dom.show(level, known);
         Dom.show(year, known);
         Dom.show(months, known);

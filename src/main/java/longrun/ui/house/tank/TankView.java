@@ -4,8 +4,8 @@ import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import longrun.draft.OpenInPlace;
 import longrun.draft.PlaceKind;
+import longrun.draft.PlaceStatus;
 import longrun.draft.entry.SingleOrList;
 import longrun.drawing.tank.TankYard;
 import longrun.plan.Plan;
@@ -88,7 +88,7 @@ public final class TankView extends FiguresPlace {
         Element stands = PlacePart.beside(
                 PlacePart.of("stands", "What stands there", "", tanks, Dom.el("p", "acts", another)), holds);
         // what draws nothing yet stands behind the entries that it needs
-        boolean begun = OpenInPlace.isBegun(desk.session(), PlaceKind.TANK);
+        boolean begun = PlaceStatus.isStarted(desk.session(), PlaceKind.TANK);
         holds(begun ? vapour : stands, begun ? stands : vapour);
         holds(
                 asked,
@@ -169,7 +169,7 @@ public final class TankView extends FiguresPlace {
     @Override
     protected void work() {
         Optional<Review> review = desk.session().review();
-        boolean known = review.isPresent() && OpenInPlace.isBegun(desk.session(), PlaceKind.TANK);
+        boolean known = review.isPresent() && PlaceStatus.isStarted(desk.session(), PlaceKind.TANK);
         figures.forEach(f -> Dom.show(f, known));
         if (review.isEmpty()) {
             yards.forEach(y -> Dom.show(y.element(), false));
