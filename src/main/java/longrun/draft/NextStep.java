@@ -2,15 +2,12 @@ package longrun.draft;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import longrun.draft.entry.Entered;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
-import longrun.plan.Appliance;
 import longrun.review.Review;
-import longrun.words.Names;
 import longrun.words.QuestionsByWhom;
 import longrun.words.Sentence;
 
@@ -175,17 +172,8 @@ public record NextStep(String words, String pointer) {
     }
 
     private static String called(Optional<Review> review, int index) {
-        return review.map(r -> r.plan().appliances())
-                .filter(all -> index < all.size())
-                .map(all -> all.get(index))
-                .map(NextStep::name)
+        return review.filter(r -> index < r.plan().appliances().size())
+                .map(r -> r.piping().names().called(r.plan().appliances().get(index)))
                 .orElse("the appliance");
-    }
-
-    private static String name(Appliance appliance) {
-        String name = Names.of(appliance);
-        return name.isEmpty()
-                ? "the appliance"
-                : "the " + name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }
 }

@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import longrun.draft.entry.Entered;
+import longrun.draft.entry.EnteredAppliances;
 import longrun.finding.EntryName;
 import longrun.plan.PlanPath;
 import longrun.plan.json.PlanError;
@@ -62,7 +63,8 @@ public record WrongEntry(String pointer, String where, String says) {
         String number = String.valueOf(at.findIndex().getAsInt() + 1);
         String id = item.textOf("id", number);
         return switch (at.step(0)) {
-            case "appliances" -> IsolatedName.of(ApplianceChoices.of(draft).getOrDefault(id, "appliance " + id));
+            case "appliances" ->
+                IsolatedName.of(EnteredAppliances.of(draft).name(at.findIndex().getAsInt()));
             case "sections" -> "section " + IsolatedName.of(id);
             case "regulators" -> "regulator " + IsolatedName.of(id);
             case "rooms" -> IsolatedName.of(item.textOf("name", id));

@@ -37,7 +37,7 @@ public record Predicted(
             out.add(of(
                     plan,
                     a.id(),
-                    a.called(),
+                    pressures.sizing().piping().names().called(a),
                     ReadingKind.FLOWING_ALL,
                     pressures.outlet(i).pressureAtInlet()));
         }

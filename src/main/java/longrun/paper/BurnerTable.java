@@ -22,7 +22,7 @@ final class BurnerTable {
             Appliance a = review.plan().appliances().get(i);
             OutletPressure p = review.pressures().outlet(i);
             rows.add(List.of(
-                    Names.of(a),
+                    Names.of(review, a),
                     a.minInlet().findValue().map(Show::pressure).orElse(SheetWords.BLANK),
                     SheetWords.pressure(p.pressureAtInlet()),
                     SheetWords.BLANK,

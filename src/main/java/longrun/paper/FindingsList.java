@@ -40,7 +40,7 @@ final class FindingsList {
         boolean must = f.severity() == Severity.MUST_FIX;
         Element p = Html.el("p", must ? "f must" : "f");
         p.appendChild(Html.text("b", "", (must ? "\u25A0 Must fix. " : "\u25B2 Caution. ")));
-        String where = f.named() ? "" : Names.capital(Names.of(review.plan(), f.at())) + ": ";
+        String where = f.named() ? "" : Names.capital(Names.of(review, f.at())) + ": ";
         p.appendText(Html.printable(where + FindingWords.whole(f) + " "));
         p.appendChild(Html.text("span", "q", "(" + reference(f) + ")"));
         f.answer()
@@ -67,9 +67,7 @@ final class FindingsList {
         byWhom.forEach((whom, questions) -> {
             out.add(Html.text("h3", "", QuestionsByWhom.heading(whom)));
             questions.forEach(q -> out.add(Html.text(
-                    "p",
-                    "f",
-                    "\u25CB " + Sentence.of(q.ask().orElse(Names.of(review.plan(), q.at()) + ": " + q.found())))));
+                    "p", "f", "\u25CB " + Sentence.of(q.ask().orElse(Names.of(review, q.at()) + ": " + q.found())))));
         });
         return out;
     }

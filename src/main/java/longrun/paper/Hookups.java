@@ -27,7 +27,7 @@ final class Hookups {
         List<List<String>> rows = new ArrayList<>();
         for (Appliance a : review.plan().appliances()) {
             rows.add(List.of(
-                    Names.of(a),
+                    Names.of(review, a),
                     a.fedBy().findValue().orElse("no section feeds it"),
                     a.input().findText().orElse(SheetWords.BLANK),
                     parts(a)));

@@ -50,7 +50,7 @@ final class LoadTables {
                 .toList();
         for (Appliance a : all) {
             if (largest.contains(a)) {
-                rows.add(List.of(SheetWords.shortened(Names.of(a), NAME), use(a), input(a)));
+                rows.add(List.of(SheetWords.shortened(review, a, NAME), use(a), input(a)));
             }
         }
         if (own < all.size()) {

@@ -135,9 +135,7 @@ final class SizingSchedule {
     }
 
     private String to(int s) {
-        return piping.findOutlet(s)
-                .map(o -> SheetWords.outlet(review.plan(), o))
-                .orElse("branch");
+        return piping.findOutlet(s).map(o -> SheetWords.outlet(review, o)).orElse("branch");
     }
 
     private String key(CapacityTable table) {
@@ -177,7 +175,7 @@ final class SizingSchedule {
                 name,
                 "Longest run " + SheetWords.feet(size.longestRun()) + " ft, to "
                         + size.longestRunTo()
-                                .map(o -> SheetWords.outlet(review.plan(), o))
+                                .map(o -> SheetWords.outlet(review, o))
                                 .orElse("its end")
                         + ": measured " + String.join(" + ", way) + " = " + SheetWords.feet(size.measured())
                         + "; fittings " + items + " = " + SheetWords.feet(size.allowance())

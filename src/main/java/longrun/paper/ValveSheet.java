@@ -104,7 +104,7 @@ final class ValveSheet implements Sheet {
         boolean must = f.severity() == Severity.MUST_FIX;
         Element p = Html.el("p", must ? "f must" : "f");
         p.appendChild(Html.text("b", "", must ? "\u25A0 Must fix. " : "\u25B2 Caution. "));
-        p.appendText(Html.printable(Sentence.of(Names.of(review.plan(), f.at()) + ": " + f.found())));
+        p.appendText(Html.printable(Sentence.of(Names.of(review, f.at()) + ": " + f.found())));
         return p;
     }
 

@@ -35,7 +35,8 @@ public final class MissingEntries {
         }
         assumed(plan, out);
         for (int i = 0; i < plan.appliances().size(); i++) {
-            appliance(plan.appliances().get(i), "/appliances/" + i, out);
+            Appliance a = plan.appliances().get(i);
+            appliance(a, piping.names().called(a), "/appliances/" + i, out);
         }
         plan.diversity()
                 .filter(d -> d.share().isKnown() && !d.reason().is(r -> !r.isBlank()))
@@ -152,14 +153,12 @@ public final class MissingEntries {
         return (ids.size() == 1 ? "section " : "sections ") + ListWords.most(ids, NAMED);
     }
 
-    private static void appliance(Appliance a, String at, List<Finding> out) {
+    private static void appliance(Appliance a, String called, String at, List<Finding> out) {
         if (!a.input().isKnown()) {
             out.add(question(a.id(), "the input is not entered", Citation.fuelGasCode("402.2"))
                     .required("INPUT of the rating plate, propane line, in Btu/h")
                     .remedy("read the rating plate")
-                    .ask(
-                            AskWhom.RATING_PLATE,
-                            "What INPUT, Btu/h, does the plate of " + a.called() + " give for propane?")
+                    .ask(AskWhom.RATING_PLATE, "What INPUT, Btu/h, does the plate of " + called + " give for propane?")
                     .at(at + "/input"));
         }
         if (!a.fedBy().isKnown()) {
@@ -169,7 +168,7 @@ public final class MissingEntries {
                                     + " size may still grow")
                     .required("the section that feeds it")
                     .remedy("name the section that ends at it")
-                    .ask(AskWhom.OWNER, "Which section feeds " + a.called() + "?")
+                    .ask(AskWhom.OWNER, "Which section feeds " + called + "?")
                     .at(at + "/fedBy"));
         }
     }

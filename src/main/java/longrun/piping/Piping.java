@@ -3,6 +3,7 @@ package longrun.piping;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import longrun.plan.ApplianceNames;
 import longrun.plan.Plan;
 import longrun.plan.Section;
 import longrun.quantity.Length;
@@ -22,6 +23,7 @@ public final class Piping {
     private final Turns[] turns;
     private final Loose loose;
     private final int[] firstAssumed;
+    private final ApplianceNames names;
 
     private Piping(Plan plan) {
         this.plan = plan;
@@ -39,6 +41,7 @@ public final class Piping {
         this.turns = Turning.of(plan, forest);
         this.loose = new Loose(plan, forest, stages, stageOf);
         this.firstAssumed = firstAssumed(plan, stages.size(), stageOf);
+        this.names = ApplianceNames.of(plan);
     }
 
     private Piping(Piping all, Turns[] turns) {
@@ -51,6 +54,7 @@ public final class Piping {
         this.turns = turns;
         this.loose = all.loose;
         this.firstAssumed = all.firstAssumed;
+        this.names = all.names;
     }
 
     /** Looked through once: it is asked for with every section. */
@@ -73,6 +77,11 @@ public final class Piping {
 
     public Plan plan() {
         return plan;
+    }
+
+    /** What its appliances are called. */
+    public ApplianceNames names() {
+        return names;
     }
 
     /** One a regulator, in the plan's order. */

@@ -15,6 +15,7 @@ import longrun.origin.Confidence;
 import longrun.origin.DataFile;
 import longrun.origin.DataRow;
 import longrun.plan.Appliance;
+import longrun.plan.ApplianceNames;
 import longrun.plan.Plan;
 import longrun.plan.choice.ApplianceKind;
 import longrun.quantity.HeatRate;
@@ -60,15 +61,16 @@ public final class UsualInputs {
 
     /** A question at each input that is outside its kind's range, in the plan's order. */
     public static List<Finding> of(Plan plan) {
+        ApplianceNames names = ApplianceNames.of(plan);
         List<Finding> out = new ArrayList<>();
         for (int i = 0; i < plan.appliances().size(); i++) {
             Appliance a = plan.appliances().get(i);
             Optional<Range> usual = a.kind().findValue().flatMap(UsualInputs::find);
             String field = "/appliances/" + i + "/input";
             if (usual.isPresent() && a.input().is(h -> isFar(h, usual.get()))) {
-                out.add(question(a, usual.get(), field));
+                out.add(question(a, names.called(a), usual.get(), field));
             } else if (usual.isEmpty() && a.input().is(h -> h.btuh() > 0 && h.btuh() < LEAST_OF_ANY)) {
-                out.add(thousands(a, field));
+                out.add(thousands(a, names.called(a), field));
             }
         }
         return out;
@@ -79,7 +81,7 @@ public final class UsualInputs {
     }
 
     /** Of whatever kind: so little is a figure meant in thousands. */
-    private static Finding thousands(Appliance a, String field) {
+    private static Finding thousands(Appliance a, String called, String field) {
         String input = a.input().findValue().map(h -> Show.btuh(h.btuh())).orElse("");
         String meant =
                 a.input().findValue().map(h -> Show.btuh(1000 * h.btuh())).orElse("");
@@ -87,11 +89,11 @@ public final class UsualInputs {
                 .found("an input of " + input + " is less than a pilot light burns")
                 .required("the INPUT of the rating plate, propane line, as it stands there")
                 .remedy("look whether the figure is meant in thousands; where it is right, leave it")
-                .ask(AskWhom.RATING_PLATE, "Is the INPUT of " + a.called() + " " + input + " or " + meant + "?")
+                .ask(AskWhom.RATING_PLATE, "Is the INPUT of " + called + " " + input + " or " + meant + "?")
                 .at(field);
     }
 
-    private static Finding question(Appliance a, Range usual, String field) {
+    private static Finding question(Appliance a, String called, Range usual, String field) {
         String range = Show.whole(usual.least().btuh()) + " to " + Show.btuh(usual.greatest());
         String input = a.input().findValue().map(h -> Show.btuh(h.btuh())).orElse("");
         boolean onDemand = a.kind().is(ApplianceKind.ON_DEMAND_WATER_HEATER);
@@ -108,7 +110,7 @@ public final class UsualInputs {
                 .remedy("look for a zero too many or the natural gas line; where the figure is right, leave it")
                 .ask(
                         AskWhom.RATING_PLATE,
-                        "Is the INPUT of " + a.called() + " really " + input + "? Of its kind most have " + range + ".")
+                        "Is the INPUT of " + called + " really " + input + "? Of its kind most have " + range + ".")
                 .at(field);
     }
 

@@ -39,17 +39,6 @@ public record Appliance(
         Fact<Distance> ignitionAboveFloor,
         Fact<Elevation> altitudeLabel) {
 
-    /** What it is called within a sentence: its name, else its kind, else its id. */
-    public String called() {
-        return "the "
-                + name.findValue()
-                        .filter(n -> !n.isBlank())
-                        .or(() -> kind.findValue()
-                                .filter(k -> k != ApplianceKind.OTHER)
-                                .map(ApplianceKind::label))
-                        .orElse("appliance " + id);
-    }
-
     /** Whether any part of its hookup is taken as usual and nobody has looked at it yet. */
     public boolean hasPartsNotSeen() {
         return connection.findValue().orElse(List.of()).stream().anyMatch(p -> !p.isSeen());

@@ -34,18 +34,20 @@ public final class InletPressureHigh {
             if (LinePressure.stands(pressures, outlet).orElse(false)) {
                 continue; // told as a regulator that is lacking
             }
+            String called = pressures.sizing().piping().names().called(appliance);
             if (appliance.maxInlet().isUnknown()) {
                 out.add(asksLabel(
-                        appliance, a, "the greatest inlet pressure of " + appliance.called() + " is not entered"));
+                        appliance, a, called, "the greatest inlet pressure of " + called + " is not entered"));
             } else if (appliance.maxInlet().isKnown() && !LinePressure.isBelieved(appliance)) {
                 out.add(asksLabel(
                         appliance,
                         a,
-                        "the greatest inlet pressure of " + appliance.called() + " is entered as "
+                        called,
+                        "the greatest inlet pressure of " + called + " is entered as "
                                 + appliance.maxInlet().findText().orElse("")
                                 + ", line pressure, which no household burner is labelled for"));
             } else if (isOver(appliance, outlet)) {
-                out.add(high(pressures, appliance, outlet));
+                out.add(high(pressures, appliance, called, outlet));
             }
         }
         return List.copyOf(out);
@@ -59,7 +61,7 @@ public final class InletPressureHigh {
                         .is(p -> !Same.atMost(outlet.pressureIdle().get().inWc(), p.inWc()));
     }
 
-    private static Finding high(Pressures pressures, Appliance appliance, OutletPressure outlet) {
+    private static Finding high(Pressures pressures, Appliance appliance, String called, OutletPressure outlet) {
         RegulatorPressure regulator = pressures.regulator(outlet.regulator());
         String id = regulator.regulator().id();
         Pressure setting = regulator.setting().orElseThrow();
@@ -75,7 +77,7 @@ public final class InletPressureHigh {
                                 InletPressureLow.REFERENCE,
                                 InletPressureLow.EDITION,
                                 assumed ? Confidence.MEMORY : Confidence.PRINT))
-                .foundNaming(Words.inWc(idle) + " stands at " + appliance.called() + " with nothing firing: " + id
+                .foundNaming(Words.inWc(idle) + " stands at " + called + " with nothing firing: " + id
                         + " set to "
                         + Words.inWc(setting) + ", lock-up at " + Words.number(100 * idle.inWc() / setting.inWc(), 1)
                         + " %"
@@ -89,7 +91,7 @@ public final class InletPressureHigh {
                 .at("/regulators/" + outlet.regulator() + "/outlet");
     }
 
-    private static Finding asksLabel(Appliance appliance, int a, String found) {
+    private static Finding asksLabel(Appliance appliance, int a, String called, String found) {
         return FindingBuilder.finding(
                         RULE,
                         Severity.NOTE,
@@ -100,8 +102,7 @@ public final class InletPressureHigh {
                 .remedy("Enter it from the rating plate, the propane line.")
                 .ask(
                         AskWhom.RATING_PLATE,
-                        "What greatest inlet pressure for propane stands on the rating plate of " + appliance.called()
-                                + "?")
+                        "What greatest inlet pressure for propane stands on the rating plate of " + called + "?")
                 .at("/appliances/" + a + "/maxInlet");
     }
 }

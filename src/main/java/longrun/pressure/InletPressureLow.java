@@ -70,7 +70,8 @@ public final class InletPressureLow {
         String id = regulator.regulator().id();
         boolean assumed =
                 droop.source() == Droop.Source.DEFAULT || outlet.connector().assumed();
-        String found = Words.inWc(outlet.pressureAtInlet().orElseThrow()) + " arrives at " + appliance.called()
+        String found = Words.inWc(outlet.pressureAtInlet().orElseThrow()) + " arrives at "
+                + piping.names().called(appliance)
                 + " with everything firing: " + id + " set to " + Words.inWc(setting) + ", pipe loses "
                 + Words.inWc(setting.minus(outlet.pressure().orElse(Pressure.ZERO))) + ", regulator falls "
                 + Words.inWc(droop.atLoad().orElse(Pressure.ZERO)) + source(droop) + ", connector loses "
@@ -95,7 +96,7 @@ public final class InletPressureLow {
                         assumed
                                 ? Optional.of(
                                         "How far does " + id + " fall at its load, and what does the connector to "
-                                                + appliance.called() + " carry?")
+                                                + piping.names().called(appliance) + " carry?")
                                 : Optional.empty())
                 .at("/regulators/" + outlet.regulator() + "/outlet");
     }
@@ -165,7 +166,7 @@ public final class InletPressureLow {
         int feeder = piping.stageIndex(piping.sectionFeeding(starved));
         return FindingBuilder.finding(
                         RULE, Severity.MUST_FIX, appliance.id(), new Citation(REFERENCE, EDITION, Confidence.PRINT))
-                .foundNaming("regulator " + id + " before " + appliance.called() + " sees "
+                .foundNaming("regulator " + id + " before " + piping.names().called(appliance) + " sees "
                         + Words.inWc(regulator.inlet().orElse(Pressure.ZERO)) + " with everything firing")
                 .required(needed)
                 .remedy("Set " + pressures.regulator(feeder).regulator().id()
@@ -184,16 +185,16 @@ public final class InletPressureLow {
         return found;
     }
 
-    private static Finding asksLabel(Appliance appliance, int a) {
+    private Finding asksLabel(Appliance appliance, int a) {
         return FindingBuilder.finding(
                         RULE, Severity.NOTE, appliance.id(), new Citation(REFERENCE, EDITION, Confidence.PRINT))
-                .foundNaming("the least inlet pressure of " + appliance.called() + " is not entered")
+                .foundNaming("the least inlet pressure of " + piping.names().called(appliance) + " is not entered")
                 .required("the least inlet pressure on its rating plate, in in. w.c.")
                 .remedy("Enter it from the rating plate, the propane line.")
                 .ask(
                         AskWhom.RATING_PLATE,
-                        "What least inlet pressure for propane stands on the rating plate of " + appliance.called()
-                                + "?")
+                        "What least inlet pressure for propane stands on the rating plate of "
+                                + piping.names().called(appliance) + "?")
                 .at("/appliances/" + a + "/minInlet");
     }
 
@@ -208,7 +209,7 @@ public final class InletPressureLow {
             if (sized && !told && reachable && piping.load(s).complete()) {
                 return Optional.of(FindingBuilder.finding(
                                 RULE, Severity.NOTE, appliance.id(), new Citation(REFERENCE, EDITION, Confidence.PRINT))
-                        .foundNaming("the pressure at " + appliance.called() + " is not known: section "
+                        .foundNaming("the pressure at " + piping.names().called(appliance) + " is not known: section "
                                 + piping.section(s).id() + " has "
                                 + Words.btuh(piping.load(s).known())
                                 + ", more than the first row of its table carries")

@@ -201,15 +201,16 @@ public final class TestPlan {
     }
 
     /** An appliance that takes the test pressure may stay behind its closed valve; any other comes off. */
-    private static String appliance(Appliance a, Optional<Pressure> test) {
+    private String appliance(Appliance a, Optional<Pressure> test) {
         Optional<Pressure> most = a.maxInlet().findValue();
+        String called = capital(piping.names().called(a));
         boolean takes = most.isPresent()
                 && test.isPresent()
                 && test.get().psi() <= most.get().psi();
         if (takes) {
-            return capital(a.called()) + " takes the test pressure by its label: close its valve.";
+            return called + " takes the test pressure by its label: close its valve.";
         }
-        return capital(a.called()) + " is disconnected and its outlet capped"
+        return called + " is disconnected and its outlet capped"
                 + (most.isEmpty()
                         ? "; the greatest pressure it takes is not entered."
                         : ": the test is more than it takes.");

@@ -63,14 +63,15 @@ public final class AssumedParts {
         }
         return FindingBuilder.finding(
                         RuleName.ENTRY_MISSING, Severity.NOTE, appliance.id(), Citation.fuelGasCode("409.5 and 408.4"))
-                .foundNaming(
-                        "at " + appliance.called() + " these parts are assumed, not seen: " + row + counted(appliance))
+                .foundNaming("at " + piping.names().called(appliance) + " these parts are assumed, not seen: " + row
+                        + counted(appliance))
                 .required("a look at each part, or what is there instead")
-                .remedy("look at " + appliance.called() + ", then mark its parts as seen or enter what is there")
+                .remedy("look at " + piping.names().called(appliance)
+                        + ", then mark its parts as seen or enter what is there")
                 .ask(
                         AskWhom.FITTER,
-                        "Are these the parts fitted at " + appliance.called() + ", in order from the pipe: " + row
-                                + "?")
+                        "Are these the parts fitted at " + piping.names().called(appliance)
+                                + ", in order from the pipe: " + row + "?")
                 .at("/appliances/" + index + "/connection/" + first + "/seen");
     }
 
@@ -89,12 +90,14 @@ public final class AssumedParts {
         String counted = counted(appliance);
         return FindingBuilder.finding(
                         RuleName.ENTRY_MISSING, Severity.NOTE, appliance.id(), Citation.fuelGasCode("409.5 and 408.4"))
-                .foundNaming("the parts between the pipe and " + appliance.called() + " are not entered" + counted)
+                .foundNaming("the parts between the pipe and " + piping.names().called(appliance) + " are not entered"
+                        + counted)
                 .required("its parts in flow order, or none")
                 .remedy("enter the parts, from the pipe to the appliance")
                 .ask(
                         AskWhom.FITTER,
-                        "Which parts are fitted at " + appliance.called() + ", in order from the pipe to the appliance:"
+                        "Which parts are fitted at " + piping.names().called(appliance)
+                                + ", in order from the pipe to the appliance:"
                                 + " shutoff, sediment trap, union, connector?")
                 .at("/appliances/" + index + "/connection");
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import longrun.origin.Missing;
 import longrun.plan.Appliance;
+import longrun.plan.ApplianceNames;
 import longrun.plan.Plan;
 import longrun.plan.Use;
 import longrun.plan.choice.ApplianceKind;
@@ -35,6 +36,7 @@ public final class UnusedAppliances {
             return List.of(new Missing("/use", "what propane is used for: heating, hot water, the rest"));
         }
         Use use = plan.use().get();
+        ApplianceNames names = ApplianceNames.of(plan);
         List<Missing> out = new ArrayList<>();
         for (Appliance a : plan.appliances()) {
             ApplianceKind kind = a.kind().findValue().orElse(ApplianceKind.OTHER);
@@ -43,19 +45,19 @@ public final class UnusedAppliances {
             }
             if (HEATERS.contains(kind)) {
                 if (!heats(plan, use, a)) {
-                    out.add(new Missing("/use/heating", "design load and efficiency of " + called(plan, a)));
+                    out.add(new Missing("/use/heating", "design load and efficiency of " + names.called(a)));
                 }
             } else if (WATER_HEATERS.contains(kind)) {
-                water(plan, use, a, out);
+                water(plan, use, a, names.called(a), out);
             } else if (kind == ApplianceKind.STANDBY_GENERATOR) {
                 if (generators) {
                     out.add(new Missing(
                             "/use/others",
-                            "hours a day of " + called(plan, a) + ", 0 where it runs in power cuts alone"));
+                            "hours a day of " + names.called(a) + ", 0 where it runs in power cuts alone"));
                 }
             } else {
                 out.add(new Missing(
-                        "/use/others", "how much " + called(plan, a) + " burns: gallons a year, or hours a day"));
+                        "/use/others", "how much " + names.called(a) + " burns: gallons a year, or hours a day"));
             }
         }
         return List.copyOf(out);
@@ -69,9 +71,9 @@ public final class UnusedAppliances {
                         h -> h.appliance().is(a.id()) || only && !h.appliance().isKnown());
     }
 
-    private static void water(Plan plan, Use use, Appliance a, List<Missing> out) {
+    private static void water(Plan plan, Use use, Appliance a, String called, List<Missing> out) {
         if (use.hotWater().isEmpty()) {
-            out.add(new Missing("/use/hotWater", "how much hot water " + called(plan, a) + " makes"));
+            out.add(new Missing("/use/hotWater", "how much hot water " + called + " makes"));
             return;
         }
         var onDemand = use.hotWater().get().onDemand();
@@ -83,18 +85,7 @@ public final class UnusedAppliances {
         out.add(
                 nameless
                         ? new Missing("/use/hotWater/onDemand/appliance", "which water heater it is")
-                        : new Missing(
-                                "/use/others",
-                                "how much " + called(plan, a) + " burns: gallons a year, or hours a day"));
-    }
-
-    /** As a person calls it; of two called alike each with its id. */
-    private static String called(Plan plan, Appliance a) {
-        boolean alone = plan.appliances().stream()
-                        .filter(other -> other.called().equals(a.called()))
-                        .count()
-                == 1;
-        return alone ? a.called() : a.called() + " " + a.id();
+                        : new Missing("/use/others", "how much " + called + " burns: gallons a year, or hours a day"));
     }
 
     private static boolean only(Plan plan, Use use, Set<ApplianceKind> kinds) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import longrun.Samples;
 import longrun.drawing.route.Schematic;
 import longrun.plan.Plan;
+import longrun.review.Review;
 import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import org.junit.jupiter.api.Test;
@@ -45,9 +46,9 @@ class IsolatedNameTest {
 
     @Test
     void applianceIsSetApartWithinASentence() {
-        Plan plan = named(STOVE);
-        assertThat(Names.of(plan, "a")).isEqualTo(SET_APART);
-        assertThat(Names.of(plan.appliances().get(0))).isEqualTo(SET_APART);
+        Review review = Reviewer.standard().review(named(STOVE), ReviewParts.PIPING);
+        assertThat(Names.of(review, "a")).isEqualTo(SET_APART);
+        assertThat(Names.of(review, review.plan().appliances().get(0))).isEqualTo(SET_APART);
     }
 
     @Test

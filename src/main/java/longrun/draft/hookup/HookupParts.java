@@ -12,7 +12,9 @@ import java.util.stream.IntStream;
 import longrun.draft.HouseSession;
 import longrun.draft.entry.DraftTree;
 import longrun.draft.entry.Entered;
+import longrun.draft.entry.EnteredAppliances;
 import longrun.plan.Appliance.Part;
+import longrun.plan.PlanPath;
 import longrun.plan.choice.Named;
 import longrun.plan.choice.PartKind;
 import longrun.rules.shape.RightOrder;
@@ -62,8 +64,8 @@ public final class HookupParts {
 
     /** What the appliance is called. */
     public String name() {
-        Entered a = session.at(appliance);
-        return IsolatedName.of(a.textOf("name", a.textOf("kind", "appliance").replace('-', ' ')));
+        int index = PlanPath.of(appliance).findIndex().orElseThrow();
+        return IsolatedName.of(EnteredAppliances.of(session.draft()).name(index));
     }
 
     /** What makes the list another list: kinds and places. */

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import longrun.draft.entry.Entered;
-import longrun.plan.Appliance;
+import longrun.draft.entry.EnteredAppliances;
 import longrun.plan.Regulator;
 import longrun.plan.choice.RegulatorKind;
 import longrun.pressure.Droop;
@@ -13,7 +13,6 @@ import longrun.pressure.RegulatorPressure;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Pressure;
 import longrun.words.DisplayUnits;
-import longrun.words.Names;
 import longrun.words.UnitSystem;
 
 /** Pressures, and what falls and stands at a regulator, in the words of the page. */
@@ -101,13 +100,8 @@ public final class PressureWords {
             String id = r.path("id").asText("");
             out.put(id, "regulator " + id + (name.isBlank() ? "" : ", " + name));
         });
-        draft.path("appliances").forEach(a -> out.put(a.path("id").asText(""), RouteDraft.applianceName(a)));
+        out.putAll(EnteredAppliances.of(entered).byId());
         out.remove("");
         return out;
-    }
-
-    public static String name(Appliance a) {
-        String name = Names.of(a);
-        return name.isEmpty() ? a.id() : name;
     }
 }

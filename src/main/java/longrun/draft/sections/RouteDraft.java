@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Map;
 import longrun.draft.entry.DraftEdit;
 import longrun.draft.entry.Entered;
-import longrun.plan.choice.ApplianceKind;
-import longrun.plan.choice.Named;
 import longrun.words.UnitSystem;
 
 /** The sections of a draft, changed line by line; {@link RouteLines} reads them. */
@@ -18,18 +16,6 @@ public final class RouteDraft {
     public static final String CAP = "cap";
 
     private RouteDraft() {}
-
-    static String applianceName(JsonNode a) {
-        String name = a.path("name").asText("");
-        if (!name.isBlank()) {
-            return name;
-        }
-        String kind = a.path("kind").asText("");
-        return Named.find(ApplianceKind.class, kind)
-                .filter(k -> k != ApplianceKind.OTHER)
-                .map(ApplianceKind::label)
-                .orElseGet(() -> a.path("id").asText());
-    }
 
     /** The section at an index, begun with what the line above suggests where it is not there yet. */
     static ObjectNode section(ObjectNode draft, int index) {

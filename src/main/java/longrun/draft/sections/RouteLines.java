@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import longrun.draft.entry.Entered;
+import longrun.draft.entry.EnteredAppliances;
 import longrun.finding.ListWords;
 
 /** The sections of a draft read as lines, once for everything that shows them: in order, and what each may hang on. */
@@ -37,9 +38,11 @@ public final class RouteLines {
 
     /** What may hang on a line's end, and what does. */
     private void readEnds() {
+        EnteredAppliances appliances = EnteredAppliances.of(Entered.of(draft));
+        int at = 0;
         for (JsonNode a : draft.path("appliances")) {
             String key = "app:" + a.path("id").asText("");
-            ends.put(key, RouteDraft.applianceName(a));
+            ends.put(key, appliances.name(at++));
             feeds.putIfAbsent(a.path("fedBy").asText(""), key);
         }
         for (JsonNode r : draft.path("regulators")) {

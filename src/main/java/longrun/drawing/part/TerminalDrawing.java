@@ -16,16 +16,19 @@ public final class TerminalDrawing {
 
     private TerminalDrawing() {}
 
-    /** The wall with the distances entered. */
-    public static String of(Appliance a, Fact<Length> snow) {
+    /**
+     * The wall with the distances entered.
+     *
+     * @param called the appliance within a sentence
+     */
+    public static String of(Appliance a, String called, Fact<Length> snow) {
         String above = Entered.distance(a.terminalAboveGrade());
         String beside = Entered.distance(a.terminalToRegulator());
         String lies = Entered.text(snow, "no snow");
         StringBuilder out = new StringBuilder(
                 "<svg class='draw terminal' viewBox='0 0 520 240' style='width:520px' role='img' aria-label='");
-        out.append(
-                HookupSymbols.safe("The wall seen from outside. The vent of " + a.called() + " ends above the ground: "
-                        + above + "; snow lies: " + lies + "; to the relief outlet of a regulator: " + beside + "."));
+        out.append(HookupSymbols.safe("The wall seen from outside. The vent of " + called + " ends above the ground: "
+                + above + "; snow lies: " + lies + "; to the relief outlet of a regulator: " + beside + "."));
         out.append("'>");
         StringBuilder hatch = new StringBuilder("M0 " + GROUND + "H520");
         for (int x = 10; x < 520; x += 30) {
@@ -61,8 +64,8 @@ public final class TerminalDrawing {
     }
 
     /** The same by the snow of the site. */
-    public static String of(Appliance a, Optional<Site> site) {
-        return of(a, site.map(Site::snowDepth).orElse(Fact.unknown()));
+    public static String of(Appliance a, String called, Optional<Site> site) {
+        return of(a, called, site.map(Site::snowDepth).orElse(Fact.unknown()));
     }
 
     private static String path(String pen, String d) {

@@ -12,7 +12,6 @@ import longrun.plan.Regulator;
 import longrun.plan.Section;
 import longrun.plan.SizeNames;
 import longrun.plan.Tank;
-import longrun.plan.choice.ApplianceKind;
 import longrun.plan.choice.Material;
 import longrun.plan.choice.PartKind;
 import longrun.plan.choice.TankKind;
@@ -154,14 +153,7 @@ final class RunWords {
                     ? "capped"
                     : end.filter(o -> o.kind() == Outlet.Kind.OPEN).isPresent() ? "end not said" : "";
         }
-        String kind = a.get()
-                .kind()
-                .findValue()
-                .filter(k -> k != ApplianceKind.OTHER)
-                .map(ApplianceKind::label)
-                .orElse(a.get().id());
-        String name =
-                shortened(a.get().name().findValue().filter(n -> !n.isBlank()).orElse(kind), MOST_OF_A_NAME);
+        String name = shortened(review.piping().names().name(a.get()), MOST_OF_A_NAME);
         return IsolatedName.of(name.substring(0, name.offsetByCodePoints(0, Math.min(1, name.length())))
                         .toUpperCase(java.util.Locale.ROOT)
                 + name.substring(name.offsetByCodePoints(0, Math.min(1, name.length()))));

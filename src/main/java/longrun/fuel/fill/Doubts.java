@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longrun.fuel.OtherYear;
-import longrun.plan.Appliance;
+import longrun.plan.ApplianceNames;
 import longrun.plan.GaugeReading;
 import longrun.plan.Plan;
 import longrun.plan.Tank;
@@ -100,7 +100,7 @@ final class Doubts {
     private static String called(Plan plan, String id) {
         return plan.appliances().stream()
                 .filter(a -> a.id().equals(id))
-                .map(Appliance::called)
+                .map(ApplianceNames.of(plan)::called)
                 .findFirst()
                 .orElse(id);
     }

@@ -138,7 +138,7 @@ final class CalculationOrder {
         return switch (m.group(1)) {
             case "/sections" -> review.piping().section(item).id();
             case "/stages" -> review.piping().stages().get(item).id();
-            case "/outlets" -> Names.of(review.plan().appliances().get(item));
+            case "/outlets" -> Names.of(review, review.plan().appliances().get(item));
             default -> review.plan().regulators().get(item).id();
         };
     }

@@ -92,7 +92,7 @@ final class MonthTable {
         return Names.capital(
                         use.equals("heating") || use.equals("hot-water")
                                 ? use.replace('-', ' ')
-                                : Names.of(review.plan(), use))
+                                : Names.of(review, use))
                 + ", gal";
     }
 

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import longrun.piping.Outlet;
 import longrun.plan.Appliance;
 import longrun.plan.Leg;
-import longrun.plan.Plan;
 import longrun.plan.Regulator;
 import longrun.plan.Section;
 import longrun.plan.SizeNames;
@@ -119,14 +118,28 @@ public final class SheetWords {
                         .orElse("");
     }
 
+    /** An appliance's name cut to the room of a number of letters; of two called alike the ids stay whole. */
+    public static String shortened(Review review, Appliance a, int most) {
+        String name = Names.of(review, a);
+        if (!review.piping().names().isAlike(a)) {
+            return shortened(name, most);
+        }
+        String id = " " + shortened(a.id(), most / 2);
+        String alone = IsolatedName.withoutMarks(name).strip();
+        return shortened(
+                        alone.substring(
+                                0,
+                                alone.length()
+                                        - IsolatedName.withoutMarks(a.id()).length()),
+                        most - id.length())
+                + id;
+    }
+
     /** What a run ends at. */
-    public static String outlet(Plan plan, Outlet outlet) {
+    public static String outlet(Review review, Outlet outlet) {
         return switch (outlet.kind()) {
-            case APPLIANCE -> {
-                Appliance a = plan.appliances().get(outlet.item());
-                yield Names.of(a);
-            }
-            case REGULATOR -> regulator(plan.regulators().get(outlet.item()));
+            case APPLIANCE -> Names.of(review, review.plan().appliances().get(outlet.item()));
+            case REGULATOR -> regulator(review.plan().regulators().get(outlet.item()));
             case CAPPED -> "cap";
             case OPEN -> "end not entered";
         };

@@ -100,18 +100,19 @@ public final class PlasticPipe extends SectionRule {
             if (a.kind().is(OUTDOORS::contains)) {
                 continue;
             }
+            String called = house.called(a);
             if (!a.kind().isKnown() && hasEnd(section, "riser")) {
                 return Optional.of(Judge.asks(
                         own,
                         place,
-                        "{who} is polyethylene and ends at " + a.called() + ", whose kind is not entered",
-                        Question.plate("What kind of appliance is " + a.called() + ", and does it stand outdoors?"),
+                        "{who} is polyethylene and ends at " + called + ", whose kind is not entered",
+                        Question.plate("What kind of appliance is " + called + ", and does it stand outdoors?"),
                         house.network().findPointer(a.id()).orElse(place.pointer()) + "/kind"));
             }
             return Optional.of(broken(
                     own,
                     place,
-                    "goes all the way to " + a.called()
+                    "goes all the way to " + called
                             + (a.kind().isKnown() ? "" : ", which is not entered as one that stands outdoors")
                             + " " + EntryName.entered("material", section.material()),
                     "material"));

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import longrun.plan.Appliance;
 import longrun.plan.Appliance.Part;
+import longrun.plan.ApplianceNames;
 import longrun.plan.Plan;
 import longrun.plan.choice.PartKind;
 import longrun.plan.choice.ShutoffPlace;
@@ -36,12 +37,12 @@ public record Hookup(Appliance appliance, Place place, OptionalInt serving) {
     }
 
     /** Every appliance's hookup, with all its shutoffs in sight. */
-    public static List<Hookup> listIn(Plan plan) {
+    static List<Hookup> listIn(Plan plan, ApplianceNames names) {
         List<Hookup> all = new ArrayList<>();
         List<Appliance> appliances = plan.appliances();
         for (int i = 0; i < appliances.size(); i++) {
             Appliance a = appliances.get(i);
-            all.add(new Hookup(a, new Place(a.id(), "/appliances/" + i, a.called()), OptionalInt.empty()));
+            all.add(new Hookup(a, new Place(a.id(), "/appliances/" + i, names.called(a)), OptionalInt.empty()));
         }
         return all;
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import longrun.capacity.CapacityTables;
 import longrun.piping.Network;
 import longrun.piping.Piping;
+import longrun.plan.Appliance;
 import longrun.plan.Code;
 import longrun.plan.Plan;
 import longrun.plan.Section;
@@ -29,7 +30,7 @@ public final class House {
         this.plan = pressures.sizing().piping().plan();
         this.network = pressures.sizing().piping().network();
         this.limits = Limits.of(plan, profile());
-        this.hookups = Hookup.listIn(plan);
+        this.hookups = Hookup.listIn(plan, pressures.sizing().piping().names());
         this.appliances = hookups.stream().map(Hookup::place).toList();
         this.sections = sections(plan);
     }
@@ -83,6 +84,11 @@ public final class House {
 
     public Plan plan() {
         return plan;
+    }
+
+    /** What an appliance is called within a sentence. */
+    public String called(Appliance appliance) {
+        return pressures.sizing().piping().names().called(appliance);
     }
 
     public Network network() {

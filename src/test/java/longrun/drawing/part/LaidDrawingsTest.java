@@ -61,8 +61,12 @@ class LaidDrawingsTest {
     void theEndOfAVentStandsAboveGroundAndSnowBesideTheRegulator() throws Exception {
         Plan plan =
                 plan("", ",\"vent\":\"direct\",\"terminalAboveGrade\":\"3 ft\",\"terminalToRegulator\":\"> 10 ft\"");
-        String svg = TerminalDrawing.of(plan.appliances().get(0), plan.site());
+        String svg = TerminalDrawing.of(plan.appliances().get(0), "the heater", plan.site());
         assertWellFormed(svg);
-        assertThat(svg).contains("3 ft").contains("over 10 ft").contains("snow: not known");
+        assertThat(svg)
+                .contains("3 ft")
+                .contains("over 10 ft")
+                .contains("snow: not known")
+                .contains("The vent of the heater");
     }
 }

@@ -148,7 +148,7 @@ public final class HouseAnswer {
         StageSize size = r.sizing().stage(stage.getAsInt());
         String unit = units.lengthUnit().name();
         String feet = units.length(size.longestRun().orElse(Length.ZERO));
-        String to = size.longestRunTo().map(o -> Names.of(r.plan(), o.id())).orElse("its end");
+        String to = size.longestRunTo().map(o -> Names.of(r, o.id())).orElse("its end");
         run.show(Optional.of(feet), unit, "");
         run.note("to " + to + ": " + units.length(size.measured().orElse(Length.ZERO)) + " measured, "
                 + units.length(size.allowance().orElse(Length.ZERO)) + " for fittings"
@@ -208,7 +208,7 @@ public final class HouseAnswer {
     private static List<String> unfed(Review r) {
         return r.plan().appliances().stream()
                 .filter(a -> !a.fedBy().isKnown())
-                .map(a -> a.called())
+                .map(r.piping().names()::called)
                 .toList();
     }
 

@@ -60,7 +60,7 @@ public final class SupplyAnswer {
         Appliance appliance = r.plan().appliances().get(t.appliance());
         String figure = DisplayUnits.APPLIANCE_PRESSURE.words(units, t.atInlet());
         put(pressure, figure);
-        String name = Names.capital(Names.of(r.plan(), appliance.id()));
+        String name = Names.capital(Names.of(r, appliance.id()));
         String asks = t.least().isPresent()
                 ? " has the least to spare; its label asks for "
                         + DisplayUnits.APPLIANCE_PRESSURE.words(units, t.least().get())

@@ -3,13 +3,13 @@ package longrun.ui.house.appliances;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 import longrun.draft.HouseSession;
 import longrun.draft.PlaceKind;
 import longrun.draft.entry.ApplianceEntry;
 import longrun.draft.entry.ApplianceEntry.Group;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.EnteredAppliances;
 import longrun.draft.entry.EntryReferences;
+import longrun.plan.PlanPath;
 import longrun.plan.choice.ApplianceKind;
 import longrun.plan.choice.Named;
 import longrun.ui.field.FieldList;
@@ -18,7 +18,6 @@ import longrun.ui.house.findings.FindingLines;
 import longrun.ui.place.HousePage;
 import longrun.ui.place.RemovalAsk;
 import longrun.words.IsolatedName;
-import longrun.words.Names;
 import org.jspecify.annotations.Nullable;
 
 /** One appliance: what it is, its rating plate, the room it stands in, and what is still asked about it. */
@@ -27,6 +26,7 @@ public final class ApplianceBlock {
     private final HousePage desk;
     private final TerminalPicture terminal = new TerminalPicture();
     private final String at;
+    private final int index;
     private final Element title = Dom.text("h3", "", "");
     private final FindingLines findings;
     private final LocationFields location;
@@ -43,6 +43,7 @@ public final class ApplianceBlock {
     ApplianceBlock(HousePage desk, FieldList fields, String at, Runnable remove) {
         this.desk = desk;
         this.at = at;
+        this.index = PlanPath.of(at).findIndex().orElseThrow();
         goes = remove;
         findings = new FindingLines(desk, f -> f.field().startsWith(at + "/") && PlaceKind.APPLIANCES.holds(f.field()));
         ApplianceFields all = new ApplianceFields(desk, fields, at);
@@ -79,7 +80,10 @@ public final class ApplianceBlock {
             return;
         }
         asked = session.text(at + "/id");
-        RemovalAsk now = new RemovalAsk(name("the ", UnaryOperator.identity()), mentions, this::removeWith, this::keep);
+        EnteredAppliances names = EnteredAppliances.of(session.draft());
+        String name = IsolatedName.of(names.name(index));
+        RemovalAsk now =
+                new RemovalAsk(names.isNamed(index) ? name : "the " + name, mentions, this::removeWith, this::keep);
         asking.removeAllChildren();
         asking.appendChild(now.element());
         now.focus();
@@ -100,16 +104,9 @@ public final class ApplianceBlock {
         asking.removeAllChildren();
     }
 
-    /** Its name as typed, else its kind. */
-    private String name(String article, UnaryOperator<String> letters) {
-        Entered appliance = desk.session().at(at);
-        String kind = appliance.textOf("kind", "appliance").replace('-', ' ');
-        return IsolatedName.of(appliance.textOf("name", letters.apply(article + kind)));
-    }
-
     /** What is asked about it, below its fields. */
-    void show() {
-        Dom.retext(title, name("", Names::capital));
+    void show(EnteredAppliances names) {
+        Dom.retext(title, IsolatedName.of(names.title(index)));
         if (ask != null && !asked.equals(desk.session().text(at + "/id"))) {
             keep();
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import longrun.draft.ApplianceLine;
 import longrun.draft.entry.Entered;
+import longrun.draft.entry.EnteredAppliances;
 import longrun.draft.entry.FreeId;
 import longrun.draft.entry.NewItem;
 import longrun.plan.PlanPath;
@@ -14,6 +15,7 @@ import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 import longrun.ui.place.Place;
+import longrun.words.IsolatedName;
 import longrun.words.Names;
 import org.jspecify.annotations.Nullable;
 
@@ -93,14 +95,13 @@ public final class AppliancesPlace implements Place {
             return block;
         }
 
-        void show() {
+        void show(EnteredAppliances names) {
             if (block != null) {
-                block.show();
+                block.show(names);
                 return;
             }
             Entered a = desk.session().at(at);
-            String kind = a.textOf("kind", "appliance").replace('-', ' ');
-            Dom.retext(title, a.textOf("name", Names.capital(kind)));
+            Dom.retext(title, IsolatedName.of(names.title(index)));
             String input = a.textOf("input");
             String by = a.textOf("fedBy");
             Dom.retext(
@@ -186,7 +187,8 @@ public final class AppliancesPlace implements Place {
         }
         Dom.show(none, all.isEmpty());
         fields.show(write || fresh);
-        slots.forEach(Slot::show);
+        EnteredAppliances names = EnteredAppliances.of(desk.session().draft());
+        slots.forEach(s -> s.show(names));
     }
 
     /** The browser tells which blocks are in sight. */
@@ -204,7 +206,7 @@ public final class AppliancesPlace implements Place {
         ApplianceBlock block = slots.get(index).block();
         if (fields.count() > before) {
             fields.showFrom(before);
-            block.show();
+            block.show(EnteredAppliances.of(desk.session().draft()));
         }
         return block;
     }

@@ -23,7 +23,8 @@ final class TerminalPicture {
                         .filter(a -> a.id().equals(id))
                         .filter(a -> a.vent().is(v -> v == ApplianceVent.DIRECT || v == ApplianceVent.FAN))
                         .findFirst()
-                        .map(a -> TerminalDrawing.of(a, r.plan().site())))
+                        .map(a -> TerminalDrawing.of(
+                                a, r.piping().names().called(a), r.plan().site())))
                 .orElse("");
         if (now.equals(shown)) {
             return;

@@ -9,13 +9,13 @@ import java.util.Map;
 import longrun.draft.PlaceKind;
 import longrun.draft.PlaceStatus;
 import longrun.draft.entry.Entered;
+import longrun.draft.entry.EnteredAppliances;
 import longrun.draft.hookup.AssumedRow;
 import longrun.finding.Finding;
 import longrun.plan.PlanPath;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 import longrun.ui.place.Place;
-import longrun.words.Names;
 import org.jspecify.annotations.Nullable;
 
 /** Each appliance's last parts, the regulators and the main shutoff: one of them in hand at a time. */
@@ -52,11 +52,10 @@ public final class ConnectionsPlace implements Place {
     /** Everything that can be taken in hand, by its pointer. */
     private Map<String, String> all() {
         Map<String, String> all = new LinkedHashMap<>();
-        Entered appliances = desk.session().at("/appliances");
-        for (int i = 0; i < appliances.size(); i++) {
-            Entered a = appliances.get(i);
-            String kind = a.textOf("kind", "appliance").replace('-', ' ');
-            all.put("/appliances/" + i, a.textOf("name", Names.capital(kind)));
+        int appliances = desk.session().at("/appliances").size();
+        EnteredAppliances names = EnteredAppliances.of(desk.session().draft());
+        for (int i = 0; i < appliances; i++) {
+            all.put("/appliances/" + i, names.title(i));
         }
         Entered regulators = desk.session().at("/regulators");
         for (int i = 0; i < regulators.size(); i++) {

@@ -173,8 +173,7 @@ public final class FindingsPlace implements Place {
     private Map<String, List<Finding>> byPlace(List<Finding> open) {
         Map<String, List<Finding>> out = new LinkedHashMap<>();
         for (Finding f : open) {
-            String name =
-                    desk.session().review().map(r -> Names.of(r.plan(), f.at())).orElse(f.at());
+            String name = desk.session().review().map(r -> Names.of(r, f.at())).orElse(f.at());
             String title = switch (name) {
                 case "plan" -> "The plan as a whole";
                 case "site" -> "The house and its ground";

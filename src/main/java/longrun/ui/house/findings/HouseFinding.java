@@ -71,7 +71,7 @@ public final class HouseFinding {
         }
         return desk.session()
                 .review()
-                .map(r -> Names.of(r.plan(), f.at()))
+                .map(r -> Names.of(r, f.at()))
                 .filter(name -> !name.isEmpty())
                 .map(name -> Names.capital(name) + ": ")
                 .orElse("");

@@ -132,7 +132,7 @@ final class NextQuestions {
                 .filter(f -> !f.at().equals(asked.first().at()))
                 .map(f -> desk.session()
                         .review()
-                        .map(r -> Names.of(r.plan(), f.at()))
+                        .map(r -> Names.of(r, f.at()))
                         .filter(n -> !n.isEmpty())
                         .orElse(f.at()))
                 .distinct()

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
-import longrun.plan.Plan;
 import longrun.review.Review;
 import longrun.rules.Rules;
 import longrun.rules.WhatChanged;
@@ -125,7 +124,6 @@ final class RuleList {
         if (review.isEmpty()) {
             return Map.of(new Words("not known", false), Set.of());
         }
-        Plan plan = review.get().plan();
         Map<Words, Set<String>> all = new LinkedHashMap<>();
         boolean judged = shown.stream().anyMatch(s -> s.rule().equals(rule));
         for (State state : List.of(State.BROKEN, State.ASKS, State.HOLDS)) {
@@ -134,14 +132,14 @@ final class RuleList {
                     .forEach(s -> all.computeIfAbsent(
                                     new Words(WhatChanged.words(state), state == State.BROKEN),
                                     k -> new LinkedHashSet<>())
-                            .add(Names.of(plan, s.at())));
+                            .add(Names.of(review.get(), s.at())));
         }
         if (!judged) {
             found.stream()
                     .filter(f -> f.rule().equals(rule))
                     .sorted(Comparator.comparing(Finding::severity))
                     .forEach(f -> all.computeIfAbsent(told(f.severity()), k -> new LinkedHashSet<>())
-                            .add(Names.of(plan, f.at())));
+                            .add(Names.of(review.get(), f.at())));
         }
         if (all.isEmpty()) {
             boolean placed = Rules.all().stream().anyMatch(r -> r.name().equals(rule));

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import longrun.draft.entry.Entered;
+import longrun.draft.entry.EnteredAppliances;
 import longrun.draft.entry.EntryWords;
 import longrun.draft.hookup.DrawnParts;
 import longrun.drawing.part.HookupDrawing;
@@ -97,8 +98,9 @@ record RuleWhy(Element ask, Element told) {
             return "";
         }
         List<Part> parts = DrawnParts.of(plan.at(about + "/connection"));
-        String kind = plan.at(about).textOf("kind", "appliance").replace('-', ' ');
-        return parts.isEmpty() ? "" : HookupDrawing.small(kind, parts);
+        int index = PlanPath.of(about).findIndex().orElseThrow();
+        String name = EnteredAppliances.of(plan).name(index);
+        return parts.isEmpty() ? "" : HookupDrawing.small(name, parts);
     }
 
     /** The entries that the other example has not. */

@@ -18,6 +18,7 @@ import longrun.origin.Origin;
 import longrun.plan.Plan;
 import longrun.plan.Site;
 import longrun.quantity.Temperature;
+import longrun.review.Review;
 import longrun.tank.TankReport;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.FindingLine;
@@ -107,7 +108,8 @@ final class FuelAnswers {
         return doubted;
     }
 
-    void show(Plan plan, TankReport tank, FuelReport fuel) {
+    void show(Review review, TankReport tank, FuelReport fuel) {
+        Plan plan = review.plan();
         plot.show(LevelPlot.of(plan, tank, fuel).svg());
         Dom.retext(coldName, "A fill lasts, in " + month(plan, true));
         Dom.retext(warmName, "A fill lasts, in " + month(plan, false));
@@ -123,8 +125,8 @@ final class FuelAnswers {
         slot("cost").show(fuel.cost(), "In the money the price is written in.");
         slot("co2").show(fuel.co2Lb(), "");
         showSpell(fuel);
-        showGenerators(plan, fuel);
-        showDoubts(plan, fuel);
+        showGenerators(review, fuel);
+        showDoubts(review, fuel);
         warn(tank, fuel);
     }
 
@@ -199,10 +201,10 @@ final class FuelAnswers {
         });
     }
 
-    private void showGenerators(Plan plan, FuelReport fuel) {
+    private void showGenerators(Review review, FuelReport fuel) {
         List<String> said = new ArrayList<>();
         for (FuelReport.GeneratorHours g : fuel.generators()) {
-            said.add(Names.capital(Names.of(plan, g.appliance())) + ": at full load " + words(g.galPerHour())
+            said.add(Names.capital(Names.of(review, g.appliance())) + ": at full load " + words(g.galPerHour())
                     + ", at half about " + words(g.galPerHourHalf()) + ". At full load it runs " + words(g.fromFull())
                     + " on a full tank, " + words(g.fromNow()) + " on what is in the tank, " + words(g.fromRefill())
                     + " on what is left at the refill gauge.");
@@ -218,7 +220,7 @@ final class FuelAnswers {
         return FigureText.words(f, desk.units());
     }
 
-    private void showDoubts(Plan plan, FuelReport fuel) {
+    private void showDoubts(Review review, FuelReport fuel) {
         List<String> now = new ArrayList<>();
         fuel.doubts()
                 .forEach(d ->
@@ -237,7 +239,7 @@ final class FuelAnswers {
                     + String.join(
                             ", ",
                             fuel.notCounted().stream()
-                                    .map(id -> Names.of(plan, id))
+                                    .map(id -> Names.of(review, id))
                                     .toList()) + ".");
         }
         if (!now.equals(doubted)) {

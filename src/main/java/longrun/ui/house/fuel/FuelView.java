@@ -8,7 +8,6 @@ import longrun.draft.PlaceKind;
 import longrun.draft.PlaceStatus;
 import longrun.draft.entry.MonthlyMeans;
 import longrun.fuel.FuelReport;
-import longrun.plan.Plan;
 import longrun.review.Review;
 import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
@@ -100,10 +99,9 @@ public final class FuelView extends FiguresPlace {
             tickets.show(Optional.empty());
             return;
         }
-        Plan plan = review.get().plan();
         FuelReport fuel = review.get().fuel().orElseThrow();
-        answers.show(plan, review.get().tank().orElseThrow(), fuel);
-        gallons.show(plan, fuel);
+        answers.show(review.get(), review.get().tank().orElseThrow(), fuel);
+        gallons.show(review.get(), fuel);
         showParts();
         findings.show();
         tickets.show(fuel.calibration());

@@ -6,7 +6,7 @@ import java.util.List;
 import longrun.draft.Climate;
 import longrun.fuel.FuelReport;
 import longrun.origin.Months;
-import longrun.plan.Plan;
+import longrun.review.Review;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.WhereFrom;
 import longrun.ui.house.figure.MonthsAcross;
@@ -39,11 +39,11 @@ final class GallonsTable {
         return element;
     }
 
-    void show(Plan plan, FuelReport fuel) {
+    void show(Review review, FuelReport fuel) {
         List<String> uses = List.copyOf(fuel.monthlyByUse().keySet());
         List<List<String>> rows = new ArrayList<>();
         List<String> titles = new ArrayList<>(List.of(""));
-        uses.forEach(u -> titles.add(name(plan, u)));
+        uses.forEach(u -> titles.add(name(review, u)));
         titles.add("All");
         rows.add(titles);
         for (int m = 0; m < 12; m++) {
@@ -65,12 +65,12 @@ final class GallonsTable {
         write(rows);
     }
 
-    private static String name(Plan plan, String use) {
+    private static String name(Review review, String use) {
         return switch (use) {
             case "heating" -> "Heating";
             case "hot-water" -> "Hot water";
             default ->
-                use.matches("other-[0-9]+") ? "Other use " + use.substring(6) : Names.capital(Names.of(plan, use));
+                use.matches("other-[0-9]+") ? "Other use " + use.substring(6) : Names.capital(Names.of(review, use));
         };
     }
 

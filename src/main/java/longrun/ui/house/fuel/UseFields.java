@@ -2,8 +2,8 @@ package longrun.ui.house.fuel;
 
 import com.vaadin.flow.dom.Element;
 import java.util.List;
-import longrun.draft.ApplianceChoices;
 import longrun.draft.Climate;
+import longrun.draft.entry.EnteredAppliances;
 import longrun.draft.entry.MonthsOfUse;
 import longrun.draft.entry.SingleOrList;
 import longrun.ui.field.ChoiceField;
@@ -171,7 +171,7 @@ final class UseFields {
                 at,
                 label,
                 "not chosen yet",
-                () -> ApplianceChoices.of(desk.session().draft())));
+                () -> EnteredAppliances.of(desk.session().draft()).byId()));
     }
 
     private Element add(Field field) {

@@ -85,7 +85,7 @@ public final class CodeChange {
     }
 
     private static Element line(WhatChanged c, Review review) {
-        String name = Names.of(review.plan(), c.at());
+        String name = Names.of(review, c.at());
         String title = Explanations.find(c.rule()).map(e -> e.title()).orElse(c.rule());
         String where = name.equals("plan") ? "" : Names.capital(name) + ": ";
         Element line = Dom.el(

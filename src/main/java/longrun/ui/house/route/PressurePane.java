@@ -77,7 +77,7 @@ final class PressurePane {
     /** One slot for the regulator and one an appliance; made anew only where the stage ends elsewhere. */
     private void lay(Review review, Stage stage, List<Outlet> appliances) {
         List<String> names = appliances.stream()
-                .map(a -> PressureWords.name(review.plan().appliances().get(a.item())))
+                .map(a -> Names.of(review, review.plan().appliances().get(a.item())))
                 .toList();
         StringBuilder now = new StringBuilder(stage.id());
         for (int k = 0; k < names.size(); k++) {
@@ -130,8 +130,8 @@ final class PressurePane {
     }
 
     private static String asks(Review review, SettingWindow window, String bounds) {
-        Optional<String> low = window.lowestFor().map(id -> Names.of(review.plan(), id));
-        Optional<String> high = window.highestFor().map(id -> Names.of(review.plan(), id));
+        Optional<String> low = window.lowestFor().map(id -> Names.of(review, id));
+        Optional<String> high = window.highestFor().map(id -> Names.of(review, id));
         if (low.isEmpty() && high.isEmpty()) {
             return "What to ask the supplier for is not known: no label behind it is entered.";
         }
