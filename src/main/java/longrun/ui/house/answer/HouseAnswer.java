@@ -173,8 +173,8 @@ public final class HouseAnswer {
         for (int i = 0; i < review.map(r -> r.piping().sectionCount()).orElse(0); i++) {
             Review r = review.get();
             String id = r.piping().section(i).id();
-            String size = r.sizing().section(i).size().orElse("\u2013") + ProvisionalSize.suffix(r, i);
-            cells.add(i == inHand ? List.of(id, size, "on") : List.of(id, size));
+            String size = r.sizing().section(i).size().orElse("\u2013");
+            cells.add(List.of(id, size, ProvisionalSize.suffix(r, i), i == inHand ? "on" : ""));
         }
         long sized = review.map(ProvisionalSize::sized).orElse(0L);
         List<String> unfed = review.map(HouseAnswer::unfed).orElse(List.of());
@@ -198,9 +198,10 @@ public final class HouseAnswer {
                 cells.stream()
                         .map(cell -> Dom.el(
                                 "li",
-                                cell.size() > 2 ? "on" : "",
+                                cell.get(3),
                                 Dom.text("span", "", cell.get(0)),
-                                Dom.text("b", "", cell.get(1))))
+                                Dom.text("b", "", cell.get(1)),
+                                Dom.text("small", "", cell.get(2))))
                         .toArray(Element[]::new));
     }
 

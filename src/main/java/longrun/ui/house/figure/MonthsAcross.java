@@ -29,9 +29,20 @@ public final class MonthsAcross {
             String unit = unit(all.stream().map(m -> m.get(at)).toList());
             String name = months.get(0).get(row) + (unit.isEmpty() ? "" : ", " + unit);
             Element tr = Dom.el("tr", "", Dom.text("th", "", name).setAttribute("scope", "row"));
-            all.forEach(m -> tr.appendChild(Dom.text("td", css(m, marked), bare(m.get(at), unit))));
+            // what is not known of the whole year is said once, not twelve times across the page
+            if (all.size() > 1
+                    && all.stream().map(m -> m.get(at)).distinct().count() == 1
+                    && !isNumber(all.get(0).get(at))) {
+                tr.appendChild(Dom.text("td", "all", all.get(0).get(at)).setAttribute("colspan", all.size() + ""));
+            } else {
+                all.forEach(m -> tr.appendChild(Dom.text("td", css(m, marked), bare(m.get(at), unit))));
+            }
             body.appendChild(tr);
         }
+    }
+
+    private static boolean isNumber(String value) {
+        return !value.isEmpty() && Character.isDigit(value.charAt(0));
     }
 
     private static String css(List<String> month, String marked) {
@@ -43,11 +54,7 @@ public final class MonthsAcross {
         String first = values.get(0);
         int blank = first.indexOf(' ');
         String unit = blank < 0 ? "" : first.substring(blank + 1);
-        return !first.isEmpty()
-                        && Character.isDigit(first.charAt(0))
-                        && values.stream().allMatch(v -> v.endsWith(" " + unit))
-                ? unit
-                : "";
+        return isNumber(first) && values.stream().allMatch(v -> v.endsWith(" " + unit)) ? unit : "";
     }
 
     private static String bare(String value, String unit) {
