@@ -45,6 +45,7 @@ public record VapourPlot(
 
     private static final double WIDTH = 800;
     private static final double HEIGHT = 336;
+    private static final double NOT_DRAWN_HEIGHT = 80;
     private static final double LEFT = 64;
     private static final double RIGHT = 680;
     private static final double TOP = 28;
@@ -74,10 +75,11 @@ public record VapourPlot(
 
     /** The picture. */
     public String svg() {
-        PlotSvg svg = new PlotSvg(WIDTH, HEIGHT, "Vapour against the temperature of the air");
+        PlotSvg svg = new PlotSvg(
+                WIDTH, curve.isEmpty() ? NOT_DRAWN_HEIGHT : HEIGHT, "Vapour against the temperature of the air");
         svg.title(words());
         if (curve.isEmpty()) {
-            svg.text(LEFT, HEIGHT / 2, "start", PlotSvg.Ink.QUIET, "Not drawn yet.");
+            svg.text(0, 20, "start", PlotSvg.Ink.QUIET, "Not drawn yet.");
             lacking(svg);
             return svg.end();
         }
@@ -220,10 +222,10 @@ public record VapourPlot(
                 .distinct()
                 .limit(2)
                 .toList();
-        double y = curve.isEmpty() ? HEIGHT / 2 + 20 : HEIGHT - 2;
+        double y = curve.isEmpty() ? 40 : HEIGHT - 2;
         for (int i = 0; i < missing.size(); i++) {
             svg.text(
-                    LEFT,
+                    curve.isEmpty() ? 0 : LEFT,
                     y + 18 * (i - (curve.isEmpty() ? 0 : missing.size() - 1)),
                     "start",
                     PlotSvg.Ink.QUIET,

@@ -32,6 +32,7 @@ final class TankPlay extends SliderPlay {
     private final Drawing plot = new Drawing("Vapour against the temperature of the air");
     private final Slider gauge;
     private final Slider air;
+    private final Element sliders = Dom.el("div", "");
     private final FigureSlot rule;
     private final FigureSlot planned;
     private final Element element;
@@ -54,7 +55,7 @@ final class TankPlay extends SliderPlay {
                 "",
                 plot.element(),
                 PlacePart.beside(
-                        Dom.el("div", "", Dom.el("div", "plays", gauge.element(), air.element()), acts(), kept()),
+                        sliders.appendChild(Dom.el("div", "plays", gauge.element(), air.element()), acts(), kept()),
                         Dom.el("dl", "slots", planned.element(), rule.element())));
     }
 
@@ -76,6 +77,7 @@ final class TankPlay extends SliderPlay {
         plan = Optional.of(shownPlan);
         report = Optional.of(shownReport);
         base = tankAt;
+        Dom.show(sliders, !shownReport.curve().isEmpty());
         refresh();
     }
 
