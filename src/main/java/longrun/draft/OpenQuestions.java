@@ -2,15 +2,14 @@ package longrun.draft;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import longrun.finding.AskWhom;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.plan.PlanPath;
 import longrun.plan.json.YesOrNo;
+import longrun.words.QuestionsByWhom;
 
 /**
  * The questions of a house in their time. A place in which nothing is entered yet has no questions but a next step; what
@@ -62,8 +61,6 @@ public record OpenQuestions(List<Asked> now) {
         }
     }
 
-    private static final Pattern INDEX = Pattern.compile("/[0-9]+");
-
     /** So many stand open before a person at once. */
     public static final int AT_ONCE = 7;
 
@@ -94,27 +91,18 @@ public record OpenQuestions(List<Asked> now) {
                 || !PlaceStatus.isOnlyFilledIn(session, session.at(at.thing()));
     }
 
-    /** What two questions have in common that one entry answers, or entries that differ only in the part they are of. */
-    private static String likeness(Finding f) {
-        return (f.ask().isPresent() ? f.askWhom().orElse(AskWhom.OWNER).written() : f.rule()) + " " + about(f.field());
-    }
-
     /** The entry a question is about, of whichever part. */
     public static String about(String pointer) {
-        return INDEX.matcher(pointer).replaceAll("/*");
+        return QuestionsByWhom.about(pointer);
     }
 
     /** What is open of some findings, alike ones together; they keep their order. */
     public static List<Asked> together(List<Finding> findings) {
-        Map<String, Asked> out = new LinkedHashMap<>();
-        findings.stream()
+        List<Finding> open = findings.stream()
                 .filter(f -> f.severity() == Severity.NOTE && f.isOpen())
-                .forEach(f -> out.computeIfAbsent(
-                                likeness(f), k -> new Asked(PlaceKind.of(f.field()), new ArrayList<>()))
-                        .alike()
-                        .add(f));
-        return out.values().stream()
-                .map(a -> new Asked(a.place(), List.copyOf(a.alike())))
+                .toList();
+        return QuestionsByWhom.alike(open).stream()
+                .map(alike -> new Asked(PlaceKind.of(alike.get(0).field()), alike))
                 .toList();
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import longrun.finding.AskWhom;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
@@ -13,11 +14,13 @@ import longrun.review.Review;
 import longrun.words.FindingWords;
 import longrun.words.Names;
 import longrun.words.QuestionsByWhom;
-import longrun.words.Sentence;
 import org.jsoup.nodes.Element;
 
 /** What is wrong or doubtful, must-fix first, each with its reference; and the questions, by who can answer. */
 final class FindingsList {
+
+    /** Whom the sheet is for. */
+    private static final List<AskWhom> READERS = List.of(AskWhom.FITTER, AskWhom.INSPECTOR);
 
     private FindingsList() {}
 
@@ -58,17 +61,20 @@ final class FindingsList {
     }
 
     static List<Element> questions(Review review) {
-        Map<AskWhom, List<Finding>> byWhom = QuestionsByWhom.of(review.findings());
+        Map<AskWhom, List<List<Finding>>> byWhom = QuestionsByWhom.together(review.findings());
         List<Element> out = new ArrayList<>();
         if (byWhom.isEmpty()) {
             return out;
         }
-        out.add(Html.heading("Questions still open", "by who can answer"));
-        byWhom.forEach((whom, questions) -> {
-            out.add(Html.text("h3", "", QuestionsByWhom.heading(whom)));
-            questions.forEach(q -> out.add(Html.text(
-                    "p", "f", "\u25CB " + Sentence.of(q.ask().orElse(Names.of(review, q.at()) + ": " + q.found())))));
-        });
+        out.add(Html.heading("Questions still open", "by who can answer; first those of whoever reads this sheet"));
+        Stream.concat(READERS.stream(), byWhom.keySet().stream())
+                .distinct()
+                .filter(byWhom::containsKey)
+                .forEach(whom -> {
+                    out.add(Html.text("h3", "", QuestionsByWhom.heading(whom)));
+                    byWhom.get(whom)
+                            .forEach(q -> out.add(Html.text("p", "f", "\u25CB " + QuestionsByWhom.words(review, q))));
+                });
         return out;
     }
 }

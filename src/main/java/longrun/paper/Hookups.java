@@ -13,6 +13,7 @@ import longrun.quantity.Length;
 import longrun.quantity.Show;
 import longrun.review.Review;
 import longrun.words.Names;
+import longrun.words.Sentence;
 import org.jsoup.nodes.Element;
 
 /** Each appliance's last parts in the order the gas meets them. */
@@ -29,7 +30,7 @@ final class Hookups {
             rows.add(List.of(
                     Names.of(review, a),
                     a.fedBy().findValue().orElse("no section feeds it"),
-                    a.input().findText().orElse(SheetWords.BLANK),
+                    a.input().findText().map(Sentence::units).orElse(SheetWords.BLANK),
                     parts(a)));
         }
         return List.of(

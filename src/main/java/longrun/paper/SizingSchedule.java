@@ -14,6 +14,7 @@ import longrun.paper.page.Html;
 import longrun.paper.page.SheetWords;
 import longrun.piping.Outlet;
 import longrun.piping.Piping;
+import longrun.piping.Side;
 import longrun.piping.Stage;
 import longrun.plan.Section;
 import longrun.quantity.HeatRate;
@@ -44,7 +45,8 @@ final class SizingSchedule {
             "Carries, Btu/h",
             "Used, %",
             "Held as");
-    private static final List<String> CLASSES = List.of("z s", "", "", "r", "r", "r", "", "r", "r", "rz", "r", "r", "");
+    private static final List<String> CLASSES =
+            List.of("z s", "", "", "r", "r", "r", "", "r", "r", "rz", "r", "r", "held");
 
     private final Review review;
     private final Piping piping;
@@ -69,7 +71,8 @@ final class SizingSchedule {
         for (int s = 0; s < piping.sectionCount(); s++) {
             rows.add(row(s));
         }
-        out.add(Html.table("Every section of pipe with its size", HEADINGS, CLASSES, rows));
+        out.add(Html.table("Every section of pipe with its size", HEADINGS, CLASSES, rows)
+                .addClass("sizes"));
         tables.values().forEach(t -> out.add(Html.text("p", "src", table(t))));
         out.add(Html.text(
                 "p",
@@ -149,13 +152,21 @@ final class SizingSchedule {
                 + (t.computed() ? "; computed by the code\u2019s equation." : "");
     }
 
+    private static String side(Side side) {
+        return switch (side) {
+            case TANK_SIDE -> "tank side";
+            case HOUSE_SIDE -> "house side";
+            case UNKNOWN -> "side not known";
+        };
+    }
+
     private List<Element> stage(int index) {
         Stage stage = piping.stages().get(index);
         StageSize size = review.sizing().stage(index);
         if (stage.sections().isEmpty()) {
             return List.of();
         }
-        String name = "Behind " + SheetWords.regulator(stage.regulator()) + ", " + stage.side() + ".";
+        String name = "Behind " + SheetWords.regulator(stage.regulator()) + ", " + side(stage.side()) + ".";
         if (size.longestRun().isEmpty()) {
             return List.of(
                     Html.led(name, "The longest run is not known yet: a length, material or pressure is missing."));

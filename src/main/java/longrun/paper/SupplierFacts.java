@@ -10,6 +10,7 @@ import longrun.quantity.Show;
 import longrun.review.Review;
 import longrun.words.CodeNames;
 import longrun.words.Program;
+import longrun.words.Sentence;
 import org.jsoup.nodes.Element;
 
 /** What a supplier has to know of the house before anything else, in one row. */
@@ -40,7 +41,10 @@ final class SupplierFacts {
                 .flatMap(s -> s.winterDesignTemp().findText())
                 .map(SheetWords::degrees)
                 .orElse(SheetWords.BLANK);
-        String height = plan.site().flatMap(s -> s.elevation().findText()).orElse(SheetWords.BLANK + " ft");
+        String height = plan.site()
+                .flatMap(s -> s.elevation().findText())
+                .map(Sentence::units)
+                .orElse(SheetWords.BLANK + " ft");
         String snow = plan.site()
                 .flatMap(s -> s.snowDepth().findText())
                 .map(t -> "; snow " + t)

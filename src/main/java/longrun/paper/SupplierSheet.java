@@ -56,7 +56,12 @@ final class SupplierSheet implements Sheet {
 
     @Override
     public List<Sheet> printedWith(Printing printing) {
-        return List.of(this, new DrawingSheet());
+        List<Sheet> out = new ArrayList<>(List.of(this));
+        if (!SupplierAsked.list(printing.review()).isEmpty()) {
+            out.add(new SupplierAsked());
+        }
+        out.add(new DrawingSheet());
+        return out;
     }
 
     @Override

@@ -45,8 +45,8 @@ final class TestLines {
         rows.add(List.of("Hold it", t.minutes() + " minutes at least", t.minutesFrom()));
         rows.add(List.of(
                 "Gauge ends at most at", t.gaugeTop().map(p -> psi(p.psi())).orElse("not known"), "and shows 0.1 psi"));
-        rows.add(List.of("At the start", "____ psi, ____ degF", "time ________"));
-        rows.add(List.of("At the end", "____ psi, ____ degF", "time ________"));
+        rows.add(List.of("At the start", "____ psi, ____ \u00b0F", "time ________"));
+        rows.add(List.of("At the end", "____ psi, ____ \u00b0F", "time ________"));
         out.add(Html.text("h3", "", t.title()));
         out.add(Html.table("The test of the " + t.title(), List.of("", "", "From"), List.of("", "s", "q"), rows));
         t.readings().stream()

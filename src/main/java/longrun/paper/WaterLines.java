@@ -47,7 +47,7 @@ final class WaterLines {
                                 "Two showers, of 60 min comfortable",
                                 "Gas a year",
                                 "Current a year"),
-                        List.of("z s", "z", "r", "r", "r", "r", "r"),
+                        List.of("z s", "", "r", "r", "r", "r", "r"),
                         rows),
                 Html.text(
                         "p",

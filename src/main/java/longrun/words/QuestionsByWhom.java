@@ -2,15 +2,20 @@ package longrun.words;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import longrun.finding.AskWhom;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
+import longrun.review.Review;
 
 /** The open questions, sorted by who can answer them; the owner's are those for which nobody else is named. */
 public final class QuestionsByWhom {
+
+    private static final Pattern INDEX = Pattern.compile("/[0-9]+");
 
     private QuestionsByWhom() {}
 
@@ -24,6 +29,50 @@ public final class QuestionsByWhom {
             }
         }
         return out;
+    }
+
+    /** The open questions of a house by whom they are asked, those that one answer or many parts alike share together. */
+    public static Map<AskWhom, List<List<Finding>>> together(List<Finding> findings) {
+        Map<AskWhom, List<List<Finding>>> out = new EnumMap<>(AskWhom.class);
+        of(findings).forEach((whom, asked) -> out.put(whom, alike(asked)));
+        return out;
+    }
+
+    /** Questions that one entry answers, or entries that differ only in the part they are of, together; in their order. */
+    public static List<List<Finding>> alike(List<Finding> questions) {
+        Map<String, List<Finding>> out = new LinkedHashMap<>();
+        questions.forEach(
+                f -> out.computeIfAbsent(likeness(f), k -> new ArrayList<>()).add(f));
+        return out.values().stream().map(List::copyOf).toList();
+    }
+
+    private static String likeness(Finding f) {
+        return (f.ask().isPresent() ? f.askWhom().orElse(AskWhom.OWNER).written() : f.rule()) + " " + about(f.field());
+    }
+
+    /** The entry a question is about, of whichever part. */
+    public static String about(String pointer) {
+        return INDEX.matcher(pointer).replaceAll("/*");
+    }
+
+    /** One question that many parts share, as a sentence: that of the first, and of what else the same is asked. */
+    public static String words(Review review, List<Finding> alike) {
+        Finding first = alike.get(0);
+        String others = others(review, alike);
+        return Sentence.of(first.ask().orElseGet(() -> Names.of(review, first.at()) + ": " + first.found()))
+                + (others.isEmpty() ? "" : " The same is asked of " + others + ".");
+    }
+
+    /** What else the same is asked of; empty where the first is all. */
+    public static String others(Review review, List<Finding> alike) {
+        return alike.stream()
+                .filter(f -> !f.at().equals(alike.get(0).at()))
+                .map(f -> {
+                    String name = Names.of(review, f.at());
+                    return name.isEmpty() ? f.at() : name;
+                })
+                .distinct()
+                .collect(Collectors.joining(", "));
     }
 
     /** How many questions are open for each, in words: "supplier 2, rating plate 1". */

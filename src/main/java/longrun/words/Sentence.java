@@ -17,6 +17,10 @@ public final class Sentence {
             Pattern.compile("\\bin w\\.c\\."), "in. w.c.",
             Pattern.compile("\\bft3\\b"), "cu ft");
 
+    /** Thousands that stand together, with a unit behind them, in groups: "1450 ft" is said "1,450 ft". */
+    private static final Pattern TOGETHER =
+            Pattern.compile("(?<![0-9.,/\\-])([0-9]{1,3})([0-9]{3})(?= (?:Btu|kWh|ft|in\\.|gal|lb|psi|cu|sq|\u00B0F))");
+
     private Sentence() {}
 
     /** The same words with units as people write them. */
@@ -25,7 +29,7 @@ public final class Sentence {
         for (Map.Entry<Pattern, String> each : UNITS.entrySet()) {
             said = each.getKey().matcher(said).replaceAll(each.getValue());
         }
-        return said;
+        return TOGETHER.matcher(said).replaceAll("$1,$2");
     }
 
     /** The words as a sentence; blank stays blank. */

@@ -5,19 +5,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import longrun.Samples;
+import longrun.finding.AskWhom;
+import longrun.finding.Finding;
 import longrun.paper.page.PaperSize;
 import longrun.paper.page.Printing;
 import longrun.paper.page.SheetFile;
 import longrun.review.Review;
 import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
+import longrun.words.QuestionsByWhom;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SupplierSheetTest {
 
@@ -96,6 +101,22 @@ class SupplierSheetTest {
 
     static String named(String part) {
         return DEMO.replace("\"second stage\"", "\"" + part + "\"").replace("\"Water heater\"", "\"" + part + "\"");
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void withTheSheetGoesEveryQuestionForTheSupplierAndOnlyHis(boolean demo) throws Exception {
+        Printing printing = printing(demo ? DEMO : crowded(), PaperSize.LETTER);
+        Map<AskWhom, List<List<Finding>>> asked =
+                QuestionsByWhom.together(printing.review().findings());
+        String said = SheetFile.html(printing, new SupplierSheet().printedWith(printing))
+                .select("table.asks td.w")
+                .text();
+        assertThat(asked.get(AskWhom.SUPPLIER))
+                .isNotEmpty()
+                .allSatisfy(q -> assertThat(said).contains(q.get(0).ask().orElseThrow()));
+        assertThat(asked.getOrDefault(AskWhom.FITTER, List.of()))
+                .allSatisfy(q -> assertThat(said).doesNotContain(q.get(0).ask().orElseThrow()));
     }
 
     @ParameterizedTest

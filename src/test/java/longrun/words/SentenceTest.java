@@ -19,4 +19,15 @@ class SentenceTest {
     void unitsAreSaidAsPeopleWriteThem(String written, String said) {
         assertThat(Sentence.of(written)).isEqualTo(said);
     }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            propane boils at -46 degF at 1450 ft   | Propane boils at -46 \u00B0F at 1,450 ft.
+            of 65000 Btu/h                         | Of 65,000 Btu/h.
+            1,200 gal and 12.3456 psi              | 1,200 gal and 12.3456 psi.
+            the fuel gas code, 2018 in force       | The fuel gas code, 2018 in force.
+            """)
+    void thousandsStandInGroupsWhereAUnitIsBehindThem(String written, String said) {
+        assertThat(Sentence.of(written)).isEqualTo(said);
+    }
 }

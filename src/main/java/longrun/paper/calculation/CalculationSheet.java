@@ -41,7 +41,7 @@ public final class CalculationSheet implements Sheet {
     @Override
     public List<String> stillOpen(Review review) {
         List<String> open = new ArrayList<>(OpenOnPaper.sizes(review));
-        open.addAll(OpenOnPaper.supply(review));
+        open.addAll(OpenOnPaper.figures(review));
         return open;
     }
 

@@ -103,7 +103,10 @@ final class MonthTable {
                         Show.plain(p.airF()), SheetWords.whole(p.capacityBtuh()), SheetWords.whole(p.plannedBtuh()))));
         Element table = Html.table(
                 "Vapour by the temperature of the air",
-                List.of("Air, degF", "Most for a short time, Btu/h", "While it keeps the pressure planned with, Btu/h"),
+                List.of(
+                        "Air, \u00b0F",
+                        "Most for a short time, Btu/h",
+                        "While it keeps the pressure planned with, Btu/h"),
                 List.of("r", "r", "r"),
                 rows);
         return List.of(

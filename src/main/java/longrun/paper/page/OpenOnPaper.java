@@ -22,7 +22,10 @@ public final class OpenOnPaper {
         List<String> out = new ArrayList<>();
         add(out, count(review, Severity.MUST_FIX), "that must be mended", "that must be mended");
         add(out, count(review, Severity.CAUTION), "caution", "cautions");
-        add(out, count(review, Severity.NOTE), "question open", "questions open");
+        long questions = QuestionsByWhom.together(review.findings()).values().stream()
+                .mapToLong(List::size)
+                .sum();
+        add(out, questions, "question open", "questions open");
         return out;
     }
 
@@ -50,8 +53,18 @@ public final class OpenOnPaper {
         return out;
     }
 
-    /** The entries the tank's and the year's figures lack. */
+    /** What is asked of the supplier, and the entries the tank's and the year's figures lack. */
     public static List<String> supply(Review review) {
+        List<String> out = new ArrayList<>(figures(review));
+        int asked = QuestionsByWhom.together(review.findings())
+                .getOrDefault(AskWhom.SUPPLIER, List.of())
+                .size();
+        add(out, asked, "question for the supplier", "questions for the supplier");
+        return out;
+    }
+
+    /** The entries the tank's and the year's figures lack. */
+    public static List<String> figures(Review review) {
         Set<String> lacking = new HashSet<>();
         review.tank().ifPresent(t -> t.missing().stream().map(Missing::words).forEach(lacking::add));
         review.fuel().ifPresent(f -> f.missing().stream().map(Missing::words).forEach(lacking::add));
@@ -61,10 +74,6 @@ public final class OpenOnPaper {
             out.add("no tank is entered yet");
         }
         add(out, lacking.size(), "entry of tank and year missing", "entries of tank and year missing");
-        int asked = QuestionsByWhom.of(review.findings())
-                .getOrDefault(AskWhom.SUPPLIER, List.of())
-                .size();
-        add(out, asked, "question for the supplier", "questions for the supplier");
         return out;
     }
 

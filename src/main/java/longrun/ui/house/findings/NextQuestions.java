@@ -15,7 +15,6 @@ import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
 import longrun.ui.house.figure.PlacePart;
 import longrun.ui.place.HousePage;
-import longrun.words.Names;
 import longrun.words.QuestionsByWhom;
 import longrun.words.Sentence;
 
@@ -128,14 +127,9 @@ final class NextQuestions {
     }
 
     private String others(OpenQuestions.Asked asked) {
-        return asked.alike().stream()
-                .filter(f -> !f.at().equals(asked.first().at()))
-                .map(f -> desk.session()
-                        .review()
-                        .map(r -> Names.of(r, f.at()))
-                        .filter(n -> !n.isEmpty())
-                        .orElse(f.at()))
-                .distinct()
-                .collect(Collectors.joining(", "));
+        return desk.session()
+                .review()
+                .map(r -> QuestionsByWhom.others(r, asked.alike()))
+                .orElse("");
     }
 }
