@@ -21,9 +21,10 @@ final class Drawn {
     private final List<Walls.Wall> walls;
     private Box extent = Box.around(new Point(0, 0), 1, 1);
 
-    private Drawn(RouteModel model, DrawingUnits units) {
+    /** @param apart whether branches of a pipe are drawn further apart than their legs ask for */
+    private Drawn(RouteModel model, DrawingUnits units, boolean apart) {
         this.model = model;
-        this.placed = new Placing(model).place();
+        this.placed = new Placing(model, apart).place();
         room();
         this.walls = Walls.of(model, placed);
         for (Walls.Wall wall : walls) {
@@ -44,7 +45,9 @@ final class Drawn {
     }
 
     static Drawn of(RouteModel model, DrawingUnits units) {
-        return new Drawn(model, units);
+        Drawn apart = new Drawn(model, units, true);
+        boolean few = model.runs().size() <= Lettering.FEW;
+        return few && apart.labels.isShutIn() ? new Drawn(model, units, false) : apart;
     }
 
     boolean isEmpty() {

@@ -27,9 +27,15 @@ final class Labels {
     private final Raster pipes = new Raster();
     private final Raster thin = new Raster();
     private final List<Label> placed = new ArrayList<>();
+    private boolean shutIn;
 
     List<Label> placed() {
         return placed;
+    }
+
+    /** Whether words were found for which no place covers nothing. */
+    boolean isShutIn() {
+        return shutIn;
     }
 
     /** Something that is drawn before the words: a pipe's stroke, or the room of a symbol. */
@@ -79,7 +85,9 @@ final class Labels {
             }
         }
         if (least >= CLASH && clashes(best)) {
-            best = out.get().orElse(best);
+            Optional<Label> free = out.get();
+            shutIn |= free.isEmpty();
+            best = free.orElse(best);
         }
         take(best);
     }

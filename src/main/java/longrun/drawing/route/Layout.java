@@ -22,14 +22,19 @@ final class Layout {
     private static final double HEADER = 60;
     static final double APPLIANCE_HALF = 11;
 
+    /** From one branch of a pipe to the next, at least, pixels: what is written at the sections between stands there. */
+    private static final double BETWEEN_BRANCHES = 140;
+
     private final RouteModel model;
     final double[][] stretch;
     final Direction[][] way;
     final Direction[] hook;
     private final int[] header;
     private final Direction[] headerWay;
+    private final double[] room;
 
-    Layout(RouteModel model) {
+    /** @param apart whether branches of a pipe are drawn further apart than their legs ask for */
+    Layout(RouteModel model, boolean apart) {
         this.model = model;
         int n = model.runs().size();
         stretch = new double[n][];
@@ -41,6 +46,11 @@ final class Layout {
             stretch[run.index()] = new double[run.legs().size()];
             java.util.Arrays.fill(stretch[run.index()], 1);
         }
+        room = new double[n];
+        java.util.Arrays.fill(room, 1);
+        if (apart) {
+            partBranches();
+        }
         for (RouteModel.Tree tree : model.trees()) {
             Map<Integer, EnumMap<Direction, Integer>> said = new HashMap<>();
             for (int r : tree.runs()) {
@@ -49,6 +59,31 @@ final class Layout {
             Map<Integer, EnumMap<Direction, Integer>> used = new HashMap<>();
             for (int r : tree.runs()) {
                 direct(model.runs().get(r), used, said);
+            }
+        }
+    }
+
+    /** By how much each section is drawn longer so that what leaves the pipe before and after it stands apart. */
+    private void partBranches() {
+        List<Run> runs = model.runs();
+        int[] leaving = new int[runs.size()];
+        runs.stream().filter(r -> r.above() >= 0).forEach(r -> leaving[r.above()]++);
+        for (Run run : runs) {
+            if (leaving[run.index()] < 2) {
+                continue;
+            }
+            List<Run> between = new ArrayList<>(List.of(run));
+            int above = run.above();
+            while (above >= 0 && leaving[above] == 1) {
+                between.add(runs.get(above));
+                above = runs.get(above).above();
+            }
+            double drawn = between.stream()
+                    .flatMap(r -> r.legs().stream())
+                    .mapToDouble(this::drawn)
+                    .sum();
+            if (above >= 0) {
+                between.forEach(r -> room[r.index()] = Math.max(1, BETWEEN_BRANCHES / drawn));
             }
         }
     }
@@ -132,7 +167,7 @@ final class Layout {
         Point at = node.along(Iso.of(headerWay[i]), header[i] * HEADER);
         corners.add(at);
         for (int k = 0; k < way[i].length; k++) {
-            at = at.along(Iso.of(way[i][k]), drawn(run.legs().get(k)) * stretch[i][k]);
+            at = at.along(Iso.of(way[i][k]), drawn(run.legs().get(k)) * room[i] * stretch[i][k]);
             corners.add(at);
         }
         boolean feeds = run.isAt(Outlet.Kind.APPLIANCE);

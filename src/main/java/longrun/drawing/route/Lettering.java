@@ -13,7 +13,7 @@ import longrun.piping.Outlet;
 final class Lettering {
 
     /** Up to so many sections every label is given a place of its own, however far off. */
-    private static final int FEW = 60;
+    static final int FEW = 60;
 
     /** A little less than the height of a storey (common practice). */
     private static final double STOREY_FT = 7;
@@ -153,8 +153,9 @@ final class Lettering {
     private void regulator(int regulator, Point at) {
         List<String> words = model.regulatorWords(regulator);
         List<List<Label.Words>> lines = new ArrayList<>();
-        lines.add(List.of(new Label.Words(words.get(0), "")));
-        lines.addAll(quiet(words.subList(1, words.size())));
+        int name = words.size() - 1; // its lines; what it holds stands under them
+        words.subList(0, name).forEach(l -> lines.add(List.of(new Label.Words(l, ""))));
+        lines.addAll(quiet(words.subList(name, words.size())));
         if (model.regulatorMustFix(regulator)) {
             lines.add(List.of(new Label.Words("Must fix", "tm")));
         }

@@ -21,9 +21,9 @@ final class Placing {
     private final Layout layout;
     private final Map<Integer, Laid> laid = new HashMap<>();
 
-    Placing(RouteModel model) {
+    Placing(RouteModel model, boolean apart) {
         this.model = model;
-        this.layout = new Layout(model);
+        this.layout = new Layout(model, apart);
     }
 
     /** Every section of the plan, its trees one below the other; the place of each tree's start beside it. */

@@ -207,10 +207,11 @@ final class RunWords {
     List<String> regulator(int index) {
         Regulator r = review.plan().regulators().get(index);
         List<String> lines = new ArrayList<>();
-        lines.add(shortened(r.name()
+        String name = r.name()
                 .findValue()
                 .filter(n -> !n.isBlank())
-                .orElse(r.id() + r.kind().findValue().map(k -> ", " + k.label()).orElse(""))));
+                .orElse(r.id() + r.kind().findValue().map(k -> ", " + k.label()).orElse(""));
+        lines.addAll(lines(shortened(name, MOST_OF_A_NAME)));
         lines.add(r.outlet()
                 .findValue()
                 .map(p -> units.pressure(p.psi(), p.inWc()))

@@ -252,6 +252,33 @@ class LabelsTest {
         assertThat(through).as("leaders through an appliance").isEmpty();
     }
 
+    /** Whose a leader is, is seen where it runs from its words to their pipe and meets no other. */
+    @Test
+    void branchesThatAllGoOneWayStandSoFarApartThatNoLeaderCrossesAnotherOrAPipe() {
+        Drawn drawn = drawn(oneWay());
+        List<Label> led =
+                drawn.labels().stream().filter(l -> !l.leaders().isEmpty()).toList();
+        assertThat(led).hasSizeGreaterThan(12);
+        List<String> crossed = new ArrayList<>();
+        for (Label one : led) {
+            for (Label other : led.subList(0, led.indexOf(one))) {
+                if (one.leaders().stream()
+                        .anyMatch(a -> other.leaders().stream().anyMatch(b -> line(a).intersectsLine(line(b))))) {
+                    crossed.add(one.lines() + " and " + other.lines());
+                }
+            }
+            Stroke last = one.leaders().get(one.leaders().size() - 1);
+            drawn.pipes().stream()
+                    .filter(p -> one.leaders().size() > 1 && line(p).intersectsLine(line(last)))
+                    .forEach(p -> crossed.add(one.lines() + " and a pipe"));
+        }
+        assertThat(crossed).isEmpty();
+    }
+
+    private static Line2D line(Stroke s) {
+        return new Line2D.Double(s.a().x(), s.a().y(), s.b().x(), s.b().y());
+    }
+
     @Test
     void aDrawingALittleWiderThanItsSheetIsNotTheSameSheetTwice() {
         Review review = Reviewer.standard().review(Samples.plan(oneWay()), ReviewParts.PIPING);
