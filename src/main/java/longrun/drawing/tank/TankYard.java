@@ -13,7 +13,7 @@ import longrun.quantity.Show;
 public final class TankYard {
 
     private static final double WIDTH = 800;
-    private static final double HEIGHT = 272;
+    private static final double HEIGHT = 284;
     private static final double WALL = 232;
 
     private final PlotSvg svg = new PlotSvg(WIDTH, HEIGHT, "What is measured about the tank, from above");
@@ -34,11 +34,11 @@ public final class TankYard {
                 + ", to an air intake " + said(tank.toIntake()) + ", to anything that can light gas "
                 + said(tank.toIgnition()) + ", between tanks " + said(tank.betweenTanks()) + ".");
         house();
-        svg.line(752, 8, 752, 264, PlotSvg.PART, PlotSvg.Ink.INK, "14 4 2.5 4");
+        svg.line(752, 8, 752, 276, PlotSvg.PART, PlotSvg.Ink.INK, "14 4 2.5 4");
         svg.words(744, 20, "end", PlotSvg.Ink.QUIET, 14, false, "property line");
         measure(490, 152, 490, WALL, tank.toBuilding(), 500, 208, "start", "to the building ");
         measure(520, 134, 752, 134, tank.toPropertyLine(), 636, 126, "middle", "to the line ");
-        measure(404, 152, 330, WALL, tank.toOpeningBelow(), 348, 208, "end", "to an opening below ");
+        measure(404, 152, 330, WALL, tank.toOpeningBelow(), 330, WALL + 40, "middle", "to an opening below ");
         measure(366, 145, 60, WALL - 4, tank.toIntake(), 236, 168, "end", "to an intake ");
         measure(366, 122, 132, 78, tank.toIgnition(), 132, 64, "middle", "to what can light gas ");
         if (tank.toIgnition().isKnown() || tank.toIgnition().isUnknown()) {
