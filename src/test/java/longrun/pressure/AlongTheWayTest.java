@@ -54,6 +54,7 @@ class AlongTheWayTest {
         // by hand in ChainByHandTest
         assertThat(p.regulator(0).inlet().orElseThrow().psi()).isCloseTo(9.5447, BY_HAND);
         assertThat(p.regulator(1).inlet().orElseThrow().inWc()).isCloseTo(49.844, within(0.005));
+        assertThat(p.regulator(1).inletText()).contains("1.8 psi (49.84 in. w.c.)");
         assertThat(p.outlet(0).pressureAtInlet().orElseThrow().inWc()).isCloseTo(9.9130, BY_HAND);
         assertThat(p.outlet(0).status()).isEqualTo(InletStatus.ENOUGH);
     }
@@ -154,6 +155,9 @@ class AlongTheWayTest {
                 .singleElement()
                 .satisfies(f ->
                         assertThat(f.required()).isEqualTo("at least 9 in. w.c. at the inlet of L, its own setting"));
+        Pressures labelled =
+                pressures(house.set("/appliances/0/minInlet", "8 in w.c.").text());
+        assertThat(labelled.window(0).lowest()).isEmpty();
         Pressures unset = pressures(house.without("/regulators/1/outlet").text());
         assertThat(unset.regulator(1).reached()).isEqualTo(Reached.NO);
         assertThat(unset.outlet(1).pressureAlone()).isEmpty();
@@ -183,5 +187,17 @@ class AlongTheWayTest {
                 .atLoad()
                 .orElseThrow()
                 .inWc();
+    }
+
+    @Test
+    void aloneBehindASectionNotKnownNothingIsKnown() {
+        Pressures p = pressures(behind("11 in w.c.", "0.5 in w.c.")
+                .section("A", "R", "steel", "10 ft")
+                .section("B", "A", "steel", "10 ft")
+                .lastWithout("sections", "material")
+                .section("C", "B", "steel", "10 ft")
+                .appliance("heater", "C", "50000 Btu/h")
+                .text());
+        assertThat(p.outlet(0).pressureAlone()).isEmpty();
     }
 }

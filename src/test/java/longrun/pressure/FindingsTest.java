@@ -124,9 +124,11 @@ class FindingsTest {
         Finding over = only(LineRegulatorLoss.of(pressures(RIGHT.replace("\"0.5 psi\"", "\"0.51 psi\""))));
         assertThat(over.severity()).isEqualTo(Severity.MUST_FIX);
         assertThat(over.found()).isEqualTo("Line regulator L loses 0.51 psi at its load");
+        assertThat(over.remedy()).startsWith("Use a larger line regulator");
         Finding unknown = only(LineRegulatorLoss.of(pressures(RIGHT.replace("\"lossAtLoad\":\"0.5 psi\",", ""))));
         assertThat(unknown.severity()).isEqualTo(Severity.CAUTION);
         assertThat(unknown.ask()).isPresent();
+        assertThat(unknown.remedy()).isEqualTo("Enter its loss at its load.");
         assertThat(unknown.field()).isEqualTo("/regulators/2/lossAtLoad");
     }
 
@@ -223,6 +225,12 @@ class FindingsTest {
                         "The pressure at the boiler is not known: section B has 80,000 Btu/h, more than the first row"
                                 + " of its table carries");
         assertThat(f.field()).isEqualTo("/sections/1/installedSize");
+        PlannedHouse first = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
+                .section("A", "R", "csst", "5 ft", "'installedSize':'13'")
+                .section("B", "A", "csst", "5 ft", "'installedSize':'13'")
+                .appliance(
+                        "heater", "B", "80000 Btu/h", "'kind':'boiler','minInlet':'8 in w.c.','maxInlet':'14 in w.c.'");
+        assertThat(only(InletPressureLow.of(pressures(first.text()))).field()).isEqualTo("/sections/0/installedSize");
         assertThat(InletPressureLow.of(pressures(
                         house.set("/appliances/0/input", "72000 Btu/h").text())))
                 .extracting(Finding::severity)

@@ -2,6 +2,7 @@ package longrun.pressure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import longrun.plan.PlannedHouse;
 import org.junit.jupiter.api.Test;
 
 /** Readings beside the prediction, give or take what a gauge shows (common practice). */
@@ -143,5 +144,17 @@ class GaugeCheckTest {
         // the pipe itself has no setting to hold a gauge against
         assertThat(verdict(ChainByHandTest.HOUSE, "B", "static", "11 in w.c."))
                 .isEqualTo(GaugeCheck.Verdict.NOT_PREDICTED);
+    }
+
+    @Test
+    void aReadingBehindTheFirstRegulatorIsPredictedLikeAnyOther() {
+        String house = PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
+                .section("A", "R", "steel", "10 ft")
+                .appliance("heater", "A", "50000 Btu/h")
+                .with("'readings':[]")
+                .add("readings", "'at':'heater','what':'static','pressure':'11 in w.c.'")
+                .text();
+        assertThat(GaugeCheck.of(ChainByHandTest.pressures(house)).get(0).verdict())
+                .isEqualTo(GaugeCheck.Verdict.AGREES);
     }
 }

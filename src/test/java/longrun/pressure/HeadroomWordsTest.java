@@ -98,4 +98,11 @@ class HeadroomWordsTest {
                 .appliance("dryer", "C", "80000 Btu/h");
         return headroom(diversity.isEmpty() ? house : house.with(diversity)).atAppliance(0);
     }
+
+    @Test
+    void theFirstSectionOfAPlanHasHeadroomLikeAnyOther() {
+        Headroom h = headroom(house().section("A", "R", "steel", "40 ft").appliance("heater", "A", "200000 Btu/h"));
+        assertThat(h.atAppliance(0)).contains(HeatRate.ofBtuh(87_000));
+        assertThat(h.growsFirst(0)).contains("A");
+    }
 }

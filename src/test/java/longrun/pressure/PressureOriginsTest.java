@@ -147,6 +147,12 @@ class PressureOriginsTest {
         assertThat(from.pressureIdle(0).how()).isEqualTo("setting times 120 %, the default");
         assertThat(from.pressureIdle(0).confidence()).contains(Confidence.MEMORY);
         assertThat(from.connector(0).how()).startsWith("the whole rated drop");
+        PressureOrigins entered = ofHouse(PlannedHouse.empty()
+                .regulator("R", "second-stage", "tank", "11 in w.c.", "0.5 in w.c.", "'lockUp':'115 %'")
+                .section("A", "R", "steel", "10 ft")
+                .appliance("heater", "A", "50000 Btu/h")
+                .text());
+        assertThat(entered.pressureIdle(0).how()).isEqualTo("setting times the lock-up share entered");
     }
 
     @Test
