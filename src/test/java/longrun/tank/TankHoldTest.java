@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import longrun.Samples;
+import longrun.origin.Confidence;
+import longrun.origin.Figure;
 import longrun.origin.Missing;
+import longrun.plan.Plan;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 
@@ -107,5 +110,34 @@ class TankHoldTest {
                         .demands())
                 .extracting(Demand::name)
                 .contains("occasion 1");
+    }
+
+    @Test
+    void atTheRefillGaugeAndTheDesignTemperatureAMomentIsTheStudysOwn() {
+        Plan plan = Houses.orchard();
+        TankReport study = TankStudy.of(plan);
+        TankMoment moment = TankStudy.at(
+                plan,
+                Figure.given("gauge", 30, "%", "as read", Confidence.OWN),
+                Figure.given("air", 8, "degF", "as read", Confidence.OWN));
+        assertThat(moment.vapour().number())
+                .isEqualTo(study.capacityAtDesignBtuh().number());
+        assertThat(moment.planned().number()).isEqualTo(study.plannedBtuh().number());
+        assertThat(TankStudy.design(plan).number()).isEqualTo(8);
+    }
+
+    /** Propane's own weight limits a fill by its temperature; buried liquid has the ground's (NFPA 58, secondary). */
+    @Test
+    void twoTanksAreFilledToTwiceTheGallonsAndABuriedOneByTheGround() {
+        double one = TankStudy.fillTo(Houses.orchard()).orElseThrow().applyAsDouble(40);
+        assertThat(TankStudy.fillTo(Houses.orchard("\"kind\": \"asme\"", "\"kind\": \"asme\", \"count\": 2"))
+                        .orElseThrow()
+                        .applyAsDouble(40))
+                .isEqualTo(2 * one);
+        Plan buried = Houses.orchard("above-ground", "underground");
+        assertThat(TankStudy.fillTo(buried).orElseThrow().applyAsDouble(-20))
+                .isEqualTo(TankStudy.fillTo(buried).orElseThrow().applyAsDouble(48));
+        assertThat(TankStudy.fillTo(Houses.orchard("\"waterCapacity\": \"500 gal\", ", "")))
+                .isEmpty();
     }
 }

@@ -1,5 +1,6 @@
 package longrun.plan.json;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
@@ -60,7 +61,9 @@ final class AmountCheck {
                 .filter(v -> v > greatest)
                 .ifPresent(v -> error.accept(
                         pointer,
-                        Show.whole(v) + " is more than can be: write up to " + Show.whole(greatest) + " " + what
+                        // as entered: 24.1 is not 24
+                        BigDecimal.valueOf(v).stripTrailingZeros().toPlainString()
+                                + " is more than can be: write up to " + Show.whole(greatest) + " " + what
                                 + ", or look for a key too many"));
     }
 
