@@ -5,12 +5,12 @@ import java.util.OptionalInt;
 import longrun.piping.Stage;
 import longrun.review.Review;
 
-/** Which line is in hand while none is chosen, the same in the answer and on the route. */
+/** The section that is selected while a person has selected none, the same beside the page and in the route. */
 public final class DefaultSection {
 
     private DefaultSection() {}
 
-    /** The line that leaves the last regulator, where the house begins; empty while there is no line. */
+    /** The section that leaves the last regulator, where the house piping begins; empty while there is no section. */
     public static OptionalInt usual(Review review) {
         List<Stage> stages = review.piping().stages();
         for (int i = stages.size() - 1; i >= 0; i--) {

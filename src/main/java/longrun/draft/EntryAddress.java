@@ -11,12 +11,12 @@ import longrun.plan.NominalSize;
 import longrun.quantity.Typed;
 
 /**
- * Where an entry stands in the draft, and what is typed there; written as {@code data-at} on its field, so that what was
- * typed while the program did not answer finds its place. The draft holds what a plan may hold; what cannot be put so is
- * kept as typed.
+ * The address of an entry in the draft, and the unit in which it is typed. Each field carries it as its attribute
+ * {@code data-at}, so that what was typed while the program did not answer is stored in the right entry. What is typed is
+ * stored as a plan writes it; what cannot be read is stored as typed.
  *
- * @param pointer where it stands
- * @param unit name of the unit a bare number has, or one of the kinds named here; empty for words
+ * @param pointer JSON pointer of the entry
+ * @param unit name of the unit of a number typed without one, or one of the constants of this class; empty for words
  */
 public record EntryAddress(String pointer, String unit) {
 
@@ -26,11 +26,12 @@ public record EntryAddress(String pointer, String unit) {
     public static final String PRICE = "price";
     public static final String SIZE = "size";
 
-    /** As written on the field. */
+    /** The address as the field's attribute has it. */
     public String written() {
         return unit.isEmpty() ? pointer : pointer + " " + unit;
     }
 
+    /** The address that a field's attribute holds; empty where it holds none. */
     public static Optional<EntryAddress> of(String written) {
         if (!written.startsWith("/")) {
             return Optional.empty();
@@ -42,7 +43,7 @@ public record EntryAddress(String pointer, String unit) {
                         : new EntryAddress(written.substring(0, blank), written.substring(blank + 1)));
     }
 
-    /** The text of what the draft holds for what was typed. */
+    /** What the draft stores for what was typed, as text. */
     public String stored(String typed) {
         return node(typed).asText();
     }
@@ -61,8 +62,8 @@ public record EntryAddress(String pointer, String unit) {
     }
 
     /**
-     * A key in the field: the draft takes its text as it stands now; blank takes the entry away. A month's mean stands with
-     * the other eleven.
+     * Stores the field's text after a key; a blank text removes the entry. The mean of a month is stored with the other
+     * eleven.
      */
     public void type(HouseSession session, String typed) {
         session.type(pointer, d -> {
@@ -77,12 +78,12 @@ public record EntryAddress(String pointer, String unit) {
         });
     }
 
-    /** What stands in the field for what the draft holds. */
+    /** What the field shows for what the draft stores. */
     public String inField(String stored) {
         return unit.isEmpty() ? stored : Typed.inField(stored, unit);
     }
 
-    /** Whether what stands in a field is what the draft holds, however it is written: then it is left as it is. */
+    /** Whether a field's text means what the draft stores, in whatever way it is written; then the text is left alone. */
     public boolean stands(String inField, String stored) {
         return !inField.isBlank() && stored(inField).equals(stored);
     }

@@ -5,9 +5,9 @@ import java.util.Deque;
 import java.util.Optional;
 
 /**
- * Undo and redo as a list of whole drafts. Keys that follow one another in one field are one step.
+ * Undo and redo as a list of whole drafts, at most 500. Successive keys in one field are one step.
  *
- * @param <D> the draft, never changed once made
+ * @param <D> the type of draft, which must be immutable
  */
 public final class History<D> {
 
@@ -22,11 +22,16 @@ public final class History<D> {
         this.now = first;
     }
 
+    /** The draft as it stands. */
     public D now() {
         return now;
     }
 
-    /** Takes the next draft; with the place unchanged it joins the step before. */
+    /**
+     * Adds the next draft.
+     *
+     * @param place the field it was typed in; the same field as before joins the current step, blank begins a new one
+     */
     public void take(D next, String place) {
         boolean sameStep = !place.isEmpty() && place.equals(lastPlace) && after.isEmpty() && !before.isEmpty();
         if (!sameStep) {
@@ -45,15 +50,17 @@ public final class History<D> {
         lastPlace = "";
     }
 
+    /** Goes back one step and gives the draft there; empty where there is none. */
     public Optional<D> undo() {
         return step(before, after);
     }
 
+    /** Does the step undone last again and gives the draft there; empty where there is none. */
     public Optional<D> redo() {
         return step(after, before);
     }
 
-    /** The draft before the last step, which stays what it is; empty at the beginning. */
+    /** The draft before the last step, without going back to it; empty at the beginning. */
     public Optional<D> before() {
         return Optional.ofNullable(before.peek());
     }

@@ -23,22 +23,22 @@ import longrun.store.Draft;
 import longrun.store.DraftStore;
 
 /**
- * One stored house, open in one page. It holds the draft as typed, stores each change at once, and reviews it; while an
- * entry is wrong the review before it stays. One thread at a time.
+ * One saved house, open in one page. It holds the draft as typed, stores each change at once and reviews it. While an entry
+ * cannot be read, the review before it stays. It must be used by one thread at a time.
  */
 public final class HouseSession {
 
-    /** What happened, as a page must know it. */
+    /** What kind of change happened, so that a page knows what to draw again. */
     public enum Change {
-        /** A key in a field: fields are left as they are, since a person is typing in one. */
+        /** A key was typed in a field: fields are not written, since a person is typing in one. */
         TYPED,
         /** Anything else that changes the draft: fields may be written. */
         CHANGED,
-        /** Only how the house stands with the store. */
+        /** Only {@link #saveState} changed. */
         SAVE_STATE
     }
 
-    /** Hears of every change, after the store and the review have answered. */
+    /** Is told of every change, after it is reviewed. */
     public interface Listener {
         void changed(Change change);
     }
@@ -68,32 +68,33 @@ public final class HouseSession {
         return of(store, plan -> reviewer.review(plan, ReviewParts.ALL), stored);
     }
 
-    /** Opens a house as it is stored, worked out in a way of its own. */
+    /** Opens a house as it is stored, with another way of reviewing plans. */
     public static HouseSession of(DraftStore store, Function<Plan, Review> reviewing, Draft stored) {
         return new HouseSession(store, reviewing, stored);
     }
 
-    // What stands here.
+    // The house as it is.
 
     public long id() {
         return house.id();
     }
 
-    /** The version stored last; another tab with a greater one has changed the house since. */
+    /** The version stored last; a higher one in the store means that another tab has changed the house since. */
     public long version() {
         return house.version();
     }
 
+    /** Whether the draft is saved; waits for a save under way. */
     public SaveState saveState() {
         return house.saveState();
     }
 
-    /** The draft as it stands; what is read of it stays as it is, whatever is typed after. */
+    /** The draft as it stands; what is returned does not change with later keys. */
     public Entered draft() {
         return Entered.of(draft);
     }
 
-    /** What stands at a pointer. */
+    /** The value at a JSON pointer. */
     public Entered at(String pointer) {
         return Entered.of(draft.at(pointer));
     }
@@ -107,12 +108,12 @@ public final class HouseSession {
         return at(pointer).text();
     }
 
-    /** Whether an entry has a place in the draft: the list items it stands in are there. */
+    /** Whether an entry can be written: the list items it belongs to exist. */
     public boolean holds(String pointer) {
         return DraftTree.holds(draft, pointer);
     }
 
-    /** What is wrong with entries, by pointer. */
+    /** The entries that cannot be read, by JSON pointer, each with what to write instead. */
     public Map<String, PlanError> errors() {
         return Map.copyOf(last.errors());
     }
@@ -126,22 +127,22 @@ public final class HouseSession {
         return last.review();
     }
 
-    /** Whether the review is of the draft as it stands, rather than of the one before a wrong entry. */
+    /** Whether the review is of the draft as it stands; false while an entry cannot be read. */
     public boolean isCurrent() {
         return last.isCurrent();
     }
 
-    /** Whether the house cannot be worked out, by a fault of the program: there is no review of it then. */
+    /** Whether the review failed by a fault of the program; there is no review then. */
     public boolean isFailed() {
         return last.isFailed();
     }
 
-    /** Whether what is not understood is left out of the review, so that all the rest is answered. */
+    /** Whether the review is of the draft without the entries that cannot be read. */
     public boolean leavesOut() {
         return !last.isCurrent() && last.leavesOut();
     }
 
-    /** The lines of the route that stand as they did when the review was made: their figures still are their own. */
+    /** Ids of the sections that have not changed since the review was made, so that their figures still hold. */
     public Set<String> linesAsReviewed() {
         return last.unchangedLines(draft);
     }
@@ -164,7 +165,7 @@ public final class HouseSession {
 
     // What a person does.
 
-    /** A key in an entry: its text as it stands now, blank takes it away. Further keys in it join its step. */
+    /** Stores an entry's text after a key; blank removes the entry. Further keys in the same entry join its undo step. */
     public void set(String pointer, String text) {
         type(pointer, d -> {
             if (text.isBlank()) {
@@ -175,45 +176,45 @@ public final class HouseSession {
         });
     }
 
-    /** A key in a field that stands for several entries, or for a list; keys that follow in the same place join it. */
+    /** Makes the change of a key in a field of several entries or a list; further keys in the same place join its step. */
     public void type(String place, Consumer<DraftEdit> change) {
         take(place, change, Change.TYPED);
     }
 
-    /** A choice: one step. */
+    /** Stores a choice, as one undo step. */
     public void choose(String pointer, String value) {
         change(d -> d.put(pointer, value));
     }
 
-    /** A yes or no: one step. */
+    /** Stores a yes or no, as one undo step. */
     public void choose(String pointer, boolean value) {
         change(d -> d.put(pointer, value));
     }
 
-    /** Takes an entry or a list's item away. */
+    /** Removes an entry or an item of a list, as one undo step. */
     public void remove(String pointer) {
         change(d -> d.remove(pointer));
     }
 
-    /** Adds to a list, and gives the index. */
+    /** Adds an item to a list, as one undo step, and gives its index. */
     public int add(String list, NewItem item) {
         int index = draft.at(list).size();
         change(d -> d.add(list, item));
         return index;
     }
 
-    /** Changes several entries as one step. */
+    /** Changes several entries, as one undo step. */
     public void change(Consumer<DraftEdit> change) {
         take("", change, Change.CHANGED);
     }
 
-    /** The next key makes a step of its own, even in the same entry. */
+    /** Ends the undo step: the next key begins a new one, even in the same entry. */
     public void endStep() {
         lastPlace = "";
     }
 
-    /** The keys rest: what cannot be read now is no entry on its way. */
-    public void rest() {
+    /** Typing has paused: an entry that cannot be read is no longer taken for one that is half typed. */
+    public void typingPaused() {
         last.fallBack();
     }
 
@@ -235,12 +236,12 @@ public final class HouseSession {
         house.finish();
     }
 
-    /** Takes the last step back, and tells what of the draft it changed. */
+    /** Undoes the last step and tells what it changed; empty where it changed nothing or could not be stored. */
     public Optional<StepChanges> undo() {
         return walk(house::undo);
     }
 
-    /** Makes the step taken back last once more, and tells what of the draft it changed. */
+    /** Does the step undone last again and tells what it changed; empty as for {@link #undo}. */
     public Optional<StepChanges> redo() {
         return walk(house::redo);
     }
@@ -260,26 +261,26 @@ public final class HouseSession {
         return StepChanges.between(before, draft());
     }
 
-    /** What may be done where another tab changed the house, or it could not be stored. */
+    /** What a person can do where another tab changed the house, or it could not be saved. */
     public SaveChoices saveChoices() {
         return choices;
     }
 
-    /** What the store has stands here now. */
+    /** Replaces the draft by the stored one. */
     void takeStored() {
         replaceDraft(house.draft());
     }
 
-    /** A draft that came by no change of its own. */
+    /** Replaces the draft by another, without storing it. */
     void replaceDraft(ObjectNode other) {
         draft = other;
         endStep();
         last.read(draft, false);
     }
 
-    // Who hears of it.
+    // Who is told.
 
-    /** Listens until the runnable it gives is run. */
+    /** Adds a listener; running what is returned removes it. */
     public Runnable listen(Listener listener) {
         listeners.add(listener);
         return () -> listeners.remove(listener);

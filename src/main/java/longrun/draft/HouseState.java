@@ -19,8 +19,10 @@ import longrun.sizing.SectionStatus;
  * How far the house has come, in words. It never looks finished: at best it is sized, not approved.
  *
  * @param words the state
- * @param because what it rests on, or what is open
- * @param unsized the word in place of a size that cannot be told yet
+ * @param because the reason: what it rests on, or what is open
+ * @param unsized the word shown in place of a size that is not known yet
+ * @param mustFix how many findings must be fixed
+ * @param questions how many questions are open
  */
 public record HouseState(String words, String because, String unsized, int mustFix, int questions) {
 
@@ -28,11 +30,12 @@ public record HouseState(String words, String because, String unsized, int mustF
     public static final String FAILED = "Can\u2019t be worked out at the moment";
     private static final String NOTHING = "Nothing to size yet";
 
-    /** Whether nothing is entered that could be wrong. */
+    /** Whether there is neither a section nor an appliance yet. */
     public boolean isNothing() {
         return words.equals(NOTHING);
     }
 
+    /** The state of a house as it stands. */
     public static HouseState of(HouseSession session) {
         List<Finding> findings = session.findings();
         int mustFix = (int) PlaceStatus.count(findings, Severity.MUST_FIX);
@@ -40,7 +43,7 @@ public record HouseState(String words, String because, String unsized, int mustF
         if (session.isFailed()) {
             return new HouseState(
                     FAILED,
-                    "The fault is the program\u2019s. Every entry is kept, and nothing is known of it until then.",
+                    "The fault is the program\u2019s. Every entry is kept, and there is no result until it is mended.",
                     "not known",
                     0,
                     0);
@@ -51,9 +54,9 @@ public record HouseState(String words, String because, String unsized, int mustF
                     "Waiting for an entry",
                     (wrong == 1 ? "One entry is" : wrong + " entries are")
                             + (session.leavesOut()
-                                    ? " not understood and left out: what rests on it is not known."
+                                    ? " not understood and left out: what depends on it is not known."
                                     : session.review().isPresent()
-                                            ? " not understood. What is shown is the answer before it."
+                                            ? " not understood. What is shown is the answer from before."
                                             : " not understood, so nothing is known yet."),
                     "waiting",
                     mustFix,
@@ -75,7 +78,7 @@ public record HouseState(String words, String because, String unsized, int mustF
                     questions == 0
                             ? "Not sized yet"
                             : questions == 1 ? "1 question open" : questions + " questions open",
-                    "Nothing missing is taken as zero, so the sizes that rest on it wait.",
+                    "No missing entry is taken as zero, so the sizes that depend on one are not known yet.",
                     "not yet",
                     mustFix,
                     questions);
@@ -102,8 +105,8 @@ public record HouseState(String words, String because, String unsized, int mustF
                     "Sized so far",
                     mend
                             + (review.get().piping().hangsLoose()
-                                    ? "Something hangs on no section or regulator yet; its load can make any size"
-                                            + " larger."
+                                    ? "Something is not connected to a section or regulator yet; its load can make any"
+                                            + " size larger."
                                     : "Not every appliance has an input and a section, so the loads will grow."),
                     "sized",
                     mustFix,
@@ -113,7 +116,7 @@ public record HouseState(String words, String because, String unsized, int mustF
                 SIZED, mend + assumed(review.get(), questions) + notEntered(session), "sized", mustFix, questions);
     }
 
-    /** What the house has no entry of yet, so that nothing is asked or judged of it. */
+    /** The places in which nothing is entered yet, so that nothing in them is asked or judged. */
     private static String notEntered(HouseSession session) {
         String places = Stream.of(PlaceKind.CONNECTIONS, PlaceKind.TANK, PlaceKind.FUEL)
                 .filter(p -> !PlaceStatus.isStarted(session, p))
@@ -142,7 +145,7 @@ public record HouseState(String words, String because, String unsized, int mustF
         }
         FittingAllowance allowance = review.sizing().allowance();
         if (allowance instanceof FittingAllowance.None) {
-            said.add("Fittings are left out: the run is longer than it is measured.");
+            said.add("Fittings are left out: the real run is longer than the one measured.");
         } else if (allowance instanceof FittingAllowance.Share) {
             said.add("A share is added for fittings, whatever they come to.");
         }
@@ -155,7 +158,7 @@ public record HouseState(String words, String because, String unsized, int mustF
             said.add(questions == 1 ? "One question is open." : questions + " questions are open.");
         }
         if (said.isEmpty()) {
-            said.add("Whoever decides has yet to see it.");
+            said.add("Supplier, fitter and inspector have not seen it yet.");
         }
         return String.join(" ", said);
     }

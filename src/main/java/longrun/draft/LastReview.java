@@ -20,10 +20,10 @@ import longrun.review.Review;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What came of the last draft that could be read, and what is wrong with the one as it stands. While an entry is being
- * typed and cannot be read, the review before its step stands; once the person goes on, it is left out of the review, as
- * an entry that is not known, so that all the rest is answered. Where working it out fails altogether, by a fault of the
- * program, there is no review at all: nothing that was known before is taken as known of what stands there now.
+ * The review of the last draft that could be read, and what is wrong with the draft as it stands. While an entry is being
+ * typed and cannot be read, the review from before its step stays. Once the person goes on, the entry is left out as
+ * unknown, so that all the rest is answered. Where the review fails by a fault of the program there is none at all: results
+ * of an earlier draft are not shown for this one.
  */
 final class LastReview {
 
@@ -46,13 +46,13 @@ final class LastReview {
     /**
      * Reviews drafts.
      *
-     * @param reviewing works a plan out
+     * @param reviewing makes the review of a plan
      */
     LastReview(Function<Plan, Review> reviewing) {
         this.reviewing = reviewing;
     }
 
-    /** A new step begins: what cannot be read so far is no half-typed number, and is left out. */
+    /** A new step begins: an entry that cannot be read is no longer half typed, and is left out. */
     void settle() {
         if (!answered && !failed) {
             fallBack();
@@ -64,7 +64,7 @@ final class LastReview {
         wrongBefore = Set.copyOf(errors.keySet());
     }
 
-    /** Goes back from what was made of a half-typed entry to the review before the step; not where the rest is answered. */
+    /** Goes back to the review from before a half-typed entry, unless the rest of the draft is already answered. */
     void fallBack() {
         if (!answered && settled != null) {
             review = settled;
@@ -74,11 +74,11 @@ final class LastReview {
     }
 
     /**
-     * Reads a draft; where it cannot be read, what was wrong before the step is left out, and the review before the step
-     * stands for what is wrong in it.
+     * Reads and reviews a draft. Entries that were wrong before this step are left out; where this step made one wrong, the
+     * review from before it stays.
      *
-     * @param halfTyped whether the entry is often unreadable between two keys: then the last that could be read stays for
-     *     now, so that figures do not jump to and fro
+     * @param halfTyped whether the entry is often unreadable between two keys, as legs are: then the last readable state
+     *     stays for now, so that figures do not jump to and fro
      */
     void read(ObjectNode draft, boolean halfTyped) {
         failed = false;
@@ -108,7 +108,7 @@ final class LastReview {
         return rest;
     }
 
-    /** Whatever fails in working it out leaves the house open, and nothing known of it. */
+    /** Runs a review; whatever fails in it leaves the entries in place and no review. */
     private boolean guarded(BooleanSupplier working) {
         try {
             return working.getAsBoolean();
@@ -124,12 +124,12 @@ final class LastReview {
         }
     }
 
-    /** Its findings point at the entries as the draft has them. */
+    /** The review of a plan, its findings pointing at the entries as the draft has them. */
     private Review review(Reading reading) {
         return reviewing.apply(reading.plan().orElseThrow()).withFields(reading.written()::pointer);
     }
 
-    /** Reviews a draft without the entries at some pointers; false where it cannot be read all the same. */
+    /** Reviews a draft without the entries at some pointers; false where it still cannot be read. */
     private boolean leaveOut(ObjectNode draft, Set<String> wrong) {
         if (wrong.isEmpty()) {
             return false;
@@ -151,12 +151,12 @@ final class LastReview {
         return reading.plan().isPresent();
     }
 
-    /** Whether the review is of the draft as it stands without the entries that are not understood. */
+    /** Whether the review is of the draft without the entries that cannot be read. */
     boolean leavesOut() {
         return leavesOut;
     }
 
-    /** What is wrong, by pointer: what to write instead. */
+    /** The entries that cannot be read, by JSON pointer, each with what to write instead. */
     Map<String, PlanError> errors() {
         return errors;
     }
@@ -165,7 +165,7 @@ final class LastReview {
         return Optional.ofNullable(review);
     }
 
-    /** Ids of the lines of a route that stand as they did when the review was made. */
+    /** Ids of the sections that have not changed since the review was made. */
     Set<String> unchangedLines(ObjectNode draft) {
         Map<String, JsonNode> before = new HashMap<>();
         reviewed.path("sections").forEach(s -> before.putIfAbsent(s.path("id").asText(), s));
@@ -183,7 +183,7 @@ final class LastReview {
         return current;
     }
 
-    /** Whether working the draft out failed, by a fault of the program: there is no review then. */
+    /** Whether the review failed by a fault of the program; there is no review then. */
     boolean isFailed() {
         return failed;
     }

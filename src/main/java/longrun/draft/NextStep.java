@@ -19,7 +19,7 @@ import longrun.words.Sentence;
  */
 public record NextStep(String words, String pointer) {
 
-    /** Whether it asks something, rather than says what to enter. */
+    /** Whether it is a question, rather than an instruction. */
     public boolean isAsked() {
         return words.contains("?");
     }
@@ -29,8 +29,7 @@ public record NextStep(String words, String pointer) {
         List<WrongEntry> wrong = WrongEntry.listIn(session);
         if (!wrong.isEmpty()) {
             return new NextStep(
-                    "Write the entry that is not understood another way: "
-                            + wrong.get(0).where() + ".",
+                    "Correct the entry that is not understood: " + wrong.get(0).where() + ".",
                     wrong.get(0).pointer());
         }
         return begin(session)
@@ -40,7 +39,7 @@ public record NextStep(String words, String pointer) {
                 .or(() -> answer(session))
                 .or(() -> rest(session))
                 .orElse(new NextStep(
-                        "All that is asked is entered. Take the papers to those who decide; nothing is approved yet.",
+                        "All that is asked is entered. Take the papers to supplier, fitter and inspector; nothing is approved yet.",
                         ""));
     }
 
@@ -88,7 +87,7 @@ public record NextStep(String words, String pointer) {
         return Optional.empty();
     }
 
-    /** Whether an entry is not there; legs are a list, which is there once it has one. */
+    /** Whether an entry is missing; a list such as legs is missing while it is empty. */
     private static boolean isMissing(Entered entry) {
         return entry.isNothing()
                 || (entry.isList() || entry.isThing()
@@ -96,11 +95,11 @@ public record NextStep(String words, String pointer) {
                         : entry.text().isBlank());
     }
 
-    /** A house that cannot be worked out has no findings, and that none are known is no sign that none are open. */
+    /** A house whose review failed has no findings, which does not mean that nothing is open. */
     private static Optional<NextStep> failed(HouseSession session) {
         return session.isFailed()
                 ? step(
-                        "What is open can\u2019t be told at the moment. Every entry is kept; go on, or take back the last one.",
+                        "What is open can\u2019t be told at the moment. Every entry is kept; go on, or undo the last one.",
                         "")
                 : Optional.empty();
     }
@@ -110,7 +109,7 @@ public record NextStep(String words, String pointer) {
                 .filter(f -> f.severity() == Severity.MUST_FIX
                         && PlaceKind.find(f.field()).isPresent())
                 .findFirst()
-                .map(f -> new NextStep("Mend what must be fixed: " + Sentence.of(f.found()), f.field()));
+                .map(f -> new NextStep("Fix this first: " + Sentence.of(f.found()), f.field()));
     }
 
     /** The places that nothing stands in yet, in the order of the thread. */
@@ -138,7 +137,7 @@ public record NextStep(String words, String pointer) {
                     return new NextStep(
                             (asked.isOwn()
                                             ? ""
-                                            : "What is left is asked of others. "
+                                            : "The questions that are left are for others. "
                                                     + QuestionsByWhom.heading(asked.whom()) + ": ")
                                     + question
                                     + (others == 0
@@ -158,8 +157,8 @@ public record NextStep(String words, String pointer) {
                                 ? PlaceKind.of(f.field()).title() + ": not entered yet. "
                                         + Sentence.of(f.ask().orElse(f.found()))
                                 : f.severity() == Severity.CAUTION
-                                        ? "Look at the caution: " + Sentence.of(f.found())
-                                        : "Mend what must be fixed: " + Sentence.of(f.found()),
+                                        ? "Look at this caution: " + Sentence.of(f.found())
+                                        : "Fix this first: " + Sentence.of(f.found()),
                         f.field()));
     }
 

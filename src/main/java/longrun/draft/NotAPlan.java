@@ -1,6 +1,6 @@
 package longrun.draft;
 
-/** A file that is no plan, or none that a page can show, with the reason in words. */
+/** A file is not a plan, or not one that a page can show. The message says why, as a clause without a full stop. */
 public final class NotAPlan extends Exception {
 
     private static final long serialVersionUID = 1L;

@@ -12,32 +12,33 @@ import longrun.plan.json.YesOrNo;
 import longrun.words.QuestionsByWhom;
 
 /**
- * The questions of a house in their time. A place in which nothing is entered yet has no questions but a next step; what
- * many parts are asked alike is one question, and so is what one entry answers for several rules. Those a person answers
- * who stands in the house with a tape, and reads the plates, are the owner's own; those of supplier, fitter and inspector
- * are taken along to them. All are counted.
+ * The questions of a house that are open now. A place in which nothing is entered yet has no questions, only a next step.
+ * The same question about many parts counts once, and so does an entry that several rules ask for. Questions that a tape
+ * measure or a rating plate answers are the owner's own; the others are for supplier, fitter and inspector.
  *
- * @param now the questions of places that are begun, place after place; each stands for all that are asked alike
+ * @param now the questions of all places in which something is entered, place after place
  */
 public record OpenQuestions(List<Asked> now) {
 
     /**
      * One question.
      *
+     * @param place where its entry is
      * @param alike the findings that ask it, at least one, in the order of the plan
      */
     public record Asked(PlaceKind place, List<Finding> alike) {
 
+        /** The first finding that asks it. */
         public Finding first() {
             return alike.get(0);
         }
 
-        /** Who can answer it; what nobody else need be asked is the owner's own. */
+        /** Who can answer it; the owner where nobody else is named. */
         public AskWhom whom() {
             return first().askWhom().orElse(AskWhom.OWNER);
         }
 
-        /** Whether a person answers it in the house, from the tape and the plates. */
+        /** Whether the owner can answer it, with a tape measure or from a rating plate. */
         public boolean isOwn() {
             return !whom().isForSomeoneElse();
         }
@@ -47,21 +48,21 @@ public record OpenQuestions(List<Asked> now) {
             return alike.stream().map(Finding::field).distinct().toList();
         }
 
-        /** Whether one key may answer it for all parts: a yes or a no, asked of more than one. */
+        /** Whether one button can answer it for all parts: it is a yes-or-no question about more than one. */
         public boolean isAnsweredAtOnce(HouseSession session) {
             return entries().size() > 1
                     && entries().stream()
                             .allMatch(at -> YesOrNo.is(at) && session.at(at).isNothing() && session.holds(at));
         }
 
-        /** Says yes or no of all parts that are asked, as one step; what is entered already stays. */
+        /** Answers yes or no for all its parts, as one undo step; entries made already stay. */
         public void answer(HouseSession session, boolean yes) {
             session.change(
                     d -> entries().stream().filter(at -> d.at(at).isNothing()).forEach(at -> d.put(at, yes)));
         }
     }
 
-    /** So many stand open before a person at once. */
+    /** How many questions are shown open at once. */
     public static final int AT_ONCE = 7;
 
     /** The questions of a house as it stands. */
@@ -82,7 +83,7 @@ public record OpenQuestions(List<Asked> now) {
         return new OpenQuestions(together(now));
     }
 
-    /** What the pipe between two regulators is asked waits for its length; that it lacks one is asked itself. */
+    /** Questions about a section that was only filled in wait until its length is entered. */
     private static boolean isInTime(HouseSession session, Finding f) {
         PlanPath at = PlanPath.of(f.field());
         return !at.isIn("sections")
@@ -91,12 +92,12 @@ public record OpenQuestions(List<Asked> now) {
                 || !PlaceStatus.isOnlyFilledIn(session, session.at(at.thing()));
     }
 
-    /** The entry a question is about, of whichever part. */
+    /** The pointer with each list index replaced by a star: the entry whatever part it belongs to. */
     public static String about(String pointer) {
         return QuestionsByWhom.about(pointer);
     }
 
-    /** What is open of some findings, alike ones together; they keep their order. */
+    /** The open questions among some findings, in their order, the same questions together. */
     public static List<Asked> together(List<Finding> findings) {
         List<Finding> open = findings.stream()
                 .filter(f -> f.severity() == Severity.NOTE && f.isOpen())
@@ -116,12 +117,12 @@ public record OpenQuestions(List<Asked> now) {
         return (int) now.stream().filter(a -> a.place() == place).count();
     }
 
-    /** Those a person answers in the house, from the tape and the plates. */
+    /** The questions the owner can answer. */
     public List<Asked> own() {
         return now.stream().filter(Asked::isOwn).toList();
     }
 
-    /** Those that are taken along, by whom they are asked. */
+    /** The questions for supplier, fitter and inspector, by who can answer. */
     public Map<AskWhom, List<Asked>> forSomeoneElse() {
         Map<AskWhom, List<Asked>> out = new EnumMap<>(AskWhom.class);
         now.stream()
@@ -131,7 +132,7 @@ public record OpenQuestions(List<Asked> now) {
         return out;
     }
 
-    /** The owner's next ones, no more than a person takes in at once. */
+    /** The owner's next questions, at most {@link #AT_ONCE}. */
     public List<Asked> next() {
         List<Asked> own = own();
         return own.subList(0, Math.min(AT_ONCE, own.size()));

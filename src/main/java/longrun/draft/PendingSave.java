@@ -13,7 +13,7 @@ import longrun.store.DraftStore;
 import longrun.store.Outcome;
 import org.jspecify.annotations.Nullable;
 
-/** A house's text on its way into the store, while the page works out its answer; one at a time. */
+/** Stores a house's text in the background while the page works out its review; one text at a time. */
 final class PendingSave {
 
     private static final ExecutorService STORING = Executors.newCachedThreadPool(task -> {
@@ -28,7 +28,7 @@ final class PendingSave {
     private final long house;
     private @Nullable Future<Outcome> underWay;
 
-    /** Texts whose storing failed: the store may have one of them all the same. */
+    /** Texts not known to be stored: after a failure the store may hold one of them all the same. */
     private final Set<String> unsure = new LinkedHashSet<>();
 
     PendingSave(DraftStore store, long house) {
@@ -36,7 +36,7 @@ final class PendingSave {
         this.house = house;
     }
 
-    /** Begins to store a text over a version. */
+    /** Begins to store a text that was made from a version. */
     void begin(String text, long version, boolean sameStep) {
         Set<String> failed = Set.copyOf(unsure);
         if (unsure.size() == MOST_UNSURE) {
@@ -49,7 +49,7 @@ final class PendingSave {
         });
     }
 
-    /** What was told as not stored may be: then it is nobody else's change. */
+    /** The store's version where it holds a text whose save seemed to fail, since that is no other tab's change. */
     private long versionOfOwn(Set<String> failed, long version) {
         return store.find(house)
                 .filter(d -> failed.contains(d.json()))
@@ -57,7 +57,7 @@ final class PendingSave {
                 .orElse(version);
     }
 
-    /** How the storing ends, which whoever asks waits for; empty where none is under way. */
+    /** A supplier that waits for the outcome; empty where no save is under way. */
     Optional<Supplier<Outcome>> end() {
         Future<Outcome> ending = underWay;
         underWay = null;
@@ -78,7 +78,7 @@ final class PendingSave {
         }
     }
 
-    /** A text is stored: no other is in doubt. */
+    /** Forgets texts that were in doubt, once one is stored. */
     void forget() {
         unsure.clear();
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import longrun.plan.PlanPath;
 
-/** The places of a house in the order of the thread. */
+/** The places of a house, in the order in which the page lists them, and which entries each asks for. */
 public enum PlaceKind {
     HOUSE("house", "House", "What the house is, where it stands, and how the pressure is reduced. Any order will do."),
     APPLIANCES("appliances", "Appliances", "Everything that burns gas, each from its own rating plate."),
@@ -39,14 +39,14 @@ public enum PlaceKind {
             "What to put in front of supplier, fitter and inspector: each sheet as it will be printed, and what is"
                     + " still open in it.");
 
-    /** An entry or a part of the plan, and the place it stands in; {@code *} is one item of a list. */
+    /** An entry or a part of the plan, and the place that asks for it; {@code *} is any item of a list. */
     private record Entries(PlanPath path, PlaceKind place) {
 
         Entries(String path, PlaceKind place) {
             this(PlanPath.of(path), place);
         }
 
-        /** How many steps of a place this names; none where it is of something else. */
+        /** How many steps of an entry's path this row names; 0 where it names another. */
         int stepsIn(PlanPath entry) {
             for (int i = 0; i < path.length(); i++) {
                 String own = path.step(i);
@@ -111,26 +111,27 @@ public enum PlaceKind {
         this.lede = lede;
     }
 
-    /** Its part of the address. */
+    /** Its part of the page's address. */
     public String slug() {
         return slug;
     }
 
+    /** Its name on screen. */
     public String title() {
         return title;
     }
 
-    /** What it is for, in a sentence. */
+    /** What it is for, in a sentence or two. */
     public String lede() {
         return lede;
     }
 
-    /** Whether an entry stands in this place. */
+    /** Whether this place asks for the entry at a JSON pointer. */
     public boolean holds(String pointer) {
         return find(pointer).filter(p -> p == this).isPresent();
     }
 
-    /** The place an entry stands in, by its JSON pointer; empty where no page asks for it. */
+    /** The place that asks for the entry at a JSON pointer; empty where none does. */
     public static Optional<PlaceKind> find(String pointer) {
         PlanPath entry = PlanPath.of(pointer);
         Entries best = null;
@@ -145,12 +146,12 @@ public enum PlaceKind {
         return Optional.ofNullable(best).map(Entries::place);
     }
 
-    /** The place an entry stands in; the first where no page asks for it. */
+    /** The place that asks for the entry at a JSON pointer; {@link #HOUSE} where none does. */
     public static PlaceKind of(String pointer) {
         return find(pointer).orElse(HOUSE);
     }
 
-    /** The place at a part of the address; empty where there is none. */
+    /** The place with this part of the page's address; empty where there is none. */
     public static Optional<PlaceKind> findSlug(String slug) {
         return Arrays.stream(values()).filter(p -> p.slug.equals(slug)).findFirst();
     }

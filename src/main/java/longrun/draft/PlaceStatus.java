@@ -12,16 +12,17 @@ import longrun.finding.Severity;
 import longrun.holdpoint.HoldPoints;
 
 /**
- * What a place still lacks, in words.
+ * What is still open in a place, in words.
  *
- * @param must whether something in it must be mended
+ * @param words what is open, such as "1 must fix, 2 questions"
+ * @param must whether something in it must be fixed
  */
 public record PlaceStatus(String words, boolean must) {
 
-    /** What electricity costs is no hot water yet. */
+    /** The price of electricity alone does not mean that hot water was entered. */
     private static final String PRICE_OF_POWER = "/use/pricePerKwh";
 
-    /** Of every place, in their order. */
+    /** The status of every place, in their order. */
     public static Map<PlaceKind, PlaceStatus> all(HouseSession session) {
         OpenQuestions questions = OpenQuestions.of(session);
         Map<PlaceKind, PlaceStatus> out = new EnumMap<>(PlaceKind.class);
@@ -49,17 +50,17 @@ public record PlaceStatus(String words, boolean must) {
                 : notStarted(counted(own, (int) wrong, 0, ""));
     }
 
-    /** An appliance that no section feeds lacks its pipe. */
+    /** The words where nothing is open; an appliance that no section feeds still needs its pipe. */
     private static String none(HouseSession session, PlaceKind place) {
         if (session.review().isEmpty()) {
             return "not known";
         }
         boolean unfed = session.review().get().plan().appliances().stream()
                 .anyMatch(a -> !a.fedBy().isKnown());
-        return place == PlaceKind.ROUTE && unfed ? "an appliance is on no section" : "nothing lacking";
+        return place == PlaceKind.ROUTE && unfed ? "no section feeds an appliance" : "nothing missing";
     }
 
-    /** Of the points before the valve only what is recorded: what is open for them stands in the other places. */
+    /** For the hold points only what is recorded, since what is open for them is counted in the other places. */
     private static PlaceStatus recorded(HouseSession session) {
         long wrong = session.errors().keySet().stream()
                 .filter(PlaceKind.VALVE::holds)
@@ -77,7 +78,7 @@ public record PlaceStatus(String words, boolean must) {
                 .orElse(new PlaceStatus("not known", false));
     }
 
-    /** Of a place in which nothing stands yet it is never said that nothing is lacking; its questions come with it. */
+    /** The status of a place in which nothing is entered yet: never that nothing is missing. */
     public static PlaceStatus notStarted(PlaceStatus lack) {
         return new PlaceStatus(
                 lack.words().isEmpty() ? "not entered yet" : "not entered yet, " + lack.words(), lack.must());
@@ -103,7 +104,7 @@ public record PlaceStatus(String words, boolean must) {
         return false;
     }
 
-    /** The pipe between two regulators comes with the picture they are chosen by: until it has a length nobody paced it. */
+    /** Whether a section was only filled in with the choice of regulators: it lies before one and has no length yet. */
     static boolean isOnlyFilledIn(HouseSession session, Entered section) {
         if (!section.get("legs").isEmpty()) {
             return false;
@@ -116,7 +117,7 @@ public record PlaceStatus(String words, boolean must) {
         return false;
     }
 
-    /** Whether a pointer that is looked for has anything in it. */
+    /** Whether any entry below a node has a value and one of the pointers wanted. */
     private static boolean anyIn(JsonNode node, String pointer, Predicate<String> wanted) {
         if (node.isValueNode()) {
             return !node.isNull() && wanted.test(pointer);
@@ -137,7 +138,7 @@ public record PlaceStatus(String words, boolean must) {
         return false;
     }
 
-    /** What findings come to in words; those answered are left out. */
+    /** The open findings counted in words. */
     public static PlaceStatus counted(List<Finding> findings, int wrong, String none) {
         return counted(findings, wrong, (int) count(findings, Severity.NOTE), none);
     }

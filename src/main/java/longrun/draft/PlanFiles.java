@@ -20,23 +20,28 @@ import longrun.draft.entry.Entered;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
 
-/** Plan files by name, and many of them in one zip. */
+/** Reads and names plan files, and packs many of them into one zip. */
 public final class PlanFiles {
 
-    /** No plan is longer. */
+    /** The largest plan file that is read, in bytes. */
     static final int MOST_BYTES = 1 << 20;
 
-    /** More houses than anyone keeps in one zip. */
+    /** The most plan files that are read from one zip. */
     static final int MOST_FILES = 500;
 
     private static final int LONGEST_NAME = 80;
 
     private PlanFiles() {}
 
-    /** A plan file. */
+    /**
+     * A plan file.
+     *
+     * @param name its file name
+     * @param text its content
+     */
     public record PlanFile(String name, String text) {}
 
-    /** A zip that cannot be opened, with the reason in words. */
+    /** A zip cannot be opened. The message says why, as a clause without a full stop. */
     public static final class NotAZip extends Exception {
         private static final long serialVersionUID = 1L;
 
@@ -45,21 +50,25 @@ public final class PlanFiles {
         }
     }
 
-    /** The plan that a file's text is. */
+    /**
+     * Reads a plan file.
+     *
+     * @throws NotAPlan where the text is not JSON or not a plan
+     */
     public static Entered read(String text) throws NotAPlan {
         JsonNode node;
         try {
             node = PlanReader.tree(text);
         } catch (JsonProcessingException e) {
-            throw new NotAPlan("it is no plan file: it cannot be read as JSON");
+            throw new NotAPlan("it is not a plan file: it cannot be read as JSON");
         }
         if (node instanceof ObjectNode plan && plan.path("format").asText().equals(Plan.FORMAT)) {
             return Entered.of(plan);
         }
-        throw new NotAPlan("it is no plan file: a plan says \"format\": \"" + Plan.FORMAT + "\"");
+        throw new NotAPlan("it is not a plan file: a plan says \"format\": \"" + Plan.FORMAT + "\"");
     }
 
-    /** A house's name as every computer takes it for a file. */
+    /** A file name made of a house's name, without characters that some file systems refuse. */
     public static String fileName(String house) {
         String plain = house.replaceAll("[\\p{Cntrl}\\\\/:*?\"<>|\\p{Cf}]", " ")
                 .replaceAll("\\s+", " ")
@@ -72,7 +81,7 @@ public final class PlanFiles {
         return (plain.isEmpty() ? "house" : plain) + ".json";
     }
 
-    /** Writes files into one zip; where two bear a name, the later gets a number. */
+    /** Packs files into one zip; where two have the same name, the later gets a number. */
     public static byte[] zip(List<PlanFile> files) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         Set<String> taken = new HashSet<>();
@@ -96,7 +105,11 @@ public final class PlanFiles {
         return free;
     }
 
-    /** Reads the plan files in a zip; whatever else is in it is left alone. */
+    /**
+     * Reads the plan files in a zip and ignores other files.
+     *
+     * @throws NotAZip where it is no zip, holds no plan file, or more or larger ones than allowed
+     */
     public static List<PlanFile> unzip(byte[] bytes) throws NotAZip {
         List<PlanFile> files = new ArrayList<>();
         boolean any = false;

@@ -12,8 +12,9 @@ import longrun.draft.entry.DraftEdit;
 import longrun.draft.entry.Entered;
 
 /**
- * How the pressure is reduced between tank and appliances. A choice fills in the regulators with their settings and
- * drops, and the pipe between them; pipes already entered stay and leave the last regulator.
+ * How the pressure is reduced between tank and appliances: the three usual arrangements of regulators. Choosing one fills in
+ * the regulators with their settings and allowed drops, and the pipe between them. Sections already entered stay and leave
+ * the last regulator.
  */
 public enum PressureReduction {
     WALL(
@@ -29,7 +30,7 @@ public enum PressureReduction {
             "A line regulator near the appliances brings it to 11 in. w.c.",
             List.of(Step.FIRST, Step.TWO_PSI, Step.LINE));
 
-    /** A regulator as a cut fills it in; drops as the capacity tables are made for. */
+    /** A regulator as it is filled in; settings and drops are those the capacity tables are made for. */
     private record Step(String kind, String outlet, String drop) {
         static final Step FIRST = new Step("first-stage", "10 psi", "1 psi");
         static final Step SECOND = new Step("second-stage", "11 in w.c.", "0.5 in w.c.");
@@ -62,7 +63,7 @@ public enum PressureReduction {
         return note;
     }
 
-    /** Which of the three a draft's regulators are, if it is one of them. */
+    /** Which of the three a draft's regulators are; empty where they are none of them. */
     public static Optional<PressureReduction> of(Entered draft) {
         List<String> kinds = new ArrayList<>();
         draft.get(REGULATORS).forEach(r -> kinds.add(r.textOf("kind")));
@@ -74,7 +75,7 @@ public enum PressureReduction {
         return Optional.empty();
     }
 
-    /** Whether a choice can be made: there are no regulators yet, or those of one of the three. */
+    /** Whether one can be chosen: the draft has no regulators yet, or those of one of the three. */
     public static boolean canChoose(Entered draft) {
         return draft.get(REGULATORS).isEmpty() || of(draft).isPresent();
     }

@@ -8,7 +8,7 @@ import java.util.List;
 import longrun.draft.entry.Entered;
 import longrun.draft.entry.FreeId;
 
-/** A run made a whole house: what stands before its regulator, tank and first stage, is put in front of it. */
+/** Makes a whole house of a run: it adds the tank and, where the run has none, the first-stage regulator and its line. */
 public final class RunToHouse {
 
     private static final String REGULATORS = "regulators";
@@ -16,7 +16,7 @@ public final class RunToHouse {
 
     private RunToHouse() {}
 
-    /** A house with the run's own regulators, lines and appliances; a plan that is no run stays as it is. */
+    /** A house with the run's own regulators, lines and appliances; a plan that is not a run stays as it is. */
     public static Entered house(Entered run) {
         return Entered.of(house((ObjectNode) run.node().deepCopy()));
     }
@@ -37,7 +37,7 @@ public final class RunToHouse {
 
     private static void putFirstStageBefore(ObjectNode house) {
         ArrayNode regulators = house.withArray(REGULATORS);
-        // From the last, so that no two have one name in between.
+        // From the last, so that no two have the same name in between.
         for (int i = regulators.size() - 1; i >= 0; i--) {
             ObjectNode r = (ObjectNode) regulators.get(i);
             String before = r.path("id").asText();

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.OptionalLong;
 import longrun.draft.entry.Entered;
 
-/** What a person may do where another tab changed or deleted the house, or it could not be stored. */
+/** What a person can do where another tab changed or deleted the house, or it could not be saved. */
 public final class SaveChoices {
 
     private final HouseSession session;
@@ -15,14 +15,14 @@ public final class SaveChoices {
         this.house = house;
     }
 
-    /** Looks whether another tab has changed or deleted the house. */
+    /** Checks whether another tab has changed or deleted the house. */
     public void checkForOtherChanges() {
         if (house.checkForOtherChanges(session.tree())) {
             session.tell(HouseSession.Change.SAVE_STATE);
         }
     }
 
-    /** Takes what the other tab has stored; what was typed here is one undo away. */
+    /** Takes what the other tab stored; one undo brings back what was typed here. */
     public void takeTheirs() {
         if (house.takeTheirs(session.tree())) {
             session.takeStored();
@@ -30,7 +30,7 @@ public final class SaveChoices {
         session.tell(HouseSession.Change.CHANGED);
     }
 
-    /** Takes up a draft that was not stored since another tab had changed the house: the choice is still to be made. */
+    /** Shows again a draft that could not be saved because another tab had changed the house; the choice is still open. */
     public void restoreUnsaved(Entered typed) {
         if (!typed.equals(session.draft()) && typed.node() instanceof ObjectNode plan) {
             house.setChangedElsewhere();
@@ -39,14 +39,14 @@ public final class SaveChoices {
         }
     }
 
-    /** Stores what is here as the newer; what the other tab stored is one undo away. */
+    /** Saves what is here; one undo brings back what the other tab stored. */
     public void keepMine() {
         if (house.saveOverTheirs(session.tree())) {
             session.tell(HouseSession.Change.CHANGED);
         }
     }
 
-    /** Stores what is here as a house of its own and gives its id; empty where it could not be stored. */
+    /** Saves what is here as another house and gives its id; empty where it could not be saved. */
     public OptionalLong keepCopy() {
         ObjectNode copy = session.tree().deepCopy();
         String name = session.text("/name").isBlank() ? "Copy" : session.text("/name") + " (copy)";
@@ -58,14 +58,14 @@ public final class SaveChoices {
         return id;
     }
 
-    /** Brings a deleted house back as it stands here. */
+    /** Brings a deleted house back as it is here. */
     public void bringBack() {
         if (house.bringBack(session.tree())) {
             session.tell(HouseSession.Change.CHANGED);
         }
     }
 
-    /** Tries again to store what could not be stored. */
+    /** Tries again to save. */
     public void tryAgain() {
         house.save(session.tree(), false);
         session.tell(HouseSession.Change.SAVE_STATE);

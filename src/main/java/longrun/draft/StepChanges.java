@@ -9,9 +9,9 @@ import longrun.draft.entry.Entered;
 import longrun.plan.PlanPath;
 
 /**
- * What one step of undo or redo changed, so that it can be told where it is not in sight.
+ * What an undo or redo changed, so that a person is told of a change that is not in sight.
  *
- * @param pointers where the two drafts differ, in the plan's order
+ * @param pointers JSON pointers at which the two drafts differ, in the plan's order
  * @param where the first of them in words, its place first
  */
 public record StepChanges(List<String> pointers, String where) {
@@ -25,12 +25,12 @@ public record StepChanges(List<String> pointers, String where) {
                 : Optional.of(new StepChanges(List.copyOf(pointers), where(before, after, pointers.get(0))));
     }
 
-    /** Whether any of it is entered in a place. */
+    /** Whether a place asks for any of the changed entries. */
     public boolean isIn(PlaceKind place) {
         return pointers.stream().anyMatch(place::holds);
     }
 
-    /** Where to look. */
+    /** JSON pointer of the first change. */
     public String first() {
         return pointers.get(0);
     }
@@ -38,7 +38,7 @@ public record StepChanges(List<String> pointers, String where) {
     private static String where(Entered before, Entered after, String pointer) {
         PlanPath at = PlanPath.of(pointer);
         String list = "/" + at.step(0);
-        // What is not there any more was there before.
+        // A removed item can only be named from the draft before.
         boolean gone = before.at(list).size() > after.at(list).size();
         return WrongEntry.where(gone ? before : after, pointer);
     }
@@ -63,7 +63,7 @@ public record StepChanges(List<String> pointers, String where) {
         return node.isArray() && node.path(0).isObject();
     }
 
-    /** An item more or less moves those after it: the first that differs is the one. */
+    /** Where items were added or removed all later ones move, so only the first that differs is told. */
     private static void items(JsonNode before, JsonNode after, String at, List<String> out) {
         boolean same = before.size() == after.size();
         for (int i = 0; i < Math.max(before.size(), after.size()); i++) {

@@ -15,8 +15,8 @@ import org.springframework.dao.DataAccessException;
 import org.springframework.transaction.TransactionException;
 
 /**
- * A house in the store as one page knows it: the version stored last, and how the page stands with it. A key is stored
- * while the page works out its answer; whatever asks how the house stands waits until it is.
+ * The saved side of a house open in one page: the version stored last and whether the page's draft is saved. A draft is
+ * stored in the background while the page works out its review; every method that tells the save state waits for that.
  */
 final class StoredHouse {
 
@@ -35,7 +35,7 @@ final class StoredHouse {
         this.saveState = new SaveState.Saved(stored.changed());
     }
 
-    /** A plan may hold one of a list without a list; the places work with lists. */
+    /** Puts a single item into a list, as the places expect, since a plan may write one item without a list. */
     private static void asList(ObjectNode draft, String list) {
         if (draft.path(list) instanceof ObjectNode alone) {
             draft.putArray(list).add(alone);
@@ -72,7 +72,7 @@ final class StoredHouse {
         return saveState() instanceof SaveState.Saved;
     }
 
-    /** What is stored, to be changed by whoever asked. */
+    /** A copy of the stored draft. */
     ObjectNode draft() {
         finish();
         return parsed(stored);
@@ -86,7 +86,7 @@ final class StoredHouse {
         return isSaved() && stored.redos() > 0;
     }
 
-    /** Begins to store a draft, unless the person has yet to choose between two: what is typed meanwhile waits. */
+    /** Begins to store a draft, unless the person must first choose between two versions. */
     void save(ObjectNode draft, boolean sameStep) {
         SaveState now = saveState();
         if (now instanceof SaveState.ChangedElsewhere || now instanceof SaveState.Deleted) {
@@ -95,7 +95,7 @@ final class StoredHouse {
         underWay.begin(draft.toString(), stored.version(), sameStep);
     }
 
-    /** Waits for what is being stored, and takes up how it ended. */
+    /** Waits for a save under way and takes its outcome. */
     void finish() {
         underWay.end().ifPresent(this::ask);
     }
@@ -110,14 +110,14 @@ final class StoredHouse {
         return isSaved() && ask(() -> store.redo(id(), version()));
     }
 
-    /** Tries again to store what could not be stored. */
+    /** Tries again to save, where the last save failed. */
     void saveIfNotSaved(ObjectNode draft) {
         if (saveState() instanceof SaveState.NotSaved) {
             save(draft, false);
         }
     }
 
-    /** Looks whether another tab has changed or deleted the house; whether there is something to tell. */
+    /** Checks whether another tab has changed or deleted the house; true where the save state may have changed. */
     boolean checkForOtherChanges(ObjectNode draft) {
         if (!isSaved()) {
             return false;
@@ -142,8 +142,8 @@ final class StoredHouse {
     }
 
     /**
-     * Takes what another tab has stored; what stood here becomes the step before it, so that undo brings it. False where
-     * the house is gone, or was changed once more meanwhile.
+     * Takes what another tab stored. What was here becomes the step before it, so that undo brings it back. False where the
+     * house was deleted, changed once more in the meantime, or could not be saved.
      */
     boolean takeTheirs(ObjectNode mine) {
         finish();
@@ -165,7 +165,7 @@ final class StoredHouse {
             return true;
         }
         if (saveState instanceof SaveState.NotSaved) {
-            return false; // what stands here is nowhere else
+            return false; // what is here is stored nowhere else
         }
         if (saveState instanceof SaveState.ChangedElsewhere now && now.version() != theirs.version()) {
             return false;
@@ -175,13 +175,13 @@ final class StoredHouse {
         return true;
     }
 
-    /** What is here was typed before the page was loaded again, and another tab has stored something else since. */
+    /** The page shows a draft typed before it was loaded again, and another tab has stored something else since. */
     void setChangedElsewhere() {
         finish();
         saveState = new SaveState.ChangedElsewhere(stored.version(), stored.changed());
     }
 
-    /** Stores a draft over what another tab stored; false where none did. */
+    /** Stores a draft over what another tab stored; false where there is no such conflict. */
     boolean saveOverTheirs(ObjectNode draft) {
         if (!(saveState() instanceof SaveState.ChangedElsewhere other)) {
             return false;
@@ -190,7 +190,7 @@ final class StoredHouse {
         return true;
     }
 
-    /** Stores a draft as a house of its own; empty where it could not be stored. */
+    /** Stores a draft as another house; empty where it could not be stored. */
     OptionalLong saveCopy(ObjectNode draft, String name) {
         try {
             return OptionalLong.of(store.create(name, draft.toString()).id());
@@ -200,7 +200,7 @@ final class StoredHouse {
         }
     }
 
-    /** Brings a deleted house back as a draft has it; false where it was not deleted. */
+    /** Brings a deleted house back with this draft; false where it was not deleted. */
     boolean bringBack(ObjectNode draft) {
         try {
             if (!(saveState() instanceof SaveState.Deleted) || !store.undelete(id())) {
@@ -213,7 +213,7 @@ final class StoredHouse {
         return true;
     }
 
-    /** Whether the store has stored it. */
+    /** Calls the store and takes the outcome; true where it has stored the change. */
     private boolean ask(Supplier<Outcome> call) {
         try {
             Outcome outcome = call.get();

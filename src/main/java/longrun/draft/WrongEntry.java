@@ -13,15 +13,15 @@ import longrun.plan.json.PlanError;
 import longrun.words.IsolatedName;
 
 /**
- * An entry that was not understood: where it stands, and what to write instead.
+ * An entry that was not understood.
  *
- * @param pointer where it stands in the draft
- * @param where in words
- * @param says what stands there and what to write instead
+ * @param pointer its JSON pointer in the draft
+ * @param where in words: its place, the part it belongs to and what it is called
+ * @param says what is written there and what to write instead
  */
 public record WrongEntry(String pointer, String where, String says) {
 
-    /** All of a house, place after place. */
+    /** All wrong entries of a house, place after place. */
     public static List<WrongEntry> listIn(HouseSession session) {
         List<WrongEntry> out = new ArrayList<>();
         for (PlaceKind place : PlaceKind.values()) {
@@ -36,17 +36,19 @@ public record WrongEntry(String pointer, String where, String says) {
     }
 
     /**
-     * What is said of an entry; where a number is needed the reader's words are for those who write JSON.
+     * What is wrong with an entry and what to write instead. A missing number is said in other words than the plan reader's,
+     * which are for people who write JSON.
      *
-     * @param such a number as this entry has it
+     * @param stored what is written there
+     * @param such an example of a number for this entry
      */
     public static String says(String stored, PlanError error, String such) {
         return error.kind() == PlanError.Kind.NOT_A_NUMBER
-                ? "\u201c" + stored + "\u201d is no number: write it in digits, such as " + such
+                ? "\u201c" + stored + "\u201d is not a number: write it in digits, such as " + such
                 : error.message();
     }
 
-    /** Where an entry of a draft stands, in words: its place, what it is about, and what it is called; of a thing, no more. */
+    /** Where an entry is, in words: its place, the part it belongs to and what it is called; for a whole part, no entry. */
     static String where(Entered draft, String pointer) {
         PlanPath at = PlanPath.of(pointer);
         String place = PlaceKind.of(pointer).title();

@@ -1,6 +1,6 @@
 /**
- * What a person types into a house, and how it stands: the draft and its history, where entries lie, the last
- * review that could be made, the places of a house and what is still open in each. No screens.
+ * What a person types into a house: the draft and its history, the addresses of its entries, its last review, and the
+ * places of a house with what is still open in each. No screens.
  */
 @NullMarked
 package longrun.draft;

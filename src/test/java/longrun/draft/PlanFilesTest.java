@@ -65,7 +65,7 @@ class PlanFilesTest extends OpenHouses {
         assertThat(opened.refused())
                 .singleElement()
                 .asString()
-                .startsWith("shopping.json was not opened: it is no plan file");
+                .startsWith("shopping.json was not opened: it is not a plan file");
     }
 
     @Test

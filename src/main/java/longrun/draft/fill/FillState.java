@@ -41,15 +41,15 @@ public record FillState(Kind kind, String words, String because, Optional<Long> 
                     "Waiting for an entry",
                     "Not understood: " + String.join("; ", wrong) + ". "
                             + (report.isPresent()
-                                    ? "What is shown is the answer before it."
-                                    : "Nothing is reckoned until it is mended."),
+                                    ? "What is shown is the answer from before."
+                                    : "Nothing is worked out until it is corrected."),
                     days(report, today),
                     open);
         }
         if (draft.lines().isEmpty() && draft.text(FillEntry.GAUGE).isBlank()) {
             return state(
                     Kind.EMPTY,
-                    "Nothing to reckon yet",
+                    "Nothing to work out yet",
                     "Choose the tank, read its gauge, type what burns.",
                     Optional.empty(),
                     open);
@@ -90,8 +90,8 @@ public record FillState(Kind kind, String words, String because, Optional<Long> 
         if (refill.isEmpty()) {
             return state(
                     Kind.NEVER,
-                    "No day in sight",
-                    "What is in the tank lasts ten years and more by these entries. Look at the gauge each autumn.",
+                    "No date within ten years",
+                    "By these entries what is in the tank lasts more than ten years. Look at the gauge each autumn.",
                     Optional.empty(),
                     open);
         }
@@ -103,8 +103,8 @@ public record FillState(Kind kind, String words, String because, Optional<Long> 
                     Kind.NOW,
                     "Call now",
                     (refill.get().equals(today)
-                                    ? "By reckoning the refill gauge is reached today"
-                                    : "By reckoning the refill gauge was reached on " + Typed.words(refill.get()))
+                                    ? "By these entries the refill gauge is reached today"
+                                    : "By these entries the refill gauge was reached on " + Typed.words(refill.get()))
                             + ". Read the gauge, and call." + rests,
                     days,
                     open);
@@ -121,8 +121,8 @@ public record FillState(Kind kind, String words, String because, Optional<Long> 
             return state(
                     Kind.NOW,
                     "Call today",
-                    "The day to call by was " + Typed.words(call.get()) + "; the refill gauge comes on "
-                            + Typed.words(refill.get()) + " by reckoning." + rests,
+                    "The day to call by was " + Typed.words(call.get()) + "; the refill gauge is reached on "
+                            + Typed.words(refill.get()) + " by these entries." + rests,
                     days,
                     open);
         }

@@ -38,8 +38,8 @@ public record RunState(String words, String because, String unsized, int mustFix
                     "Waiting for an entry",
                     "Not understood: " + String.join("; ", wrong) + ". "
                             + (answer.lines().isEmpty()
-                                    ? "Nothing is sized until it is mended."
-                                    : "What is shown is the answer before it."),
+                                    ? "Nothing is sized until it is corrected."
+                                    : "What is shown is the answer from before."),
                     "waiting",
                     mustFix,
                     questions);
@@ -47,7 +47,7 @@ public record RunState(String words, String because, String unsized, int mustFix
         if (!open(lines, i -> i != inHand && i != lines.size() - 1).isEmpty()) {
             return new RunState(
                     "Unknown",
-                    sentence(open) + " Nothing missing is taken as zero, so what rests on it waits.",
+                    sentence(open) + " No missing entry is taken as zero, so what depends on one is not known yet.",
                     "unknown",
                     mustFix,
                     questions);
@@ -59,7 +59,7 @@ public record RunState(String words, String because, String unsized, int mustFix
         if (answer.lines().values().stream().anyMatch(l -> l.status() == RunAnswer.Status.UNKNOWN)) {
             return new RunState(
                     "Unknown",
-                    "Something the size rests on is not known; see the questions below.",
+                    "Something the size depends on is not known; see the questions below.",
                     "unknown",
                     mustFix,
                     questions);
@@ -67,7 +67,7 @@ public record RunState(String words, String because, String unsized, int mustFix
         if (answer.lines().values().stream().anyMatch(RunAnswer.LineAnswer::soFar)) {
             return new RunState(
                     "Sized so far",
-                    "Something that may still come upon these lines is not known; it can make any of them larger.",
+                    "A load that may still be added to these lines is not known; it can make any of them larger.",
                     "sized",
                     mustFix,
                     questions);
@@ -84,7 +84,7 @@ public record RunState(String words, String because, String unsized, int mustFix
             return new RunState(
                     mustFix + " must fix",
                     first(answer, f -> f.severity() == Severity.MUST_FIX)
-                            + " A size in the table makes it no run that may be laid.",
+                            + " A size in the table alone does not make it a run that may be laid.",
                     "sized",
                     mustFix,
                     questions);
@@ -120,7 +120,7 @@ public record RunState(String words, String because, String unsized, int mustFix
 
     private static String assumed(Allowance allowance, List<Line> lines) {
         return switch (allowance) {
-            case NONE -> "Fittings are left out: the run is longer than it is measured.";
+            case NONE -> "Fittings are left out: the real run is longer than the one measured.";
             case FIFTH -> "A fifth is added for fittings, whatever they come to.";
             case COUNTED ->
                 lines.stream().anyMatch(l -> l.pipe() == Pipe.CSST)

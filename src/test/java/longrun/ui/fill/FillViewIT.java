@@ -42,7 +42,7 @@ class FillViewIT extends BrowserTest {
         }
         page.keyboard().press("Enter");
         assertThat(page.locator(".saved")).containsText("Saved");
-        assertThat(page.locator(".state")).hasText("Nothing to reckon yet");
+        assertThat(page.locator(".state")).hasText("Nothing to work out yet");
         assertAccessible(page);
         screenshot(page, "fill-1440-1-empty");
         tabTo(page, "tank");

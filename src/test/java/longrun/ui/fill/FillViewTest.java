@@ -103,7 +103,7 @@ class FillViewTest {
 
     @Test
     void anEmptyPageAsksForTheGaugeAndTheUseAndTellsWhereEachStartingValueIsFrom() {
-        assertThat(state()).startsWith("Nothing to reckon yet");
+        assertThat(state()).startsWith("Nothing to work out yet");
         assertThat(answer()).contains("starting value; 20 to 30 is common practice", "starting value: a week");
         assertThat(answer()).contains("starting value: take the one most like yours");
         type(FillEntry.GAUGE, "62");

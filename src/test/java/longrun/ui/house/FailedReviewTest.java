@@ -61,7 +61,7 @@ class FailedReviewTest extends OpenHouse {
                 assertThat(shown)
                         .as("%s", place)
                         .contains("This house can\u2019t be worked out at the moment", "Every entry is kept")
-                        .doesNotContain("Sized, not approved", "nothing lacking", "Nothing is found", "0 must fix");
+                        .doesNotContain("Sized, not approved", "nothing missing", "Nothing is found", "0 must fix");
             }
             page.show(PlaceKind.APPLIANCES);
             assertThat(HouseShown.entry(page, "/appliances/0/input").text()).isEqualTo("199,000");

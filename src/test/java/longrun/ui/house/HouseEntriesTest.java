@@ -81,7 +81,7 @@ class HouseEntriesTest extends OpenHouse {
             d.root().putObject("use").putArray("others").addObject();
         });
         for (PlaceKind place : PlaceKind.values()) {
-            assertThat(HouseShown.lack(page, place)).doesNotContain("nothing lacking");
+            assertThat(HouseShown.lack(page, place)).doesNotContain("nothing missing");
         }
         assertThat(HouseShown.lack(page, PlaceKind.ROUTE)).startsWith("not entered yet");
         assertThat(HouseShown.lack(page, PlaceKind.CONNECTIONS)).startsWith("not entered yet");
@@ -111,7 +111,8 @@ class HouseEntriesTest extends OpenHouse {
         page = open("findings");
         assertThat(HouseShown.findings(page))
                 .startsWith("Not understood, 2")
-                .contains("House, people", "\u201cfour\u201d is no number", "Appliances, furnace, input", "elephants")
+                .contains(
+                        "House, people", "\u201cfour\u201d is not a number", "Appliances, furnace, input", "elephants")
                 .contains("go to the entry")
                 .doesNotContain("Nothing is found");
         assertThat(HouseShown.lack(page, PlaceKind.FINDINGS)).contains("2 entries not understood");
@@ -138,7 +139,7 @@ class HouseEntriesTest extends OpenHouse {
         id = store.create("", DemoHouse.json()).id();
         HouseView page = open("house");
         page.session().set("/site/elevation", "four");
-        assertThat(HouseShown.state(page)).contains("What is shown is the answer before it");
+        assertThat(HouseShown.state(page)).contains("What is shown is the answer from before");
         page.session().choose("/appliances/1/gas", "natural");
         assertThat(HouseShown.state(page)).contains("left out");
         assertThat(page.session().findings())
@@ -155,11 +156,11 @@ class HouseEntriesTest extends OpenHouse {
         page.placeShown().typedBefore("legs 1", "up 4, north 6, east 30");
         String answered = HouseShown.figure(page, "run");
         assertThat(answered).isNotEqualTo(before);
-        page.session().rest();
+        page.session().typingPaused();
         page.placeShown().show(false);
         page.session().choose("/appliances/1/gas", "natural");
         assertThat(HouseShown.figure(page, "run")).isEqualTo(answered);
-        page.session().rest();
+        page.session().typingPaused();
         assertThat(page.session().findings()).anyMatch(f -> f.rule().equals("gas-type"));
     }
 
@@ -186,7 +187,7 @@ class HouseEntriesTest extends OpenHouse {
                 .id();
         HouseView page = open("appliances");
         assertThat(page.session().errors()).isNotEmpty();
-        assertThat(Shown.text(page.getElement())).doesNotContain("nothing lacking");
+        assertThat(Shown.text(page.getElement())).doesNotContain("nothing missing");
         assertThat(page.session().review().isPresent()).isFalse();
         assertThat(HouseShown.figure(page, "open")).isEqualTo("not known");
     }

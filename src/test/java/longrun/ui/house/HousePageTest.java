@@ -62,7 +62,7 @@ class HousePageTest extends OpenHouse {
         assertThat(HouseShown.next(page)).isEqualTo("Enter the input of the furnace, from its rating plate.");
         page.session().set("/appliances/0/input", "80000 Btu/h");
         assertThat(HouseShown.next(page)).isEqualTo("Say which section feeds the furnace.");
-        assertThat(HouseShown.lack(page, PlaceKind.ROUTE)).isNotEqualTo("nothing lacking");
+        assertThat(HouseShown.lack(page, PlaceKind.ROUTE)).isNotEqualTo("nothing missing");
         assertThat(HouseShown.lack(page, PlaceKind.TANK)).isEqualTo("not entered yet");
     }
 

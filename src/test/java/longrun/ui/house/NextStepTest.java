@@ -101,6 +101,6 @@ class NextStepTest extends OpenHouse {
         page.session().set("/sections/0/under", "none");
         acceptAllBut(page, f -> f.severity() == Severity.CAUTION);
         assertThat(page.session().findings()).isNotEmpty().allMatch(f -> f.severity() == Severity.CAUTION);
-        assertThat(HouseShown.next(page)).startsWith("Look at the caution:");
+        assertThat(HouseShown.next(page)).startsWith("Look at this caution:");
     }
 }

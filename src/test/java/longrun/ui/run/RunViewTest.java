@@ -125,7 +125,7 @@ class RunViewTest {
         type(1, Line.Column.LENGTH, "abc");
         view.choose(Pipe.CSST);
         assertThat(sizeOf(1)).isEqualTo("waiting");
-        assertThat(state()).contains("Nothing is sized until it is mended");
+        assertThat(state()).contains("Nothing is sized until it is corrected");
         assertThat(page()).doesNotContain("231,000");
     }
 

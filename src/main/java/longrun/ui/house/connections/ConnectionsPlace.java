@@ -141,7 +141,7 @@ public final class ConnectionsPlace implements Place {
         }
         Dom.retext(tab.button().getChild(0), name);
         long wrong = wrongIn.stream().filter(pointer::equals).count();
-        String none = desk.session().review().isPresent() ? "nothing lacking" : "not known";
+        String none = desk.session().review().isPresent() ? "nothing missing" : "not known";
         PlaceStatus counted = PlaceStatus.counted(own, (int) wrong, begun(pointer) ? none : "");
         PlaceStatus lack = begun(pointer) ? counted : PlaceStatus.notStarted(counted);
         Dom.retext(tab.lack(), lack.words());

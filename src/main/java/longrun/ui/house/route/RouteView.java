@@ -86,7 +86,7 @@ public final class RouteView implements Place {
                 .addEventData("event.detail.first")
                 .addEventData("event.detail.last");
         element.addEventListener("still", e -> {
-            desk.session().rest();
+            desk.session().typingPaused();
             still = true;
             show(false);
             still = false;
@@ -128,7 +128,7 @@ public final class RouteView implements Place {
         Dom.retext(
                 stale,
                 desk.session().leavesOut()
-                        ? "An entry is not understood and left out; what rests on it is not known."
+                        ? "An entry is not understood and left out; what depends on it is not known."
                         : "An entry waits to be mended; sizes and drawing are those before it.");
         Dom.show(stale, !desk.session().isCurrent() && review.isPresent());
     }

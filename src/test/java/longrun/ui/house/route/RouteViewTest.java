@@ -188,7 +188,7 @@ class RouteViewTest extends OpenRoutes {
         desk.session().endStep();
         view.hand().legs(1, "north 80");
         view.hand().legs(1, "north 80, sideways 3");
-        desk.session().rest();
+        desk.session().typingPaused();
         assertThat(desk.session().review().orElseThrow().sizing().stage(0).longestRun())
                 .isEqualTo(before);
         assertThat(before).isPresent();
