@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Set;
 import longrun.words.IsolatedName;
 
-/** What else in a draft names a thing that is to be taken away, and how it goes with it or lets go of its name. */
+/** The entries that refer to a part which is to be removed; each is removed with it, or its reference is cleared. */
 public final class EntryReferences {
 
     /** Where a plan names an appliance; a star is an item of a list, or the one that stands without a list. */

@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Where entries stand that a plan may write once or as a list. */
+/** Entries that a plan may write as a single item or as a list. */
 public final class SingleOrList {
 
     private SingleOrList() {}

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** What is spoken of the answer; the browser speaks only what has changed. */
+/** What a screen reader announces of a run's answer; the browser announces only what has changed. */
 public final class Announcements {
 
     private Announcements() {}

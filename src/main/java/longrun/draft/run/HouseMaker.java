@@ -2,7 +2,7 @@ package longrun.draft.run;
 
 import longrun.draft.entry.Entered;
 
-/** Takes a run that has become a whole house. */
+/** Stores a run that has become a whole house. */
 public interface HouseMaker {
 
     /** Stores it as a house of its own and gives its id; the run stays as it is. */

@@ -10,7 +10,7 @@ import longrun.sizing.Sizing;
 import longrun.sizing.StageSize;
 import org.jspecify.annotations.Nullable;
 
-/** A house sized at each position of the fitting switch; once for each review, since a large one takes its time. */
+/** Sizes a house with each fitting allowance, for comparison; once for each review, since a large house takes time. */
 public final class AllowanceComparison {
 
     private final Map<Allowance, Sizing> sized = new EnumMap<>(Allowance.class);

@@ -4,9 +4,9 @@ import java.util.Optional;
 import longrun.quantity.Length;
 
 /**
- * What a position of the fitting switch does to the longest run of a line.
+ * What a fitting allowance does to the longest run of a section.
  *
- * @param added to its measured length
- * @param row of the table it leads to; empty where no row is as long
+ * @param added length added to the measured one
+ * @param row the table row it leads to; empty where no row is as long
  */
 public record AllowanceEffect(Length added, Optional<Length> row) {}

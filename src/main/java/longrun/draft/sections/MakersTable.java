@@ -13,7 +13,7 @@ import longrun.quantity.NotAQuantity;
 import longrun.quantity.Pressure;
 
 /**
- * A maker's table as it stands in a draft, read as the program reads it.
+ * A tubing maker's capacity table as entered in a draft.
  *
  * @param table the table, where its cells can be read
  * @param faults each wrong cell as "file:row:column: what, write what"
