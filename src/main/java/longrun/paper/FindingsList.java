@@ -67,14 +67,13 @@ final class FindingsList {
             return out;
         }
         out.add(Html.heading("Questions still open", "by who can answer; first those of whoever reads this sheet"));
-        Stream.concat(READERS.stream(), byWhom.keySet().stream())
-                .distinct()
-                .filter(byWhom::containsKey)
-                .forEach(whom -> {
-                    out.add(Html.text("h3", "", QuestionsByWhom.heading(whom)));
-                    byWhom.get(whom)
-                            .forEach(q -> out.add(Html.text("p", "f", "\u25CB " + QuestionsByWhom.words(review, q))));
-                });
+        Stream.concat(READERS.stream(), byWhom.keySet().stream()).distinct().forEach(whom -> {
+            List<List<Finding>> asked = byWhom.getOrDefault(whom, List.of());
+            if (!asked.isEmpty()) {
+                out.add(Html.text("h3", "", QuestionsByWhom.heading(whom)));
+            }
+            asked.forEach(q -> out.add(Html.text("p", "f", "\u25CB " + QuestionsByWhom.words(review, q))));
+        });
         return out;
     }
 }
