@@ -69,7 +69,7 @@ public record EntryAddress(String pointer, String unit) {
         session.type(pointer, d -> {
             OptionalInt month = MonthlyMeans.month(pointer);
             if (month.isPresent()) {
-                MonthlyMeans.write(d, month.getAsInt(), typed.isBlank() ? "" : stored(typed));
+                MonthlyMeans.OF_HOUSE.write(d, month.getAsInt(), typed.isBlank() ? "" : stored(typed));
             } else if (typed.isBlank()) {
                 d.remove(pointer);
             } else {

@@ -7,21 +7,32 @@ import java.util.OptionalInt;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
 
-/** The climate's twelve monthly means in a draft: the plan's own once each can be read, and beside it until then. */
+/**
+ * The climate's twelve monthly means in a draft: the plan's own once each can be read, and beside it until then. What the
+ * plan has is what is answered by, so it is shown before what waits.
+ */
 public final class MonthlyMeans {
 
     /** Where the plan has them. */
     public static final String AT = "/site/monthlyMeanTemp";
 
-    /** Where unfinished means wait; the plan's reader passes it by. */
-    private static final String BEGUN = "/site/monthlyMeanTempBegun";
+    /** Those of a house. */
+    public static final MonthlyMeans OF_HOUSE = new MonthlyMeans("/site/monthlyMeanTempBegun");
 
-    private MonthlyMeans() {}
+    /** No month of a place on earth is so warm: a figure above it is a slip, such as a reading in other degrees. */
+    private static final double WARMEST_F = 130;
+
+    private final String begun;
+
+    /** @param begun where unfinished means wait; the plan's reader passes it by */
+    public MonthlyMeans(String begun) {
+        this.begun = begun;
+    }
 
     /** Twelve texts, January first; blank where nothing is typed. */
-    public static List<String> texts(Entered draft) {
+    public List<String> texts(Entered draft) {
         Entered full = draft.at(AT);
-        Entered there = full.isList() ? full : draft.at(BEGUN);
+        Entered there = full.isList() ? full : draft.at(begun);
         List<String> out = new ArrayList<>();
         for (int m = 0; m < 12; m++) {
             out.add(there.get(m).text());
@@ -37,25 +48,25 @@ public final class MonthlyMeans {
     }
 
     /** Writes the mean of one month beside the others. */
-    public static void write(DraftEdit draft, int month, String text) {
+    public void write(DraftEdit draft, int month, String text) {
         List<String> texts = texts(draft.whole());
         texts.set(month, text);
         write(draft, texts);
     }
 
     /** Writes twelve means: as the plan's where each can be read, else beside them. */
-    public static void write(DraftEdit draft, List<String> texts) {
+    public void write(DraftEdit draft, List<String> texts) {
         boolean none = texts.stream().allMatch(String::isBlank);
         boolean all = texts.stream().allMatch(MonthlyMeans::reads);
-        draft.remove(all ? BEGUN : AT);
+        draft.remove(all ? begun : AT);
         if (none) {
-            draft.remove(BEGUN);
+            draft.remove(begun);
         } else {
-            draft.put(all ? AT : BEGUN, texts);
+            draft.put(all ? AT : begun, texts);
         }
     }
 
-    /** Whether a month's text is a temperature. */
+    /** Whether a month's text is a temperature that a month can have. */
     public static boolean reads(String text) {
         return !text.isBlank() && wrong(text).isEmpty();
     }
@@ -66,8 +77,9 @@ public final class MonthlyMeans {
             return Optional.empty();
         }
         try {
-            Measure.TEMPERATURE.read(text);
-            return Optional.empty();
+            return Measure.TEMPERATURE.read(text).degF() > WARMEST_F
+                    ? Optional.of("no place has a month of " + text + ": write it in \u00b0F, such as 29, or 20 degC")
+                    : Optional.empty();
         } catch (NotAQuantity e) {
             return Optional.of(String.valueOf(e.getMessage()));
         }

@@ -1,18 +1,17 @@
 package longrun.draft.fill;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import longrun.draft.entry.DraftEdit;
+import longrun.draft.entry.Entered;
+import longrun.draft.entry.MonthlyMeans;
 import longrun.fuel.StartingClimate;
 import longrun.quantity.Measure;
-import longrun.quantity.NotAQuantity;
 import longrun.quantity.Show;
-import longrun.quantity.Temperature;
 import longrun.quantity.Typed;
 import longrun.words.UnitSystem;
 
@@ -23,11 +22,10 @@ import longrun.words.UnitSystem;
 public final class ClimateEntries {
 
     private static final String SITE = "site";
-    private static final String MEANS = "monthlyMeanTemp";
     private static final String DESIGN = "winterDesignTemp";
-    private static final String MONTHS = "months";
     private static final String COLDEST = "coldest";
     private static final String CLIMATE = "climate";
+    private static final MonthlyMeans MEANS = new MonthlyMeans("/" + FillDraft.OWN + "/months");
 
     private ClimateEntries() {}
 
@@ -54,13 +52,7 @@ public final class ClimateEntries {
 
     /** What stands in the twelve fields, as stored. */
     public static List<String> texts(ObjectNode plan) {
-        JsonNode there = plan.path(FillDraft.OWN).path(MONTHS);
-        JsonNode means = there.isArray() ? there : plan.path(SITE).path(MEANS);
-        List<String> out = new ArrayList<>();
-        for (int m = 0; m < 12; m++) {
-            out.add(means.path(m).asText(""));
-        }
-        return out;
+        return MEANS.texts(Entered.of(plan));
     }
 
     public static void typeMonth(ObjectNode plan, int month, String typed, UnitSystem units) {
@@ -110,37 +102,12 @@ public final class ClimateEntries {
     }
 
     private static Optional<Double> read(String stored) {
-        return wrong(stored).isPresent() || stored.isBlank()
-                ? Optional.empty()
-                : Optional.of(Measure.TEMPERATURE.read(stored)).map(Temperature::degF);
-    }
-
-    /** What is wrong with a temperature; nothing for none. */
-    public static Optional<String> wrong(String stored) {
-        if (stored.isBlank()) {
-            return Optional.empty();
-        }
-        try {
-            double degF = Measure.TEMPERATURE.read(stored).degF();
-            return degF > 130
-                    ? Optional.of("no place has a month of " + stored + ": write it in \u00b0F, such as 29, or 20 degC")
-                    : Optional.empty();
-        } catch (NotAQuantity e) {
-            return Optional.of(String.valueOf(e.getMessage()));
-        }
+        return MonthlyMeans.reads(stored)
+                ? Optional.of(Measure.TEMPERATURE.read(stored).degF())
+                : Optional.empty();
     }
 
     private static void write(ObjectNode plan, List<String> texts) {
-        ArrayNode list = plan.arrayNode();
-        texts.forEach(t -> list.add(TextNode.valueOf(t)));
-        boolean all = texts.stream().allMatch(t -> read(t).isPresent());
-        ObjectNode own = plan.withObject("/" + FillDraft.OWN);
-        if (all) {
-            own.remove(MONTHS);
-            plan.withObject("/" + SITE).set(MEANS, list);
-        } else {
-            own.set(MONTHS, list);
-            plan.withObject("/" + SITE).remove(MEANS);
-        }
+        MEANS.write(new DraftEdit(plan), texts);
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longrun.draft.entry.MonthlyMeans;
 import longrun.plan.PlanPath;
 import longrun.plan.json.PlanError;
 import longrun.quantity.Measure;
@@ -26,10 +27,10 @@ public final class FillErrors {
         gauge(draft, FillEntry.REFILL_AT, out);
         date(draft.text(FillEntry.GAUGE_DATE), today, "the gauge was read")
                 .ifPresent(e -> out.put(FillEntry.GAUGE_DATE.name(), e));
-        ClimateEntries.wrong(draft.text(FillEntry.COLDEST)).ifPresent(e -> out.put(FillEntry.COLDEST.name(), e));
+        MonthlyMeans.wrong(draft.text(FillEntry.COLDEST)).ifPresent(e -> out.put(FillEntry.COLDEST.name(), e));
         for (int m = 0; m < 12; m++) {
             int month = m;
-            ClimateEntries.wrong(draft.months().get(m)).ifPresent(e -> out.put("MONTH " + month, e));
+            MonthlyMeans.wrong(draft.months().get(m)).ifPresent(e -> out.put("MONTH " + month, e));
         }
         List<PastFillEntries.Past> past = draft.past();
         for (int i = 0; i < past.size(); i++) {

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import longrun.draft.fill.ClimateEntries;
+import longrun.draft.entry.MonthlyMeans;
 import longrun.draft.fill.FillDraft;
 import longrun.draft.fill.FillEntry;
 import longrun.draft.fill.MonthsText;
@@ -105,7 +105,7 @@ final class ClimateField {
                             || !FillEntry.COLDEST.stored(entry.text(), units).equals(stored))) {
                 entry.write(FillEntry.COLDEST.inField(stored, units));
             }
-            Optional<String> wrong = ClimateEntries.wrong(stored);
+            Optional<String> wrong = MonthlyMeans.wrong(stored);
             if (wrong.isPresent()) {
                 entry.wrong(wrong.get());
             } else {

@@ -78,7 +78,7 @@ final class ClimateFields {
     }
 
     void begin() {
-        desk.session().change(d -> MonthlyMeans.write(d, Climate.coldInland()));
+        desk.session().change(d -> MonthlyMeans.OF_HOUSE.write(d, Climate.coldInland()));
         Dom.retext(said, "Begun with " + Climate.SOURCE + ". Write your own over them.");
     }
 
@@ -96,7 +96,7 @@ final class ClimateFields {
         } else if (means.isEmpty()) {
             Dom.retext(said, "Nothing was taken: some month has no day in " + name + ".");
         } else {
-            desk.session().change(d -> MonthlyMeans.write(d, Climate.written(means.get())));
+            desk.session().change(d -> MonthlyMeans.OF_HOUSE.write(d, Climate.written(means.get())));
             Dom.retext(said, "The means are made from " + read.days().size() + " days of " + name + ".");
         }
     }

@@ -57,7 +57,7 @@ final class MonthCells {
     }
 
     private List<String> texts() {
-        return MonthlyMeans.texts(desk.session().draft());
+        return MonthlyMeans.OF_HOUSE.texts(desk.session().draft());
     }
 
     void show(boolean write) {
