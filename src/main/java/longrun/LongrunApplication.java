@@ -11,9 +11,11 @@ import org.springframework.boot.autoconfigure.SpringBootApplication;
 import org.springframework.boot.context.event.ApplicationEnvironmentPreparedEvent;
 import org.springframework.context.ApplicationListener;
 import org.springframework.core.env.ConfigurableEnvironment;
+import org.springframework.data.jdbc.repository.config.EnableJdbcRepositories;
 
-/** Starts Longrun on this computer alone. */
-@SpringBootApplication
+/** Starts Longrun on this computer alone. Only rooms that hold what is started are looked through for it. */
+@SpringBootApplication(scanBasePackages = {"longrun.http", "longrun.store", "longrun.ui"})
+@EnableJdbcRepositories("longrun.store")
 public class LongrunApplication {
 
     /** Where the saved houses are not opened, a page says why in place of all others, until the person has chosen. */
