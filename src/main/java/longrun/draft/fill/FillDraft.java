@@ -86,7 +86,7 @@ public final class FillDraft {
         return plan.toString();
     }
 
-    /** What the plan holds at a pointer, as text. */
+    /** What the plan holds for an entry, as text; an empty text where it holds nothing. */
     public String text(FillEntry entry) {
         return entry == FillEntry.COLDEST
                 ? ClimateEntries.coldest(plan)
@@ -106,6 +106,7 @@ public final class FillDraft {
         return ClimateEntries.begun(plan);
     }
 
+    /** The kind of tank, as offered for choice; empty where there is none, or one that is not offered. */
     public Optional<TankChoice> tank() {
         return TankChoice.of(plan.path(TANK));
     }
@@ -149,7 +150,7 @@ public final class FillDraft {
                 && isBuried() == other.isBuried();
     }
 
-    /** A key in one of the single entries; a gauge read without a date of its own is read today. */
+    /** Takes what was typed in a single entry; a gauge reading without a date of its own counts as read today. */
     public FillDraft typed(FillEntry entry, String typed, UnitSystem units, LocalDate today) {
         return changed(p -> {
             starting(p, entry.name(), false);
@@ -186,7 +187,7 @@ public final class FillDraft {
         });
     }
 
-    /** A key in a line of what burns; in the line after the last it begins a new one. */
+    /** Takes what was typed in a line of what burns; typing in the line after the last begins a new one. */
     public FillDraft typed(int index, FuelUse.Column column, String typed, UnitSystem units) {
         return changed(p -> {
             int lines = p.path(FuelUseEntries.APPLIANCES).size();
@@ -209,6 +210,7 @@ public final class FillDraft {
         return changed(p -> PastFillEntries.type(p, index, column, typed, units));
     }
 
+    /** Adds past fills pasted as text, one a line; a line without a digit is a heading and left out. */
     public FillDraft pasted(String text, UnitSystem units) {
         return changed(p -> PastFillEntries.paste(p, text, units));
     }

@@ -71,7 +71,7 @@ public enum FillEntry {
         return unit(units).isEmpty() ? stored : Typed.inField(stored, unit(units));
     }
 
-    /** The entry a pointer of an error stands for. */
+    /** The entry at the place an error names; empty where no single entry stands there. */
     public static Optional<FillEntry> at(String pointer) {
         for (FillEntry each : values()) {
             if (pointer.equals(each.pointer)) {

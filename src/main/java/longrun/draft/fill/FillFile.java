@@ -18,10 +18,12 @@ public final class FillFile {
 
     private FillFile() {}
 
+    /** The text of the plan file: JSON in lines, without the entries that are only of the page. */
     public static String write(FillDraft draft) {
         return draft.plan().toPrettyString() + "\n";
     }
 
+    /** Opens a plan file; throws {@link NotAPlan}, which says why, where this page cannot show all it holds. */
     public static FillDraft read(String text) throws NotAPlan {
         ObjectNode plan = (ObjectNode) PlanFiles.read(text).node();
         tank(plan);
