@@ -114,7 +114,7 @@ public final class FillErrors {
         String[] steps = place.split(" ");
         return switch (steps[0]) {
             case "BURNS" ->
-                "line " + (char) ('a' + Integer.parseInt(steps[1]) % 26) + ", "
+                "line " + FuelUse.letter(Integer.parseInt(steps[1])) + ", "
                         + FuelUse.Column.valueOf(steps[2]).written();
             case "PAST" -> "past fill " + (Integer.parseInt(steps[1]) + 1);
             case "MONTH" -> "the mean of " + MonthsText.name(Integer.parseInt(steps[1]));

@@ -25,6 +25,11 @@ public record FuelUse(String id, String name, String input, How how, String amou
         };
     }
 
+    /** What a line is called by its place in the list: a to z, then a2 to z2. */
+    public static String letter(int index) {
+        return (char) ('a' + index % 26) + (index < 26 ? "" : String.valueOf(index / 26 + 1));
+    }
+
     /** How the use of a line is told. */
     public enum How {
         HEATS("heats the house, loses", "designLoad"),

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import longrun.plan.json.PlanLimits;
 import longrun.quantity.Typed;
 import longrun.words.UnitSystem;
 
@@ -14,6 +15,9 @@ import longrun.words.UnitSystem;
 public final class PastFillEntries {
 
     private static final String DELIVERIES = "deliveries";
+    /** One more than a plan takes, so that a longer list is refused in words and not cut in silence. */
+    private static final long MOST_PASTED = PlanLimits.HOUSE.others() + 1L;
+
     private static final Pattern LAST_NUMBER = Pattern.compile(
             "(.*?)[\\s;,:|]+([0-9][0-9.,]*\\s*(?:gal(?:lons?)?\\.?|L|liters?|litres?)?)\\s*", Pattern.CASE_INSENSITIVE);
 
@@ -79,7 +83,7 @@ public final class PastFillEntries {
 
     /** Lines of a list, date first and gallons last; a heading is passed by, anything else is taken as it stands. */
     public static void paste(ObjectNode plan, String text, UnitSystem units) {
-        text.lines().filter(l -> !l.isBlank()).limit(200).forEach(line -> {
+        text.lines().filter(l -> !l.isBlank()).limit(MOST_PASTED).forEach(line -> {
             Past p = line(line);
             if (!line.matches(".*[0-9].*")) {
                 return; // a heading

@@ -39,7 +39,7 @@ final class FuelUseRow {
 
     FuelUseRow(int index, FillActions hand) {
         this.index = index;
-        String letter = letter(index);
+        String letter = FuelUse.letter(index);
         name = entry(FuelUse.Column.NAME, "Line " + letter + ", what burns", "in", hand);
         name.getElement().setAttribute("placeholder", index == 0 ? "furnace, range, water heater" : "what else?");
         input = entry(FuelUse.Column.INPUT, "Line " + letter + ", input from the plate", "in r", hand);
@@ -110,10 +110,6 @@ final class FuelUseRow {
         return Dom.text("p", "said help", says).setAttribute("data-for", column);
     }
 
-    static String letter(int index) {
-        return String.valueOf((char) ('a' + index % 26)) + (index < 26 ? "" : String.valueOf(index / 26 + 1));
-    }
-
     Element element() {
         return body;
     }
@@ -130,7 +126,7 @@ final class FuelUseRow {
 
     /** The line as typed; empty for the next one, which is not begun. */
     void show(Optional<FuelUse> line, UnitSystem units, boolean startingEfficiency) {
-        Dom.retext(id, letter(index));
+        Dom.retext(id, FuelUse.letter(index));
         FuelUse.How told = line.map(FuelUse::how).orElse(FuelUse.How.GALLONS);
         pending.show(told.name(), false);
         boolean heats = told == FuelUse.How.HEATS;
@@ -139,7 +135,7 @@ final class FuelUseRow {
         Dom.show(byCold, heats);
         Dom.show(efficiencyTool, heats);
         Dom.show(remove, line.isPresent());
-        Dom.retext(remove, "Remove line " + letter(index));
+        Dom.retext(remove, "Remove line " + FuelUse.letter(index));
         Dom.retext(
                 efficiencyNote,
                 startingEfficiency ? "starting value: an older heater; yours stands on its yellow label" : "");
