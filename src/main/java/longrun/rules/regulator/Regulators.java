@@ -2,6 +2,7 @@ package longrun.rules.regulator;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import longrun.plan.Regulator;
 import longrun.plan.choice.RegulatorKind;
 import longrun.rules.shape.Case;
@@ -46,32 +47,26 @@ public final class Regulators {
 
     /** Every regulator whose kind is entered. */
     static Cases<Regulator> each() {
-        return house -> listIn(house).stream()
-                .map(at -> at.regulator().kind().isKnown()
-                        ? Case.of(at.place(), at.regulator())
-                        : Regulators.<Regulator>askKind(at))
-                .toList();
+        return eachOf(known -> true);
     }
 
     /** Every line regulator. */
     static Cases<Regulator> eachLine() {
-        return house -> listIn(house).stream()
-                .map(at -> at.regulator().kind().isKnown()
-                        ? at.regulator().kind().is(RegulatorKind.LINE)
-                                ? Case.of(at.place(), at.regulator())
-                                : Case.<Regulator>notFor(at.place())
-                        : Regulators.<Regulator>askKind(at))
-                .toList();
+        return eachOf(known -> known.kind().is(RegulatorKind.LINE));
     }
 
     /** Every regulator ahead of the point of delivery or at it. */
     static Cases<Regulator> eachOnTankSide() {
+        return eachOf(known -> !known.kind().is(RegulatorKind.LINE));
+    }
+
+    private static Cases<Regulator> eachOf(Predicate<Regulator> wanted) {
         return house -> listIn(house).stream()
-                .map(at -> at.regulator().kind().isKnown()
-                        ? at.regulator().kind().is(RegulatorKind.LINE)
-                                ? Case.<Regulator>notFor(at.place())
-                                : Case.of(at.place(), at.regulator())
-                        : Regulators.<Regulator>askKind(at))
+                .map(at -> !at.regulator().kind().isKnown()
+                        ? Regulators.<Regulator>askKind(at)
+                        : wanted.test(at.regulator())
+                                ? Case.of(at.place(), at.regulator())
+                                : Case.<Regulator>notFor(at.place()))
                 .toList();
     }
 }

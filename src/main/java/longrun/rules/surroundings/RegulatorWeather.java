@@ -10,6 +10,7 @@ import longrun.plan.choice.Setting;
 import longrun.quantity.Length;
 import longrun.rules.limit.State;
 import longrun.rules.limit.Threshold;
+import longrun.rules.regulator.Regulators;
 import longrun.rules.shape.House;
 import longrun.rules.shape.Judge;
 import longrun.rules.shape.Place;
@@ -30,10 +31,8 @@ final class RegulatorWeather implements Rule {
         Threshold own = house.limits().get(name(), "");
         Fact<Length> snow = Snow.at(house);
         List<Verdict> verdicts = new ArrayList<>();
-        for (int i = 0; i < house.plan().regulators().size(); i++) {
-            Regulator r = house.plan().regulators().get(i);
-            String kind = r.kind().findValue().map(RegulatorKind::label).orElse("regulator");
-            verdicts.add(judge(own, r, new Place(r.id(), "/regulators/" + i, "the " + kind + " " + r.id()), snow));
+        for (Regulators.At at : Regulators.listIn(house)) {
+            verdicts.add(judge(own, at.regulator(), at.place(), snow));
         }
         return verdicts;
     }
