@@ -1,12 +1,10 @@
 package longrun.ui.house.connections;
 
 import com.vaadin.flow.dom.Element;
-import java.util.List;
-import longrun.finding.Finding;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.findings.HouseFinding;
+import longrun.ui.house.findings.FindingList;
 import longrun.ui.place.HousePage;
 
 /** The valve that shuts the whole house off. */
@@ -16,12 +14,12 @@ final class MainShutoffEditor implements PartsEditor {
 
     private final HousePage desk;
     private final FieldList fields = new FieldList();
-    private final Element finds = Dom.el("div", "finds");
+    private final FindingList finds;
     private final Element element;
-    private List<Finding> findsShown = List.of();
 
     MainShutoffEditor(HousePage desk) {
         this.desk = desk;
+        finds = new FindingList(desk);
         element = Dom.el(
                 "div",
                 "bench",
@@ -33,7 +31,7 @@ final class MainShutoffEditor implements PartsEditor {
                                 .element(),
                         fields.add(AnswerField.yesNo(desk, AT + "/reachable", "A hand can reach it"))
                                 .element()),
-                finds);
+                finds.element());
     }
 
     @Override
@@ -54,13 +52,8 @@ final class MainShutoffEditor implements PartsEditor {
     @Override
     public void show(boolean write) {
         fields.show(write);
-        List<Finding> own = desk.session().findings().stream()
+        finds.show(desk.session().findings().stream()
                 .filter(f -> f.field().startsWith(AT))
-                .toList();
-        if (!own.equals(findsShown)) {
-            findsShown = own;
-            finds.removeAllChildren();
-            own.forEach(f -> finds.appendChild(HouseFinding.of(f, desk)));
-        }
+                .toList());
     }
 }

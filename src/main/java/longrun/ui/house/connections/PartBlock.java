@@ -14,7 +14,7 @@ import longrun.ui.field.QuantityField;
 import longrun.ui.field.SizeField;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.NotSeenLine;
-import longrun.ui.house.findings.HouseFinding;
+import longrun.ui.house.findings.FindingList;
 import longrun.ui.place.HousePage;
 import longrun.words.DisplayUnits;
 
@@ -58,14 +58,14 @@ final class PartBlock {
     private final int index;
     private final Element handle;
     private final NotSeenLine notSeen;
-    private final Element finds = Dom.el("div", "finds");
+    private final FindingList finds;
     private final Element tagSays = Dom.el("summary", "");
     private final Element tag = Dom.el("details", "more");
     private final Element element = Dom.el("div", "part-b");
-    private List<Finding> findsShown = List.of();
 
     PartBlock(HousePage desk, FieldList fields, String at, int index, int count, Hand hand) {
         this.desk = desk;
+        finds = new FindingList(desk);
         this.fields = fields;
         this.at = at;
         this.index = index;
@@ -99,7 +99,7 @@ final class PartBlock {
         moves.appendChild(button("remove", name, () -> hand.remove(index)));
         element.appendChild(moves);
         facts(part);
-        element.appendChild(finds);
+        element.appendChild(finds.element());
     }
 
     static String handleId(String at) {
@@ -210,16 +210,14 @@ final class PartBlock {
         Dom.setClass(element, "assumed", assumed);
         Dom.setClass(element, "bad", bad);
         Dom.retext(tagSays, "What its tag says: " + capacitySaid());
-        if (own.equals(findsShown)) {
+        if (own.equals(finds.shown())) {
             return;
         }
-        findsShown = own;
         if (own.stream()
                 .anyMatch(f -> ON_THE_TAG.stream().anyMatch(e -> f.field().equals(at + e)))) {
             tag.setAttribute("open", true); // what is asked stands open
         }
-        finds.removeAllChildren();
-        own.forEach(f -> finds.appendChild(HouseFinding.of(f, desk)));
+        finds.show(own);
     }
 
     private String capacitySaid() {

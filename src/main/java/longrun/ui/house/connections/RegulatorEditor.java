@@ -2,21 +2,19 @@ package longrun.ui.house.connections;
 
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import longrun.draft.PlaceKind;
 import longrun.draft.entry.Entered;
 import longrun.draft.hookup.DrawnParts;
 import longrun.drawing.part.LineRegulatorDrawing;
 import longrun.drawing.part.VentDrawing;
-import longrun.finding.Finding;
 import longrun.plan.Regulator;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.Field;
 import longrun.ui.field.FieldList;
 import longrun.ui.field.QuantityField;
 import longrun.ui.frame.Dom;
-import longrun.ui.house.findings.HouseFinding;
+import longrun.ui.house.findings.FindingList;
 import longrun.ui.place.HousePage;
 import longrun.words.DisplayUnits;
 
@@ -45,15 +43,16 @@ final class RegulatorEditor implements PartsEditor {
             .setAttribute("role", "group")
             .setAttribute("aria-label", "The regulator, drawn");
     private final Element facts = Dom.el("div", "grid");
-    private final Element finds = Dom.el("div", "finds");
-    private final Element element = Dom.el("div", "bench", drawing, facts, finds);
+    private final FindingList finds;
+    private final Element element;
     private String kindShown = "?";
     private String drawn = "";
-    private List<Finding> findsShown = List.of();
 
     RegulatorEditor(HousePage desk, String at) {
         this.desk = desk;
         this.at = at;
+        finds = new FindingList(desk);
+        element = Dom.el("div", "bench", drawing, facts, finds.element());
     }
 
     @Override
@@ -93,14 +92,9 @@ final class RegulatorEditor implements PartsEditor {
             drawing.removeAllChildren();
             drawing.appendChild(Dom.drawing(svg));
         }
-        List<Finding> own = desk.session().findings().stream()
+        finds.show(desk.session().findings().stream()
                 .filter(f -> f.field().startsWith(at + "/") && PlaceKind.CONNECTIONS.holds(f.field()))
-                .toList();
-        if (!own.equals(findsShown)) {
-            findsShown = own;
-            finds.removeAllChildren();
-            own.forEach(f -> finds.appendChild(HouseFinding.of(f, desk)));
-        }
+                .toList());
     }
 
     private static boolean isOutdoors(Regulator r) {
