@@ -46,7 +46,7 @@ final class GaugeDial {
             }
         }
         if (refill >= 0) {
-            spoke(svg, refill, R - 4, R + 9, PlotSvg.PIPE, PlotSvg.Ink.INK);
+            spoke(svg, refill, R + 1, R + 11, PlotSvg.PIPE, PlotSvg.Ink.INK);
         }
         if (gauge >= 0) {
             spoke(svg, gauge, -8, R - 28, 3, PlotSvg.Ink.ACCENT);
