@@ -73,9 +73,9 @@ final class HookupEditor implements PartsEditor {
                 Dom.text(
                                 "p",
                                 "s q",
-                                "Part 1 begins where the measured length of the pipe ends. Move a part by its buttons,"
-                                        + " with the mouse in the drawing, or on its name with the left and right arrow"
-                                        + " keys; S there says that you have seen it.")
+                                "Part 1 begins where the measured length of the pipe ends. Move a part with its"
+                                        + " arrows, or with the mouse in the drawing; on its name the arrow keys move"
+                                        + " it, and S says that you have seen it.")
                         .setAttribute("id", "move-help"),
                 Dom.el("div", "fld add", Dom.text("label", "lab", "Add a part").setAttribute("for", "add-part"), kind),
                 Dom.el("p", "acts", unknown));
@@ -237,7 +237,7 @@ final class HookupEditor implements PartsEditor {
         for (int i = 0; i < count; i++) {
             PartBlock block = new PartBlock(desk, fields, parts.pointer() + "/" + i, i, count, hand);
             blocks.add(block);
-            row.appendChild(block.element());
+            row.appendChild(block.element(), block.finds());
         }
     }
 

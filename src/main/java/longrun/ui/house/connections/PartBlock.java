@@ -18,7 +18,7 @@ import longrun.ui.house.findings.FindingList;
 import longrun.ui.place.HousePage;
 import longrun.words.DisplayUnits;
 
-/** One part of a connection: its name, which the arrow keys move, its facts, and what is found at it. */
+/** One part of a connection: its name, which the arrow keys move, its facts, and beside them what is found at it. */
 final class PartBlock {
 
     /** What a part is called, by the text stored. */
@@ -88,29 +88,24 @@ final class PartBlock {
                 .setFilter(
                         "(event.key == 's' || event.key == 'S') && !event.ctrlKey && !event.metaKey && !event.altKey");
         notSeen = new NotSeenLine("seen", name, () -> hand.markSeen(index));
-        element.appendChild(Dom.el("h4", "", handle), notSeen.element());
         Element moves = Dom.el("div", "moves");
         if (index > 0) {
-            moves.appendChild(button("\u2190 towards the pipe", name, () -> hand.move(index, index - 1)));
+            moves.appendChild(button("\u2190", name, "towards the pipe", () -> hand.move(index, index - 1)));
         }
         if (index < count - 1) {
-            moves.appendChild(button("towards the burner \u2192", name, () -> hand.move(index, index + 1)));
+            moves.appendChild(button("\u2192", name, "towards the burner", () -> hand.move(index, index + 1)));
         }
-        moves.appendChild(button("remove", name, () -> hand.remove(index)));
-        element.appendChild(moves);
+        moves.appendChild(button("remove", name, "remove", () -> hand.remove(index)));
+        element.appendChild(Dom.el("div", "part-head", Dom.el("h4", "", handle), moves), notSeen.element());
         facts(part);
-        element.appendChild(finds.element());
     }
 
     static String handleId(String at) {
         return "handle" + at.replace('/', '-');
     }
 
-    private static Element button(String says, String what, Runnable does) {
-        Element b = Dom.button("ask", says)
-                .setAttribute(
-                        "aria-label",
-                        what + ": " + says.replaceAll("[\u2190\u2192]", "").strip());
+    private static Element button(String says, String part, String what, Runnable does) {
+        Element b = Dom.button("ask", says).setAttribute("title", what).setAttribute("aria-label", part + ": " + what);
         b.addEventListener("click", e -> does.run());
         return b;
     }
@@ -198,6 +193,11 @@ final class PartBlock {
 
     Element element() {
         return element;
+    }
+
+    /** What is found at it, which stands below, over the whole width of the page. */
+    Element finds() {
+        return finds.element();
     }
 
     Element handle() {
