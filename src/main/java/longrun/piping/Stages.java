@@ -55,7 +55,6 @@ final class Stages {
 
     private static Below[] below(Plan plan, Forest forest) {
         Below[] below = new Below[plan.regulators().size()];
-        Arrays.fill(below, Below.ONLY_LINE);
         int[] order = forest.feedersFirst();
         Below[] at = new Below[order.length];
         Arrays.fill(at, Below.ONLY_LINE);

@@ -6,6 +6,8 @@ import java.util.List;
 import longrun.finding.Finding;
 import longrun.plan.PlannedHouse;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A share of the load stands only with its reason; what hangs where is found by its name. */
 class MissingEntriesTest {
@@ -33,6 +35,54 @@ class MissingEntriesTest {
                 .isEmpty();
         assertThat(asked(house("'diversity':{'reason':'agreed with the inspector'}")))
                 .isEmpty();
+    }
+
+    /** Each entry the sizing asks for is asked once, at its own field. */
+    @ParameterizedTest
+    @CsvSource({
+        "/regulators/0/outlet, /regulators/0/outlet",
+        "/regulators/0/allowedDrop, /regulators/0/allowedDrop",
+        "/regulators/0/fedBy, /regulators/0/fedBy",
+        "/sections/0/from, /sections /sections/0/from",
+        "/sections/0/material, /sections/0/material",
+        "/sections/0/legs, /sections/0/legs",
+        "/appliances/0/input, /appliances/0/input",
+        "/appliances/0/fedBy, /sections/0/reserve /appliances/0/fedBy"
+    })
+    void anEntryThePipesLackIsAskedAboutAtItsField(String gone, String fields) {
+        assertThat(asked(house().without(gone))).containsExactly(fields.split(" "));
+    }
+
+    @Test
+    void aPipeOfNoLengthIsAskedAboutLikeOneNotMeasured() {
+        assertThat(asked(house().set("/sections/0/legs", "['up 0 ft']"))).containsExactly("/sections/0/legs");
+    }
+
+    @Test
+    void onlyAnEndThatFeedsNothingIsAskedForItsReserve() {
+        assertThat(asked(house().section("B", "R", "steel", "east 5 ft", "'capped':true")))
+                .containsExactly("/sections/1/reserve");
+        assertThat(asked(house().section("B", "R", "steel", "east 5 ft", "'reserve':'20 kBtu/h'")))
+                .isEmpty();
+        assertThat(asked(house().section("B", "R", "steel", "east 5 ft", "'reserve':'none'")))
+                .isEmpty();
+    }
+
+    @Test
+    void pipesNobodyHasSeenAreAskedAboutTogether() {
+        PlannedHouse house = house().set("/sections/0/assumed", "true");
+        assertThat(MissingEntries.of(Piping.of(house.plan()))).singleElement().satisfies(f -> {
+            assertThat(f.field()).isEqualTo("/sections/0/assumed");
+            assertThat(f.found()).startsWith("Section A is assumed, not seen: what is entered of it is taken");
+            assertThat(f.remedy()).endsWith("mark it as seen.");
+        });
+        house.section("B", "R", "steel", "east 5 ft", "'reserve':'none','assumed':true");
+        assertThat(MissingEntries.of(Piping.of(house.plan()))).singleElement().satisfies(f -> {
+            assertThat(f.field()).isEqualTo("/sections/0/assumed");
+            assertThat(f.found())
+                    .startsWith("Sections A and B are assumed, not seen: what is entered of them is taken");
+            assertThat(f.remedy()).endsWith("mark each as seen.");
+        });
     }
 
     @Test
