@@ -19,8 +19,8 @@ import longrun.sizing.Sizing;
 final class LoadRoom {
 
     /** The least room found so far on the way from the tank. */
-    private record Room(boolean known, boolean blocked, double btuh, double leastCapacity, int tightest) {
-        static final Room AT_THE_TANK = new Room(true, false, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, -1);
+    private record Room(boolean known, double btuh, double leastCapacity, int tightest) {
+        static final Room AT_THE_TANK = new Room(true, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, -1);
     }
 
     private final Sizing sizing;
@@ -75,13 +75,12 @@ final class LoadRoom {
         boolean known =
                 size.status() != SectionStatus.UNKNOWN && piping.connected(s).complete() && !piping.isProvisional(s);
         if (blocked || !known) {
-            return new Room(before.known() && known, before.blocked() || blocked, 0, 0, s);
+            return new Room(before.known() && known, 0, 0, s);
         }
         double capacity = Math.min(cell(size, size.needed()), cell(size, size.used()));
         double room = room(capacity, piping.connected(s).known().btuh());
         return new Room(
                 before.known(),
-                before.blocked(),
                 Math.min(before.btuh(), room),
                 Math.min(before.leastCapacity(), capacity),
                 room < before.btuh() ? s : before.tightest());
@@ -100,9 +99,6 @@ final class LoadRoom {
     /** Whole Btu/h between a connected load and a capacity, counted as the sizing counts. */
     private double room(double capacity, double connected) {
         double added = Math.floor(capacity / share - connected);
-        while (added >= 0 && !Same.atLeast(capacity, share * (connected + added))) {
-            added--;
-        }
         while (!Double.isInfinite(added) && Same.atLeast(capacity, share * (connected + added + 1))) {
             added++;
         }
@@ -118,9 +114,6 @@ final class LoadRoom {
         Room room = rooms[section];
         if (!room.known()) {
             return Optional.empty();
-        }
-        if (room.blocked()) {
-            return Optional.of(HeatRate.ZERO);
         }
         double alone = wholeUpTo(room.leastCapacity(), input.btuh());
         return Optional.of(HeatRate.ofBtuh(Math.max(0, Math.min(room.btuh(), alone))));

@@ -38,8 +38,7 @@ public final class RegulatorOrigins {
         String figure = "inlet pressure " + entered(regulator).id() + " will see";
         int before = piping.stageFeeding(regulator);
         if (before < 0) {
-            String how = piping.sectionFeeding(regulator) < 0
-                            && entered(regulator).fedBy().is("tank")
+            String how = entered(regulator).fedBy().is("tank")
                     ? "the tank's own pressure, which goes with the weather; the tank's figures tell it"
                     : "what feeds it is not entered";
             return Origin.derived(figure, "not known", how, Confidence.COMPUTED, List.of());

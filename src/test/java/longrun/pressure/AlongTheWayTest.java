@@ -200,4 +200,33 @@ class AlongTheWayTest {
                 .text());
         assertThat(p.outlet(0).pressureAlone()).isEmpty();
     }
+
+    /** Plastic tubing is made in no size that carries 4,000,000 Btu/h; steel beside it has one for 50,000. */
+    @Test
+    void aBranchWithoutASizeHidesNoPressureOfTheBranchBesideIt() {
+        for (int large = 0; large < 2; large++) {
+            Pressures p = pressures(behind("11 in w.c.", "0.5 in w.c.")
+                    .section("A", "R", "steel", "10 ft")
+                    .section("B", "A", large == 0 ? "pe-tubing" : "steel", "10 ft")
+                    .section("C", "A", large == 1 ? "pe-tubing" : "steel", "10 ft")
+                    .appliance("one", "B", large == 0 ? "4000000 Btu/h" : "50000 Btu/h")
+                    .appliance("other", "C", large == 1 ? "4000000 Btu/h" : "50000 Btu/h")
+                    .text());
+            assertThat(p.outlet(1 - large).pressureAlone()).isPresent();
+            assertThat(p.outlet(large).pressureAlone()).isEmpty();
+        }
+    }
+
+    /** A table tells a drop whatever pressure is left; where none is, nothing gets through. */
+    @Test
+    void behindUsedUpPressureTubingLosesNoFigureEither() {
+        Pressures p = pressures(behind("11 in w.c.", "0.5 in w.c.")
+                .section("A", "R", "steel", "200 ft", "'installedSize':'1/2'")
+                .section("B", "A", "csst", "20 ft", "'installedSize':'62'")
+                .appliance("heater", "B", "500000 Btu/h", "'kind':'boiler'")
+                .text());
+        assertThat(p.section(0).end().orElseThrow().inWc()).isZero();
+        assertThat(p.section(1).drop()).isEmpty();
+        assertThat(p.section(1).end().orElseThrow().inWc()).isZero();
+    }
 }

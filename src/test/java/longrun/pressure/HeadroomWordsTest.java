@@ -105,4 +105,29 @@ class HeadroomWordsTest {
         assertThat(h.atAppliance(0)).contains(HeatRate.ofBtuh(87_000));
         assertThat(h.growsFirst(0)).contains("A");
     }
+
+    /** 2018 IFGC Table 402.4(28): 3/4 carries 200,000 down to the row of 70 ft; lengths are compared to 0.001 ft. */
+    @Test
+    void theFeetAreExactAlsoBetweenTwoThousandthsOfAFoot() {
+        for (int i = 400_005; i < 700_000; i += 4_010) {
+            String leg = String.format(java.util.Locale.ROOT, "%.4f", i / 10_000.0);
+            Headroom h =
+                    headroom(house().section("A", "R", "steel", leg + " ft").appliance("heater", "A", "200000 Btu/h"));
+            double more = h.lengthOfStage(0).orElseThrow().feet();
+            double run = i / 10_000.0;
+            assertThat(Length.ofFeet(run + more).rounded().feet()).as(leg).isLessThanOrEqualTo(70);
+            assertThat(Length.ofFeet(run + more + 0.01).rounded().feet())
+                    .as(leg)
+                    .isGreaterThan(70);
+        }
+    }
+
+    /** 25.5 kW and the like are no whole Btu/h: what a table's cell leaves beside them is one all the same. */
+    @Test
+    void roomIsWholeBtuhAlsoWhereALoadIsABreathOverOne() {
+        assertThat(LoadRoom.wholeUpTo(287_000, 87_000)).isEqualTo(200_000);
+        assertThat(LoadRoom.wholeUpTo(287_000, 87_000.0000001)).isEqualTo(200_000);
+        assertThat(LoadRoom.wholeUpTo(287_000, 87_000.5)).isEqualTo(199_999);
+        assertThat(LoadRoom.wholeUpTo(287_000, 287_001)).isEqualTo(-1);
+    }
 }
