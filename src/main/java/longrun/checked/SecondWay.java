@@ -7,16 +7,16 @@ import longrun.origin.DataRow;
 /**
  * Something each build works out a second time, by code that shares nothing with the first.
  *
- * @param id what its test is known by
+ * @param id the id by which its test refers to it
  * @param what is worked out
  * @param way how it is done the second time
- * @param agree what both must say alike
- * @param within how far apart they may be, in {@code unit}; 0 where they must say the same
- * @param unit of {@code within}; blank where nothing is measured
+ * @param agree which results must agree
+ * @param within the greatest allowed difference, in {@code unit}; 0 where both must be the same
+ * @param unit the unit of {@code within}; blank where it is 0
  * @param compared what is counted, such as random houses
- * @param count how many in each build
- * @param many how many in the long run
- * @param seed of the first random house; 0 where nothing is left to chance
+ * @param count how many are compared in each build
+ * @param many how many are compared in the long run of the tests
+ * @param seed the seed of the first random house; 0 where nothing is random
  */
 public record SecondWay(
         String id,
@@ -36,23 +36,24 @@ public record SecondWay(
             .map(SecondWay::of)
             .toList();
 
+    /** All of them, in the order of the file. */
     public static List<SecondWay> listAll() {
         return ALL;
     }
 
     /**
-     * The one its test is known by.
+     * The one with an id.
      *
-     * @throws IllegalArgumentException where none is
+     * @throws IllegalArgumentException where no row has that id
      */
     public static SecondWay get(String id) {
         return ALL.stream()
                 .filter(w -> w.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no second way is known by " + id));
+                .orElseThrow(() -> new IllegalArgumentException("there is no second way with the id " + id));
     }
 
-    /** Whether what is compared is made by chance, from a seed. */
+    /** Whether random houses are compared. */
     public boolean isRandom() {
         return compared.equals(RANDOM);
     }

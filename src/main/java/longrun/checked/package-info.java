@@ -1,6 +1,6 @@
 /**
- * What the program was checked against: published cases and our figure of each, capacity tables against the code's
- * equation and their second reading, what is worked out a second way, what is from memory, what is not checked.
+ * What the program was checked against: published cases and the program's answer to each, capacity tables against the
+ * code's equation and a second keying, what is worked out a second way, what is from memory, and what is not checked.
  */
 @NullMarked
 package longrun.checked;

@@ -6,8 +6,8 @@ import longrun.finding.RuleName;
 import longrun.plan.choice.Named;
 
 /**
- * The points in their order. Each names who looks, what is looked at, and which findings stand before it; the order is
- * common practice, what each asks is the code's.
+ * The hold points in order. Each says who checks, what is checked and which findings must be settled first. The order is
+ * common practice; what each point requires is from the code.
  */
 public enum HoldPoint implements Named {
     GAS_TYPE(
@@ -18,22 +18,22 @@ public enum HoldPoint implements Named {
     CAPS(
             "Caps",
             "the fitter",
-            "Every outlet that feeds nothing yet is closed with a cap or a plug, a valve alone is not enough.",
+            "Every outlet that feeds nothing yet is closed with a cap or a plug; a valve alone is not enough.",
             List.of("outlet-uncapped")),
     TEST(
             "Pressure test",
             "the fitter, with the inspector",
-            "The pipe is as planned, its joints still to be seen, and each side has held its test.",
+            "The pipe is as planned, its joints are still exposed, and each side has held its test.",
             List.of()),
     REGULATORS(
             "Regulators and vents",
             "the fitter",
-            "Each regulator is the kind, set and turned as planned; its vent is open, looks down and is clear of snow.",
+            "Each regulator is of the planned kind, set as planned and fitted the planned way round; its vent is open, faces down and is clear of snow.",
             List.of("regulator-", "line-regulator-", "pressure-indoors", "appliance-line-pressure", "shutoff-main")),
     CONNECTORS(
             "Shutoffs, traps and connectors",
             "the fitter",
-            "At each appliance the gas meets shutoff, sediment trap and connector in that order, each to be reached.",
+            "At each appliance the gas passes the shutoff, the sediment trap and the connector in that order, and each can be reached.",
             List.of("shutoff-", "trap-", "connector-", "union-")),
     AIR(
             "Air for combustion",
@@ -49,30 +49,30 @@ public enum HoldPoint implements Named {
     ALARMS(
             "Alarms",
             "the owner",
-            "Carbon monoxide alarms are up where the code and their maker say, and tested; a propane detector low, near"
-                    + " the floor, is advised.",
+            "Carbon monoxide alarms are fitted where the code and their maker say, and have been tested; a propane"
+                    + " detector low on the wall, near the floor, is advised.",
             List.of()),
     LEAK_CHECK(
             "The supplier's leak check",
             "the supplier",
-            "Tank, distances and fittings are looked at, and the supplier has made the leak check that comes before the"
-                    + " tank valve is opened for use.",
+            "The tank, its distances and its fittings have been checked, and the supplier has made the leak check that"
+                    + " comes before the tank valve is opened for use.",
             List.of("tank-")),
     PURGE(
             "Purge",
             "the fitter or the supplier",
-            "The air is let out where the purge plan says, attended, with no flame or spark near.",
+            "The air is let out where the purge plan says, with somebody present and no flame or spark near.",
             List.of()),
     PRESSURES(
             "Pressures measured",
             "the fitter or the supplier",
-            "With nothing firing and with everything firing each regulator and each burner stands where it should.",
+            "With nothing firing and with everything firing, the pressure at each regulator and each burner is as predicted.",
             List.of("inlet-pressure-")),
     RELIGHT(
             "Lighting",
             "the fitter or the supplier",
-            "Each appliance is lit by its maker's instructions and watched through a full run; hot water is measured at"
-                    + " a tap.",
+            "Each appliance is lit by its maker's instructions and watched through a full cycle; the temperature of"
+                    + " hot water is measured at a tap.",
             List.of(
                     "storage-lukewarm",
                     "mixing-valve-last",
@@ -93,21 +93,22 @@ public enum HoldPoint implements Named {
         this.rules = rules;
     }
 
+    /** The point's title. */
     public String title() {
         return title;
     }
 
-    /** Who looks. */
+    /** Who checks. */
     public String who() {
         return who;
     }
 
-    /** What is looked at, in a sentence. */
+    /** What is checked, in a sentence. */
     public String look() {
         return look;
     }
 
-    /** The point a finding stands before; what no other point asks for stands before the test of the pipe. */
+    /** The point before which a finding must be settled; one that belongs to no other point belongs to the pressure test. */
     public static HoldPoint of(Finding finding) {
         if (finding.name().equals(RuleName.ENTRY_MISSING)) {
             return byEntry(finding.field());
@@ -120,7 +121,7 @@ public enum HoldPoint implements Named {
         return TEST;
     }
 
-    /** A missing entry stands before the point that rests on it. */
+    /** A missing entry belongs to the point that depends on it. */
     private static HoldPoint byEntry(String field) {
         if (field.startsWith("/regulators")) {
             return REGULATORS;

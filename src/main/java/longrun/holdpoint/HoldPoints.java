@@ -15,42 +15,42 @@ import longrun.pressuretest.TestPlan;
 import longrun.review.Review;
 
 /**
- * How a house stands before its valve: each point with what is open for it and what was recorded. It never says that a
- * house is safe; it says what was recorded, by whom, and what is open.
+ * The hold points of a house before its tank valve is opened: for each, the open findings and what was recorded. It never
+ * says that a house is safe, only what was recorded, by whom, and what is open.
  *
- * @param points in their order
+ * @param points the hold points in order
  * @param tests the test of each side
- * @param pressures to be read off a gauge
+ * @param pressures those to be measured with a gauge
  */
-public record HoldPoints(List<State> points, List<SideTest> tests, List<Predicted> pressures) {
+public record HoldPoints(List<State> points, List<SideTest> tests, List<PredictedPressure> pressures) {
 
-    /** What is recorded of a point. */
+    /** What is recorded at a point. */
     public enum Record {
         /** Nobody has marked it done. */
         OPEN,
-        /** Marked done with nothing before it that must be mended. */
+        /** Marked done with no must-fix finding open at this point or an earlier one. */
         DONE,
-        /** Marked done over something that must be mended, with the reason written. */
+        /** Marked done despite an open must-fix finding, with a written reason. */
         DONE_WITH_REASON,
-        /** Marked done over something that must be mended, without a reason: not taken as done. */
+        /** Marked done despite an open must-fix finding, without a reason; it does not count as done. */
         REASON_MISSING
     }
 
     /**
-     * One point.
+     * One hold point of a house.
      *
-     * @param open the findings that stand before this point, worst first; answered ones are not open
-     * @param inTheWay how many of those at this point and before it must be mended
-     * @param record what is recorded of it
-     * @param who did it, as entered; empty where not entered
-     * @param date the day; empty where not entered
+     * @param open the open findings of this point, worst first; answered findings are not among them
+     * @param mustFix how many must-fix findings are open at this point and at all earlier ones
+     * @param record what is recorded at it
+     * @param who who did it, as entered; empty where not entered
+     * @param date the date it was done; empty where not entered
      * @param measured what was found or measured, as entered
-     * @param reason why it was marked done over something that must be mended
+     * @param reason why it was marked done despite a must-fix finding, as entered
      */
     public record State(
             HoldPoint point,
             List<Finding> open,
-            int inTheWay,
+            int mustFix,
             Record record,
             String who,
             Optional<LocalDate> date,
@@ -62,16 +62,16 @@ public record HoldPoints(List<State> points, List<SideTest> tests, List<Predicte
             return switch (record) {
                 case OPEN -> "Not recorded as done.";
                 case DONE -> "Recorded as done" + byWhom();
-                case DONE_WITH_REASON -> "Recorded as done" + byWhom() + " Reason given: " + reason.strip();
+                case DONE_WITH_REASON -> "Recorded as done" + byWhom() + " Reason: " + reason.strip();
                 case REASON_MISSING ->
-                    "Marked done, but " + inTheWay + " that must be mended " + (inTheWay == 1 ? "stands" : "stand")
-                            + " before it and no reason is written: not taken as done.";
+                    "Marked done, but " + mustFix + " must-fix " + (mustFix == 1 ? "finding is" : "findings are")
+                            + " open and no reason is written, so it does not count as done.";
             };
         }
 
         private String byWhom() {
-            return (who.isBlank() ? ", by whom is not entered" : " by " + who.strip())
-                    + date.map(d -> ", " + d + ".").orElse(", no date.");
+            return (who.isBlank() ? "; who did it is not entered" : " by " + who.strip())
+                    + date.map(d -> ", " + d + ".").orElse(", without a date.");
         }
     }
 
@@ -81,6 +81,7 @@ public record HoldPoints(List<State> points, List<SideTest> tests, List<Predicte
         pressures = List.copyOf(pressures);
     }
 
+    /** The hold points of a reviewed plan. */
     public static HoldPoints of(Review review) {
         Map<HoldPoint, List<Finding>> open = new EnumMap<>(HoldPoint.class);
         review.findings().stream()
@@ -89,17 +90,17 @@ public record HoldPoints(List<State> points, List<SideTest> tests, List<Predicte
                 .forEach(f -> open.computeIfAbsent(HoldPoint.of(f), k -> new ArrayList<>())
                         .add(f));
         List<State> states = new ArrayList<>();
-        int inTheWay = 0;
+        int mustFix = 0;
         for (HoldPoint p : HoldPoint.values()) {
             List<Finding> own = List.copyOf(open.getOrDefault(p, List.of()));
-            inTheWay += (int)
+            mustFix += (int)
                     own.stream().filter(f -> f.severity() == Severity.MUST_FIX).count();
-            states.add(state(review.plan(), p, own, inTheWay));
+            states.add(state(review.plan(), p, own, mustFix));
         }
-        return new HoldPoints(states, TestPlan.of(review.pressures()), Predicted.of(review.pressures()));
+        return new HoldPoints(states, TestPlan.of(review.pressures()), PredictedPressure.of(review.pressures()));
     }
 
-    private static State state(Plan plan, HoldPoint point, List<Finding> open, int inTheWay) {
+    private static State state(Plan plan, HoldPoint point, List<Finding> open, int mustFix) {
         Optional<Plan.HoldPoint> entered = plan.holdPoints().stream()
                 .filter(h -> h.point().is(point.written()))
                 .reduce((a, b) -> b);
@@ -107,11 +108,11 @@ public record HoldPoints(List<State> points, List<SideTest> tests, List<Predicte
         boolean done = entered.filter(e -> e.done().is(true)).isPresent();
         Record record = !done
                 ? Record.OPEN
-                : inTheWay == 0 ? Record.DONE : reason.isBlank() ? Record.REASON_MISSING : Record.DONE_WITH_REASON;
+                : mustFix == 0 ? Record.DONE : reason.isBlank() ? Record.REASON_MISSING : Record.DONE_WITH_REASON;
         return new State(
                 point,
                 open,
-                inTheWay,
+                mustFix,
                 record,
                 entered.map(e -> text(e.who())).orElse(""),
                 entered.flatMap(e -> e.date().findValue()),

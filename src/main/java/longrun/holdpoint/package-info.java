@@ -1,4 +1,4 @@
-/** The points at which work stops, one after another, before the tank valve is opened and the burners are lit. */
+/** The hold points: where work stops for a check, one after another, before the tank valve is opened and burners are lit. */
 @NullMarked
 package longrun.holdpoint;
 

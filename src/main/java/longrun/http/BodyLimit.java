@@ -24,8 +24,8 @@ import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
- * Answers 415 to a body that is not called JSON, 413 to one over 1 MiB, and 503 where too many are held already. The body is read here, whole, because a limit inside the reading would surface as an
- * error of the JSON.
+ * Answers 415 to a body whose content type is not JSON, 413 to one over 1 MiB, and 503 while too many requests wait. The body
+ * is read here, whole, because a limit inside the JSON reader would show as an error of the JSON (400).
  */
 @Component
 class BodyLimit extends OncePerRequestFilter {
@@ -58,7 +58,7 @@ class BodyLimit extends OncePerRequestFilter {
         }
         if (!places.tryAcquire()) {
             response.setHeader(HttpHeaders.RETRY_AFTER, "1");
-            write(response, Problems.busy("Too many programs ask at once: ask again in a moment."));
+            write(response, Problems.busy("Too many requests are waiting. Ask again in a moment."));
             return;
         }
         try {
@@ -83,7 +83,7 @@ class BodyLimit extends OncePerRequestFilter {
 
     private void tooLarge(HttpServletResponse response) throws IOException {
         ProblemDetail problem = ProblemDetail.forStatusAndDetail(
-                HttpStatus.PAYLOAD_TOO_LARGE, "A plan is at most 1 MiB (1,048,576 bytes): send a smaller one.");
+                HttpStatus.PAYLOAD_TOO_LARGE, "A plan is at most 1 MiB (1,048,576 bytes). Send a smaller one.");
         problem.setTitle("Plan too large");
         write(response, problem);
     }

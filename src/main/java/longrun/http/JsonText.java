@@ -3,7 +3,7 @@ package longrun.http;
 import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 
-/** The text of a request's body; JSON between programs is UTF-8 (RFC 8259 section 8.1). */
+/** Decodes the body of a request as UTF-8, the encoding of JSON between programs (RFC 8259 section 8.1). */
 final class JsonText {
 
     private JsonText() {}

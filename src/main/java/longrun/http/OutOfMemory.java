@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 
 /**
- * When memory runs out the program ends with a line that says so, rather than live on and answer nothing. What was
+ * Ends the program with a message when memory runs out, rather than let it run on without answering. Whatever was
  * acknowledged as saved is in the store.
  */
 public final class OutOfMemory {
@@ -17,29 +17,32 @@ public final class OutOfMemory {
     private static final int PIECE = 1 << 18;
     private static final long PAUSE_MS = 1000;
 
-    /** Straight to the console, with nothing between that asks for memory. */
+    /** Written to directly: a stream between would need memory. */
     private static final FileOutputStream CONSOLE = new FileOutputStream(FileDescriptor.err);
 
-    private static final int MOST_TRIES_TO_SAY_IT = 10_000;
+    private static final int MOST_TRIES_TO_WRITE = 10_000;
 
-    /** Kept ready: when memory has run out there is none to make them of. */
-    private static final byte[] LAST_WORDS =
+    /** Made beforehand: once memory has run out there is none left to make it. */
+    private static final byte[] MESSAGE =
             ("Longrun ran out of memory and has ended. What was saved is kept: start it again. If this comes back,"
                             + " give it more memory (java -Xmx2g -jar ...), or leave fewer pages open.\n")
                     .getBytes(StandardCharsets.US_ASCII);
 
-    /** Given up at the end, so that there is room for the last words. */
-    @SuppressWarnings("UnusedVariable") // it is held, not read
+    /** Freed at the end, so that there is memory to write the message. */
+    @SuppressWarnings("UnusedVariable") // kept only to hold memory
     private static byte @Nullable [] reserve;
 
     private OutOfMemory() {}
 
-    /** Watches every thread, and whether memory can still be had where a library swallows what it catches. */
+    /**
+     * Starts watching: uncaught errors of every thread, and, since a library may catch and ignore an error, whether memory
+     * can still be allocated.
+     */
     public static void watch() {
         reserve = new byte[1 << 20];
-        // What ends a program is loaded while there is room: a class first asked for at the end cannot be.
+        // Classes needed to end the program are loaded now: at the end there is no memory to load them.
         end(new Throwable());
-        say(new byte[0]);
+        write(new byte[0]);
         Runtime.getRuntime().removeShutdownHook(new Thread());
         Thread.setDefaultUncaughtExceptionHandler(new Uncaught());
         Thread watch = new Thread(new Watch(), "memory-watch");
@@ -47,7 +50,7 @@ public final class OutOfMemory {
         watch.start();
     }
 
-    /** Ends the program where what was thrown means that memory ran out. */
+    /** Ends the program where what was thrown, or a cause of it, is an {@link OutOfMemoryError}. */
     public static void end(@Nullable Throwable thrown) {
         Throwable at = thrown;
         for (int depth = 0; at != null && depth < 50; depth++) {
@@ -61,22 +64,22 @@ public final class OutOfMemory {
     private static void end() {
         reserve = null;
         try {
-            say(LAST_WORDS);
+            write(MESSAGE);
         } finally {
             Runtime.getRuntime().halt(STATUS);
         }
     }
 
-    /** Other threads may take the reserve before it is used, so it is tried until it is said. */
-    private static void say(byte[] words) {
-        for (int tries = 0; tries < MOST_TRIES_TO_SAY_IT; tries++) {
+    /** Other threads may take the freed memory first, so writing is tried again until it succeeds. */
+    private static void write(byte[] words) {
+        for (int tries = 0; tries < MOST_TRIES_TO_WRITE; tries++) {
             try {
                 CONSOLE.write(words, 0, words.length);
                 return;
             } catch (OutOfMemoryError e) {
                 Thread.yield();
             } catch (IOException e) {
-                return; // nobody reads the console
+                return; // the console is closed
             }
         }
     }
@@ -91,12 +94,12 @@ public final class OutOfMemory {
         }
     }
 
-    /** Asks for a small piece of memory now and again; where there is none several times over, there is none. */
+    /** Allocates a small piece of memory every second; where that fails several times in a row, memory has run out. */
     private static final class Watch implements Runnable {
 
         private int refused;
 
-        @SuppressWarnings("UnusedVariable") // it is asked for, not read
+        @SuppressWarnings("UnusedVariable") // allocated only to see whether it can be
         private volatile byte @Nullable [] piece;
 
         @Override

@@ -26,7 +26,7 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
-/** A plan goes in, its sheets and its drawing come out. */
+/** Takes a plan and answers with its sheets, its drawing or its parts list. */
 @RestController
 class PapersController {
 
@@ -35,20 +35,21 @@ class PapersController {
 
     private final Reviewer reviewer;
     private final Clock clock;
-    private final PlanDesk desk;
+    private final PlanRequests requests;
 
-    PapersController(Reviewer reviewer, Clock clock, PlanDesk desk) {
+    PapersController(Reviewer reviewer, Clock clock, PlanRequests requests) {
         this.reviewer = reviewer;
         this.clock = clock;
-        this.desk = desk;
+        this.requests = requests;
     }
 
     /**
      * The sheets of a plan as a PDF.
      *
-     * @param sheet one of the sheets; without it all come in one file
+     * @param sheet the name of one sheet; without it the file holds all of them
      * @param paper {@code letter} or {@code a4}
-     * @param date the day on the sheets, year first; without it the day of the tank's gauge reading, else today
+     * @param date the date on the sheets, year first; without it the earliest date of a tank's gauge reading, or today where
+     *     there is none
      */
     @PostMapping(path = "/api/report.pdf", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<?> report(
@@ -56,18 +57,18 @@ class PapersController {
             @RequestParam(required = false) Optional<String> sheet,
             @RequestParam(defaultValue = "letter") String paper,
             @RequestParam(required = false) Optional<String> date) {
-        return desk.answer(body, (reading, text) -> papers(reading.plan().orElseThrow(), text, sheet, paper, date));
+        return requests.answer(body, (reading, text) -> papers(reading.plan().orElseThrow(), text, sheet, paper, date));
     }
 
     private ResponseEntity<?> papers(
             Plan plan, String text, Optional<String> sheet, String paper, Optional<String> date) {
         if (sheet.isPresent() && !Papers.listSlugs().contains(sheet.get())) {
             return Problems.notFound(
-                    "There is no such sheet; there are " + String.join(", ", Papers.listSlugs()) + ".");
+                    "There is no sheet of that name. The sheets are " + String.join(", ", Papers.listSlugs()) + ".");
         }
         Optional<PaperSize> size = findSize(paper);
         if (size.isEmpty()) {
-            return Problems.wrongQuestion("paper is " + names() + ".");
+            return Problems.badParameter("paper must be " + paperNames() + ".");
         }
         LocalDate day;
         try {
@@ -75,7 +76,7 @@ class PapersController {
                     .orElseGet(() ->
                             gaugeDate(plan).orElseGet(() -> LocalDate.now(clock.withZone(ZoneId.systemDefault()))));
         } catch (DateTimeParseException e) {
-            return Problems.wrongQuestion("date is a day, year first, such as 2026-10-01.");
+            return Problems.badParameter("date must be a date, year first, such as 2026-10-01.");
         }
         Printing printing = new Printing(reviewer.review(plan, ReviewParts.ALL), text, day, size.get());
         byte[] pdf = sheet.flatMap(s -> Papers.findPdf(s, printing)).orElseGet(() -> Papers.pdf(printing));
@@ -85,21 +86,21 @@ class PapersController {
     /** The isometric drawing of a plan's route. */
     @PostMapping(path = "/api/drawing.svg", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<?> drawing(@RequestBody(required = false) byte @Nullable [] body) {
-        return desk.answer(body, (reading, text) -> drawn(reading.plan().orElseThrow()));
+        return requests.answer(body, (reading, text) -> isometric(reading.plan().orElseThrow()));
     }
 
-    private ResponseEntity<?> drawn(Plan plan) {
+    private ResponseEntity<?> isometric(Plan plan) {
         String svg = Papers.drawing(reviewer.review(plan, ReviewParts.PIPING));
         return file(svg.getBytes(StandardCharsets.UTF_8), SVG, "longrun-drawing.svg");
     }
 
-    /** The parts list of a plan for a spreadsheet. */
+    /** The parts list of a plan as CSV, for a spreadsheet. */
     @PostMapping(path = "/api/materials.csv", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<?> materials(@RequestBody(required = false) byte @Nullable [] body) {
-        return desk.answer(body, (reading, text) -> listed(reading.plan().orElseThrow()));
+        return requests.answer(body, (reading, text) -> partsList(reading.plan().orElseThrow()));
     }
 
-    private ResponseEntity<?> listed(Plan plan) {
+    private ResponseEntity<?> partsList(Plan plan) {
         return file(
                 Papers.materials(reviewer.review(plan, ReviewParts.PIPING)).getBytes(StandardCharsets.UTF_8),
                 CSV,
@@ -127,7 +128,7 @@ class PapersController {
                 .findFirst();
     }
 
-    private static String names() {
+    private static String paperNames() {
         return Arrays.stream(PaperSize.values())
                 .map(s -> s.name().toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(" or "));

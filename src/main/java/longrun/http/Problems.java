@@ -10,12 +10,12 @@ import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.util.unit.DataSize;
 
-/** Answers that say what is wrong (RFC 9457). */
+/** Answers to requests that fail, as problem details (RFC 9457). */
 final class Problems {
 
     private Problems() {}
 
-    /** 400 with every error of a plan that can't be read. */
+    /** 400 with every error of a plan that can't be read, each with the JSON pointer of its entry. */
     static ResponseEntity<ProblemDetail> unreadable(List<PlanError> errors) {
         ProblemDetail problem = ProblemDetail.forStatusAndDetail(
                 HttpStatus.BAD_REQUEST,
@@ -29,46 +29,47 @@ final class Problems {
         return answer(problem);
     }
 
+    /** 404. */
     static ResponseEntity<ProblemDetail> notFound(String what) {
         ProblemDetail problem = ProblemDetail.forStatusAndDetail(HttpStatus.NOT_FOUND, what);
         problem.setTitle("Not found");
         return answer(problem);
     }
 
-    /** 400 where what is asked beside the plan can't be read. */
-    static ResponseEntity<ProblemDetail> wrongQuestion(String what) {
+    /** 400 where a parameter of the address can't be read. */
+    static ResponseEntity<ProblemDetail> badParameter(String what) {
         ProblemDetail problem = ProblemDetail.forStatusAndDetail(HttpStatus.BAD_REQUEST, what);
-        problem.setTitle("The question can't be read");
+        problem.setTitle("Parameter can't be read");
         return answer(problem);
     }
 
-    /** 503 where a plan takes longer than anybody waits. */
-    static ResponseEntity<ProblemDetail> tooLong(Duration time) {
+    /** 503 where the answer takes longer than the time limit. */
+    static ResponseEntity<ProblemDetail> timedOut(Duration time) {
         return answer(busy("The plan was not worked out within " + time.toSeconds()
-                + " s: ask again when less is going on, or send a smaller one."));
+                + " s. Ask again when the computer is less busy, or send a smaller plan."));
     }
 
-    /** 415 where a body is not called JSON. */
+    /** 415 where the content type of a body is not JSON. */
     static ProblemDetail notJson() {
         ProblemDetail problem = ProblemDetail.forStatusAndDetail(
-                HttpStatus.UNSUPPORTED_MEDIA_TYPE, "A plan is JSON: send it with Content-Type: application/json.");
-        problem.setTitle("Not called JSON");
+                HttpStatus.UNSUPPORTED_MEDIA_TYPE, "A plan is JSON. Send it with Content-Type: application/json.");
+        problem.setTitle("Content type is not JSON");
         return problem;
     }
 
-    /** 503 for now. */
+    /** 503 while the service is busy. */
     static ProblemDetail busy(String what) {
         ProblemDetail problem = ProblemDetail.forStatusAndDetail(HttpStatus.SERVICE_UNAVAILABLE, what);
-        problem.setTitle("Not now");
+        problem.setTitle("Service busy");
         return problem;
     }
 
-    /** 400 where the answer to a plan would be over its bound. */
-    static ResponseEntity<ProblemDetail> answerTooLarge(DataSize most) {
+    /** 400 where the answer to a plan would be over the size limit. */
+    static ResponseEntity<ProblemDetail> answerTooLarge(DataSize limit) {
         ProblemDetail problem = ProblemDetail.forStatusAndDetail(
                 HttpStatus.BAD_REQUEST,
-                "The answer would be over " + most.toMegabytes()
-                        + " MiB: ask without origin, or send a plan with less in it.");
+                "The answer would be over " + limit.toMegabytes()
+                        + " MiB. Ask without origin, or send a smaller plan.");
         problem.setTitle("Answer too large");
         return answer(problem);
     }

@@ -15,18 +15,18 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
-/** A plan goes in, its review comes out. */
+/** Takes a plan and answers with its review. */
 @RestController
 class ReviewController {
 
     private final Reviewer reviewer;
-    private final PlanDesk desk;
+    private final PlanRequests requests;
     private final ServiceLimits limits;
     private final ObjectMapper json;
 
-    ReviewController(Reviewer reviewer, PlanDesk desk, ServiceLimits limits, ObjectMapper json) {
+    ReviewController(Reviewer reviewer, PlanRequests requests, ServiceLimits limits, ObjectMapper json) {
         this.reviewer = reviewer;
-        this.desk = desk;
+        this.requests = requests;
         this.limits = limits;
         this.json = json;
     }
@@ -34,8 +34,8 @@ class ReviewController {
     /**
      * Reviews a plan.
      *
-     * @param parts "piping" leaves the year and hot water out; "all", the default, does not
-     * @param origin whether every number's origin is written too
+     * @param parts "piping" leaves out the year and hot water; "all", the default, includes them
+     * @param origin whether the origin of every number is included; "false" by default
      */
     @PostMapping(path = "/api/review", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<?> review(
@@ -43,12 +43,13 @@ class ReviewController {
             @RequestParam(defaultValue = "all") String parts,
             @RequestParam(defaultValue = "false") String origin) {
         ReviewParts wanted = parts.equals("piping") ? ReviewParts.PIPING : ReviewParts.ALL;
-        return desk.answer(body, (reading, text) -> answer(reading, wanted, origin.equals("true")));
+        return requests.answer(body, (reading, text) -> answer(reading, wanted, origin.equals("true")));
     }
 
     private ResponseEntity<?> answer(Reading reading, ReviewParts wanted, boolean withOrigin) throws IOException {
         ObjectNode review = ReviewJson.write(reviewer.review(reading, wanted), reading.unread(), withOrigin);
-        TooLargeAnswer.Bounded out = new TooLargeAnswer.Bounded(limits.answer().toBytes());
+        AnswerTooLarge.BoundedBytes out =
+                new AnswerTooLarge.BoundedBytes(limits.answer().toBytes());
         json.writeValue(out, review);
         return ResponseEntity.ok().contentType(MediaType.APPLICATION_JSON).body(out.written());
     }

@@ -5,7 +5,7 @@ import org.springframework.boot.context.properties.EnableConfigurationProperties
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
-/** Makes the domain's plain classes known to the service and the screens. */
+/** Provides the reviewer to the service and the screens, and the limits to the service. */
 @Configuration
 @EnableConfigurationProperties(ServiceLimits.class)
 class ServiceConfiguration {

@@ -7,16 +7,16 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
 import org.springframework.util.unit.DataSize;
 
 /**
- * What the service takes and gives at most, {@code longrun.limits.*}.
+ * The limits of the service, set by {@code longrun.limits.*}.
  *
- * @param sections sections of a plan
- * @param appliances appliances of a plan
- * @param others entries of any other list
- * @param errors errors told in one answer
- * @param answer size of an answer
- * @param time from asking to the answer, waiting included
- * @param waiting requests of the service at once; each may hold a whole plan
- * @param sessions visitors that never came back
+ * @param sections most sections of a plan
+ * @param appliances most appliances of a plan
+ * @param others most entries of any other list of a plan
+ * @param errors most errors listed in one answer
+ * @param answer largest size of an answer
+ * @param time longest time from the request to its answer, waiting included
+ * @param waiting most requests held at once; each may hold a whole plan
+ * @param sessions most browser sessions that were used only once
  */
 @ConfigurationProperties("longrun.limits")
 record ServiceLimits(

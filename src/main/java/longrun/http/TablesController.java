@@ -15,7 +15,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RestController;
 
-/** The published capacity tables, with where each comes from and how sure each cell is. */
+/** Answers with the published capacity tables: their source, and the confidence of each cell. */
 @RestController
 class TablesController {
 
@@ -33,8 +33,8 @@ class TablesController {
         return tables.find(id)
                 .<ResponseEntity<?>>map(t -> ResponseEntity.ok()
                         .contentType(MediaType.APPLICATION_JSON)
-                        .body(whole(t)))
-                .orElseGet(() -> Problems.notFound("There is no table of that id: GET /api/tables lists them."));
+                        .body(withCells(t)))
+                .orElseGet(() -> Problems.notFound("There is no table with that id. GET /api/tables lists them."));
     }
 
     private static Map<String, Object> head(CapacityTable t) {
@@ -54,7 +54,7 @@ class TablesController {
         return out;
     }
 
-    private static Map<String, Object> whole(CapacityTable t) {
+    private static Map<String, Object> withCells(CapacityTable t) {
         Map<String, Object> out = head(t);
         List<Object> bores = new ArrayList<>();
         for (int c = 0; c < t.sizes().size(); c++) {

@@ -1,4 +1,4 @@
-/** The service: plans in, reviews and tables out, on this computer alone. */
+/** The HTTP service: it takes plans and answers with reviews, sheets and tables, to programs on this computer. */
 @NullMarked
 package longrun.http;
 

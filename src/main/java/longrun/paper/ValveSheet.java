@@ -5,7 +5,7 @@ import java.util.List;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.holdpoint.HoldPoints;
-import longrun.holdpoint.Predicted;
+import longrun.holdpoint.PredictedPressure;
 import longrun.paper.page.Html;
 import longrun.paper.page.OpenOnPaper;
 import longrun.paper.page.Printing;
@@ -43,7 +43,7 @@ final class ValveSheet implements Sheet {
 
     @Override
     public String purpose() {
-        return "For the day gas comes: the pressure test of each side, the points to stop at in their order, what to"
+        return "For the day gas comes: the pressure test of each side, the hold points in order, what to"
                 + " measure, who signs.";
     }
 
@@ -63,7 +63,7 @@ final class ValveSheet implements Sheet {
         Review review = printing.review();
         HoldPoints all = HoldPoints.of(review);
         List<Element> out = new ArrayList<>(TestLines.elements(all.tests()));
-        out.add(Html.heading("Points to stop at", "in this order; none is passed over something that must be mended"));
+        out.add(Html.heading("Hold points", "in this order; none is passed while a must-fix finding is open"));
         int number = 1;
         for (HoldPoints.State s : all.points()) {
             out.add(point(number++, s, review));
@@ -79,8 +79,7 @@ final class ValveSheet implements Sheet {
                 "div",
                 "point",
                 Html.text("h3", "", number + "  " + s.point().title()),
-                Html.text(
-                        "p", "", s.point().look() + " Looked at by " + s.point().who() + "."));
+                Html.text("p", "", s.point().look() + " Checked by " + s.point().who() + "."));
         s.open().stream().filter(f -> f.severity() != Severity.NOTE).forEach(f -> block.appendChild(open(f, review)));
         long questions =
                 s.open().stream().filter(f -> f.severity() == Severity.NOTE).count();
@@ -108,9 +107,9 @@ final class ValveSheet implements Sheet {
         return p;
     }
 
-    private static List<Element> pressures(List<Predicted> pressures) {
+    private static List<Element> pressures(List<PredictedPressure> pressures) {
         List<List<String>> rows = new ArrayList<>();
-        for (Predicted p : pressures) {
+        for (PredictedPressure p : pressures) {
             rows.add(List.of(
                     SheetWords.shortened(Names.capital(p.called()), 40),
                     p.kind() == ReadingKind.LOCK_UP ? "nothing firing" : "everything firing",

@@ -79,7 +79,7 @@ public record Plan(
      *
      * @param point its public name, such as {@code gas-type}
      * @param measured what was found or measured, in words
-     * @param reason why it was marked done with something before it that must be mended
+     * @param reason why it was marked done although a must-fix finding was open at this point or an earlier one
      */
     public record HoldPoint(
             Fact<String> point,

@@ -118,7 +118,7 @@ public record TestReading(
         return weather
                 + (isLeaking()
                         ? Show.decimals(lostPsi().orElseThrow(), 2)
-                                + " psi is lost: find the leak with leak fluid or a detector, never a flame, mend it and"
+                                + " psi is lost: find the leak with leak fluid or a detector, never a flame, repair it and"
                                 + " test again."
                         : "No loss that this gauge could show is left.");
     }

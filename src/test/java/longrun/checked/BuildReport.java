@@ -7,7 +7,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import longrun.checked.report.Found;
+import longrun.checked.report.BuildResult;
 import longrun.checked.report.Report;
 import longrun.paper.checked.CheckedFile;
 
@@ -22,9 +22,10 @@ public final class BuildReport {
     }
 
     static Report report() {
-        Map<String, Found> found = new LinkedHashMap<>();
+        Map<String, BuildResult> found = new LinkedHashMap<>();
         for (SecondWay way : SecondWay.listAll()) {
-            Ran.find(way.id()).ifPresent(r -> found.put(way.id(), new Found(r.count(), r.seed(), r.worst(), r.when())));
+            Ran.find(way.id())
+                    .ifPresent(r -> found.put(way.id(), new BuildResult(r.count(), r.seed(), r.worst(), r.when())));
         }
         return Report.of(found);
     }

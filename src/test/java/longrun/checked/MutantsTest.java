@@ -3,8 +3,8 @@ package longrun.checked;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import longrun.checked.mutant.LeftMutant;
 import longrun.checked.mutant.MutationScore;
+import longrun.checked.mutant.SurvivingMutant;
 import longrun.checked.report.Report;
 import org.junit.jupiter.api.Test;
 
@@ -14,14 +14,16 @@ class MutantsTest {
     @Test
     void everyMutantLeftStandsInTheListWithItsReason() {
         assertThat(MutationScore.listAll()).isNotEmpty().allSatisfy(s -> {
-            assertThat(s.listLeft().stream().mapToInt(LeftMutant::count).sum())
+            assertThat(s.listSurvivors().stream()
+                            .mapToInt(SurvivingMutant::count)
+                            .sum())
                     .as(s.room())
-                    .isEqualTo(s.left());
+                    .isEqualTo(s.survivors());
             assertThat(s.killed()).isLessThanOrEqualTo(s.made());
         });
-        assertThat(LeftMutant.listAll()).allMatch(m -> m.why().length() > 20);
-        assertThat(LeftMutant.listAll())
-                .extracting(LeftMutant::room)
+        assertThat(SurvivingMutant.listAll()).allMatch(m -> m.why().length() > 20);
+        assertThat(SurvivingMutant.listAll())
+                .extracting(SurvivingMutant::room)
                 .isSubsetOf(MutationScore.listAll().stream()
                         .map(MutationScore::room)
                         .toList());
@@ -41,6 +43,6 @@ class MutantsTest {
                         .extracting(t -> t.rows().size())
                         .isEqualTo(List.of(
                                 MutationScore.listAll().size(),
-                                LeftMutant.listAll().size())));
+                                SurvivingMutant.listAll().size())));
     }
 }

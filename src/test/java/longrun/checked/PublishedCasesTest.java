@@ -19,7 +19,7 @@ class PublishedCasesTest {
     @ParameterizedTest
     @MethodSource("cases")
     void ourFigureIsAsNearToThePrintAsItsRowAllows(PublishedCase published) {
-        Checked checked = Checked.of(published);
+        CheckedCase checked = CheckedCase.of(published);
         assertThat(checked.holds())
                 .as(
                         "%s: published %s, ours %s, apart %s",

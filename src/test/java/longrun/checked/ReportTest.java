@@ -9,9 +9,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import longrun.checked.doubt.HeldFile;
+import longrun.checked.doubt.FileConfidence;
 import longrun.checked.published.CaseGroup;
-import longrun.checked.report.Found;
+import longrun.checked.report.BuildResult;
 import longrun.checked.report.Report;
 import longrun.paper.checked.CheckedFile;
 import longrun.words.CautionWords;
@@ -41,13 +41,13 @@ class ReportTest {
 
     @Test
     void aCaseBeyondItsToleranceIsNotCountedAmongThoseThatHold() {
-        assertThat(Report.live().lead().get(0)).contains("all come as near as the case allows");
-        assertThat(Checked.listAll()).allSatisfy(g -> assertThat(g.cases()).allMatch(Checked::holds));
+        assertThat(Report.live().lead().get(0)).contains("all are within the tolerance of the case");
+        assertThat(CheckedCase.listAll()).allSatisfy(g -> assertThat(g.cases()).allMatch(CheckedCase::holds));
     }
 
     @Test
     void aBuildTellsWhatItsTestsFoundAndWhatDidNotRun() {
-        Map<String, Found> found = Map.of("sizing", new Found(123, 7, 0, "2026-12-01T00:00:00Z"));
+        Map<String, BuildResult> found = Map.of("sizing", new BuildResult(123, 7, 0, "2026-12-01T00:00:00Z"));
         Document page = Jsoup.parse(CheckedFile.html(Report.of(found), DAY));
         String ways = page.select("#second-way").text();
         assertThat(ways).contains("123 random houses", "from seed 7", "all the same", "not run in this build");
@@ -64,7 +64,9 @@ class ReportTest {
                     .filter(f -> f.endsWith(".csv") && !f.startsWith("checked/") && !f.startsWith("words/"))
                     .filter(f -> !own.contains(f))
                     .toList();
-            assertThat(HeldFile.listAll()).extracting(HeldFile::file).containsExactlyInAnyOrderElementsOf(facts);
+            assertThat(FileConfidence.listAll())
+                    .extracting(FileConfidence::file)
+                    .containsExactlyInAnyOrderElementsOf(facts);
         }
     }
 

@@ -14,12 +14,12 @@ class TableChecksTest {
     void everyCellReadInPrintIsTheCodesEquationOrHasItsReason() {
         assertThat(EquationCheck.listAll())
                 .allSatisfy(c -> assertThat(c.holds())
-                        .as("%s: %s", c.table().id(), c.apart())
+                        .as("%s: %s", c.table().id(), c.differing())
                         .isTrue())
                 .extracting(c -> c.table().id())
                 .hasSize(10);
         assertThat(EquationCheck.listAll().stream()
-                        .mapToInt(c -> c.apart().size())
+                        .mapToInt(c -> c.differing().size())
                         .sum())
                 .isEqualTo(19);
     }
@@ -29,13 +29,13 @@ class TableChecksTest {
         assertThat(SecondReading.listAll())
                 .hasSize(11)
                 .allSatisfy(s -> assertThat(s.holds())
-                        .as("%s: %s", s.table().id(), s.apart())
+                        .as("%s: %s", s.table().id(), s.differing())
                         .isTrue());
         assertThat(SecondReading.listAll().stream()
                         .mapToInt(SecondReading::cells)
                         .sum())
                 .isEqualTo(756);
-        assertThat(SecondReading.listAll().stream().flatMap(s -> s.apart().stream()))
+        assertThat(SecondReading.listAll().stream().flatMap(s -> s.differing().stream()))
                 .singleElement()
                 .satisfies(cell -> assertThat(cell.table().orElseThrow())
                         .isLessThan(cell.other().orElseThrow()));

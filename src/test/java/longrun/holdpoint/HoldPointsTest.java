@@ -62,7 +62,7 @@ class HoldPointsTest {
         });
         HoldPoints.State leak = state(without, HoldPoint.LEAK_CHECK);
         assertThat(leak.record()).isEqualTo(HoldPoints.Record.REASON_MISSING);
-        assertThat(leak.recorded()).contains("not taken as done");
+        assertThat(leak.recorded()).contains("does not count as done");
         assertThat(without.done()).isZero();
 
         HoldPoints with = of(plan -> {
@@ -80,7 +80,7 @@ class HoldPointsTest {
         HoldPoints all =
                 of(plan -> record(plan, "gas-type").put("who", "fitter").put("date", "2026-09-01"));
         HoldPoints.State gas = state(all, HoldPoint.GAS_TYPE);
-        assertThat(gas.inTheWay()).isZero();
+        assertThat(gas.mustFix()).isZero();
         assertThat(gas.record()).isEqualTo(HoldPoints.Record.DONE);
         assertThat(gas.recorded()).contains("by fitter").contains("2026-09-01");
         assertThat(all.next().orElseThrow().point()).isEqualTo(HoldPoint.CAPS);
@@ -100,7 +100,7 @@ class HoldPointsTest {
                 .put("at", "R2")
                 .put("what", "lock-up")
                 .put("pressure", "12.5 in w.c."));
-        List<Predicted> lockUp = all.pressures().stream()
+        List<PredictedPressure> lockUp = all.pressures().stream()
                 .filter(p -> p.at().equals("R2") && p.kind() == ReadingKind.LOCK_UP)
                 .toList();
         assertThat(lockUp).hasSize(1);

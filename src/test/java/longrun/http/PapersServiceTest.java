@@ -80,9 +80,9 @@ class PapersServiceTest {
 
     @ParameterizedTest
     @CsvSource({
-        "sheet=nothing, 404, There is no such sheet",
-        "paper=quarto, 400, paper is letter or a4",
-        "date=tomorrow, 400, 'date is a day, year first'"
+        "sheet=nothing, 404, There is no sheet of that name",
+        "paper=quarto, 400, paper must be letter or a4",
+        "date=tomorrow, 400, 'date must be a date, year first'"
     })
     void whatCannotBeReadBesideThePlanIsSaid(String question, int status, String words) throws Exception {
         HttpResponse<byte[]> answer = post("/api/report.pdf?" + question, Samples.text("sample-plan.json"));

@@ -23,7 +23,7 @@ class TightLimitsTest {
     private int port;
 
     @Autowired
-    private Desk desk;
+    private ServiceWorkers workers;
 
     private Answer post(String body) throws Exception {
         return Service.ask(
@@ -53,7 +53,7 @@ class TightLimitsTest {
     void aPlanThatTakesTooLongIsGivenUp() throws Exception {
         CountDownLatch begun = new CountDownLatch(1);
         CountDownLatch stopped = new CountDownLatch(1);
-        ResponseEntity<?> answer = desk.answer(() -> {
+        ResponseEntity<?> answer = workers.answer(() -> {
             begun.countDown();
             try {
                 Thread.sleep(600_000);
@@ -75,7 +75,7 @@ class TightLimitsTest {
         AtomicInteger most = new AtomicInteger();
         Thread[] askers = new Thread[8];
         for (int i = 0; i < askers.length; i++) {
-            askers[i] = new Thread(() -> desk.answer(() -> {
+            askers[i] = new Thread(() -> workers.answer(() -> {
                 most.accumulateAndGet(now.incrementAndGet(), Math::max);
                 Thread.sleep(50);
                 now.decrementAndGet();

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import longrun.finding.Finding;
-import longrun.holdpoint.Predicted;
+import longrun.holdpoint.PredictedPressure;
 import longrun.paper.page.SheetWords;
 import longrun.review.Review;
 import longrun.review.ReviewParts;
@@ -56,7 +56,7 @@ class ApplianceNamesTest {
                 .anyMatch(q -> q.contains("the range up"))
                 .anyMatch(q -> q.contains("the Range down"))
                 .noneMatch(q -> q.matches("(?i).*\\bthe range(?! up| down).*"));
-        assertThat(Predicted.of(review.pressures()).stream().map(Predicted::called))
+        assertThat(PredictedPressure.of(review.pressures()).stream().map(PredictedPressure::called))
                 .contains("the range up", "the Range down", "the furnace");
         assertThat(Names.of(review, "up")).isEqualTo("the range up");
         assertThat(review.plan().appliances().stream().map(a -> Names.of(review, a)))

@@ -1,4 +1,4 @@
-/** What is from memory, what rests on one source, what is not checked. */
+/** Doubts: facts from memory, facts with a single source, and what was not checked. */
 @NullMarked
 package longrun.checked.doubt;
 

@@ -5,12 +5,12 @@ import longrun.origin.DataFile;
 import longrun.origin.DataRow;
 
 /**
- * What was measured of a package.
+ * The result of mutation testing for one package.
  *
  * @param room the package
- * @param about what it works out
- * @param made mutants made of it
- * @param killed those that a test noticed, or that never came to an end
+ * @param about what the package does
+ * @param made the number of mutants made
+ * @param killed the number that a test noticed or that never ended
  */
 public record MutationScore(String room, String about, int made, int killed) {
 
@@ -20,6 +20,7 @@ public record MutationScore(String room, String about, int made, int killed) {
                 .toList();
     }
 
+    /** All packages measured. */
     public static List<MutationScore> listAll() {
         return Holder.ALL;
     }
@@ -29,18 +30,20 @@ public record MutationScore(String room, String about, int made, int killed) {
                 row.text("package"), row.text("about"), (int) row.positive("made"), (int) row.positive("killed"));
     }
 
-    /** The share of its mutants that were noticed, in percent. */
+    /** The share of mutants that were noticed, in percent. */
     public double percent() {
         return 100.0 * killed / made;
     }
 
-    /** How many nobody noticed. */
-    public int left() {
+    /** How many no test noticed. */
+    public int survivors() {
         return made - killed;
     }
 
-    /** Those nobody noticed, with why. */
-    public List<LeftMutant> listLeft() {
-        return LeftMutant.listAll().stream().filter(m -> m.room().equals(room)).toList();
+    /** The mutants no test noticed, with the reasons. */
+    public List<SurvivingMutant> listSurvivors() {
+        return SurvivingMutant.listAll().stream()
+                .filter(m -> m.room().equals(room))
+                .toList();
     }
 }

@@ -1,4 +1,4 @@
-/** How the tests were tested: the program with one small thing changed, and whether a test noticed. */
+/** Mutation testing: whether a test notices when one small thing in the program is changed. */
 @NullMarked
 package longrun.checked.mutant;
 

@@ -8,15 +8,16 @@ import longrun.origin.DataFile;
 import longrun.origin.DataRow;
 
 /**
- * The published cases about one thing: a file of {@code data/checked}.
+ * The published cases on one subject, from one file of {@code data/checked}.
  *
- * @param title what they are about
+ * @param title the subject
  */
 public record CaseGroup(String title, List<PublishedCase> cases) {
 
     private static final List<String> FILES = List.of("pipe", "air", "tank", "water", "year");
     private static final List<CaseGroup> ALL = load();
 
+    /** All groups. */
     public static List<CaseGroup> listAll() {
         return ALL;
     }
@@ -30,7 +31,7 @@ public record CaseGroup(String title, List<PublishedCase> cases) {
             for (DataRow row : file.rows()) {
                 PublishedCase each = PublishedCase.of(row);
                 if (!ids.add(each.id())) {
-                    throw row.fault("id", each.id() + " stands twice");
+                    throw row.fault("id", each.id() + " is used twice");
                 }
                 cases.add(each);
             }

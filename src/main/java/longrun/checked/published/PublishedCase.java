@@ -7,35 +7,36 @@ import longrun.origin.DataRow;
 /**
  * A case whose answer is published.
  *
- * @param id known by it in tests and links
- * @param title what it is
- * @param given in words
+ * @param id the id used in tests and links
+ * @param title what is worked out
+ * @param given the input, in words
  * @param work the kind of computation that answers it
- * @param input the same as {@code given}, for that computation
- * @param published the answers, in order
- * @param unit of the answers; {@code size} where they are sizes
- * @param within how far ours may be from them
- * @param why that far and no further, and what is to be said of the print
- * @param publication where it stands
- * @param edition blank where it has none
- * @param place table, section or page; blank where it is not known
- * @param confidence how sure it is that the publication says so
+ * @param input the same input, for that computation
+ * @param published the published answers, in order
+ * @param unit the unit of the answers; {@code size} where they are sizes
+ * @param tolerance how far the program's figures may be from them
+ * @param why the reason for that tolerance, and remarks on the print
+ * @param publication the publication
+ * @param edition the edition; blank where it has none
+ * @param place the table, section or page; blank where it is not known
+ * @param confidence how sure it is that the publication says this
  */
 public record PublishedCase(
         String id,
         String title,
         String given,
         String work,
-        Given input,
+        CaseInput input,
         List<String> published,
         String unit,
-        Within within,
+        Tolerance tolerance,
         String why,
         String publication,
         String edition,
         String place,
         Confidence confidence) {
 
+    /** The unit of answers that are pipe sizes. */
     public static final String SIZE = "size";
 
     static PublishedCase of(DataRow row) {
@@ -44,10 +45,10 @@ public record PublishedCase(
                 row.text("title"),
                 row.text("given"),
                 row.text("work"),
-                new Given(row),
+                new CaseInput(row),
                 row.words("published"),
                 row.text("unit"),
-                Within.of(row),
+                Tolerance.of(row),
                 row.text("why"),
                 row.text("publication"),
                 row.text("edition"),
@@ -55,7 +56,7 @@ public record PublishedCase(
                 row.choice("confidence", Confidence.class));
     }
 
-    /** Whether the answers are pipe sizes, which are the same or not. */
+    /** Whether the answers are pipe sizes, which can only be the same or differ. */
     public boolean isSizes() {
         return unit.equals(SIZE);
     }

@@ -1,4 +1,4 @@
-/** Published cases as they are written down: what was given, what the publication answers, how close ours must come and why. */
+/** Published cases: what is given, what the publication answers, how close the program's answer must be and why. */
 @NullMarked
 package longrun.checked.published;
 

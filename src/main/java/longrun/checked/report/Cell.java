@@ -6,8 +6,8 @@ import java.util.Locale;
 /**
  * A cell of a table of the report.
  *
- * @param text what stands in it
- * @param under lines beneath it, quieter
+ * @param text its text
+ * @param under smaller lines beneath the text
  */
 public record Cell(String text, List<String> under) {
 

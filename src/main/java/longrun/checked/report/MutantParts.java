@@ -2,10 +2,10 @@ package longrun.checked.report;
 
 import java.util.List;
 import java.util.Locale;
-import longrun.checked.mutant.LeftMutant;
 import longrun.checked.mutant.MutationScore;
+import longrun.checked.mutant.SurvivingMutant;
 
-/** Whether the tests would notice a slip in the program. */
+/** The part of the report on mutants: whether the tests would notice a mistake in the program. */
 final class MutantParts {
 
     private MutantParts() {}
@@ -18,22 +18,22 @@ final class MutantParts {
                 "mutants",
                 "Mutants",
                 List.of(
-                        "A mutant is the program with one small thing wrong: a plus where a minus belongs, a limit that counts"
-                                + " what is equal on the other side, an answer left out. The tests are run against each; where one"
-                                + " fails, the slip would have been noticed. Those that no test notices were read one by one: they"
-                                + " change nothing that anyone could see, or why they stay is told. Measured by hand, not in each"
-                                + " build; packages not named here were not measured."),
+                        "A mutant is the program with one small thing wrong: a plus in place of a minus, a limit that counts an"
+                                + " equal value on the other side, a result left out. The tests are run against each mutant; where"
+                                + " one fails, such a mistake would have been noticed. Those that no test notices were reviewed one"
+                                + " by one: either they change nothing anyone could see, or the reason they stay is given. This is"
+                                + " measured by hand, not in each build; packages not listed here were not measured."),
                 List.of(
-                        new Grid(
+                        new ReportTable(
                                 "Mutants by package",
-                                Lead.number(killed) + " of " + Lead.number(made) + " noticed",
-                                List.of("Package", "Made", "Noticed", "Share", "Left, with the reason"),
+                                Summary.number(killed) + " of " + Summary.number(made) + " noticed",
+                                List.of("Package", "Made", "Noticed", "Share", "Not noticed"),
                                 scores.stream().map(MutantParts::row).toList()),
-                        new Grid(
+                        new ReportTable(
                                 "Mutants that no test notices",
-                                Lead.number(made - killed),
+                                Summary.number(made - killed),
                                 List.of("Where", "What is changed", "Why it stays"),
-                                LeftMutant.listAll().stream()
+                                SurvivingMutant.listAll().stream()
                                         .map(MutantParts::row)
                                         .toList())));
     }
@@ -44,13 +44,13 @@ final class MutantParts {
                 Cell.of(s.made()),
                 Cell.of(s.killed()),
                 Cell.of(String.format(Locale.ROOT, "%.1f %%", s.percent())),
-                Cell.of(s.left()));
+                Cell.of(s.survivors()));
     }
 
-    private static List<Cell> row(LeftMutant m) {
+    private static List<Cell> row(SurvivingMutant m) {
         return List.of(
                 Cell.of(m.room(), m.where()),
-                Cell.of((m.count() == 1 ? "" : m.count() + " times ")
+                Cell.of((m.count() == 1 ? "" : m.count() + " times: ")
                         + m.change().words()),
                 Cell.of(m.why()));
     }

@@ -1,4 +1,4 @@
-/** All that was checked, as parts to be shown on a page, on paper or in a file. */
+/** The report on what was checked, in parts to be shown on a page, on paper or in a file. */
 @NullMarked
 package longrun.checked.report;
 

@@ -14,16 +14,17 @@ import longrun.quantity.HeatRate;
 
 /**
  * A capacity table against the code's equation in flow form (2018 IFGC 402.4), rounded as the code prints. A cell that was
- * itself computed by that equation proves nothing and is counted apart.
+ * itself computed by that equation proves nothing and is counted separately.
  *
- * @param printed cells read in print
- * @param printedSame of them, those that are the equation to their last digit
- * @param computed cells made by the equation where no print was at hand
- * @param apart every cell that is not the equation to its last digit
+ * @param printed the number of cells read in print
+ * @param printedSame how many of them agree with the equation to the last digit
+ * @param computed the number of cells made by the equation, because no print was available
+ * @param differing every cell that does not agree with the equation to the last digit
  */
-public record EquationCheck(CapacityTable table, int printed, int printedSame, int computed, List<CellApart> apart) {
+public record EquationCheck(
+        CapacityTable table, int printed, int printedSame, int computed, List<DifferingCell> differing) {
 
-    private static final KnownCells KNOWN = KnownCells.read("checked/cells-beside-equation.csv");
+    private static final KnownDifferences KNOWN = KnownDifferences.read("checked/cells-beside-equation.csv");
 
     private static final class Holder {
         static final List<EquationCheck> ALL = CapacityTables.standard().all().stream()
@@ -32,7 +33,7 @@ public record EquationCheck(CapacityTable table, int printed, int printedSame, i
                 .toList();
     }
 
-    /** Every table whose sizes have a bore. */
+    /** The check of every table whose sizes have a bore. */
     public static List<EquationCheck> listAll() {
         return Holder.ALL;
     }
@@ -41,7 +42,7 @@ public record EquationCheck(CapacityTable table, int printed, int printedSame, i
         int printed = 0;
         int same = 0;
         int computed = 0;
-        List<CellApart> apart = new ArrayList<>();
+        List<DifferingCell> differing = new ArrayList<>();
         for (int r = 0; r < t.rowCount(); r++) {
             for (int c = 0; c < t.sizes().size(); c++) {
                 Cell cell = t.cell(r, c);
@@ -51,7 +52,7 @@ public record EquationCheck(CapacityTable table, int printed, int printedSame, i
                 boolean equal = cell.capacity().equals(equation);
                 if (!equal) {
                     String why = KNOWN.why(t.id(), cell.run().feet(), cell.size());
-                    apart.add(new CellApart(cell.run(), cell.size(), cell.capacity(), equation, why));
+                    differing.add(new DifferingCell(cell.run(), cell.size(), cell.capacity(), equation, why));
                 }
                 if (cell.confidence() == Confidence.COMPUTED) {
                     computed++;
@@ -61,11 +62,11 @@ public record EquationCheck(CapacityTable table, int printed, int printedSame, i
                 }
             }
         }
-        return new EquationCheck(t, printed, same, computed, List.copyOf(apart));
+        return new EquationCheck(t, printed, same, computed, List.copyOf(differing));
     }
 
-    /** Whether every cell that differs has its reason. */
+    /** Whether there is a reason for every cell that differs. */
     public boolean holds() {
-        return apart.stream().noneMatch(c -> c.why().isEmpty());
+        return differing.stream().noneMatch(c -> c.why().isEmpty());
     }
 }

@@ -12,29 +12,30 @@ import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 
 /**
- * A capacity table against the same print, keyed a second time.
+ * A capacity table compared with a second keying of the same print.
  *
  * @param source the print
- * @param cells how many were keyed twice
- * @param apart those that differ
+ * @param cells how many cells were keyed twice
+ * @param differing the cells that differ
  */
-public record SecondReading(CapacityTable table, String source, int cells, List<CellApart> apart) {
+public record SecondReading(CapacityTable table, String source, int cells, List<DifferingCell> differing) {
 
     private static final List<String> KEYED = DataFile.read("checked/second/index.csv").rows().stream()
             .map(r -> r.text("table"))
             .toList();
-    private static final KnownCells KNOWN = KnownCells.read("checked/cells-beside-second-reading.csv");
+    private static final KnownDifferences KNOWN = KnownDifferences.read("checked/cells-beside-second-reading.csv");
 
     private static final class Holder {
         static final List<SecondReading> ALL =
                 KEYED.stream().map(SecondReading::of).toList();
     }
 
+    /** Every table that was keyed twice. */
     public static List<SecondReading> listAll() {
         return Holder.ALL;
     }
 
-    /** The tables that were keyed once, so that nothing of theirs is told here. */
+    /** The tables that were keyed only once and so cannot be compared. */
     public static List<CapacityTable> listKeyedOnce() {
         return CapacityTables.standard().all().stream()
                 .filter(t -> !KEYED.contains(t.id()))
@@ -46,7 +47,7 @@ public record SecondReading(CapacityTable table, String source, int cells, List<
                 .find(id)
                 .orElseThrow(() -> new IllegalStateException("checked/second: there is no table " + id));
         DataFile file = DataFile.read("checked/second/" + id + ".csv");
-        List<CellApart> apart = new ArrayList<>();
+        List<DifferingCell> differing = new ArrayList<>();
         int cells = 0;
         for (DataRow row : file.rows()) {
             double feet = row.number("length_ft");
@@ -65,15 +66,15 @@ public record SecondReading(CapacityTable table, String source, int cells, List<
                         : Optional.empty();
                 cells++;
                 if (!first.equals(Optional.of(second))) {
-                    apart.add(new CellApart(run, size, first, Optional.of(second), KNOWN.why(id, feet, size)));
+                    differing.add(new DifferingCell(run, size, first, Optional.of(second), KNOWN.why(id, feet, size)));
                 }
             }
         }
-        return new SecondReading(table, file.source(), cells, List.copyOf(apart));
+        return new SecondReading(table, file.source(), cells, List.copyOf(differing));
     }
 
-    /** Whether every cell that differs has its reason. */
+    /** Whether there is a reason for every cell that differs. */
     public boolean holds() {
-        return apart.stream().noneMatch(c -> c.why().isEmpty());
+        return differing.stream().noneMatch(c -> c.why().isEmpty());
     }
 }

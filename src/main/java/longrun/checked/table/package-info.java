@@ -1,4 +1,4 @@
-/** Capacity tables against the code's equation, and against a second reading of the print. */
+/** Capacity tables compared with the code's equation and with a second keying of the print. */
 @NullMarked
 package longrun.checked.table;
 

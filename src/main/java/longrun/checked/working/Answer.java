@@ -3,10 +3,10 @@ package longrun.checked.working;
 import java.util.List;
 
 /**
- * Our answer to a published case: sizes in words, or numbers in the case's unit.
+ * The program's answer to a published case: sizes, or numbers in the case's unit.
  *
- * @param sizes empty where it is numbers
- * @param numbers empty where it is sizes; NaN where one is not known
+ * @param sizes pipe sizes as written; empty where the answer is numbers
+ * @param numbers the numbers, NaN for one that is not known; empty where the answer is sizes
  */
 public record Answer(List<String> sizes, List<Double> numbers) {
 

@@ -1,4 +1,4 @@
-/** How our figure of a published case is worked out: by the same code that answers a person. */
+/** How the program's answer to a published case is worked out: by the same code that works out a house. */
 @NullMarked
 package longrun.checked.working;
 

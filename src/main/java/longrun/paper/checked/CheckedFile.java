@@ -3,9 +3,9 @@ package longrun.paper.checked;
 import java.time.LocalDate;
 import java.util.List;
 import longrun.checked.report.Cell;
-import longrun.checked.report.Grid;
 import longrun.checked.report.Part;
 import longrun.checked.report.Report;
+import longrun.checked.report.ReportTable;
 import longrun.paper.page.Html;
 import longrun.paper.page.PdfFile;
 import longrun.paper.page.SheetFile;
@@ -68,28 +68,28 @@ public final class CheckedFile {
         Element section = Html.el("section", "").attr("id", part.id());
         section.appendChild(Html.text("h2", "", part.heading()));
         part.says().forEach(p -> section.appendChild(Html.text("p", "", p)));
-        for (Grid grid : part.tables()) {
+        for (ReportTable table : part.tables()) {
             if (part.tables().size() > 1) {
-                section.appendChild(Html.text("h3", "", grid.caption() + ": " + grid.sum()));
+                section.appendChild(Html.text("h3", "", table.caption() + ": " + table.sum()));
             }
-            section.appendChild(table(grid));
+            section.appendChild(table(table));
         }
         return section;
     }
 
-    private static Element table(Grid grid) {
+    private static Element table(ReportTable table) {
         Element head = Html.el("tr", "");
-        grid.headings().forEach(h -> head.appendChild(Html.text("th", "", h).attr("scope", "col")));
+        table.headings().forEach(h -> head.appendChild(Html.text("th", "", h).attr("scope", "col")));
         Element body = Html.el("tbody", "");
-        for (List<Cell> cells : grid.rows()) {
+        for (List<Cell> cells : table.rows()) {
             Element row = Html.el("tr", "");
             for (int c = 0; c < cells.size(); c++) {
-                row.appendChild(cell(cells.get(c), c == 0, grid.headings().get(c)));
+                row.appendChild(cell(cells.get(c), c == 0, table.headings().get(c)));
             }
             body.appendChild(row);
         }
-        return Html.el("table", "t c" + grid.headings().size(), Html.el("thead", "", head), body)
-                .attr("title", grid.caption());
+        return Html.el("table", "t c" + table.headings().size(), Html.el("thead", "", head), body)
+                .attr("title", table.caption());
     }
 
     private static Element cell(Cell cell, boolean names, String heading) {

@@ -20,7 +20,7 @@ public final class OpenOnPaper {
     /** What the findings come to; those answered are not open. */
     public static List<String> findings(Review review) {
         List<String> out = new ArrayList<>();
-        add(out, count(review, Severity.MUST_FIX), "that must be mended", "that must be mended");
+        add(out, count(review, Severity.MUST_FIX), "must-fix finding", "must-fix findings");
         add(out, count(review, Severity.CAUTION), "caution", "cautions");
         long questions = QuestionsByWhom.together(review.findings()).values().stream()
                 .mapToLong(List::size)

@@ -39,7 +39,7 @@ public final class CheckedView extends Frame {
     private static Element part(Part part) {
         Element content = Dom.el("div", "");
         part.says().forEach(words -> content.appendChild(Dom.text("p", "lede", words)));
-        part.tables().forEach(grid -> content.appendChild(CheckedTable.shown(grid)));
+        part.tables().forEach(table -> content.appendChild(CheckedTable.shown(table)));
         return section(part.id(), part.heading(), "", content);
     }
 }

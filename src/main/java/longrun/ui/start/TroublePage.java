@@ -19,7 +19,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.regex.Pattern;
 import longrun.draft.PlanFiles;
-import longrun.http.OwnNames;
+import longrun.http.AllowedHosts;
 import longrun.store.StoreFolder;
 import longrun.store.StoreRecovery;
 import longrun.store.StoreTrouble;
@@ -40,14 +40,14 @@ public final class TroublePage {
 
     private final StoreTrouble trouble;
     private final StoreRecovery recovery;
-    private final OwnNames names;
+    private final AllowedHosts names;
     private final String token = HexFormat.of().formatHex(random());
     private final CountDownLatch chosen = new CountDownLatch(1);
 
     private TroublePage(StoreTrouble trouble, Environment environment) {
         this.trouble = trouble;
         this.recovery = new StoreRecovery(StoreFolder.of(environment), Clock.systemUTC());
-        this.names = OwnNames.of(environment);
+        this.names = AllowedHosts.of(environment);
     }
 
     /**
@@ -89,9 +89,9 @@ public final class TroublePage {
             if (!names.has(call.getRequestHeaders().getFirst("Host"))) {
                 send(
                         call,
-                        OwnNames.MISDIRECTED,
+                        AllowedHosts.MISDIRECTED_REQUEST,
                         "text/plain; charset=utf-8",
-                        OwnNames.WHY.getBytes(StandardCharsets.UTF_8));
+                        AllowedHosts.REFUSAL.getBytes(StandardCharsets.UTF_8));
             } else if (call.getRequestMethod().equals("POST") && path.equals("/choose")) {
                 choose(call);
             } else if (STYLE.matcher(path).matches()) {
@@ -112,7 +112,7 @@ public final class TroublePage {
         var head = call.getResponseHeaders();
         head.set("Content-Type", kind);
         head.set("Cache-Control", "no-store");
-        OwnNames.HEADERS.forEach(head::set);
+        AllowedHosts.SECURITY_HEADERS.forEach(head::set);
         head.set("Content-Security-Policy", TroubleWords.POLICY);
         boolean bodyless = call.getRequestMethod().equals("HEAD");
         call.sendResponseHeaders(status, bodyless ? -1 : body.length);

@@ -288,7 +288,7 @@ class TroublePageTest {
         assertThat(askedAs("elsewhere.example")).startsWith("HTTP/1.1 421").doesNotContain("token");
     }
 
-    /** As the front door has them: {@code FrontDoorTest}. */
+    /** As the front door has them: {@code HostAndOriginFilterTest}. */
     @Test
     void namesGivenAtTheStartAreAnsweredInAnyCase() throws Exception {
         Damage.truncate(folder, 0);
@@ -299,7 +299,7 @@ class TroublePageTest {
         }
     }
 
-    /** As the front door has them: {@code FrontDoorTest}. */
+    /** As the front door has them: {@code HostAndOriginFilterTest}. */
     @Test
     void everyAnswerSaysHowABrowserTreatsIt() throws Exception {
         Damage.truncate(folder, 0);

@@ -4,7 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
 import longrun.draft.sections.PressureWords;
-import longrun.holdpoint.Predicted;
+import longrun.holdpoint.PredictedPressure;
 import longrun.plan.choice.ReadingKind;
 import longrun.quantity.Pressure;
 import longrun.ui.frame.Dom;
@@ -40,7 +40,7 @@ final class MeasuredTable {
             .setAttribute("tabindex", "0")
             .setAttribute("role", "group")
             .setAttribute("aria-label", "Pressures to measure");
-    private List<Predicted> shown = List.of();
+    private List<PredictedPressure> shown = List.of();
     private Optional<UnitSystem> shownIn = Optional.empty();
 
     MeasuredTable(Enters enters) {
@@ -51,7 +51,7 @@ final class MeasuredTable {
         return element;
     }
 
-    void show(List<Predicted> now, UnitSystem units) {
+    void show(List<PredictedPressure> now, UnitSystem units) {
         Dom.show(element, !now.isEmpty());
         if (now.equals(shown) && shownIn.equals(Optional.of(units))) {
             return;
@@ -62,7 +62,7 @@ final class MeasuredTable {
         now.forEach(p -> rows.appendChild(row(p, units)));
     }
 
-    private Element row(Predicted p, UnitSystem units) {
+    private Element row(PredictedPressure p, UnitSystem units) {
         String with = p.kind() == ReadingKind.LOCK_UP ? "nothing firing" : "everything firing";
         Element enter = Dom.button("ask", "enter a reading")
                 .setAttribute("aria-label", "enter a reading: " + p.called() + ", " + with);

@@ -16,7 +16,7 @@ import longrun.ui.place.HousePage;
 import longrun.words.Sentence;
 
 /**
- * One point at which work stops: what is looked at and asked, folded but for the point that comes next, what must be mended
+ * One hold point: what is checked and entered, folded except for the point that comes next, what must be fixed
  * for it, and what was recorded.
  */
 final class PointBlock {
@@ -74,12 +74,12 @@ final class PointBlock {
             openShown = state.open();
             drawOpen();
         }
-        String now = at + " " + (state.inTheWay() > 0);
+        String now = at + " " + (state.mustFix() > 0);
         if (now.equals(drawn)) {
             return false;
         }
         drawn = now;
-        drawEntries(at, state.inTheWay() > 0);
+        drawEntries(at, state.mustFix() > 0);
         return true;
     }
 
@@ -101,7 +101,7 @@ final class PointBlock {
         Dom.show(asked, !questions.isEmpty());
         Dom.retext(
                 summary,
-                "Looked at by " + point.who()
+                "Checked by " + point.who()
                         + switch (questions.size()) {
                             case 0 -> "";
                             case 1 -> "; 1 question open";
@@ -129,7 +129,7 @@ final class PointBlock {
             grid.appendChild(fields.add(new WordsField(
                             desk,
                             at + "/reason",
-                            "Reason for going on over what must be mended",
+                            "Reason for going on with a must-fix finding open",
                             "It prints with the point. Without it the point is not taken as done."))
                     .element());
         }

@@ -45,7 +45,7 @@ public final class ValvePlace implements Place {
                 "div",
                 "place-body valve",
                 test.element(),
-                Dom.el("section", "part", Dom.text("h3", "", "Points to stop at"), count, list),
+                Dom.el("section", "part", Dom.text("h3", "", "Hold points"), count, list),
                 Dom.el(
                         "section",
                         "part",

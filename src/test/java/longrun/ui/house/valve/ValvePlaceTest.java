@@ -60,9 +60,9 @@ class ValvePlaceTest extends OpenHouses {
         session().choose("/appliances/0/gas", "natural");
         place.record(HoldPoint.PURGE);
         session().choose("/holdPoints/0/done", true);
-        assertThat(recorded(place, HoldPoint.PURGE)).contains("no reason is written: not taken as done");
+        assertThat(recorded(place, HoldPoint.PURGE)).contains("no reason is written, so it does not count as done");
         session().set("/holdPoints/0/reason", "the range is not connected, its outlet is capped");
-        assertThat(recorded(place, HoldPoint.PURGE)).contains("Reason given: the range is not connected");
+        assertThat(recorded(place, HoldPoint.PURGE)).contains("Reason: the range is not connected");
     }
 
     @Test

@@ -3,7 +3,7 @@ package longrun.checked.working;
 import java.util.ArrayList;
 import java.util.List;
 import longrun.capacity.CapacityTables;
-import longrun.checked.published.Given;
+import longrun.checked.published.CaseInput;
 import longrun.origin.DataFile;
 import longrun.piping.Piping;
 import longrun.plan.Plan;
@@ -14,24 +14,24 @@ import longrun.sizing.SectionSize;
 import longrun.sizing.Sizing;
 
 /**
- * Pipe behind one regulator, written in a few words and made a plan: {@code pipes=a:R:20:0 b:a:10:35} are pieces with what
- * each hangs on, its feet, and the thousand Btu/h at its end.
+ * A tree of pipe behind one regulator, made into a plan from its short form: {@code pipes=a:R:20:0 b:a:10:35} are pieces, each
+ * with what it branches from, its length in feet, and the load at its end in thousand Btu/h.
  */
-final class Tree {
+final class PipeTree {
 
-    private final Given given;
+    private final CaseInput given;
     private final Sizing sizing;
 
-    private Tree(Given given) {
+    private PipeTree(CaseInput given) {
         this.given = given;
         this.sizing = Sizing.of(Piping.of(plan(given)), CapacityTables.standard());
     }
 
-    static Tree of(Given given) {
-        return new Tree(given);
+    static PipeTree of(CaseInput given) {
+        return new PipeTree(given);
     }
 
-    /** The sizes asked for, tube by its outside diameter where the case names it so. */
+    /** The size of each piece asked for; tube by its outside diameter where the case names it so. */
     Answer sizes() {
         List<String> out = new ArrayList<>();
         for (SectionSize s : asked()) {
@@ -40,14 +40,14 @@ final class Tree {
         return Answer.sizes(out);
     }
 
-    /** What the size of each piece asked for carries, thousand Btu/h. */
+    /** Capacity of the size of each piece asked for, thousand Btu/h. */
     Answer capacities() {
         return Answer.numbers(asked().stream()
                 .map(s -> s.capacity().map(HeatRate::btuh).orElse(Double.NaN) / 1000)
                 .toList());
     }
 
-    /** What each piece asked for must carry, thousand Btu/h. */
+    /** Load of each piece asked for, thousand Btu/h. */
     Answer loads() {
         return Answer.numbers(asked().stream()
                 .map(s -> s.load().map(HeatRate::btuh).orElse(Double.NaN) / 1000)
@@ -57,7 +57,8 @@ final class Tree {
     private List<SectionSize> asked() {
         List<SectionSize> out = new ArrayList<>();
         for (String id : given.words("ask")) {
-            out.add(sizing.section(sizing.piping().findSection(id).orElseThrow(() -> given.fault("no piece " + id))));
+            out.add(sizing.section(
+                    sizing.piping().findSection(id).orElseThrow(() -> given.fault("there is no piece " + id))));
         }
         return out;
     }
@@ -66,14 +67,14 @@ final class Tree {
         return given.find("named").filter("outside"::equals).isPresent();
     }
 
-    private static Plan plan(Given given) {
+    private static Plan plan(CaseInput given) {
         StringBuilder sections = new StringBuilder();
         StringBuilder appliances = new StringBuilder();
         String own = given.find("own").isPresent() ? ",\"table\":\"own\"" : "";
         for (String pipe : given.words("pipes")) {
             String[] p = pipe.split(":");
             if (p.length != 4) {
-                throw given.fault("a piece is id:from:feet:load, not " + pipe);
+                throw given.fault("a piece is written id:from:feet:load, not " + pipe);
             }
             sections.append(sections.isEmpty() ? "" : ",")
                     .append("{\"id\":\"" + p[0] + "\",\"from\":\"" + p[1] + "\",\"material\":\""
@@ -93,13 +94,13 @@ final class Tree {
         return read(given, text);
     }
 
-    static Plan read(Given given, String text) {
+    static Plan read(CaseInput given, String text) {
         Reading reading = PlanReader.read(text);
         return reading.plan().orElseThrow(() -> given.fault(reading.errors().toString()));
     }
 
-    /** A table for another gas goes in as a person's own, since the program's tables are for propane alone. */
-    private static String ownTable(Given given) {
+    /** A table for another gas is entered as a person's own table, since the program's tables are for propane alone. */
+    private static String ownTable(CaseInput given) {
         return given.find("own")
                 .map(name -> {
                     DataFile file = DataFile.read("checked/" + name + ".csv");

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import longrun.capacity.GasProperties;
-import longrun.checked.published.Given;
+import longrun.checked.published.CaseInput;
 import longrun.plan.Plan;
 import longrun.plan.choice.TankKind;
 import longrun.tank.CylinderTable;
@@ -14,20 +14,20 @@ import longrun.tank.Propane;
 import longrun.tank.TankReport;
 import longrun.tank.TankStudy;
 
-/** The tank: vapour, how far it may be filled, the pressure over the liquid, what is in a cylinder and how long it lasts. */
-final class TankWork {
+/** Tanks: vapour, filling limit, vapour pressure, contents of a cylinder and how long it lasts. */
+final class TankComputations {
 
     private static final int MOST_TANKS = 50;
 
-    private TankWork() {}
+    private TankComputations() {}
 
-    static void into(Map<String, Working> all) {
+    static void addTo(Map<String, Computation> all) {
         all.put(
                 "tank-vapour",
                 given -> Answer.number(
                         study(given, tanks(given, 1)).capacityAtDesignBtuh().number()));
-        all.put("tanks-wanted", TankWork::wanted);
-        all.put("cylinder-vapour", TankWork::cylinders);
+        all.put("tanks-wanted", TankComputations::wanted);
+        all.put("cylinder-vapour", TankComputations::cylinders);
         all.put(
                 "fill-limit",
                 given -> Answer.number(given.number("gallons")
@@ -43,7 +43,7 @@ final class TankWork {
                 given -> Answer.numbers(given.words("pounds").stream()
                         .map(p -> gallons(given, p))
                         .toList()));
-        all.put("cylinder-hours", TankWork::hours);
+        all.put("cylinder-hours", TankComputations::hours);
         all.put(
                 "gas-heat",
                 given -> Answer.numbers(given.numbers("ft3-per-hour").stream()
@@ -52,16 +52,16 @@ final class TankWork {
         all.put("gallons-an-hour", given -> Answer.number(given.number("btuh") / DesignDay.BTU_PER_GAL));
     }
 
-    private static TankReport study(Given given, String entries) {
+    private static TankReport study(CaseInput given, String entries) {
         return TankStudy.of(plan(given, entries));
     }
 
-    private static Plan plan(Given given, String entries) {
-        return Tree.read(given, "{\"format\":\"longrun-plan/1\"," + entries + "}");
+    private static Plan plan(CaseInput given, String entries) {
+        return PipeTree.read(given, "{\"format\":\"longrun-plan/1\"," + entries + "}");
     }
 
-    /** Tanks alike above ground, at their refill gauge on the design day. */
-    private static String tanks(Given given, int count) {
+    /** Identical tanks above ground, at the gauge reading at which they are refilled, on the design day. */
+    private static String tanks(CaseInput given, int count) {
         return "\"site\":{\"winterDesignTemp\":\"" + given.text("degf") + " degF\"},\"tank\":{\"kind\":\""
                 + TankKind.ASME.written()
                 + "\",\"orientation\":\"horizontal\",\"placement\":\"above-ground\",\"waterCapacity\":\""
@@ -70,8 +70,8 @@ final class TankWork {
                 + given.text("percent") + " %\",\"count\":" + count + "}";
     }
 
-    /** The fewest tanks alike that give what is asked. */
-    private static Answer wanted(Given given) {
+    /** The smallest number of identical tanks that give the vapour required; NaN where {@value #MOST_TANKS} do not. */
+    private static Answer wanted(CaseInput given) {
         for (int count = 1; count <= MOST_TANKS; count++) {
             if (study(given, tanks(given, count)).capacityAtDesignBtuh().number() >= given.number("btuh")) {
                 return Answer.number(count);
@@ -80,8 +80,8 @@ final class TankWork {
         return Answer.number(Double.NaN);
     }
 
-    /** Thousand Btu/h, weight by weight and in each by temperature. */
-    private static Answer cylinders(Given given) {
+    /** Vapour of a cylinder, thousand Btu/h, for each weight of propane at each temperature. */
+    private static Answer cylinders(CaseInput given) {
         List<Double> out = new ArrayList<>();
         for (double pounds : given.numbers("pounds")) {
             for (double degF : given.numbers("degf")) {
@@ -91,7 +91,7 @@ final class TankWork {
         return Answer.numbers(out);
     }
 
-    private static double gallons(Given given, String pounds) {
+    private static double gallons(CaseInput given, String pounds) {
         return study(given, cylinder(pounds)).fullGal().number();
     }
 
@@ -99,8 +99,8 @@ final class TankWork {
         return "\"tank\":{\"kind\":\"" + TankKind.CYLINDER.written() + "\",\"propaneWeight\":\"" + pounds + " lb\"}";
     }
 
-    /** Hours a full cylinder feeds a load, at the heat in a pound that is given. */
-    private static Answer hours(Given given) {
+    /** Hours a full cylinder feeds a load, with the heating value of a pound that the case gives. */
+    private static Answer hours(CaseInput given) {
         String pounds = given.text("pounds");
         double perGal = given.number("btu-per-lb") * given.number("pounds") / gallons(given, pounds);
         Plan plan =

@@ -21,7 +21,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 @SpringBootTest(
         webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
         properties = {"longrun.hosts=kitchen-computer, Other.example", "longrun.limits.sessions=5"})
-class FrontDoorTest {
+class HostAndOriginFilterTest {
 
     private static final String UPGRADE =
             "Upgrade: websocket\r\nSec-WebSocket-Version: 13\r\n" + "Sec-WebSocket-Key: dGhlIHNhbXBsZSBub25jZQ==";
@@ -52,7 +52,7 @@ class FrontDoorTest {
         for (String host : List.of("evil.example:" + port, "evil.example", "localhost.evil.example", "127.0.0.2")) {
             Answer answer = get(path, "Host: " + host);
             assertThat(answer.status()).as(host + path).isEqualTo(421);
-            assertThat(answer.body()).startsWith("Longrun answers to localhost");
+            assertThat(answer.body()).startsWith("Longrun answers only to localhost");
             assertThat(answer.header("Set-Cookie")).isEmpty();
         }
         assertThat(get(path, "Host: evil.example", UPGRADE).status()).isEqualTo(421);

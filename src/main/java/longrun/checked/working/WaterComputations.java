@@ -4,18 +4,18 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import longrun.checked.published.Given;
+import longrun.checked.published.CaseInput;
 import longrun.hotwater.ColdWater;
 import longrun.hotwater.WaterHeat;
 import longrun.quantity.HeatRate;
 
-/** Water: the mains through the year, and the heat that warms it. */
-final class WaterWork {
+/** Water: temperature of the mains through the year, and the heat to warm a flow. */
+final class WaterComputations {
 
-    private WaterWork() {}
+    private WaterComputations() {}
 
-    static void into(Map<String, Working> all) {
-        all.put("mains", WaterWork::mains);
+    static void addTo(Map<String, Computation> all) {
+        all.put("mains", WaterComputations::mains);
         all.put(
                 "water-heat-watts",
                 given -> Answer.number(1000
@@ -26,8 +26,8 @@ final class WaterWork {
                                 .kilowatts()));
     }
 
-    /** The mains on day 30 m - 15 of each month m. */
-    private static Answer mains(Given given) {
+    /** Temperature of the mains on day 30 m - 15 of each month m, degrees F. */
+    private static Answer mains(CaseInput given) {
         List<Double> months = given.numbers("months");
         double swing = Collections.max(months) - Collections.min(months);
         return Answer.numbers(IntStream.rangeClosed(1, 12)

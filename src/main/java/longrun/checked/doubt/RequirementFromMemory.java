@@ -7,25 +7,26 @@ import longrun.rules.explanation.Explanations;
 import longrun.rules.limit.Threshold;
 
 /**
- * A requirement of a rule that is held from memory: binding until the authority says otherwise.
+ * A requirement of a rule that is quoted from memory. It is binding until the authority says otherwise.
  *
- * @param rule its title
- * @param required what must be
+ * @param rule the title of the rule
+ * @param required what is required
  * @param source the section it is remembered from
  */
-public record MemoryRule(String rule, String required, String source) {
+public record RequirementFromMemory(String rule, String required, String source) {
 
-    /** What each of them ends with where it stands alone. */
+    /** The remark that ends each of them where it is shown alone. */
     private static final String TAIL = " (" + Threshold.FROM_MEMORY + ")";
 
-    public static List<MemoryRule> listAll() {
+    /** All requirements quoted from memory. */
+    public static List<RequirementFromMemory> listAll() {
         return Explanations.all().stream().flatMap(e -> of(e).stream()).toList();
     }
 
-    private static List<MemoryRule> of(Explanation e) {
+    private static List<RequirementFromMemory> of(Explanation e) {
         return e.sections().stream()
                 .filter(s -> s.confidence() == Confidence.MEMORY)
-                .map(s -> new MemoryRule(e.title(), s.required().replace(TAIL, ""), s.source()))
+                .map(s -> new RequirementFromMemory(e.title(), s.required().replace(TAIL, ""), s.source()))
                 .distinct()
                 .toList();
     }

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
-import longrun.checked.published.Given;
+import longrun.checked.published.CaseInput;
 import longrun.hotwater.Altitude;
 import longrun.plan.Plan;
 import longrun.pressuretest.TestReading;
@@ -14,30 +14,30 @@ import longrun.quantity.Temperature;
 import longrun.rules.surroundings.AirWay;
 import longrun.rules.surroundings.RoomAir;
 
-/** Air: what burners lose with height, the room they need, and what a shut-in test of air shows at another temperature. */
-final class AirWork {
+/** Air: derating of burners with altitude, room volume for combustion, and test pressure at another temperature. */
+final class AirComputations {
 
     private static final int HALVINGS = 60;
     private static final double LARGE_FT3 = 100_000;
 
-    private AirWork() {}
+    private AirComputations() {}
 
-    static void into(Map<String, Working> all) {
+    static void addTo(Map<String, Computation> all) {
         all.put(
                 "height-from-sea",
                 given -> Answer.number(given.number("input") * Altitude.shareFromSea(height(given))));
         all.put(
                 "height-above-2000",
                 given -> Answer.number(given.number("input") * Altitude.shareAboveFree(height(given))));
-        all.put("room-for-air", AirWork::rooms);
-        all.put("test-gauge", AirWork::gauge);
+        all.put("room-for-air", AirComputations::rooms);
+        all.put("test-gauge", AirComputations::gauge);
     }
 
-    private static Elevation height(Given given) {
+    private static Elevation height(CaseInput given) {
         return Elevation.ofFeet(given.number("feet"));
     }
 
-    private static Answer gauge(Given given) {
+    private static Answer gauge(CaseInput given) {
         return Answer.number(TestReading.expected(
                         Pressure.ofPsi(given.number("psi")),
                         Temperature.ofDegF(given.number("from")),
@@ -45,14 +45,14 @@ final class AirWork {
                 .psi());
     }
 
-    /** The smallest room whose own air is enough for a burner of each input, as the rule itself judges the plan. */
-    private static Answer rooms(Given given) {
+    /** The smallest room whose own air is enough for a burner of each input, by the rule that judges a plan; ft3. */
+    private static Answer rooms(CaseInput given) {
         return Answer.numbers(given.numbers("inputs").stream()
                 .map(input -> smallest(given, input))
                 .toList());
     }
 
-    private static double smallest(Given given, double kBtuh) {
+    private static double smallest(CaseInput given, double kBtuh) {
         double low = 0;
         double high = LARGE_FT3;
         if (!enough(given, kBtuh, high)) {
@@ -69,15 +69,15 @@ final class AirWork {
         return high;
     }
 
-    private static boolean enough(Given given, double kBtuh, double ft3) {
-        Plan plan = Tree.read(
+    private static boolean enough(CaseInput given, double kBtuh, double ft3) {
+        Plan plan = PipeTree.read(
                 given,
                 "{\"format\":\"longrun-plan/1\",\"rooms\":[{\"id\":\"r\",\"volume\":\"" + decimal(ft3)
                         + " ft3\",\"infiltration\":\"" + given.text("changes")
                         + " ach\",\"openings\":[]}],\"appliances\":[{\"id\":\"a\",\"room\":\"r\",\"input\":\""
                         + decimal(kBtuh)
                         + " kBtu/h\",\"vent\":\"" + given.text("vent") + "\"}]}");
-        // the first way takes whichever of the code's two methods asks less, the second the air change alone
+        // the first takes whichever of the code's two methods requires less, the second the known air change alone
         int way = given.find("method").filter("air-change"::equals).isPresent() ? 1 : 0;
         List<AirWay> ways = RoomAir.waysOf(plan, 0);
         return ways.size() > way && ways.get(way).outcome() == AirWay.Outcome.ENOUGH;

@@ -13,16 +13,16 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
 
 /**
- * Where the service works plans out: on threads of its own, one fewer than there are processors, so that whoever types
- * at a screen always has one; and for so long and no longer.
+ * The threads on which the service works out plans, one fewer than there are processors, so that one is always left for
+ * whoever types at a screen. Each answer has a time limit.
  */
 @Component
-class Desk implements DisposableBean {
+class ServiceWorkers implements DisposableBean {
 
     private final ExecutorService workers;
     private final ServiceLimits limits;
 
-    Desk(ServiceLimits limits) {
+    ServiceWorkers(ServiceLimits limits) {
         this.limits = limits;
         int count = Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
         workers = Executors.newFixedThreadPool(count, task -> {
@@ -33,26 +33,30 @@ class Desk implements DisposableBean {
         });
     }
 
-    /** Works an answer out, or says that it takes too long. */
+    /**
+     * Works out an answer, or answers 503 when the time is up and 400 where the answer is too large.
+     *
+     * @throws IllegalStateException where working it out fails
+     */
     ResponseEntity<?> answer(Callable<ResponseEntity<?>> work) {
         Future<ResponseEntity<?>> answer = workers.submit(work);
         try {
             return answer.get(limits.time().toMillis(), TimeUnit.MILLISECONDS);
         } catch (TimeoutException | CancellationException e) {
             answer.cancel(true);
-            return Problems.tooLong(limits.time());
+            return Problems.timedOut(limits.time());
         } catch (InterruptedException e) {
             answer.cancel(true);
             Thread.currentThread().interrupt();
-            return Problems.tooLong(limits.time());
+            return Problems.timedOut(limits.time());
         } catch (ExecutionException e) {
-            if (e.getCause() instanceof TooLargeAnswer) {
+            if (e.getCause() instanceof AnswerTooLarge) {
                 return Problems.answerTooLarge(limits.answer());
             }
             if (e.getCause() instanceof Error error) {
                 throw error;
             }
-            throw new IllegalStateException("a plan that could be read could not be answered", e.getCause());
+            throw new IllegalStateException("the answer to a readable plan could not be worked out", e.getCause());
         }
     }
 

@@ -4,22 +4,22 @@ import java.util.HashMap;
 import java.util.Map;
 import longrun.origin.DataFile;
 
-/** Cells that are known to differ, with the reason. */
-final class KnownCells {
+/** Cells that are known to differ, each with its reason, read from a file. */
+final class KnownDifferences {
 
     private final Map<String, String> why = new HashMap<>();
 
-    private KnownCells(String file) {
+    private KnownDifferences(String file) {
         DataFile.read(file)
                 .rows()
                 .forEach(r -> why.put(key(r.text("table"), r.number("length_ft"), r.text("size")), r.text("why")));
     }
 
-    static KnownCells read(String file) {
-        return new KnownCells(file);
+    static KnownDifferences read(String file) {
+        return new KnownDifferences(file);
     }
 
-    /** The reason a cell differs, blank where none is known. */
+    /** The reason why a cell differs; blank where none is recorded. */
     String why(String table, double lengthFt, String size) {
         return why.getOrDefault(key(table, lengthFt, size), "");
     }

@@ -11,7 +11,7 @@ import longrun.capacity.FittingLengths;
 import longrun.capacity.FlowEquation;
 import longrun.capacity.GasProperties;
 import longrun.capacity.Turn;
-import longrun.checked.published.Given;
+import longrun.checked.published.CaseInput;
 import longrun.plan.choice.Material;
 import longrun.plan.choice.Named;
 import longrun.quantity.Bore;
@@ -20,33 +20,33 @@ import longrun.quantity.Length;
 import longrun.quantity.Measure;
 import longrun.quantity.Pressure;
 
-/** Pipe: trees sized by the longest length, cells of tables, the code's equation, the feet of fittings. */
-final class PipeWork {
+/** Pipe: trees sized by the longest length method, cells of tables, the code's equation, equivalent lengths of fittings. */
+final class PipeComputations {
 
-    private PipeWork() {}
+    private PipeComputations() {}
 
-    static void into(Map<String, Working> all) {
-        all.put("tree-sizes", given -> Tree.of(given).sizes());
-        all.put("tree-capacities", given -> Tree.of(given).capacities());
-        all.put("tree-loads", given -> Tree.of(given).loads());
-        all.put("gas-volume", PipeWork::volume);
-        all.put("row-sizes", PipeWork::rowSizes);
-        all.put("row-cells", PipeWork::rowCells);
-        all.put("natural-gas-sizes", PipeWork::naturalSizes);
-        all.put("equation", PipeWork::equation);
-        all.put("fitted-feet", PipeWork::fittedFeet);
+    static void addTo(Map<String, Computation> all) {
+        all.put("tree-sizes", given -> PipeTree.of(given).sizes());
+        all.put("tree-capacities", given -> PipeTree.of(given).capacities());
+        all.put("tree-loads", given -> PipeTree.of(given).loads());
+        all.put("gas-volume", PipeComputations::volume);
+        all.put("row-sizes", PipeComputations::rowSizes);
+        all.put("row-cells", PipeComputations::rowCells);
+        all.put("natural-gas-sizes", PipeComputations::naturalSizes);
+        all.put("equation", PipeComputations::equation);
+        all.put("fitted-feet", PipeComputations::fittedFeet);
     }
 
-    /** Loads as volumes of a gas, cubic feet an hour. */
-    private static Answer volume(Given given) {
+    /** Loads as volumes of gas, ft3/h. */
+    private static Answer volume(CaseInput given) {
         double btuPerFt3 = given.number("btu-per-ft3");
-        return Answer.numbers(Tree.of(given).loads().numbers().stream()
+        return Answer.numbers(PipeTree.of(given).loads().numbers().stream()
                 .map(k -> 1000 * k / btuPerFt3)
                 .toList());
     }
 
-    /** The smallest size of a published table that carries each load at the row of its own length. */
-    private static Answer rowSizes(Given given) {
+    /** The smallest size of a published table that carries each load, read at the row of its own length. */
+    private static Answer rowSizes(CaseInput given) {
         CapacityTable table = table(given);
         List<String> out = new ArrayList<>();
         for (String run : given.words("runs")) {
@@ -59,7 +59,7 @@ final class PipeWork {
         return Answer.sizes(out);
     }
 
-    private static Answer rowCells(Given given) {
+    private static Answer rowCells(CaseInput given) {
         CapacityTable table = table(given);
         int row = table.findRow(Length.ofFeet(given.number("feet"))).orElseThrow();
         return Answer.numbers(given.words("sizes").stream()
@@ -71,7 +71,7 @@ final class PipeWork {
     }
 
     /** Sizes for natural gas of 1,000 Btu a cubic foot by the code's equation, at the rows of its tables. */
-    private static Answer naturalSizes(Given given) {
+    private static Answer naturalSizes(CaseInput given) {
         CapacityTable rows = CapacityTables.standard()
                 .forStage(material(given), Pressure.ofInWc(11), Pressure.ofInWc(0.5))
                 .orElseThrow();
@@ -96,7 +96,7 @@ final class PipeWork {
         Optional<HeatRate> capacity(int column);
     }
 
-    private static String smallest(Given given, CapacityTable table, Carries carries, double load) {
+    private static String smallest(CaseInput given, CapacityTable table, Carries carries, double load) {
         for (int c = 0; c < table.sizes().size(); c++) {
             if (carries.capacity(c).filter(h -> h.btuh() >= load).isPresent()) {
                 return given.find("named").filter("outside"::equals).isPresent()
@@ -107,8 +107,8 @@ final class PipeWork {
         return "none";
     }
 
-    /** What a bore carries, thousand Btu/h of propane. */
-    private static Answer equation(Given given) {
+    /** Capacity of a bore by the code's equation, thousand Btu/h of propane. */
+    private static Answer equation(CaseInput given) {
         return Answer.number(FlowEquation.capacity(
                                 Bore.ofInches(given.number("bore")),
                                 pressure(given, "inlet"),
@@ -119,8 +119,11 @@ final class PipeWork {
                 / 1000);
     }
 
-    /** Length with the feet of its screwed fittings: {@code parts=3xelbow-90@1 1xtee-branch@1}, metres where asked. */
-    private static Answer fittedFeet(Given given) {
+    /**
+     * Length with the equivalent length of its screwed fittings, such as {@code parts=3xelbow-90@1 1xtee-branch@1}; in feet,
+     * or in metres where the case gives metres.
+     */
+    private static Answer fittedFeet(CaseInput given) {
         boolean metric = given.find("metres").isPresent();
         double sum = metric ? 0 : given.number("feet");
         for (String part : given.words("parts")) {
@@ -133,33 +136,34 @@ final class PipeWork {
                 metric ? given.number("metres") + Length.ofFeet(sum).metres() : sum);
     }
 
-    private static double load(Given given, String run) {
+    private static double load(CaseInput given, String run) {
         return 1000 * Double.parseDouble(half(given, run, 0));
     }
 
-    private static double feet(Given given, String run) {
+    private static double feet(CaseInput given, String run) {
         return Double.parseDouble(half(given, run, 1));
     }
 
-    private static String half(Given given, String run, int which) {
+    private static String half(CaseInput given, String run, int which) {
         String[] halves = run.split("@");
         if (halves.length != 2) {
-            throw given.fault("a run is load@feet, not " + run);
+            throw given.fault("a run is written load@feet, not " + run);
         }
         return halves[which];
     }
 
-    private static CapacityTable table(Given given) {
+    private static CapacityTable table(CaseInput given) {
         return CapacityTables.standard()
                 .forStage(material(given), pressure(given, "inlet"), pressure(given, "drop"))
-                .orElseThrow(() -> given.fault("no such table"));
+                .orElseThrow(() -> given.fault("there is no such table"));
     }
 
-    private static Material material(Given given) {
-        return Named.find(Material.class, given.text("material")).orElseThrow(() -> given.fault("no such material"));
+    private static Material material(CaseInput given) {
+        return Named.find(Material.class, given.text("material"))
+                .orElseThrow(() -> given.fault("there is no such material"));
     }
 
-    private static Pressure pressure(Given given, String name) {
+    private static Pressure pressure(CaseInput given, String name) {
         return Measure.PRESSURE.read(given.text(name));
     }
 }

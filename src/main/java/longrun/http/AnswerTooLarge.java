@@ -4,19 +4,19 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 
-/** An answer grew over its bound while it was written. */
-final class TooLargeAnswer extends IOException {
+/** Thrown when an answer grows over its size limit while it is written. */
+final class AnswerTooLarge extends IOException {
 
     private static final long serialVersionUID = 1L;
 
-    /** Bytes up to a bound. */
-    static final class Bounded extends OutputStream {
+    /** Collects bytes up to a limit. */
+    static final class BoundedBytes extends OutputStream {
 
-        private final long most;
+        private final long limit;
         private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
 
-        Bounded(long most) {
-            this.most = most;
+        BoundedBytes(long limit) {
+            this.limit = limit;
         }
 
         @Override
@@ -26,8 +26,8 @@ final class TooLargeAnswer extends IOException {
 
         @Override
         public void write(byte[] from, int offset, int length) throws IOException {
-            if (bytes.size() + (long) length > most) {
-                throw new TooLargeAnswer();
+            if (bytes.size() + (long) length > limit) {
+                throw new AnswerTooLarge();
             }
             bytes.write(from, offset, length);
         }

@@ -11,32 +11,33 @@ import longrun.origin.DataFile;
 import longrun.origin.DataRow;
 
 /**
- * How sure the facts of one file are: each cell of a capacity table, each row of another file.
+ * The confidence of the facts in one file of data: of each cell of a capacity table, of each row of any other file.
  *
- * @param what it holds
- * @param counted facts by how they are held; empty where the file marks them only as a whole
- * @param says what its head says of them
+ * @param what what the file holds
+ * @param counted the number of facts by confidence; empty where the file gives one confidence for the whole
+ * @param says what the head of the file says about them
  */
-public record HeldFile(String file, String what, Map<Confidence, Integer> counted, String says) {
+public record FileConfidence(String file, String what, Map<Confidence, Integer> counted, String says) {
 
     private static final String MARK = "confidence";
 
     private static final class Holder {
-        static final List<HeldFile> ALL = DataFile.read("checked/files.csv").rows().stream()
-                .map(HeldFile::of)
+        static final List<FileConfidence> ALL = DataFile.read("checked/files.csv").rows().stream()
+                .map(FileConfidence::of)
                 .toList();
     }
 
-    public static List<HeldFile> listAll() {
+    /** All files of facts. */
+    public static List<FileConfidence> listAll() {
         return Holder.ALL;
     }
 
-    /** How many of its facts are held so. */
+    /** How many of its facts have a confidence. */
     public int count(Confidence confidence) {
         return counted.getOrDefault(confidence, 0);
     }
 
-    private static HeldFile of(DataRow row) {
+    private static FileConfidence of(DataRow row) {
         String path = row.text("file");
         DataFile file = DataFile.read(path);
         Map<Confidence, Integer> counted = new EnumMap<>(Confidence.class);
@@ -51,7 +52,7 @@ public record HeldFile(String file, String what, Map<Confidence, Integer> counte
         if (counted.isEmpty() && says.isEmpty()) {
             says = file.need(MARK).value();
         }
-        return new HeldFile(path, row.text("what"), counted, says);
+        return new FileConfidence(path, row.text("what"), counted, says);
     }
 
     private static void count(CapacityTable table, Map<Confidence, Integer> counted) {

@@ -1,44 +1,44 @@
 package longrun.checked.report;
 
 import java.util.List;
-import longrun.checked.Checked;
-import longrun.checked.doubt.Told;
+import longrun.checked.CheckedCase;
+import longrun.checked.doubt.Caveat;
 import longrun.checked.published.PublishedCase;
-import longrun.checked.published.Within;
+import longrun.checked.published.Tolerance;
 import longrun.quantity.Show;
 
-/** Published cases with our figures, and those that cannot be held. */
-final class CaseParts {
+/** The parts of the report on published cases: those worked out, and those that cannot be. */
+final class PublishedCaseParts {
 
-    private CaseParts() {}
+    private PublishedCaseParts() {}
 
     static Part cases() {
         return new Part(
                 "cases",
                 "Published cases",
                 List.of(
-                        "Each is worked out by the same code that answers a house, now, as this is made. Where a source is a"
-                                + " page, a shop or a maker it is called by its kind alone."),
-                Checked.listAll().stream().map(CaseParts::grid).toList());
+                        "Each is worked out as this report is made, by the same code that works out a house. Where a source is"
+                                + " a page, a shop or a maker, only its kind is named."),
+                CheckedCase.listAll().stream().map(PublishedCaseParts::table).toList());
     }
 
-    private static Grid grid(Checked.Group group) {
-        return new Grid(
+    private static ReportTable table(CheckedCase.Group group) {
+        return new ReportTable(
                 group.title(),
                 sum(group.cases()),
-                List.of("Case", "Published", "Ours", "Difference", "Allowed, and why"),
-                group.cases().stream().map(CaseParts::row).toList());
+                List.of("Case", "Published", "This program", "Difference", "Allowed, and why"),
+                group.cases().stream().map(PublishedCaseParts::row).toList());
     }
 
-    private static String sum(List<Checked> cases) {
+    private static String sum(List<CheckedCase> cases) {
         long same = cases.stream().filter(c -> c.worst() < 1e-9).count();
         long beyond = cases.stream().filter(c -> !c.holds()).count();
         return cases.size() + " cases, " + (same == 0 ? "none" : same == cases.size() ? "all" : same)
-                + " without difference"
+                + " without a difference"
                 + (beyond == 0 ? ", none beyond what is allowed" : ", " + beyond + " beyond what is allowed");
     }
 
-    private static List<Cell> row(Checked c) {
+    private static List<Cell> row(CheckedCase c) {
         PublishedCase p = c.published();
         String unit = p.isSizes() ? "in." : p.unit();
         return List.of(
@@ -58,21 +58,21 @@ final class CaseParts {
     }
 
     private static String allowed(PublishedCase p) {
-        Within within = p.within();
-        if (within.most() == 0) {
+        Tolerance tolerance = p.tolerance();
+        if (tolerance.most() == 0) {
             return "none";
         }
         if (p.isSizes()) {
-            return Show.whole(within.most()) + " size";
+            return Show.whole(tolerance.most()) + " size";
         }
-        return within.words(within.most(), p.unit());
+        return tolerance.words(tolerance.most(), p.unit());
     }
 
     static Part notHeld() {
         return new Part(
                 "not-held",
-                "Published cases that it cannot hold",
-                List.of("They were looked at, and neither a plan nor a figure of the program can hold them."),
-                List.of(DoubtParts.grid("Cases not held", "Case", "Why not", Told.listNotHeld())));
+                "Published cases it cannot work out",
+                List.of("Neither a plan nor a figure of this program can represent these cases."),
+                List.of(DoubtParts.table("Cases not worked out", "Case", "Why not", Caveat.listNotHeld())));
     }
 }

@@ -11,21 +11,21 @@ import longrun.pressure.RegulatorPressure;
 import longrun.quantity.Pressure;
 
 /**
- * A pressure to be read off a gauge, beside what the plan predicts.
+ * A pressure to be measured with a gauge, and what the plan predicts for it.
  *
  * @param at id of the regulator or appliance
- * @param called what it is called
- * @param kind nothing firing, or everything firing
- * @param predicted by the plan; empty where an entry is missing
- * @param measured what a gauge showed, the last entered; empty where nobody has read it
+ * @param called its name in a sentence
+ * @param kind with nothing firing, or with everything firing
+ * @param predicted what the plan predicts; empty where an entry is missing
+ * @param measured the reading entered last; empty where none is entered
  */
-public record Predicted(
+public record PredictedPressure(
         String at, String called, ReadingKind kind, Optional<Pressure> predicted, Optional<Pressure> measured) {
 
     /** Lock-up and flowing pressure of every regulator, then the pressure at every burner with everything firing. */
-    public static List<Predicted> of(Pressures pressures) {
+    public static List<PredictedPressure> of(Pressures pressures) {
         Plan plan = pressures.sizing().piping().plan();
-        List<Predicted> out = new ArrayList<>();
+        List<PredictedPressure> out = new ArrayList<>();
         for (RegulatorPressure r : pressures.regulators()) {
             String id = r.regulator().id();
             String called = "regulator " + id;
@@ -44,13 +44,14 @@ public record Predicted(
         return List.copyOf(out);
     }
 
-    private static Predicted of(Plan plan, String id, String called, ReadingKind kind, Optional<Pressure> predicted) {
+    private static PredictedPressure of(
+            Plan plan, String id, String called, ReadingKind kind, Optional<Pressure> predicted) {
         Optional<Pressure> read = Optional.empty();
         for (Plan.Reading r : plan.readings()) {
             if (r.at().is(id) && r.what().is(kind) && r.pressure().isKnown()) {
                 read = r.pressure().findValue();
             }
         }
-        return new Predicted(id, called, kind, predicted, read);
+        return new PredictedPressure(id, called, kind, predicted, read);
     }
 }

@@ -5,72 +5,76 @@ import java.util.List;
 import longrun.checked.published.CaseGroup;
 import longrun.checked.published.PublishedCase;
 import longrun.checked.working.Answer;
-import longrun.checked.working.Workings;
+import longrun.checked.working.Computations;
 import longrun.origin.PlainNumber;
 import longrun.quantity.Show;
 
 /**
- * A published case with our answer beside it.
+ * A published case and the program's answer to it.
  *
- * @param ours our figures as they are shown, one to each published
- * @param worst the largest difference, as the case's tolerance is counted; for sizes how many differ
- * @param holds whether each figure is as near as it must be
+ * @param ours the program's figures as shown, one for each published figure
+ * @param worst the largest difference, in the unit of the case's tolerance; for sizes the number that differ
+ * @param holds whether every figure is within the tolerance
  */
-public record Checked(PublishedCase published, List<String> ours, double worst, boolean holds) {
+public record CheckedCase(PublishedCase published, List<String> ours, double worst, boolean holds) {
 
-    /** All cases about one thing. */
-    public record Group(String title, List<Checked> cases) {}
+    /** All cases on one subject. */
+    public record Group(String title, List<CheckedCase> cases) {}
 
     private static final class Holder {
         static final List<Group> ALL = CaseGroup.listAll().stream()
-                .map(g ->
-                        new Group(g.title(), g.cases().stream().map(Checked::of).toList()))
+                .map(g -> new Group(
+                        g.title(), g.cases().stream().map(CheckedCase::of).toList()))
                 .toList();
     }
 
-    /** Every published case, worked out once by the program as it runs. */
+    /** Every published case, worked out once by the running program. */
     public static List<Group> listAll() {
         return Holder.ALL;
     }
 
-    /** Works a case out anew. */
-    public static Checked of(PublishedCase published) {
-        Answer answer = Workings.of(published);
+    /**
+     * Works out a case.
+     *
+     * @throws IllegalStateException where the number of figures differs or a published figure is not a number
+     */
+    public static CheckedCase of(PublishedCase published) {
+        Answer answer = Computations.of(published);
         return published.isSizes() ? bySizes(published, answer.sizes()) : byNumbers(published, answer.numbers());
     }
 
-    private static Checked bySizes(PublishedCase published, List<String> ours) {
+    private static CheckedCase bySizes(PublishedCase published, List<String> ours) {
         int other = Math.abs(published.published().size() - ours.size());
         for (int i = 0; i < Math.min(ours.size(), published.published().size()); i++) {
             other += ours.get(i).equals(published.published().get(i)) ? 0 : 1;
         }
-        return new Checked(published, ours, other, published.within().holds(other));
+        return new CheckedCase(published, ours, other, published.tolerance().holds(other));
     }
 
-    private static Checked byNumbers(PublishedCase published, List<Double> ours) {
+    private static CheckedCase byNumbers(PublishedCase published, List<Double> ours) {
         if (ours.size() != published.published().size()) {
             throw new IllegalStateException("checked case " + published.id() + ": " + ours.size() + " figures for "
-                    + published.published().size());
+                    + published.published().size() + " published");
         }
         double worst = 0;
         boolean known = true;
         List<String> shown = new ArrayList<>();
         for (int i = 0; i < ours.size(); i++) {
             String print = published.published().get(i);
-            double should = PlainNumber.parse(print);
-            if (Double.isNaN(should)) {
-                throw new IllegalStateException("checked case " + published.id() + ": " + print + " is no number");
+            double expected = PlainNumber.parse(print);
+            if (Double.isNaN(expected)) {
+                throw new IllegalStateException("checked case " + published.id() + ": " + print + " is not a number");
             }
             double figure = ours.get(i);
             known &= !Double.isNaN(figure);
-            worst = Math.max(worst, published.within().difference(should, figure));
+            worst = Math.max(worst, published.tolerance().difference(expected, figure));
             shown.add(Double.isNaN(figure) ? "not known" : Show.decimals(figure, decimals(print) + 1));
         }
-        return new Checked(
+        return new CheckedCase(
                 published,
                 List.copyOf(shown),
                 worst,
-                known && published.within().holds(worst));
+                known && published.tolerance().holds(worst));
     }
 
     private static int decimals(String print) {
@@ -83,6 +87,6 @@ public record Checked(PublishedCase published, List<String> ours, double worst, 
         if (published.isSizes()) {
             return worst == 0 ? "none" : Show.whole(worst) + (worst == 1 ? " differs" : " differ");
         }
-        return published.within().words(worst, published.unit());
+        return published.tolerance().words(worst, published.unit());
     }
 }

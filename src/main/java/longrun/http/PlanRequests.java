@@ -7,20 +7,23 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
 
-/** Reads the plan in a request's body and works its answer out at the {@link Desk}; a plan that can't be read is told why. */
+/**
+ * Reads the plan in a request's body and has its answer worked out by the {@link ServiceWorkers}. A plan that can't be read
+ * is answered with its errors.
+ */
 @Component
-class PlanDesk {
+class PlanRequests {
 
-    /** What is made of a plan that could be read. */
+    /** Makes the answer to a plan that could be read. */
     interface Work {
         ResponseEntity<?> answer(Reading reading, String text) throws Exception;
     }
 
-    private final Desk desk;
+    private final ServiceWorkers workers;
     private final ServiceLimits limits;
 
-    PlanDesk(Desk desk, ServiceLimits limits) {
-        this.desk = desk;
+    PlanRequests(ServiceWorkers workers, ServiceLimits limits) {
+        this.workers = workers;
         this.limits = limits;
     }
 
@@ -30,6 +33,6 @@ class PlanDesk {
             Reading reading = FullPlanReader.read(text, limits.plan());
             return reading.plan().isEmpty() ? Problems.unreadable(reading.errors()) : work.answer(reading, text);
         };
-        return desk.answer(all);
+        return workers.answer(all);
     }
 }

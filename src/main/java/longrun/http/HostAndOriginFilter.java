@@ -17,23 +17,23 @@ import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
- * Lets in what asks for this computer by its own name and comes from Longrun's own pages or from no page at all. A page
- * of another origin may have a name that resolves to this computer (421), or send something here (403); it neither
- * reads nor changes. Every answer says how a browser has to treat it.
+ * Lets through requests that address this computer by an allowed host name and come from Longrun's own pages or from a
+ * program. A page of another origin may use a host name that resolves to this computer (answered 421) or send a request
+ * here (answered 403); it can neither read nor change anything. Every answer carries the security headers.
  */
 @Component
 @Order(Ordered.HIGHEST_PRECEDENCE)
-class FrontDoor extends OncePerRequestFilter {
+class HostAndOriginFilter extends OncePerRequestFilter {
 
-    /** What no page is may load nothing and stand in no frame; a page says itself what it needs. */
-    private static final String NO_PAGE =
+    /** For answers that are no pages: nothing is loaded, no frame shows them. Pages set a policy of their own. */
+    private static final String NOT_A_PAGE =
             "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'; base-uri 'none'; form-action"
                     + " 'none'";
 
-    private final OwnNames names;
+    private final AllowedHosts hosts;
 
-    FrontDoor(Environment environment) {
-        names = OwnNames.of(environment);
+    HostAndOriginFilter(Environment environment) {
+        hosts = AllowedHosts.of(environment);
     }
 
     @Override
@@ -44,16 +44,16 @@ class FrontDoor extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        response.setHeader("Content-Security-Policy", NO_PAGE);
-        OwnNames.HEADERS.forEach(response::setHeader);
-        if (!isOwnName(request)) {
-            refuse(response, OwnNames.MISDIRECTED, OwnNames.WHY);
-        } else if (isForeign(request)) {
+        response.setHeader("Content-Security-Policy", NOT_A_PAGE);
+        AllowedHosts.SECURITY_HEADERS.forEach(response::setHeader);
+        if (!isAllowedHost(request)) {
+            refuse(response, AllowedHosts.MISDIRECTED_REQUEST, AllowedHosts.REFUSAL);
+        } else if (isCrossOrigin(request)) {
             refuse(
                     response,
                     HttpStatus.FORBIDDEN.value(),
-                    "Longrun answers its own pages, not those of another origin.\n");
-        } else if (isErrorPageAsked(request)) {
+                    "Longrun answers requests from its own pages, not from those of another origin.\n");
+        } else if (isErrorPageRequested(request)) {
             response.sendError(HttpStatus.NOT_FOUND.value());
         } else {
             try {
@@ -72,21 +72,21 @@ class FrontDoor extends OncePerRequestFilter {
         response.getOutputStream().write(why.getBytes(StandardCharsets.UTF_8));
     }
 
-    private boolean isOwnName(HttpServletRequest request) {
-        return names.has(request.getHeader(HttpHeaders.HOST)) && names.has(request.getServerName());
+    private boolean isAllowedHost(HttpServletRequest request) {
+        return hosts.has(request.getHeader(HttpHeaders.HOST)) && hosts.has(request.getServerName());
     }
 
-    private static boolean isForeign(HttpServletRequest request) {
+    private static boolean isCrossOrigin(HttpServletRequest request) {
         String origin = request.getHeader(HttpHeaders.ORIGIN);
         if (origin != null) {
             return !authority(origin).equals(authority("//" + request.getHeader(HttpHeaders.HOST)));
         }
         String site = request.getHeader("Sec-Fetch-Site");
-        return site != null && !site.equals("same-origin") && !site.equals("none") && !isOpenedAsAPage(request);
+        return site != null && !site.equals("same-origin") && !site.equals("none") && !isTopLevelNavigation(request);
     }
 
-    /** A link from anywhere may open a page of its own, which the other page cannot read. */
-    private static boolean isOpenedAsAPage(HttpServletRequest request) {
+    /** A link on any page may open Longrun in a page of its own, which the linking page cannot read. */
+    private static boolean isTopLevelNavigation(HttpServletRequest request) {
         return request.getMethod().equals("GET")
                 && "navigate".equals(request.getHeader("Sec-Fetch-Mode"))
                 && "document".equals(request.getHeader("Sec-Fetch-Dest"));
@@ -98,8 +98,8 @@ class FrontDoor extends OncePerRequestFilter {
         return origin.contains("//") ? rest.replaceFirst(":(80|443)?$", "") : "";
     }
 
-    /** The container asks for the error page itself; nobody else has an error to be told. */
-    private static boolean isErrorPageAsked(HttpServletRequest request) {
+    /** The servlet container fetches the error page itself; to a client it does not exist. */
+    private static boolean isErrorPageRequested(HttpServletRequest request) {
         return request.getDispatcherType() == DispatcherType.REQUEST
                 && request.getServletPath().equals("/error");
     }

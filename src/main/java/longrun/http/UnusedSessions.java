@@ -16,44 +16,45 @@ import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
- * Forgets visitors that never came back: whoever does not keep its cookie makes a new session with each page. A browser
- * comes back at once, for what the page needs, and is not counted.
+ * Limits the sessions that were used only once. A client that does not keep its cookie is given a new session with each
+ * page; past the limit the oldest of these ends. A browser asks again at once for the rest of its page and is not
+ * counted.
  */
 @Component
-class Visitors extends OncePerRequestFilter implements HttpSessionListener {
+class UnusedSessions extends OncePerRequestFilter implements HttpSessionListener {
 
     private final int most;
-    private final Map<String, HttpSession> once = new LinkedHashMap<>();
+    private final Map<String, HttpSession> usedOnce = new LinkedHashMap<>();
 
-    Visitors(ServiceLimits limits) {
+    UnusedSessions(ServiceLimits limits) {
         this.most = limits.sessions();
     }
 
     @Override
     public void sessionCreated(HttpSessionEvent event) {
-        List<HttpSession> forgotten = new ArrayList<>();
-        synchronized (once) {
-            once.put(event.getSession().getId(), event.getSession());
-            var oldest = once.values().iterator();
-            while (once.size() > most) {
-                forgotten.add(oldest.next());
+        List<HttpSession> ended = new ArrayList<>();
+        synchronized (usedOnce) {
+            usedOnce.put(event.getSession().getId(), event.getSession());
+            var oldest = usedOnce.values().iterator();
+            while (usedOnce.size() > most) {
+                ended.add(oldest.next());
                 oldest.remove();
             }
         }
-        forgotten.forEach(Visitors::forget);
+        ended.forEach(UnusedSessions::end);
     }
 
-    private static void forget(HttpSession session) {
+    private static void end(HttpSession session) {
         try {
             session.invalidate();
         } catch (IllegalStateException e) {
-            // it ended by itself meanwhile
+            // it has ended by itself in the meantime
         }
     }
 
     @Override
     public void sessionDestroyed(HttpSessionEvent event) {
-        cameBack(event.getSession());
+        markUsedAgain(event.getSession());
     }
 
     @Override
@@ -61,14 +62,14 @@ class Visitors extends OncePerRequestFilter implements HttpSessionListener {
             throws ServletException, IOException {
         HttpSession session = request.getSession(false);
         if (session != null) {
-            cameBack(session);
+            markUsedAgain(session);
         }
         chain.doFilter(request, response);
     }
 
-    private void cameBack(HttpSession session) {
-        synchronized (once) {
-            once.remove(session.getId());
+    private void markUsedAgain(HttpSession session) {
+        synchronized (usedOnce) {
+            usedOnce.remove(session.getId());
         }
     }
 }
