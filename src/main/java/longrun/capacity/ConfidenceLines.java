@@ -53,7 +53,7 @@ final class ConfidenceLines {
             }
         }
         Confidence confidence = Named.find(Confidence.class, m.group(1))
-                .orElseThrow(() -> file.fault(head.line(), 1, "'" + m.group(1) + "' is no confidence"));
+                .orElseThrow(() -> file.fault(head.line(), 1, "'" + m.group(1) + "' is not a confidence"));
         return new Line(confidence, from, to, named);
     }
 

@@ -105,7 +105,7 @@ public final class OwnTable {
             } else if (material == Material.CSST) {
                 double ehd = PlainNumber.parse(size);
                 if (!(ehd > before)) {
-                    fault(line, c + 2, "'" + size + "' is no EHD above the one before, write EHD numbers that rise");
+                    fault(line, c + 2, "'" + size + "' is not an EHD above the one before, write EHD numbers that rise");
                 } else {
                     before = ehd;
                 }
@@ -153,7 +153,7 @@ public final class OwnTable {
             return value;
         }
         String shown = text.length() > 20 ? text.substring(0, 20) + "..." : text;
-        fault(line, column, "'" + shown + "' is no positive number, write " + what);
+        fault(line, column, "'" + shown + "' is not a positive number, write " + what);
         return Double.NaN;
     }
 

@@ -90,7 +90,7 @@ final class TableReader {
         Head head = file.need(key);
         Matcher m = PRESSURE.matcher(head.value());
         if (!m.matches()) {
-            throw file.fault(head.line(), 1, "'" + head.value() + "' is no pressure");
+            throw file.fault(head.line(), 1, "'" + head.value() + "' is not a pressure");
         }
         double value = positive(head.line(), 1, m.group(1));
         return m.group(2).equals("psi") ? Pressure.ofPsi(value) : Pressure.ofInWc(value);

@@ -11,7 +11,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import longrun.draft.entry.DraftEdit;
 import longrun.draft.entry.DraftTree;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.entry.NewItem;
 import longrun.finding.Finding;
 import longrun.plan.Plan;
@@ -90,13 +90,13 @@ public final class HouseSession {
     }
 
     /** The draft as it stands; what is returned does not change with later keys. */
-    public Entered draft() {
-        return Entered.of(draft);
+    public DraftValue draft() {
+        return DraftValue.of(draft);
     }
 
     /** The value at a JSON pointer. */
-    public Entered at(String pointer) {
-        return Entered.of(draft.at(pointer));
+    public DraftValue at(String pointer) {
+        return DraftValue.of(draft.at(pointer));
     }
 
     ObjectNode tree() {
@@ -247,7 +247,7 @@ public final class HouseSession {
     }
 
     private Optional<StepChanges> walk(BooleanSupplier step) {
-        Entered before = draft();
+        DraftValue before = draft();
         endStep();
         house.saveIfNotSaved(draft);
         if (!house.isSaved()) {

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.review.Review;
@@ -53,7 +53,7 @@ public record NextStep(String words, String pointer) {
         }
         Optional<Review> review = session.review();
         int i = 0;
-        for (Entered a : session.at("/appliances")) {
+        for (DraftValue a : session.at("/appliances")) {
             if (a.textOf("input").isBlank()) {
                 return step("Enter the input of " + called(review, i) + ", from its rating plate.", at(i, "input"));
             }
@@ -63,14 +63,14 @@ public record NextStep(String words, String pointer) {
             return step("Pace out the pipe: enter the first section, from the regulator on.", "/sections");
         }
         i = 0;
-        for (Entered a : session.at("/appliances")) {
+        for (DraftValue a : session.at("/appliances")) {
             if (a.textOf("fedBy").isBlank()) {
                 return step("Say which section feeds " + called(review, i) + ".", at(i, "fedBy"));
             }
             i++;
         }
         i = 0;
-        for (Entered s : session.at("/sections")) {
+        for (DraftValue s : session.at("/sections")) {
             String section = "/sections/" + i++;
             for (String entry : List.of("from", "material", "legs")) {
                 if (isMissing(s.get(entry))) {
@@ -88,9 +88,9 @@ public record NextStep(String words, String pointer) {
     }
 
     /** Whether an entry is missing; a list such as legs is missing while it is empty. */
-    private static boolean isMissing(Entered entry) {
+    private static boolean isMissing(DraftValue entry) {
         return entry.isNothing()
-                || (entry.isList() || entry.isThing()
+                || (entry.isList() || entry.isObject()
                         ? entry.isEmpty()
                         : entry.text().isBlank());
     }

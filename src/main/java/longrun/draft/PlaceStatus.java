@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.holdpoint.HoldPoints;
@@ -96,7 +96,7 @@ public record PlaceStatus(String words, boolean must) {
     }
 
     private static boolean isRouteBegun(HouseSession session) {
-        for (Entered section : session.at("/sections")) {
+        for (DraftValue section : session.at("/sections")) {
             if (!isOnlyFilledIn(session, section)) {
                 return true;
             }
@@ -105,11 +105,11 @@ public record PlaceStatus(String words, boolean must) {
     }
 
     /** Whether a section was only filled in with the choice of regulators: it lies before one and has no length yet. */
-    static boolean isOnlyFilledIn(HouseSession session, Entered section) {
+    static boolean isOnlyFilledIn(HouseSession session, DraftValue section) {
         if (!section.get("legs").isEmpty()) {
             return false;
         }
-        for (Entered regulator : session.at("/regulators")) {
+        for (DraftValue regulator : session.at("/regulators")) {
             if (regulator.textOf("fedBy").equals(section.textOf("id"))) {
                 return true;
             }

@@ -16,7 +16,7 @@ import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.plan.Plan;
 import longrun.plan.json.PlanReader;
 
@@ -55,7 +55,7 @@ public final class PlanFiles {
      *
      * @throws NotAPlan where the text is not JSON or not a plan
      */
-    public static Entered read(String text) throws NotAPlan {
+    public static DraftValue read(String text) throws NotAPlan {
         JsonNode node;
         try {
             node = PlanReader.tree(text);
@@ -63,7 +63,7 @@ public final class PlanFiles {
             throw new NotAPlan("it is not a plan file: it cannot be read as JSON");
         }
         if (node instanceof ObjectNode plan && plan.path("format").asText().equals(Plan.FORMAT)) {
-            return Entered.of(plan);
+            return DraftValue.of(plan);
         }
         throw new NotAPlan("it is not a plan file: a plan says \"format\": \"" + Plan.FORMAT + "\"");
     }

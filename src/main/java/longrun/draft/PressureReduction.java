@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import longrun.draft.entry.DraftEdit;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 
 /**
  * How the pressure is reduced between tank and appliances: the three usual arrangements of regulators. Choosing one fills in
@@ -64,7 +64,7 @@ public enum PressureReduction {
     }
 
     /** Which of the three a draft's regulators are; empty where they are none of them. */
-    public static Optional<PressureReduction> of(Entered draft) {
+    public static Optional<PressureReduction> of(DraftValue draft) {
         List<String> kinds = new ArrayList<>();
         draft.get(REGULATORS).forEach(r -> kinds.add(r.textOf("kind")));
         for (PressureReduction each : values()) {
@@ -76,7 +76,7 @@ public enum PressureReduction {
     }
 
     /** Whether one can be chosen: the draft has no regulators yet, or those of one of the three. */
-    public static boolean canChoose(Entered draft) {
+    public static boolean canChoose(DraftValue draft) {
         return draft.get(REGULATORS).isEmpty() || of(draft).isPresent();
     }
 

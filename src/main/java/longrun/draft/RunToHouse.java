@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.entry.FreeId;
 
 /** Makes a whole house of a run: it adds the tank and, where the run has none, the first-stage regulator and its line. */
@@ -17,8 +17,8 @@ public final class RunToHouse {
     private RunToHouse() {}
 
     /** A house with the run's own regulators, lines and appliances; a plan that is not a run stays as it is. */
-    public static Entered house(Entered run) {
-        return Entered.of(house((ObjectNode) run.node().deepCopy()));
+    public static DraftValue house(DraftValue run) {
+        return DraftValue.of(house((ObjectNode) run.node().deepCopy()));
     }
 
     private static ObjectNode house(ObjectNode house) {
@@ -49,7 +49,7 @@ public final class RunToHouse {
                 }
             }
         }
-        String yard = FreeId.of(Entered.of(house), "Y1");
+        String yard = FreeId.of(DraftValue.of(house), "Y1");
         ((ObjectNode) regulators.get(0)).put("fedBy", yard);
         ObjectNode first = regulators.objectNode();
         first.put("id", "R1").put("kind", "first-stage").put("fedBy", "tank");

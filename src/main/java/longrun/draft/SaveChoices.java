@@ -2,7 +2,7 @@ package longrun.draft;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.OptionalLong;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 
 /** What a person can do where another tab changed or deleted the house, or it could not be saved. */
 public final class SaveChoices {
@@ -31,7 +31,7 @@ public final class SaveChoices {
     }
 
     /** Shows again a draft that could not be saved because another tab had changed the house; the choice is still open. */
-    public void restoreUnsaved(Entered typed) {
+    public void restoreUnsaved(DraftValue typed) {
         if (!typed.equals(session.draft()) && typed.node() instanceof ObjectNode plan) {
             house.setChangedElsewhere();
             session.replaceDraft(plan);

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.plan.PlanPath;
 
 /**
@@ -17,7 +17,7 @@ import longrun.plan.PlanPath;
 public record StepChanges(List<String> pointers, String where) {
 
     /** What differs between two drafts; empty where nothing does. */
-    static Optional<StepChanges> between(Entered before, Entered after) {
+    static Optional<StepChanges> between(DraftValue before, DraftValue after) {
         List<String> pointers = new ArrayList<>();
         collect(before.node(), after.node(), "", pointers);
         return pointers.isEmpty()
@@ -35,7 +35,7 @@ public record StepChanges(List<String> pointers, String where) {
         return pointers.get(0);
     }
 
-    private static String where(Entered before, Entered after, String pointer) {
+    private static String where(DraftValue before, DraftValue after, String pointer) {
         PlanPath at = PlanPath.of(pointer);
         String list = "/" + at.step(0);
         // A removed item can only be named from the draft before.

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import longrun.draft.entry.Entered;
-import longrun.draft.entry.EnteredAppliances;
+import longrun.draft.entry.DraftAppliances;
+import longrun.draft.entry.DraftValue;
 import longrun.finding.EntryName;
 import longrun.plan.PlanPath;
 import longrun.plan.json.PlanError;
@@ -49,7 +49,7 @@ public record WrongEntry(String pointer, String where, String says) {
     }
 
     /** Where an entry is, in words: its place, the part it belongs to and what it is called; for a whole part, no entry. */
-    static String where(Entered draft, String pointer) {
+    static String where(DraftValue draft, String pointer) {
         PlanPath at = PlanPath.of(pointer);
         String place = PlaceKind.of(pointer).title();
         String thing = thing(draft, at);
@@ -57,16 +57,16 @@ public record WrongEntry(String pointer, String where, String says) {
         return Stream.of(place, thing, entry).filter(s -> !s.isEmpty()).collect(Collectors.joining(", "));
     }
 
-    private static String thing(Entered draft, PlanPath at) {
+    private static String thing(DraftValue draft, PlanPath at) {
         if (at.length() < 2 || at.findIndex().isEmpty()) {
             return "";
         }
-        Entered item = draft.at(at.thing());
+        DraftValue item = draft.at(at.thing());
         String number = String.valueOf(at.findIndex().getAsInt() + 1);
         String id = item.textOf("id", number);
         return switch (at.step(0)) {
             case "appliances" ->
-                IsolatedName.of(EnteredAppliances.of(draft).name(at.findIndex().getAsInt()));
+                IsolatedName.of(DraftAppliances.of(draft).name(at.findIndex().getAsInt()));
             case "sections" -> "section " + IsolatedName.of(id);
             case "regulators" -> "regulator " + IsolatedName.of(id);
             case "rooms" -> IsolatedName.of(item.textOf("name", id));

@@ -6,11 +6,11 @@ import java.util.Optional;
 import longrun.origin.Confidence;
 
 /**
- * One thing found in a plan.
+ * A finding in a plan.
  *
  * @param name the rule's public name
  * @param severity what happens if it is true and ignored
- * @param at id of the section, appliance, regulator or room it is about, or tank, site, plan, hot-water
+ * @param at the id of the section, appliance, regulator or room it is about, or tank, site, plan, hot-water
  * @param found what was found, with the value entered
  * @param named whether {@code found} already names what it is about, so that no list need put the name before it
  * @param required what is required, with its unit

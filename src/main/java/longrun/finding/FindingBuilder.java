@@ -3,8 +3,8 @@ package longrun.finding;
 import java.util.Optional;
 
 /**
- * Makes a finding part by part; there is no other way to make one. What every finding must have is asked for at the
- * start: rule, severity, place and source.
+ * Makes a finding part by part; there is no other way to make one. The parts every finding must have are given at the start:
+ * rule, severity, what it is about, and source.
  */
 public final class FindingBuilder {
 
@@ -29,7 +29,7 @@ public final class FindingBuilder {
     /**
      * Begins a finding.
      *
-     * @param at id of the section, appliance, regulator or room it is about, or tank, site, plan, hot-water
+     * @param at the id of the section, appliance, regulator or room it is about, or tank, site, plan, hot-water
      * @param citation where the requirement comes from
      */
     public static FindingBuilder finding(RuleName rule, Severity severity, String at, Citation citation) {
@@ -75,10 +75,10 @@ public final class FindingBuilder {
     /**
      * Makes the finding.
      *
-     * @param field JSON pointer of the entry to change
+     * @param field the JSON pointer of the entry to change
      * @throws IllegalStateException if {@link #found} was left blank
      */
-    public Finding at(String field) {
+    public Finding atEntry(String field) {
         if (found.isBlank()) {
             throw new IllegalStateException("a finding of " + rule + " says nothing");
         }

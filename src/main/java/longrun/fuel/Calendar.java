@@ -5,7 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.function.IntToDoubleFunction;
 import longrun.origin.Months;
 
-/** Days of a year of 365; the 29th of February is reckoned as the 28th. */
+/** Days of a year of 365; the 29th of February counts as the 28th. */
 final class Calendar {
 
     private static final int[] FIRSTS = firsts();

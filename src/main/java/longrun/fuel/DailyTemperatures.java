@@ -94,14 +94,14 @@ public record DailyTemperatures(List<Day> days, List<String> errors) {
             }
             return Optional.of(date);
         } catch (DateTimeParseException e) {
-            errors.add(at + "date: \"" + text + "\" is no date: write year-month-day, such as 2026-01-31");
+            errors.add(at + "date: \"" + text + "\" is not a date: write year-month-day, such as 2026-01-31");
             return Optional.empty();
         }
     }
 
     private static OptionalDouble temperature(String at, String text, List<String> errors) {
         if (!text.matches("-?\\d{1,3}(\\.\\d{1,6})?")) {
-            errors.add(at + ": \"" + text + "\" is no temperature: write degF as a number, such as 18 or -3.5");
+            errors.add(at + ": \"" + text + "\" is not a temperature: write degF as a number, such as 18 or -3.5");
             return OptionalDouble.empty();
         }
         double value = Double.parseDouble(text);

@@ -69,12 +69,12 @@ public final class FuelYear {
         return new FuelYear(plan, tank, hotWater, OtherYear.PLAIN).report();
     }
 
-    /** The year with its uses so many times as great as reckoned; its air stays the plan's. */
+    /** The year with its uses multiplied by a factor; its air stays the plan's. */
     public static FuelReport of(Plan plan, TankReport tank, OtherYear other) {
         return new FuelYear(plan, tank, hotWater(plan), other).report();
     }
 
-    /** Gallons of each day in another year than the one reckoned; empty where the year is not known. */
+    /** Gallons of each day in a year that differs; empty where the year is not known. */
     public static Optional<YearGallons> gallons(Plan plan, OtherYear other) {
         Optional<List<Double>> means = ColdWater.airMeans(plan)
                 .map(all -> all.stream().map(t -> t + other.warmerF()).toList());

@@ -11,7 +11,7 @@ import longrun.origin.Figure;
 import longrun.origin.Months;
 
 /**
- * How a year may differ from the one reckoned: what the entries leave in doubt, or what tickets say of it.
+ * How a year may differ from the one worked out: what the entries leave in doubt, or what tickets say of it.
  *
  * @param warmerF degrees by which every month is warmer; below 0 colder
  * @param times of all uses
@@ -22,7 +22,7 @@ public record OtherYear(double warmerF, double times, Map<String, Double> byUse)
     /** The key of space heating among the uses. */
     public static final String HEATING = YearUse.HEATING;
 
-    /** The year as reckoned. */
+    /** The year as worked out. */
     public static final OtherYear PLAIN = new OtherYear(0, 1, Map.of());
 
     public OtherYear {

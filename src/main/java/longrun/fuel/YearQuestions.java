@@ -55,7 +55,7 @@ public final class YearQuestions {
                 .required(m.words())
                 .remedy("Enter " + m.called() + ".")
                 .ask(AskWhom.OWNER, m.question())
-                .at(m.field());
+                .atEntry(m.field());
     }
 
     private static void startingValues(Plan plan, List<Finding> out) {
@@ -98,6 +98,6 @@ public final class YearQuestions {
                 .required(required)
                 .remedy("Enter " + required + ".")
                 .ask(AskWhom.OWNER, question)
-                .at(field);
+                .atEntry(field);
     }
 }

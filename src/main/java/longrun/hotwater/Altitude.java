@@ -75,7 +75,7 @@ public final class Altitude {
                 .required("elevation in ft: above 2,000 ft an appliance gives 4 % less for each 1,000 ft")
                 .remedy("Enter the elevation of the house.")
                 .ask(AskWhom.OWNER, "How high above the sea does the house stand, in ft?")
-                .at("/site/elevation");
+                .atEntry("/site/elevation");
     }
 
     private static Finding derated(Appliance a, Elevation elevation, int index) {
@@ -99,7 +99,7 @@ public final class Altitude {
                 .found(String.format(Locale.ROOT, "the house stands at %,.0f ft%s", elevation.feet(), input) + label(a))
                 .required(String.format(
                         Locale.ROOT,
-                        "output reckoned with %.0f %% of the input, the lower of two readings, unless the label covers"
+                        "output taken as %.0f %% of the input, the lower of two readings, unless the label covers"
                                 + " %,.0f ft",
                         low * 100,
                         elevation.feet()))
@@ -110,7 +110,7 @@ public final class Altitude {
                                 Locale.ROOT,
                                 "Up to which altitude does the label give the full input? The house stands at %,.0f ft.",
                                 elevation.feet()))
-                .at("/appliances/" + index + "/altitudeLabel");
+                .atEntry("/appliances/" + index + "/altitudeLabel");
     }
 
     private static String label(Appliance a) {

@@ -51,7 +51,7 @@ public final class HotWaterQuestions {
                 .required(required)
                 .remedy("Enter " + required + ".")
                 .ask(AskWhom.OWNER, question)
-                .at(field);
+                .atEntry(field);
     }
 
     private static Finding lukewarm(ArrangementYear year) {
@@ -64,6 +64,6 @@ public final class HotWaterQuestions {
                                 + " multiplies in lukewarm water")
                 .remedy("Turn the element on or ask for a stronger heater; ask the health authority.")
                 .ask(AskWhom.FITTER, "What brings the storage heater back to 140 degF after the longest draws?")
-                .at(StorageEntries.AT + "/elementOn");
+                .atEntry(StorageEntries.AT + "/elementOn");
     }
 }

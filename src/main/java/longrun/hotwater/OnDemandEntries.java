@@ -21,7 +21,7 @@ import longrun.quantity.HeatRate;
  *
  * @param heater in numbers; empty where there is none or its efficiency is missing
  * @param output heat into the water at full fire, derated for altitude, Btu/h; unknown without an input
- * @param missing entries without which it cannot be reckoned with
+ * @param missing the entries without which it cannot be worked out
  */
 record OnDemandEntries(Optional<OnDemandHeater> heater, Figure output, List<Missing> missing, List<StandIn> standIns) {
 

@@ -35,7 +35,7 @@ public final class DataRow {
         }
         double value = PlainNumber.parse(text);
         if (Double.isNaN(value)) {
-            throw fault(heading, "'" + text + "' is no number");
+            throw fault(heading, "'" + text + "' is not a number");
         }
         return OptionalDouble.of(value);
     }

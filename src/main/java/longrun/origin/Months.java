@@ -20,7 +20,7 @@ public record Months(
         List<Figure> from,
         List<Missing> missing) {
 
-    /** Days in each month of the common year that is reckoned with. */
+    /** Days in each month of the common year that every year is taken as. */
     private static final List<Integer> DAYS = List.of(31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31);
 
     public Months {

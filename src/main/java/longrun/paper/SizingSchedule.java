@@ -86,7 +86,7 @@ final class SizingSchedule {
         if (SheetWords.sections(review).stream().anyMatch(piping::isProvisional)) {
             out.add(Html.led(
                     "So far:",
-                    "a size so marked rests on what is entered; an entry still missing can make it larger. It is no"
+                    "a size so marked rests on what is entered; an entry still missing can make it larger. It is not a"
                             + " size to cut pipe by."));
         }
         out.addAll(counted("Counted, not entered:", s -> !piping.endsInPartsNotSeen(s)));

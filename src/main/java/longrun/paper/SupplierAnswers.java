@@ -49,18 +49,18 @@ final class SupplierAnswers {
         }
         int index = review.pressures().regulators().indexOf(last.get());
         SettingWindow window = review.pressures().window(index);
-        String reckoned = last.get().setting().isPresent()
-                ? "reckoned with " + SheetWords.set(last.get().setting())
+        String basis = last.get().setting().isPresent()
+                ? "worked out with " + SheetWords.set(last.get().setting())
                 : "its setting is not entered";
         if (window.lowest().isEmpty() || window.highest().isEmpty()) {
-            return cell(label, SheetWords.BLANK, reckoned + "; plates open");
+            return cell(label, SheetWords.BLANK, basis + "; plates open");
         }
         return cell(
                 label,
                 window.isEmpty()
                         ? "none serves all"
                         : SheetWords.inWc(window.lowest()) + " to " + SheetWords.inWc(window.highest()),
-                reckoned + (window.complete() ? "" : "; plates open"));
+                basis + (window.complete() ? "" : "; plates open"));
     }
 
     private Element fill() {

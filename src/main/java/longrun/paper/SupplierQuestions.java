@@ -65,7 +65,7 @@ final class SupplierQuestions {
             SettingWindow window =
                     review.pressures().window(review.pressures().regulators().indexOf(p));
             said.add(SheetWords.shortened(SheetWords.regulator(p.regulator()), 24) + ": " + window(window)
-                    + "; reckoned with " + SheetWords.set(p.setting()));
+                    + "; worked out with " + SheetWords.set(p.setting()));
         }
         int more = last.size() - said.size();
         return String.join("; ", said) + (more > 0 ? "; " + more + " more below" : "");
@@ -140,7 +140,7 @@ final class SupplierQuestions {
                 .map(d -> Show.plain(d) + " days from call to truck")
                 .orElse("days from call to truck not entered");
         int closed = site.map(s -> s.unreachable().size()).orElse(0);
-        return "Reckoned with " + lead + " and "
+        return "Worked out with " + lead + " and "
                 + (closed == 0
                         ? "no spell without a truck"
                         : closed == 1 ? "one spell without a truck" : closed + " spells without a truck")

@@ -46,7 +46,7 @@ public final class MissingEntries {
                                 Citation.fuelGasCode("402.2"))
                         .required("a written reason, which is printed, or no share")
                         .remedy("write the reason, or leave the share out")
-                        .at("/diversity/reason")));
+                        .atEntry("/diversity/reason")));
         return out;
     }
 
@@ -58,28 +58,28 @@ public final class MissingEntries {
                     .required("the pressure it is set to, such as 11 in w.c. or 10 psi")
                     .remedy("read it off the regulator's tag")
                     .ask(AskWhom.SUPPLIER, "What outlet pressure is regulator " + r.id() + " set to?")
-                    .at(at + "/outlet"));
+                    .atEntry(at + "/outlet"));
         }
         if (!r.allowedDrop().isKnown()) {
             out.add(question(r.id(), "the pressure drop its pipe is allowed is not entered")
                     .required("0.5 in w.c. after an 11 in w.c. regulator, 1 psi in a 2 psi or 10 psi line")
                     .remedy("enter the drop of the table that is to be used")
                     .ask(AskWhom.FITTER, "Which pressure drop is the pipe after " + r.id() + " sized for?")
-                    .at(at + "/allowedDrop"));
+                    .atEntry(at + "/allowedDrop"));
         }
         if (!r.fedBy().isKnown()) {
             out.add(question(r.id(), "what feeds the regulator is not entered")
                     .required("a section, or the tank")
                     .remedy("name the section that feeds it, or the tank")
                     .ask(AskWhom.OWNER, "What feeds regulator " + r.id() + ": a section, or the tank?")
-                    .at(at + "/fedBy"));
+                    .atEntry(at + "/fedBy"));
         }
         if (piping.stages().get(i).sections().isEmpty()) {
             out.add(question(r.id(), "no section leaves the regulator, so its load is not known")
                     .required("at least one section from it")
                     .remedy("enter the pipe that leaves it")
                     .ask(AskWhom.OWNER, "Which pipe leaves regulator " + r.id() + "?")
-                    .at("/sections"));
+                    .atEntry("/sections"));
         }
     }
 
@@ -94,27 +94,27 @@ public final class MissingEntries {
                     .required("a regulator or a section")
                     .remedy("name what it leaves")
                     .ask(AskWhom.OWNER, "What does section " + s.id() + " leave: a regulator, or another section?")
-                    .at(at + "/from"));
+                    .atEntry(at + "/from"));
         }
         if (!s.material().isKnown()) {
             out.add(question(s.id(), "the material is not entered")
                     .required("steel, copper, CSST, or polyethylene pipe or tubing")
                     .remedy("enter the material")
                     .ask(AskWhom.FITTER, "What is section " + s.id() + " made of?")
-                    .at(at + "/material"));
+                    .atEntry(at + "/material"));
         }
         if (piping.measured(i).isEmpty()) {
             out.add(question(s.id(), "the length is not entered")
                     .required("its legs, such as up 4 ft, north 12 ft")
                     .remedy("pace it and enter the legs")
                     .ask(AskWhom.OWNER, "How long is section " + s.id() + ", leg by leg?")
-                    .at(at + "/legs"));
+                    .atEntry(at + "/legs"));
         } else if (piping.measured(i).get().equals(Length.ZERO)) {
             out.add(question(s.id(), "the length is 0 ft, and no pipe is that short")
                     .required("the length as it is measured")
                     .remedy("pace it and enter what you measure; every foot counts in the longest run")
                     .ask(AskWhom.FITTER, "How long is section " + s.id() + "?")
-                    .at(at + "/legs"));
+                    .atEntry(at + "/legs"));
         }
         boolean end = piping.findOutlet(i)
                 .filter(o -> o.kind() == Outlet.Kind.CAPPED || o.kind() == Outlet.Kind.OPEN)
@@ -124,7 +124,7 @@ public final class MissingEntries {
                     .required("what it feeds, or the reserve of a future appliance, or none")
                     .remedy("let it feed an appliance, or enter a reserve in Btu/h or none")
                     .ask(AskWhom.OWNER, "What will section " + s.id() + " feed?")
-                    .at(at + "/reserve"));
+                    .atEntry(at + "/reserve"));
         }
     }
 
@@ -146,7 +146,7 @@ public final class MissingEntries {
                 .required("a look at the pipe, or what is there instead")
                 .remedy("look at " + who + ", put right what differs and mark " + (one ? "it" : "each") + " as seen")
                 .ask(AskWhom.FITTER, "Are material, place and length of " + who + " as entered?")
-                .at("/sections/" + all.get(0) + "/assumed"));
+                .atEntry("/sections/" + all.get(0) + "/assumed"));
     }
 
     private static String sections(List<String> ids) {
@@ -159,7 +159,7 @@ public final class MissingEntries {
                     .required("INPUT of the rating plate, propane line, in Btu/h")
                     .remedy("read the rating plate")
                     .ask(AskWhom.RATING_PLATE, "What INPUT, Btu/h, does the plate of " + called + " give for propane?")
-                    .at(at + "/input"));
+                    .atEntry(at + "/input"));
         }
         if (!a.fedBy().isKnown()) {
             out.add(question(
@@ -169,7 +169,7 @@ public final class MissingEntries {
                     .required("the section that feeds it")
                     .remedy("name the section that ends at it")
                     .ask(AskWhom.OWNER, "Which section feeds " + called + "?")
-                    .at(at + "/fedBy"));
+                    .atEntry(at + "/fedBy"));
         }
     }
 

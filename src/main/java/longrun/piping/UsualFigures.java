@@ -97,7 +97,7 @@ public final class UsualFigures {
                     .required("the figure as it is")
                     .remedy("look for a key too many; where the figure is right, leave it")
                     .ask(AskWhom.OWNER, "Is it really " + said + "? Usual is " + range + ".")
-                    .at(field));
+                    .atEntry(field));
         });
     }
 

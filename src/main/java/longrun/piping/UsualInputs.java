@@ -90,7 +90,7 @@ public final class UsualInputs {
                 .required("the INPUT of the rating plate, propane line, as it stands there")
                 .remedy("look whether the figure is meant in thousands; where it is right, leave it")
                 .ask(AskWhom.RATING_PLATE, "Is the INPUT of " + called + " " + input + " or " + meant + "?")
-                .at(field);
+                .atEntry(field);
     }
 
     private static Finding question(Appliance a, String called, Range usual, String field) {
@@ -111,7 +111,7 @@ public final class UsualInputs {
                 .ask(
                         AskWhom.RATING_PLATE,
                         "Is the INPUT of " + called + " really " + input + "? Of its kind most have " + range + ".")
-                .at(field);
+                .atEntry(field);
     }
 
     private static Map<ApplianceKind, Range> ranges() {

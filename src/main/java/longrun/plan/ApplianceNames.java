@@ -8,24 +8,25 @@ import java.util.Set;
 import longrun.plan.choice.ApplianceKind;
 
 /**
- * What the appliances of one plan are called: each by the name a person gave it, else by its kind, else by its id. Two
- * that would be called alike have their ids behind, so that a sentence about one is never read of the other.
+ * The names of the appliances of one plan: the name a person gave it, else its kind, else its id. Two that would have the
+ * same name are followed by their ids, so that a sentence about one is never read as about the other.
  */
 public final class ApplianceNames {
 
-    /** What it would be called is written the same, but for capitals, at more than one. */
+    /** Names, in small letters, that more than one appliance would have. */
     private final Set<String> alike;
 
     /**
-     * What an appliance is told by.
+     * What an appliance is named by.
      *
-     * @param name as typed; blank where none is
-     * @param kind empty where it is not entered
+     * @param name its name as typed; blank where none is
+     * @param kind its kind; empty where it is not entered
      */
-    public record Told(String id, String name, Optional<ApplianceKind> kind) {
+    public record Identity(String id, String name, Optional<ApplianceKind> kind) {
 
-        static Told of(Appliance a) {
-            return new Told(a.id(), a.name().findValue().orElse(""), a.kind().findValue());
+        static Identity of(Appliance a) {
+            return new Identity(
+                    a.id(), a.name().findValue().orElse(""), a.kind().findValue());
         }
 
         /** Whether a person gave it a name. */
@@ -51,13 +52,13 @@ public final class ApplianceNames {
     }
 
     public static ApplianceNames of(Plan plan) {
-        return of(plan.appliances().stream().map(Told::of).toList());
+        return of(plan.appliances().stream().map(Identity::of).toList());
     }
 
-    public static ApplianceNames of(Collection<Told> appliances) {
+    public static ApplianceNames of(Collection<Identity> appliances) {
         Set<String> once = new HashSet<>();
         Set<String> alike = new HashSet<>();
-        for (Told each : appliances) {
+        for (Identity each : appliances) {
             if (!once.add(each.key())) {
                 alike.add(each.key());
             }
@@ -66,22 +67,22 @@ public final class ApplianceNames {
     }
 
     /** Its name without an article, such as {@code furnace} or, of two, {@code furnace attic}. */
-    public String name(Told appliance) {
+    public String name(Identity appliance) {
         String alone = appliance.alone();
         return alike.contains(appliance.key()) ? alone + " " + appliance.id() : alone;
     }
 
-    /** Whether another would be called the same. */
+    /** Whether another appliance would have the same name. */
     public boolean isAlike(Appliance appliance) {
-        return alike.contains(Told.of(appliance).key());
+        return alike.contains(Identity.of(appliance).key());
     }
 
-    /** As {@link #name(Told)}. */
+    /** As {@link #name(Identity)}. */
     public String name(Appliance appliance) {
-        return name(Told.of(appliance));
+        return name(Identity.of(appliance));
     }
 
-    /** What it is called within a sentence, such as {@code the furnace}. */
+    /** Its name within a sentence, such as {@code the furnace}. */
     public String called(Appliance appliance) {
         return "the " + name(appliance);
     }

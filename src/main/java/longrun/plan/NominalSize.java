@@ -50,7 +50,7 @@ public final class NominalSize {
         }
         String shown = written.strip();
         throw new NotAQuantity("\"" + (shown.length() <= 40 ? shown : shown.substring(0, 40) + "...")
-                + "\" is no size of a valve or connector: write one of " + String.join(", ", NAMES) + " in.");
+                + "\" is not a size of a valve or connector: write one of " + String.join(", ", NAMES) + " in.");
     }
 
     /** What a person typed, put as a size is named; as typed where it is none. */

@@ -85,7 +85,7 @@ public final class SizeNames {
         if (own.contains(plain)) {
             return plain;
         }
-        throw new NotAQuantity("\"" + shortened(text) + "\" is no size of " + material.label() + ": write one of "
+        throw new NotAQuantity("\"" + shortened(text) + "\" is not a size of " + material.label() + ": write one of "
                 + String.join(", ", standard(material)));
     }
 
@@ -108,7 +108,7 @@ public final class SizeNames {
             throw new NotAQuantity("\"" + shortened(text) + "\" is named two ways in copper: write \"" + shortened(bare)
                     + " nominal\" or \"" + shortened(bare) + " OD\"");
         }
-        throw new NotAQuantity("\"" + shortened(text) + "\" is no copper size: write one of "
+        throw new NotAQuantity("\"" + shortened(text) + "\" is not a copper size: write one of "
                 + String.join(" nominal, ", COPPER_OD.keySet()) + " nominal, or an OD of "
                 + String.join(", ", COPPER_OD.values()));
     }

@@ -84,11 +84,12 @@ public final class InletPressureHigh {
                         + (assumed ? " (default, its own figure is not entered)" : ""))
                 .required("no more than " + Words.inWc(greatest) + " at the inlet, the label's greatest"
                         + InletPressureLow.settings(id, window))
-                .remedy(InletPressureLow.remedy(id, window, "a regulator that locks up lower"))
+                .remedy(InletPressureLow.remedy(
+                        pressures.sizing().piping(), id, window, "a regulator that locks up lower"))
                 .ask(
                         AskWhom.SUPPLIER,
                         assumed ? Optional.of("At what pressure does " + id + " lock up?") : Optional.empty())
-                .at("/regulators/" + outlet.regulator() + "/outlet");
+                .atEntry("/regulators/" + outlet.regulator() + "/outlet");
     }
 
     private static Finding asksLabel(Appliance appliance, int a, String called, String found) {
@@ -103,6 +104,6 @@ public final class InletPressureHigh {
                 .ask(
                         AskWhom.RATING_PLATE,
                         "What greatest inlet pressure for propane stands on the rating plate of " + called + "?")
-                .at("/appliances/" + a + "/maxInlet");
+                .atEntry("/appliances/" + a + "/maxInlet");
     }
 }

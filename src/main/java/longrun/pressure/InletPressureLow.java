@@ -90,7 +90,7 @@ public final class InletPressureLow {
                         new Citation(REFERENCE, EDITION, assumed ? Confidence.MEMORY : Confidence.PRINT))
                 .foundNaming(found)
                 .required(required)
-                .remedy(remedy(id, window, "larger pipe, a larger connector or a regulator that falls less"))
+                .remedy(remedy(piping, id, window, "larger pipe, a larger connector or a regulator that falls less"))
                 .ask(
                         AskWhom.SUPPLIER,
                         assumed
@@ -98,7 +98,7 @@ public final class InletPressureLow {
                                         "How far does " + id + " fall at its load, and what does the connector to "
                                                 + piping.names().called(appliance) + " carry?")
                                 : Optional.empty())
-                .at("/regulators/" + outlet.regulator() + "/outlet");
+                .atEntry("/regulators/" + outlet.regulator() + "/outlet");
     }
 
     private static String source(Droop droop) {
@@ -125,28 +125,28 @@ public final class InletPressureLow {
     }
 
     /**
-     * What mends a setting outside the window; both outlets by name where no setting will do.
+     * The remedy for a setting outside the window; both outlets by name where no setting will do.
      *
-     * @param otherwise what else mends it, as a sentence's second half
+     * @param otherwise what else to use, to follow "use"
      */
-    static String remedy(String regulator, SettingWindow window, String otherwise) {
+    static String remedy(Piping piping, String regulator, SettingWindow window, String otherwise) {
         if (window.isEmpty()) {
-            String low = window.lowestFor().orElseThrow();
-            String high = window.highestFor().orElseThrow();
+            String low = Words.called(piping, window.lowestFor().orElseThrow());
+            String high = Words.called(piping, window.highestFor().orElseThrow());
             String least = Words.inWc(window.lowest().orElseThrow());
             String most = Words.inWc(window.highest().orElseThrow());
             return low.equals(high)
-                    ? "No setting of " + regulator + " suits " + low + ": it asks for no less than " + least
-                            + " and no more than " + most + " at once. Larger pipe or a regulator that falls and"
-                            + " locks up by less mends it"
-                    : "No setting of " + regulator + " serves both: " + low + " asks for no less than " + least + ", "
-                            + high + " for no more than " + most + " at once. Larger pipe, a regulator that falls less,"
-                            + " or a line regulator for one of them mends it";
+                    ? "No setting of " + regulator + " suits " + low + ", which needs no less than " + least
+                            + " and no more than " + most + " at once. Use larger pipe, or a regulator that falls and"
+                            + " locks up by less"
+                    : "No setting of " + regulator + " serves both: " + low + " needs no less than " + least + ", "
+                            + high + " no more than " + most + ". Use larger pipe, a regulator that falls less,"
+                            + " or a line regulator for one of them";
         }
         String bounds = bounds(window);
         return bounds.isEmpty()
-                ? "Mended by " + otherwise + "."
-                : "Have the fitter set " + regulator + " to " + bounds + "; also mended by " + otherwise + ".";
+                ? "Use " + otherwise + "."
+                : "Have the fitter set " + regulator + " to " + bounds + ", or use " + otherwise + ".";
     }
 
     private Finding notReached(Appliance appliance, OutletPressure outlet) {
@@ -171,7 +171,7 @@ public final class InletPressureLow {
                 .required(needed)
                 .remedy("Set " + pressures.regulator(feeder).regulator().id()
                         + " higher or use larger pipe between it and " + id + ".")
-                .at("/regulators/" + feeder + "/outlet");
+                .atEntry("/regulators/" + feeder + "/outlet");
     }
 
     /** The first regulator on the way from the tank that is not reached. */
@@ -195,7 +195,7 @@ public final class InletPressureLow {
                         AskWhom.RATING_PLATE,
                         "What least inlet pressure for propane stands on the rating plate of "
                                 + piping.names().called(appliance) + "?")
-                .at("/appliances/" + a + "/minInlet");
+                .atEntry("/appliances/" + a + "/minInlet");
     }
 
     /** A section that has a size and a load, but more load than its table's first row, tells no drop. */
@@ -217,7 +217,7 @@ public final class InletPressureLow {
                                 + piping.section(s).id())
                         .remedy("Use a larger size in section "
                                 + piping.section(s).id() + ".")
-                        .at("/sections/" + s + "/installedSize"));
+                        .atEntry("/sections/" + s + "/installedSize"));
             }
         }
         return Optional.empty();
@@ -236,6 +236,6 @@ public final class InletPressureLow {
                 .required("the least inlet pressure of its maker")
                 .remedy("Enter the least inlet pressure from its maker's sheet.")
                 .ask(AskWhom.SUPPLIER, "What inlet pressure does regulator " + id + " need at its load?")
-                .at("/regulators/" + r + "/minInlet"));
+                .atEntry("/regulators/" + r + "/minInlet"));
     }
 }

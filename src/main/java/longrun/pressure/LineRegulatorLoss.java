@@ -41,13 +41,13 @@ public final class LineRegulatorLoss {
             boolean onTwoPsi = feeder >= 0
                     && piping.stages().get(feeder).regulator().outlet().is(p -> p.fits(TWO_PSI));
             if (onTwoPsi && stage.regulator().kind().is(RegulatorKind.LINE)) {
-                find(stage).ifPresent(out::add);
+                find(piping, stage).ifPresent(out::add);
             }
         }
         return List.copyOf(out);
     }
 
-    private static Optional<Finding> find(Stage stage) {
+    private static Optional<Finding> find(Piping piping, Stage stage) {
         Regulator regulator = stage.regulator();
         Optional<Pressure> loss = regulator.lossAtLoad().findValue();
         if (loss.isPresent() && Same.atMost(loss.get().inWc(), LIMIT.inWc())) {
@@ -74,14 +74,15 @@ public final class LineRegulatorLoss {
                         AskWhom.SUPPLIER,
                         known
                                 ? Optional.empty()
-                                : Optional.of("What pressure does line regulator " + id + " lose at " + stageLoad(stage)
-                                        + "?"))
-                .at("/regulators/" + stage.regulatorIndex() + "/lossAtLoad"));
+                                : Optional.of("What pressure does line regulator " + id + " lose at "
+                                        + stageLoad(piping, stage) + "?"))
+                .atEntry("/regulators/" + stage.regulatorIndex() + "/lossAtLoad"));
     }
 
-    private static String stageLoad(Stage stage) {
+    private static String stageLoad(Piping piping, Stage stage) {
         return stage.outlets().size() == 1
-                ? "the full input of " + stage.outlets().get(0).id()
+                ? "the full input of "
+                        + Words.called(piping, stage.outlets().get(0).id())
                 : "the full input of everything behind it";
     }
 }

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Optional;
 import longrun.capacity.FlowEquation;
+import longrun.piping.Piping;
 import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 import longrun.quantity.Pressure;
@@ -31,6 +32,15 @@ final class Words {
 
     static String btuh(HeatRate rate) {
         return String.format(Locale.ROOT, "%,.0f Btu/h", rate.btuh());
+    }
+
+    /** An appliance by its name, or a regulator, within a sentence. */
+    static String called(Piping piping, String id) {
+        return piping.plan().appliances().stream()
+                .filter(a -> a.id().equals(id))
+                .findFirst()
+                .map(piping.names()::called)
+                .orElse("regulator " + id);
     }
 
     static String feet(Length length) {

@@ -178,13 +178,13 @@ public final class Measure<Q extends Quantity> {
         }
         Matcher shape = SHAPE.matcher(text);
         if (!shape.matches() || shape.group(2).isBlank()) {
-            throw new NotAQuantity("\"" + NumberText.shortened(text) + "\" is no " + name + ": write " + example());
+            throw new NotAQuantity("\"" + NumberText.shortened(text) + "\" is not " + withArticle() + ": write " + example());
         }
         Unit unit = unit(shape.group(3), shape.group(2).strip());
         double number = NumberText.read(shape.group(2));
         boolean negative = !shape.group(1).isEmpty();
         if (negative && least == 0) {
-            throw new NotAQuantity("\"" + text + "\" is below zero: write a " + name + " of 0 or more");
+            throw new NotAQuantity("\"" + text + "\" is below zero: write " + withArticle() + " of 0 or more");
         }
         return bounded(unit.toCanonical(negative ? -number : number), text);
     }
@@ -231,7 +231,11 @@ public final class Measure<Q extends Quantity> {
                     + " by others: write the whole number, such as " + number + ",000 " + unit + " or " + number
                     + ",000,000 " + unit;
         }
-        return "\"" + NumberText.shortened(written) + "\" is no unit of " + name + ": write one of " + unitNames();
+        return "\"" + NumberText.shortened(written) + "\" is not a unit of " + name + ": write one of " + unitNames();
+    }
+
+    private String withArticle() {
+        return ("aeiou".indexOf(name.charAt(0)) < 0 ? "a " : "an ") + name;
     }
 
     private String unitNames() {

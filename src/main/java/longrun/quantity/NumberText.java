@@ -60,7 +60,7 @@ public final class NumberText {
         if (t.isEmpty()) {
             return "there is no number: write digits, such as 12 or 12.5";
         }
-        return "\"" + shortened(t) + "\" is no number: write digits, such as 12, 12.5, 1,250 or 1-1/2";
+        return "\"" + shortened(t) + "\" is not a number: write digits, such as 12, 12.5, 1,250 or 1-1/2";
     }
 
     static String shortened(String text) {

@@ -72,7 +72,7 @@ public final class AssumedParts {
                         AskWhom.FITTER,
                         "Are these the parts fitted at " + piping.names().called(appliance)
                                 + ", in order from the pipe: " + row + "?")
-                .at("/appliances/" + index + "/connection/" + first + "/seen");
+                .atEntry("/appliances/" + index + "/connection/" + first + "/seen");
     }
 
     /** What is counted for the parts that nobody has entered or seen, with both lengths where it changes one. */
@@ -99,7 +99,7 @@ public final class AssumedParts {
                         "Which parts are fitted at " + piping.names().called(appliance)
                                 + ", in order from the pipe to the appliance:"
                                 + " shutoff, sediment trap, union, connector?")
-                .at("/appliances/" + index + "/connection");
+                .atEntry("/appliances/" + index + "/connection");
     }
 
     /** "a shutoff is", "a shutoff and a sediment trap are". */

@@ -80,7 +80,7 @@ public final class SizingFindings {
                         + Show.btuh(size.load().orElseThrow()))
                 .required(needed)
                 .remedy(installed ? "lay a larger pipe, or feed less from it" : "choose " + needed)
-                .at("/sections/" + i + (installed ? "/installedSize" : "/chosenSize")));
+                .atEntry("/sections/" + i + (installed ? "/installedSize" : "/chosenSize")));
     }
 
     private void noSize(int i, SectionSize size) {
@@ -135,7 +135,7 @@ public final class SizingFindings {
                 yield at + "/table";
             }
         };
-        out.add(f.at(field));
+        out.add(f.atEntry(field));
     }
 
     private String stagePressures(int i) {
@@ -160,7 +160,7 @@ public final class SizingFindings {
                         AskWhom.FITTER,
                         "What does your table give for " + shown(size) + " at "
                                 + Show.rowFeet(size.rowRun().orElseThrow()) + "?")
-                .at("/sections/" + i + "/table"));
+                .atEntry("/sections/" + i + "/table"));
     }
 
     private void undirected(int i) {
@@ -177,7 +177,7 @@ public final class SizingFindings {
                         + " of it turn is not described; a fifth of that is added for turns")
                 .required("the way each leg goes, or the fittings on it")
                 .remedy("enter legs with directions, such as up 4 ft, north 12 ft, or list the fittings")
-                .at("/sections/" + i + "/legs"));
+                .atEntry("/sections/" + i + "/legs"));
     }
 
     private void csstSeries() {
@@ -190,7 +190,7 @@ public final class SizingFindings {
                     .required("the EHD sizes of the brand that is used")
                     .remedy("name the sizes that can be had, or load the maker's table")
                     .ask(AskWhom.SUPPLIER, "Which brand of CSST, and which EHD sizes does it come in?")
-                    .at("/availableSizes/csst"));
+                    .atEntry("/availableSizes/csst"));
         }
     }
 

@@ -25,7 +25,7 @@ import longrun.quantity.Volume;
  * @param cylinder whether it is filled and gauged by weight
  * @param count how many like it stand on one manifold
  * @param capacityGal gallons one of them holds brim full (a cylinder: when full by weight)
- * @param body what vapour is reckoned with, where that can be told
+ * @param body the body from which vapour is worked out; empty where it is not known
  * @param bodyFrom the figures the body was made from
  * @param bodyMissing what is lacking to tell the body
  */
@@ -40,7 +40,7 @@ record Container(
         List<Figure> bodyFrom,
         List<Missing> bodyMissing) {
 
-    /** Pounds of propane in a gallon as cylinders are reckoned (secondary). */
+    /** Pounds of propane in a gallon, as used for cylinders (secondary). */
     static final double CYLINDER_LB_PER_GAL = 4.24;
     /** Cover over a buried tank where no depth is entered, ft. */
     private static final double COVER_FT = 1;
@@ -248,6 +248,6 @@ record Container(
                         field,
                         "in",
                         List.of(new Missing(
-                                at + "/" + field, field + " of the tank: its capacity is no standard size"))));
+                                at + "/" + field, field + " of the tank: its capacity is not a standard size"))));
     }
 }

@@ -15,7 +15,7 @@ import longrun.plan.choice.Named;
  *     ground about it; unknown where it is held without end
  * @param withoutEnd whether it is held as long as there is liquid
  * @param mean whether it goes on all day
- * @param takes what a mean reckons with, in words
+ * @param takes what a mean takes into account, in words
  */
 public record Demand(
         String name,

@@ -9,6 +9,7 @@ import java.util.function.DoubleFunction;
 import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.plan.Appliance;
+import longrun.plan.ApplianceNames;
 import longrun.plan.Plan;
 import longrun.plan.Use;
 import longrun.quantity.HeatRate;
@@ -54,14 +55,15 @@ record Demands(Plan plan, Figure capacity, Figure planned, DoubleFunction<Hold> 
     }
 
     private List<Figure> inputs() {
+        ApplianceNames names = ApplianceNames.of(plan);
         List<Figure> all = new ArrayList<>();
         for (int i = 0; i < plan.appliances().size(); i++) {
-            all.add(input(i));
+            all.add(input(i, names));
         }
         return all;
     }
 
-    private Figure input(int i) {
+    private Figure input(int i, ApplianceNames names) {
         Appliance a = plan.appliances().get(i);
         return Figure.entered(
                 "input of " + a.id(),
@@ -69,7 +71,7 @@ record Demands(Plan plan, Figure capacity, Figure planned, DoubleFunction<Hold> 
                 HeatRate::btuh,
                 "Btu/h",
                 "/appliances/" + i + "/input",
-                "INPUT on the rating plate of " + a.id() + ", propane line");
+                "INPUT on the rating plate of " + names.called(a) + ", propane line");
     }
 
     private static Figure firing(

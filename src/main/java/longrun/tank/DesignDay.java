@@ -28,7 +28,7 @@ public final class DesignDay {
                         "heating value", BTU_PER_GAL, "Btu/gal", "handbook set, none entered", Confidence.SECONDARY));
     }
 
-    /** What the mean reckons with: the gains the balance point stands for, and hot water without its storage. */
+    /** What the mean takes into account: the gains the balance point stands for, and hot water without its storage. */
     public static List<String> takes(Plan plan) {
         List<String> out = new ArrayList<>();
         for (SpaceHeating h : SpaceHeating.of(plan)) {

@@ -72,7 +72,7 @@ record HoldTime(TankVapour vapour, Figure heatingValue) {
         return tank.body().orElseThrow().sourceF(vapour.air().number());
     }
 
-    /** Of the liquid's own weight and the gallons the year is reckoned in, the lesser: the shorter time. */
+    /** Of the liquid's own weight and the gallons in which the year is counted, the lesser: the shorter time. */
     private double pounds(double liquidF) {
         double perGal = Math.min(Propane.density(liquidF), heatingValue.number() / Propane.BTU_PER_LB);
         double sum = 0;

@@ -117,7 +117,7 @@ public final class TankFindings {
                 .remedy(
                         "Bury the tank, or ask the supplier for a vaporiser; check the winter design temperature entered.")
                 .ask(AskWhom.SUPPLIER, "What does the supplier set where it gets this cold?")
-                .at("/site/winterDesignTemp");
+                .atEntry("/site/winterDesignTemp");
     }
 
     private static String elevation(Plan plan) {
@@ -155,7 +155,7 @@ public final class TankFindings {
                         AskWhom.SUPPLIER,
                         "How much vapour does the supplier count on from this tank at the refill gauge at the winter"
                                 + " design temperature?")
-                .at(at(plan));
+                .atEntry(at(plan));
     }
 
     private static String at(Plan plan) {
@@ -190,7 +190,7 @@ public final class TankFindings {
                 .required(first.words())
                 .remedy("Enter " + first.called() + ".")
                 .ask(whom, first.question())
-                .at(first.field());
+                .atEntry(first.field());
     }
 
     private static boolean buried(Plan plan) {
@@ -214,6 +214,6 @@ public final class TankFindings {
                 .ask(
                         AskWhom.SUPPLIER,
                         "How much vapour does the supplier count on from this buried tank at the refill gauge?")
-                .at(at(plan));
+                .atEntry(at(plan));
     }
 }

@@ -35,9 +35,9 @@ record TankVapour(List<Container> tanks, List<Figure> gauge, Figure air, TankPre
         return sum(name, pressures.kept(), pressures.keptF(), true).named(name);
     }
 
-    /** By our own reckoning, also where a supplier's figure overrules it. */
+    /** As worked out from the tank, also where a supplier's figure overrules it. */
     Figure own() {
-        return sum("vapour by our own reckoning", pressures.least(), pressures.leastF(), false);
+        return sum("vapour as worked out", pressures.least(), pressures.leastF(), false);
     }
 
     /** Whether the suppliers' figures alone decide. */
@@ -118,7 +118,7 @@ record TankVapour(List<Container> tanks, List<Figure> gauge, Figure air, TankPre
                 : body instanceof Vaporiser.Standing ? STANDING : body instanceof Vaporiser.Buried ? BURIED : CYLINDER;
     }
 
-    /** Our own reckoning from cold to warm, a supplier's figure taken as it stands beside others; empty where unknown. */
+    /** As worked out from cold to warm, a supplier's figure taken as it stands beside others; empty where unknown. */
     List<TankReport.CurvePoint> curve() {
         boolean known = !tanks.isEmpty()
                 && tanks.stream()

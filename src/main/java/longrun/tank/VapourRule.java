@@ -12,7 +12,7 @@ import longrun.origin.DataRow;
  */
 public final class VapourRule {
 
-    /** Temperature of the liquid the rule reckons with, degF, and the air at which it gives nothing. */
+    /** Temperature of the liquid that the rule assumes, degF, and the air at which it gives nothing. */
     public static final double LIQUID_F = -20;
     /** The least tank pressure where none is entered, psig: liquid at -20 degF, the rule's own basis. */
     public static final double LEAST_PSIG = 10.7;

@@ -13,11 +13,13 @@ public final class Sentence {
     private static final Map<Pattern, String> UNITS = Map.of(
             Pattern.compile("(?<=[0-9]) ?degF\\b"), " \u00B0F",
             Pattern.compile("\\bdegF\\b"), "\u00B0F",
+            Pattern.compile("(?<=[0-9]) ?degC\\b"), " \u00B0C",
+            Pattern.compile("\\bdegC\\b"), "\u00B0C",
             Pattern.compile("(?<=[0-9]) in2\\b"), " sq in.",
             Pattern.compile("\\bin w\\.c\\."), "in. w.c.",
             Pattern.compile("\\bft3\\b"), "cu ft");
 
-    /** Thousands that stand together, with a unit behind them, in groups: "1450 ft" is said "1,450 ft". */
+    /** Matches thousands without a comma before a unit: "1450 ft" becomes "1,450 ft". */
     private static final Pattern TOGETHER =
             Pattern.compile("(?<![0-9.,/\\-])([0-9]{1,3})([0-9]{3})(?= (?:Btu|kWh|ft|in\\.|gal|lb|psi|cu|sq|\u00B0F))");
 

@@ -53,9 +53,9 @@ class OwnTableTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "length_ft,13,18;10,49,x|own sheet:2:3: 'x' is no positive number, write",
-                "length_ft,13,18;10,0,129|own sheet:2:2: '0' is no positive number, write",
-                "length_ft,13,18;10,-4,129|own sheet:2:2: '-4' is no positive number, write",
+                "length_ft,13,18;10,49,x|own sheet:2:3: 'x' is not a positive number, write",
+                "length_ft,13,18;10,0,129|own sheet:2:2: '0' is not a positive number, write",
+                "length_ft,13,18;10,-4,129|own sheet:2:2: '-4' is not a positive number, write",
                 "length_ft,13,18;10,49,129;20,50,91|own sheet:3:2: the capacity rises with length, write",
                 "length_ft,13,18;10,49,48|own sheet:2:3: the capacity falls with size, write",
                 "length_ft,13,18;10,49|own sheet:2:3: 2 values, write 3",
@@ -63,7 +63,7 @@ class OwnTableTest {
                 "length_ft,13,18;20,49,129;10,34,91|own sheet:3:1: the length does not rise, write",
                 "feet,13,18;10,49,129|own sheet:1:1: the first column is 'feet', write for example length_ft,13,18",
                 "length_ft,13,13;10,49,129|own sheet:1:3: size 13 stands twice, write",
-                "length_ft,18,13;10,49,129|own sheet:1:3: '13' is no EHD above the one before, write",
+                "length_ft,18,13;10,49,129|own sheet:1:3: '13' is not an EHD above the one before, write",
                 "length_ft,13,;10,49,129|own sheet:1:3: no size, write",
                 "length_ft;10|own sheet:1:2: no sizes, write",
                 "length_ft,13,18|own sheet:2:1: no lengths, write",

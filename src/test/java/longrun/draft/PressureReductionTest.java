@@ -8,7 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import longrun.draft.entry.DraftEdit;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.plan.json.PlanReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -54,7 +54,7 @@ class PressureReductionTest {
         ObjectNode plan = empty();
         cut.into(new DraftEdit(plan));
         assertThat(PlanReader.read(plan).errors()).isEmpty();
-        assertThat(PressureReduction.of(Entered.of(plan))).contains(cut);
+        assertThat(PressureReduction.of(DraftValue.of(plan))).contains(cut);
     }
 
     @Test
@@ -103,7 +103,7 @@ class PressureReductionTest {
     @Test
     void regulatorsOfAnotherArrangementAreLeftAlone() {
         ObjectNode plan = plan("{'regulators':[{'id':'X','kind':'single-stage'}]}");
-        assertThat(PressureReduction.canChoose(Entered.of(plan))).isFalse();
+        assertThat(PressureReduction.canChoose(DraftValue.of(plan))).isFalse();
     }
 
     @Test
@@ -111,9 +111,9 @@ class PressureReductionTest {
         ObjectNode run = plan(
                 "{'format':'longrun-plan/1','regulators':[{'id':'R1','kind':'second-stage','outlet':'11 in w.c.','allowedDrop':'0.5 in w.c.'}],"
                         + "'sections':[{'id':'A','from':'R1','material':'steel','legs':['22 ft']}]}");
-        ObjectNode house = (ObjectNode) RunToHouse.house(Entered.of(run)).node();
+        ObjectNode house = (ObjectNode) RunToHouse.house(DraftValue.of(run)).node();
         assertThat(edges(house)).containsExactly("R1>Y1", "R2>A", "tank>R1", "Y1>R2");
-        assertThat(PressureReduction.of(Entered.of(house))).contains(PressureReduction.WALL);
+        assertThat(PressureReduction.of(DraftValue.of(house))).contains(PressureReduction.WALL);
         assertThat(PlanReader.read(house).errors()).isEmpty();
         assertThat(edges(run)).as("the run itself").containsExactly("R1>A", ">R1");
     }
@@ -124,7 +124,7 @@ class PressureReductionTest {
                 "{'format':'longrun-plan/1','regulators':[{'id':'R1','kind':'two-psi','outlet':'2 psi','allowedDrop':'1 psi'},"
                         + "{'id':'R2','kind':'line','outlet':'11 in w.c.','allowedDrop':'0.5 in w.c.','fedBy':'A'}],"
                         + "'sections':[{'id':'A','from':'R1','material':'steel','legs':['22 ft']},{'id':'B','from':'R2','material':'steel','legs':['9 ft']}]}");
-        ObjectNode house = (ObjectNode) RunToHouse.house(Entered.of(run)).node();
+        ObjectNode house = (ObjectNode) RunToHouse.house(DraftValue.of(run)).node();
         assertThat(edges(house)).containsExactly("R1>Y1", "R2>A", "R3>B", "tank>R1", "Y1>R2", "A>R3");
         assertThat(PlanReader.read(house).errors()).isEmpty();
     }

@@ -2,14 +2,15 @@ package longrun.draft;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import org.junit.jupiter.api.Test;
 
 /** What one step of undo changed is told by its place, its thing and its name. */
 class StepChangesTest {
 
     private static StepChanges step(String before, String after) {
-        return StepChanges.between(Entered.parse(before), Entered.parse(after)).orElseThrow();
+        return StepChanges.between(DraftValue.parse(before), DraftValue.parse(after))
+                .orElseThrow();
     }
 
     @Test
@@ -42,7 +43,7 @@ class StepChangesTest {
 
     @Test
     void nothingIsToldWhereNothingChanged() {
-        Entered same = Entered.parse("{\"name\":\"House\"}");
+        DraftValue same = DraftValue.parse("{\"name\":\"House\"}");
         assertThat(StepChanges.between(same, same)).isEmpty();
     }
 }

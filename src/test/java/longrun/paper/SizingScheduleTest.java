@@ -126,7 +126,7 @@ class SizingScheduleTest {
                                 + " \"legs\": [\"5 ft\"], \"capped\": true, \"reserve\": \"20,000 Btu/h\" }");
         String text = new SizingSchedule(Reviewer.standard().review(Samples.plan(json), ReviewParts.ALL))
                 .elements().stream().map(Element::text).reduce("", (a, b) -> a + " " + b);
-        assertThat(text).contains("print, so far", "It is no size to cut pipe by.");
+        assertThat(text).contains("print, so far", "It is not a size to cut pipe by.");
     }
 
     @Test

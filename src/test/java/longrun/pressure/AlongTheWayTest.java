@@ -135,8 +135,7 @@ class AlongTheWayTest {
         assertThat(p.outlet(0).status()).isEqualTo(InletStatus.LOW);
         assertThat(InletPressureLow.of(p)).first().satisfies(f -> {
             assertThat(f.required()).isEqualTo("some pressure at the inlet; the label's least is not entered");
-            assertThat(f.remedy())
-                    .isEqualTo("Mended by larger pipe, a larger connector or a regulator that falls less.");
+            assertThat(f.remedy()).isEqualTo("Use larger pipe, a larger connector or a regulator that falls less.");
         });
     }
 

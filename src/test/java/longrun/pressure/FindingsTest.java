@@ -50,7 +50,7 @@ class FindingsTest {
         Finding f = only(InletPressureLow.of(pressures(RIGHT.replace("9.5 in w.c.", "11 in w.c."))));
         assertThat(f.remedy())
                 .startsWith(
-                        "No setting of L suits heater: it asks for no less than 12.09 in. w.c. and no more than 11.3"
+                        "No setting of L suits the boiler, which needs no less than 12.09 in. w.c. and no more than 11.3"
                                 + " in. w.c. at once.");
     }
 
@@ -167,7 +167,7 @@ class FindingsTest {
         String house = RIGHT.replace("\"lossAtLoad\":\"0.5 psi\",", "");
         Finding one = only(LineRegulatorLoss.of(pressures(house)));
         assertThat(one.ask().orElseThrow())
-                .isEqualTo("What pressure does line regulator L lose at the full input of heater?");
+                .isEqualTo("What pressure does line regulator L lose at the full input of the boiler?");
         String both = house.replace(
                         "{\"id\":\"B\",",
                         "{\"id\":\"C\",\"from\":\"L\",\"material\":\"steel\",\"legs\":[\"5 ft\"]},{\"id\":\"B\",")

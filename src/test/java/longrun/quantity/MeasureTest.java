@@ -58,8 +58,8 @@ class MeasureTest {
             12 psi        | no unit of length
             -3 ft         | below zero
             1e5 ft        | no unit of length
-            NaN ft        | is no length
-            twelve ft     | is no length
+            NaN ft        | is not a length
+            twelve ft     | is not a length
             5 ft 14 in    | under 12
             5 ft 12 in    | under 12
             long ft       | such as 12 ft
@@ -67,10 +67,10 @@ class MeasureTest {
             1 1/2 ft      | 1-1/2
             1/0 ft        | divides by zero
             12,34 ft      | write 12.34
-            1,23,456 ft   | is no number
-            1.2.3 ft      | is no number
-            ``            | is no length
-            1.234,5 ft    | is no number
+            1,23,456 ft   | is not a number
+            1.2.3 ft      | is not a number
+            ``            | is not a length
+            1.234,5 ft    | is not a number
             """)
     void whatIsNoLengthIsRefusedWithWhatToWrite(String written, String words) {
         assertThatThrownBy(() -> Measure.LENGTH.read(written))
@@ -157,7 +157,7 @@ class MeasureTest {
     @Test
     void whatIsNoNumberIsToldAsItWasWrittenUpToFortySigns() {
         assertThatThrownBy(() -> NumberText.read("")).hasMessageContaining("there is no number");
-        assertThatThrownBy(() -> NumberText.read("1.2.3")).hasMessageContaining("\"1.2.3\" is no number");
+        assertThatThrownBy(() -> NumberText.read("1.2.3")).hasMessageContaining("\"1.2.3\" is not a number");
         assertThat(NumberText.shortened("x".repeat(40))).isEqualTo("x".repeat(40));
         assertThat(NumberText.shortened("x".repeat(41))).isEqualTo("x".repeat(40) + "...");
     }

@@ -23,7 +23,7 @@ class FindingSourceTest {
     void commonPracticeIsHeldFromMemory() {
         Finding f = FindingBuilder.finding(RuleName.ENTRY_MISSING, Severity.NOTE, "plan", Citation.commonPractice())
                 .found("the site is not entered")
-                .at("/site");
+                .atEntry("/site");
         assertThat(f.reference()).isEqualTo("common practice");
         assertThat(f.confidence()).isEqualTo(Confidence.MEMORY);
     }
@@ -32,7 +32,7 @@ class FindingSourceTest {
     void aFindingSaysWhatWasFoundUnderARulesName() {
         FindingBuilder empty =
                 FindingBuilder.finding(RuleName.ENTRY_MISSING, Severity.NOTE, "plan", Citation.commonPractice());
-        assertThatThrownBy(() -> empty.at("/site")).isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> empty.atEntry("/site")).isInstanceOf(IllegalStateException.class);
         assertThatThrownBy(() -> new RuleName("Shutoff present")).isInstanceOf(IllegalArgumentException.class);
     }
 

@@ -59,7 +59,7 @@ class LackingTest {
     @Test
     void aCapacityNoTankIsSoldInAsksForItsMeasures() {
         assertThat(lacking(orchard("\"waterCapacity\": \"500 gal\"", "\"waterCapacity\": \"437 gal\"")))
-                .contains("/tank/diameter: diameter of the tank: its capacity is no standard size");
+                .contains("/tank/diameter: diameter of the tank: its capacity is not a standard size");
     }
 
     @Test

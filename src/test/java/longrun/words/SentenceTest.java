@@ -12,6 +12,7 @@ class SentenceTest {
     @CsvSource({
         "at 8 degF gas stops,At 8 \u00B0F gas stops.",
         "How warm is it kept in degF?,How warm is it kept in \u00B0F?",
+        "write 20 degC or 68 degF,Write 20 \u00B0C or 68 \u00B0F.",
         "an opening of 100 in2,An opening of 100 sq in.",
         "0.5 in w.c. after it,0.5 in. w.c. after it.",
         "50 ft3 of room,50 cu ft of room."

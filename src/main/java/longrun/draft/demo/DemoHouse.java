@@ -3,10 +3,10 @@ package longrun.draft.demo;
 import java.nio.charset.StandardCharsets;
 import longrun.origin.DataFile;
 
-/** The demo house, an invented one with some facts unknown. */
+/** The demo house: invented, with some facts left out. */
 public final class DemoHouse {
 
-    /** Its name; a person who gives it another has made it a house of their own. */
+    /** Its name; with another name it is a house of the person's own. */
     public static final String NAME = "Orchard house";
 
     private DemoHouse() {}

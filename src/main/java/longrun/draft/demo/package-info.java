@@ -1,4 +1,4 @@
-/** The demo house and the walk through it. */
+/** The demo house and the tour of it. */
 @NullMarked
 package longrun.draft.demo;
 

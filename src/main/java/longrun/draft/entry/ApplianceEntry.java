@@ -11,13 +11,13 @@ import longrun.plan.choice.Named;
 import longrun.words.DisplayUnits;
 
 /**
- * How one entry of an appliance is asked: a row of {@code data/words/appliance.csv}.
+ * How one entry of an appliance is asked for, from a row of {@code data/words/appliance.csv}.
  *
- * @param entry its name in a plan
- * @param none the words for a known absence; empty where there can be none
- * @param choices by the text stored; empty where it is no choice of a few
- * @param rule the rule that asks it; blank where it is always asked
- * @param place where that rule looks, below the appliance
+ * @param entry the name of the entry in a plan
+ * @param none the words of the answer that there is none; blank where that cannot be answered
+ * @param choices the words of the choices, by the text stored; none where it is not a choice
+ * @param rule the rule that needs it; blank where it is always asked for
+ * @param place the pointer below the appliance at which that rule looks
  */
 public record ApplianceEntry(
         String entry,
@@ -34,21 +34,21 @@ public record ApplianceEntry(
             .map(ApplianceEntry::of)
             .toList();
 
-    /** Where it stands among the entries of its appliance. */
+    /** The groups of entries of an appliance. */
     public enum Group implements Named {
         /** What it is and where. */
         ABOUT,
-        /** Beside what it is; folded where its kind as a rule has no vent. */
+        /** On its vent; folded where its kind usually has none. */
         VENTED,
         /** On the rating plate. */
         PLATE,
-        /** On the rating plate of few; folded until it is asked. */
+        /** On few rating plates; folded until it is needed. */
         SELDOM,
-        /** Where it stands; shown where its rule can ask it. */
+        /** On its location; shown where its rule may need it. */
         LOCATION
     }
 
-    /** As what it is asked. */
+    /** The kind of field. */
     public enum Asked implements Named {
         KIND,
         SECTION,
@@ -71,7 +71,7 @@ public record ApplianceEntry(
             this.shown = Optional.of(shown);
         }
 
-        /** How it is shown, where it is a quantity. */
+        /** The units in which a quantity is shown; empty for other kinds. */
         public Optional<DisplayUnits<?>> findShown() {
             return shown;
         }
@@ -81,11 +81,11 @@ public record ApplianceEntry(
         Asked asked = row.choice("asked", Asked.class);
         Map<String, String> choices = choices(row);
         if (choices.isEmpty() == (asked == Asked.CHOICE)) {
-            throw row.fault("choices", "a choice has some, and nothing else has");
+            throw row.fault("choices", "a choice must have choices, and nothing else may");
         }
         Group group = row.choice("group", Group.class);
         if (row.text("rule").isEmpty() == (group == Group.LOCATION)) {
-            throw row.fault("rule", "where an appliance stands is asked by a rule, and nothing else is");
+            throw row.fault("rule", "an entry on the location needs its rule, and no other entry has one");
         }
         return new ApplianceEntry(
                 row.text("entry"),
@@ -112,12 +112,12 @@ public record ApplianceEntry(
         return Collections.unmodifiableMap(out);
     }
 
-    /** All of them, a group's in the order in which they are asked. */
+    /** All entries, in the order in which they are asked for. */
     public static List<ApplianceEntry> listAll() {
         return ALL;
     }
 
-    /** Those of a group, in the order in which they are asked. */
+    /** The entries of a group, in the order in which they are asked for. */
     public static List<ApplianceEntry> listAll(Group group) {
         return ALL.stream().filter(e -> e.group == group).toList();
     }

@@ -8,7 +8,7 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.List;
 import longrun.plan.Plan;
 
-/** A plan being changed, entry by entry; what holds an entry is made where it is missing. */
+/** Changes a draft, entry by entry; the objects and lists around an entry are made where they are missing. */
 public final class DraftEdit {
 
     private final ObjectNode root;
@@ -22,33 +22,39 @@ public final class DraftEdit {
         return new DraftEdit(JsonNodeFactory.instance.objectNode().put("format", Plan.FORMAT));
     }
 
-    /** A plan as it is stored; what is none is refused with IllegalArgumentException. */
+    /**
+     * Changes a stored draft.
+     *
+     * @throws IllegalArgumentException where the text is not a JSON object
+     */
     public static DraftEdit stored(String json) {
-        if (Entered.parse(json).node() instanceof ObjectNode plan) {
+        if (DraftValue.parse(json).node() instanceof ObjectNode plan) {
             return new DraftEdit(plan);
         }
         throw new IllegalArgumentException("a stored draft is an object");
     }
 
-    /** What stands at a pointer now. */
-    public Entered at(String pointer) {
-        return Entered.of(root.at(pointer));
+    /** The value at a pointer now. */
+    public DraftValue at(String pointer) {
+        return DraftValue.of(root.at(pointer));
     }
 
-    /** The whole as it stands now. */
-    public Entered whole() {
-        return Entered.of(root);
+    /** The whole draft as it is now. */
+    public DraftValue whole() {
+        return DraftValue.of(root);
     }
 
+    /** Writes a text. */
     public void put(String pointer, String text) {
         DraftTree.put(root, pointer, TextNode.valueOf(text));
     }
 
+    /** Writes a yes or no. */
     public void put(String pointer, boolean yes) {
         DraftTree.put(root, pointer, BooleanNode.valueOf(yes));
     }
 
-    /** Writes a list of texts; an empty one says that there is none. */
+    /** Writes a list of texts; an empty list means that there is none. */
     public void put(String pointer, List<String> texts) {
         ArrayNode list = JsonNodeFactory.instance.arrayNode();
         texts.forEach(list::add);
@@ -60,19 +66,20 @@ public final class DraftEdit {
         DraftTree.put(root, list + "/" + root.at(list).size(), item.node());
     }
 
+    /** Removes an entry, and an object of which it was the last entry. */
     public void remove(String pointer) {
         DraftTree.remove(root, pointer);
     }
 
-    /** Becomes another plan altogether. */
-    public void become(Entered plan) {
+    /** Replaces the whole draft. */
+    public void become(DraftValue plan) {
         root.removeAll();
         if (plan.node().deepCopy() instanceof ObjectNode other) {
             root.setAll(other);
         }
     }
 
-    /** The tree itself, for what lies below the screens. */
+    /** The JSON tree, for code below the screens. */
     public ObjectNode root() {
         return root;
     }

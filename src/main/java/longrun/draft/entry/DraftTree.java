@@ -12,7 +12,7 @@ public final class DraftTree {
 
     private DraftTree() {}
 
-    /** Writes an entry; what holds it is made where it is missing. */
+    /** Writes an entry; the objects and lists around it are made where they are missing. */
     public static void put(ObjectNode root, String pointer, JsonNode value) {
         JsonNode at = root;
         JsonPointer way = JsonPointer.compile(pointer);
@@ -29,7 +29,7 @@ public final class DraftTree {
         set(at, way, value);
     }
 
-    /** Takes an entry away, and the object it was the last entry of. */
+    /** Removes an entry, and an object of which it was the last entry. */
     public static void remove(ObjectNode root, String pointer) {
         remove(root, JsonPointer.compile(pointer));
     }
@@ -66,7 +66,7 @@ public final class DraftTree {
         }
     }
 
-    /** Whether an entry has a place in the draft: the list items it stands in are there. */
+    /** Whether an entry can be in the draft: the list items around it exist. */
     public static boolean holds(ObjectNode draft, String pointer) {
         JsonPointer above = JsonPointer.compile(pointer).head();
         while (above != null && !above.matches()) {
@@ -79,7 +79,7 @@ public final class DraftTree {
     }
 
     /**
-     * The entry a pointer is in, such as may be not known as a whole: one leg of several is no entry, since a run without
+     * The entry that holds a pointer and can be left out as a whole: one leg of several is not an entry, since a run without
      * it would be too short. Empty where the pointer is at an item of a list, or at the plan itself.
      */
     public static Optional<String> entry(ObjectNode draft, String pointer) {

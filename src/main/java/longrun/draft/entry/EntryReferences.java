@@ -9,27 +9,27 @@ import java.util.List;
 import java.util.Set;
 import longrun.words.IsolatedName;
 
-/** The entries that refer to a part which is to be removed; each is removed with it, or its reference is cleared. */
+/** The entries that refer to something that is to be removed. Each is removed with it, or its reference is cleared. */
 public final class EntryReferences {
 
-    /** Where a plan names an appliance; a star is an item of a list, or the one that stands without a list. */
+    /** Where a plan refers to an appliance; a star is an item of a list, or a single item without a list. */
     private static final List<String> APPLIANCES = List.of(
             "use/heating/*/appliance",
             "use/hotWater/onDemand/appliance",
             "use/others/*/appliance",
             "use/occasions/*/firing/*");
 
-    /** Where it names anything at all. */
+    /** Where a plan refers to anything. */
     private static final List<String> ANYTHING = List.of("readings/*/at", "answers/*/at");
 
     private EntryReferences() {}
 
     /**
-     * An entry that names it.
+     * An entry that refers to it.
      *
-     * @param pointer where the name stands; a section, where it is one that feeds nothing else
+     * @param pointer the pointer of the reference; of the sections, where they feed nothing else
      * @param words what it is, in words
-     * @param removedToo whether it usually goes with it
+     * @param removedToo whether it is usually removed with it
      */
     public record Reference(String pointer, String words, boolean removedToo) {
 
@@ -38,8 +38,8 @@ public final class EntryReferences {
         }
     }
 
-    /** What names the appliance at a pointer, the pipe that feeds nothing else last; empty where its id is another's too. */
-    public static List<Reference> appliance(Entered entered, String pointer) {
+    /** The references to the appliance at a pointer, last the pipe that feeds nothing else; none where its id is not unique. */
+    public static List<Reference> appliance(DraftValue entered, String pointer) {
         JsonNode draft = entered.node();
         String id = draft.at(pointer + "/id").asText("");
         if (id.isEmpty() || isTwice(draft.path("appliances"), id)) {
@@ -59,8 +59,8 @@ public final class EntryReferences {
         return out;
     }
 
-    /** What was read or answered at a thing. */
-    public static List<Reference> anything(Entered entered, String id) {
+    /** The readings and answers that refer to an id. */
+    public static List<Reference> anything(DraftValue entered, String id) {
         return anything(entered.node(), id);
     }
 
@@ -75,9 +75,9 @@ public final class EntryReferences {
     }
 
     /**
-     * Takes along what names a thing, or lets go of its name where it is to stay.
+     * Removes the entries that refer to something, or only clears their references where they are to stay.
      *
-     * @param staying the pointers of those that stay, with the name open
+     * @param staying the pointers of the references whose entries stay
      */
     public static void take(DraftEdit edit, List<Reference> mentions, Set<String> staying) {
         take(edit.root(), mentions, staying);
@@ -100,13 +100,13 @@ public final class EntryReferences {
                                 : m.pointer().substring(0, m.pointer().lastIndexOf('/')));
             }
         }
-        // Last, since what was read at the pipe goes with it.
+        // Last, since the readings at the pipe are removed with it.
         mentions.stream()
                 .filter(m -> m.isPipe() && !staying.contains(m.pointer()))
                 .forEach(m -> takePipe(draft, m.pointer()));
     }
 
-    // Where it is named.
+    // Finding the references.
 
     private static List<String> naming(JsonNode draft, String pattern, String id) {
         List<String> out = new ArrayList<>();
@@ -162,16 +162,16 @@ public final class EntryReferences {
             String read = owner(draft, at).path("pressure").asText("");
             return "A gauge reading" + (read.isEmpty() ? "" : " of " + read) + ", under Pipe route";
         }
-        return "An answer to what was found of it";
+        return "An answer to a finding about it";
     }
 
     private static JsonNode owner(JsonNode draft, String at) {
         return draft.at(at.substring(0, at.lastIndexOf('/')));
     }
 
-    // The pipe to it.
+    // The pipe to the appliance.
 
-    /** The sections that feed the appliance and nothing else, the one that ends at it first. */
+    /** The sections that feed the appliance and nothing else, the last before it first. */
     private static List<Integer> drop(JsonNode draft, String pointer) {
         List<Integer> out = new ArrayList<>();
         String end = draft.at(pointer + "/fedBy").asText("");
@@ -210,7 +210,7 @@ public final class EntryReferences {
         return count;
     }
 
-    /** It goes along by itself only where another branch stays: else no pipe would be left after the regulator. */
+    /** It is removed by default only where another branch stays; else no pipe would be left after the regulator. */
     private static Reference pipe(JsonNode draft, List<Integer> drop) {
         JsonNode sections = draft.path("sections");
         List<String> names = new ArrayList<>();
@@ -227,7 +227,7 @@ public final class EntryReferences {
         return new Reference(pointer.toString(), which + " nothing else", branches);
     }
 
-    // How it goes.
+    // Removing.
 
     private static void takePipe(ObjectNode draft, String pointer) {
         String[] indexes = pointer.substring("/sections/".length()).split("/");
@@ -239,7 +239,7 @@ public final class EntryReferences {
         }
     }
 
-    /** It fires with the others no more; an occasion at which nothing is left to fire is none. */
+    /** Removes an appliance from an occasion, and an occasion at which nothing is left to fire. */
     private static void takeFiring(ObjectNode draft, String pointer) {
         DraftTree.remove(draft, pointer);
         String occasion = pointer.substring(0, pointer.indexOf("/firing"));
@@ -248,7 +248,7 @@ public final class EntryReferences {
         }
     }
 
-    /** Takes a room away: an appliance in it stands in no room yet, and where an opening led into it is not known now. */
+    /** Removes a room; the room of its appliances, and where openings into it lead, are then not entered. */
     public static void takeRoom(DraftEdit edit, String at) {
         ObjectNode draft = edit.root();
         String id = draft.at(at + "/id").asText();

@@ -5,13 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import longrun.finding.EntryName;
 
-/** Entries of a plan as short words, such as "same room: yes". */
+/** Entries of a plan in short words, such as "same room: yes". */
 public final class EntryWords {
 
     private EntryWords() {}
 
-    /** Every entry below a place, wherever it stands; a part is told by its kind alone. */
-    public static List<String> listIn(String name, Entered entered) {
+    /** Every entry below a value, at any depth; a part is given by its kind alone. */
+    public static List<String> listIn(String name, DraftValue entered) {
         List<String> all = new ArrayList<>();
         collect(name, entered.node(), all);
         return all;

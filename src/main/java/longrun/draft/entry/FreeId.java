@@ -5,13 +5,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Names for new entries that nothing in the house has yet. */
+/** Ids that nothing in the house has yet, for new items. */
 public final class FreeId {
 
     private FreeId() {}
 
-    /** The word itself, else with the first number that is free: range, range-2. */
-    public static String of(Entered draft, String word) {
+    /** The word itself, else with the first free number: range, range-2. */
+    public static String of(DraftValue draft, String word) {
         return of(draft.node(), word);
     }
 

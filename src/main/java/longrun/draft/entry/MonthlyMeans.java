@@ -8,31 +8,31 @@ import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
 
 /**
- * The climate's twelve monthly means in a draft: the plan's own once each can be read, and beside it until then. What the
- * plan has is what is answered by, so it is shown before what waits.
+ * The twelve monthly mean temperatures of the climate in a draft: in the plan once all can be read, beside it until then.
+ * The review uses those in the plan, so they are shown first.
  */
 public final class MonthlyMeans {
 
-    /** Where the plan has them. */
+    /** Their pointer in a plan. */
     public static final String AT = "/site/monthlyMeanTemp";
 
-    /** Those of a house. */
+    /** The monthly means of a house. */
     public static final MonthlyMeans OF_HOUSE = new MonthlyMeans("/site/monthlyMeanTempBegun");
 
-    /** No month of a place on earth is so warm: a figure above it is a slip, such as a reading in other degrees. */
+    /** Warmer than any month on earth, degrees F; a figure above it is a mistake, such as the wrong unit. Common practice. */
     private static final double WARMEST_F = 130;
 
     private final String begun;
 
-    /** @param begun where unfinished means wait; the plan's reader passes it by */
+    /** @param begun the pointer at which unfinished means are kept; the reader of plans ignores it */
     public MonthlyMeans(String begun) {
         this.begun = begun;
     }
 
     /** Twelve texts, January first; blank where nothing is typed. */
-    public List<String> texts(Entered draft) {
-        Entered full = draft.at(AT);
-        Entered there = full.isList() ? full : draft.at(begun);
+    public List<String> texts(DraftValue draft) {
+        DraftValue full = draft.at(AT);
+        DraftValue there = full.isList() ? full : draft.at(begun);
         List<String> out = new ArrayList<>();
         for (int m = 0; m < 12; m++) {
             out.add(there.get(m).text());
@@ -47,14 +47,14 @@ public final class MonthlyMeans {
                 : OptionalInt.empty();
     }
 
-    /** Writes the mean of one month beside the others. */
+    /** Writes the mean of one month and keeps the others. */
     public void write(DraftEdit draft, int month, String text) {
         List<String> texts = texts(draft.whole());
         texts.set(month, text);
         write(draft, texts);
     }
 
-    /** Writes twelve means: as the plan's where each can be read, else beside them. */
+    /** Writes twelve means: into the plan where all can be read, else beside it. */
     public void write(DraftEdit draft, List<String> texts) {
         boolean none = texts.stream().allMatch(String::isBlank);
         boolean all = texts.stream().allMatch(MonthlyMeans::reads);
@@ -78,7 +78,8 @@ public final class MonthlyMeans {
         }
         try {
             return Measure.TEMPERATURE.read(text).degF() > WARMEST_F
-                    ? Optional.of("no place has a month of " + text + ": write it in \u00b0F, such as 29, or 20 degC")
+                    ? Optional.of("no place has a month as warm as " + text
+                            + ": write it in \u00b0F, such as 29, or as 20 \u00b0C")
                     : Optional.empty();
         } catch (NotAQuantity e) {
             return Optional.of(String.valueOf(e.getMessage()));

@@ -7,15 +7,15 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 
-/** The months in which gas is used for something, as a list of their numbers; no list is the whole year. */
+/** The months of a use, as a list of numbers 1 to 12; no list means the whole year. */
 public final class MonthsOfUse {
 
     private static final String MONTHS = "months";
 
     private MonthsOfUse() {}
 
-    /** Whether a use names a month. */
-    public static boolean has(Entered use, int month) {
+    /** Whether the list of a use has a month. */
+    public static boolean has(DraftValue use, int month) {
         for (JsonNode m : use.node().path(MONTHS)) {
             if (m.asInt() == month) {
                 return true;
@@ -24,7 +24,7 @@ public final class MonthsOfUse {
         return false;
     }
 
-    /** Adds a month to the use at a pointer, or takes it away; with the last the list goes. */
+    /** Adds a month to the use at a pointer, or removes it; with the last month the list is removed. */
     public static void toggle(DraftEdit draft, String at, int month) {
         if (!(draft.root().at(at) instanceof ObjectNode use)) {
             return;

@@ -5,20 +5,21 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** What a new item of a list begins with: texts by their names, in their order. */
+/** The entries with which a new item of a list begins: texts by name, in order. */
 public record NewItem(List<Text> texts) {
 
-    /** An item of which nothing is said yet. */
+    /** An item without entries. */
     public static final NewItem EMPTY = new NewItem(List.of());
 
     /** One of its entries. */
     public record Text(String name, String text) {}
 
+    /** An item with one entry. */
     public static NewItem of(String name, String text) {
         return EMPTY.and(name, text);
     }
 
-    /** The same with one entry more; a blank text adds none. */
+    /** A copy with another entry; a blank text adds none. */
     public NewItem and(String name, String text) {
         return text.isBlank()
                 ? this

@@ -12,23 +12,23 @@ public final class SingleOrList {
 
     private SingleOrList() {}
 
-    /** The pointers of what stands there; the plain one where nothing does. */
-    public static List<String> of(Entered draft, String... pointers) {
+    /** The pointers of the items at some pointers; the first pointer itself where there are none. */
+    public static List<String> of(DraftValue draft, String... pointers) {
         List<String> out = new ArrayList<>();
         for (String pointer : pointers) {
-            Entered there = draft.at(pointer);
+            DraftValue there = draft.at(pointer);
             if (there.isList()) {
                 for (int i = 0; i < there.size(); i++) {
                     out.add(pointer + "/" + i);
                 }
-            } else if (there.isThing()) {
+            } else if (there.isObject()) {
                 out.add(pointer);
             }
         }
         return out.isEmpty() ? List.of(pointers[0]) : List.copyOf(out);
     }
 
-    /** Adds an item where one may be written without a list; the one that stood alone becomes the first of it. */
+    /** Adds an item; a single item without a list becomes the first of the list. */
     public static void addItem(DraftEdit draft, String pointer) {
         JsonNode there = draft.root().at(pointer);
         ArrayNode list = there instanceof ArrayNode all ? all : JsonNodeFactory.instance.arrayNode();
@@ -39,7 +39,7 @@ public final class SingleOrList {
         DraftTree.put(draft.root(), pointer, list);
     }
 
-    /** Adds the tank at an index, one unlike those entered; what stood alone becomes the first of the list of tanks. */
+    /** Adds a different tank at an index; a single tank without a list becomes the first of the list. */
     public static void addTank(DraftEdit draft, int index) {
         ObjectNode d = draft.root();
         ArrayNode all = d.path("tank") instanceof ArrayNode many ? many : d.withArray("tanks");

@@ -2,10 +2,10 @@ package longrun.draft.entry;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 
-/** The valves of the water side as they are usually drawn where a storage and an on-demand heater stand in series. */
+/** The usual valves of the water side with a storage heater and an on-demand heater in series (common practice). */
 public final class UsualValves {
 
-    /** What each is, which way it stands to a heater, and to which. */
+    /** The kind of each, its position relative to a heater, and the heater. */
     private static final String[][] USUAL = {
         {"mixing", "after", "on-demand"},
         {"three-way", "around", "storage"},
@@ -16,7 +16,7 @@ public final class UsualValves {
 
     private UsualValves() {}
 
-    /** Writes them in place of what is entered. */
+    /** Writes them in place of the valves entered. */
     public static void write(DraftEdit draft) {
         ArrayNode list = draft.root().withObject("/use/hotWater").putArray("valves");
         for (String[] v : USUAL) {

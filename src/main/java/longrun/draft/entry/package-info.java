@@ -1,4 +1,4 @@
-/** What a draft holds, entry by entry: read, changed, named, taken away. The one place where screens meet the plan's tree. */
+/** The entries of a draft: read, changed, named and removed. The only room in which screens meet the plan's JSON. */
 @NullMarked
 package longrun.draft.entry;
 

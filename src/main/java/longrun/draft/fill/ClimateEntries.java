@@ -7,7 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import longrun.draft.entry.DraftEdit;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.entry.MonthlyMeans;
 import longrun.fuel.StartingClimate;
 import longrun.quantity.Measure;
@@ -17,7 +17,7 @@ import longrun.words.UnitSystem;
 
 /**
  * The climate in a plan document: twelve monthly means and the winter design temperature. A plan holds all twelve or none;
- * while one cannot be read, what is typed waits beside the plan.
+ * while one cannot be read, what is typed is kept beside the plan.
  */
 public final class ClimateEntries {
 
@@ -29,32 +29,33 @@ public final class ClimateEntries {
 
     private ClimateEntries() {}
 
-    /** Begins with a published climate. */
+    /** Enters a published climate as starting values. */
     public static void begin(ObjectNode plan, StartingClimate climate) {
         write(plan, climate.meansF().stream().map(ClimateEntries::written).toList());
         plan.withObject("/" + SITE).put(DESIGN, written(climate.designF()));
         ObjectNode own = plan.withObject("/" + FillDraft.OWN);
         own.put(CLIMATE, climate.id());
         own.remove(COLDEST);
-        FillDraft.starting(plan, FillEntry.DESIGN.name(), true);
+        FillDraft.setStartingValue(plan, FillEntry.DESIGN.name(), true);
     }
 
     private static String written(double degF) {
         return Show.plain(Math.round(degF * 10) / 10.0) + " degF";
     }
 
-    /** The climate begun with, while its months are what they were. */
+    /** The published climate that was entered, while its twelve months are unchanged; else empty. */
     public static Optional<StartingClimate> begun(ObjectNode plan) {
         return StartingClimate.find(plan.path(FillDraft.OWN).path(CLIMATE).asText())
                 .filter(c -> texts(plan)
                         .equals(c.meansF().stream().map(ClimateEntries::written).toList()));
     }
 
-    /** What stands in the twelve fields, as stored. */
+    /** The texts of the twelve fields, as stored. */
     public static List<String> texts(ObjectNode plan) {
-        return MEANS.texts(Entered.of(plan));
+        return MEANS.texts(DraftValue.of(plan));
     }
 
+    /** Stores what was typed for a month, January 0. */
     public static void typeMonth(ObjectNode plan, int month, String typed, UnitSystem units) {
         List<String> texts = texts(plan);
         texts.set(month, typed.isBlank() ? "" : Typed.quantity(typed, FillEntry.COLDEST.unit(units)));
@@ -62,7 +63,7 @@ public final class ClimateEntries {
         write(plan, texts);
     }
 
-    /** Another mean for the coldest month moves all twelve by as much; what is no temperature waits as typed. */
+    /** Stores what was typed for the coldest month and moves all twelve by as much; text that is not a temperature is kept as typed. */
     public static void typeColdest(ObjectNode plan, String typed, UnitSystem units) {
         String stored = typed.isBlank() ? "" : Typed.quantity(typed, FillEntry.COLDEST.unit(units));
         ObjectNode own = plan.withObject("/" + FillDraft.OWN);
@@ -77,12 +78,12 @@ public final class ClimateEntries {
         plan.withObject("/" + FillDraft.OWN).put(COLDEST, stored);
     }
 
-    /** Written so finely that a month that is moved there and back is where it was. */
+    /** Unrounded, so that a month moved up and down again is as it was. */
     private static String exactly(double degF) {
         return Show.plain(degF) + " degF";
     }
 
-    /** What stands in the field of the coldest month: what was typed there, else the coldest of the twelve. */
+    /** The text of the field of the coldest month: what was typed there, else the coldest of the twelve; blank without them. */
     public static String coldest(ObjectNode plan) {
         JsonNode typed = plan.path(FillDraft.OWN).path(COLDEST);
         List<Double> means = means(plan);

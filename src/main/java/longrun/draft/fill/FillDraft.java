@@ -8,18 +8,18 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.fuel.StartingClimate;
 import longrun.words.UnitSystem;
 
 /**
- * The page as typed: a plan document with one tank, a climate, what burns and past fills. Never changed once made: each
- * change is a new draft. What a plan has no place for, such as which entries are starting values, stands in an object of
- * its own that leaves with the page.
+ * The draft of How long does a fill last: a plan document with one tank, a climate, what burns and past fills. Immutable:
+ * each change makes a new draft. What a plan has no entry for, such as which entries are starting values, is kept in an
+ * object of its own that is not saved with the plan.
  */
 public final class FillDraft {
 
-    /** Where the page's own entries stand; no plan that leaves the page holds them. */
+    /** The entry for what belongs to the page alone; it is removed from the plan that is saved. */
     static final String OWN = "fill";
 
     private static final String TANK = "tank";
@@ -31,12 +31,12 @@ public final class FillDraft {
         this.plan = plan;
     }
 
-    /** A plan that {@link FillFile} has found to be one this page shows. */
+    /** The draft of a plan that {@link FillFile} has accepted. */
     public static FillDraft of(ObjectNode plan) {
         return new FillDraft(plan.deepCopy());
     }
 
-    /** A page with its starting values: what can be seen at a glance and written over; no gauge and no use. */
+    /** A draft with starting values, each to be seen and replaced; without a gauge reading and without a use. */
     public static FillDraft empty() {
         ObjectNode p = JsonNodeFactory.instance.objectNode();
         p.put("format", longrun.plan.Plan.FORMAT);
@@ -46,7 +46,7 @@ public final class FillDraft {
         ClimateEntries.begin(p, StartingClimate.find("cold-inland").orElseThrow());
         p.withObject("/site").put("leadDays", 7);
         for (String each : List.of("TANK", "COUNT", "PLACEMENT", "REFILL_AT", "LEAD", "CLIMATE")) {
-            starting(p, each, true);
+            setStartingValue(p, each, true);
         }
         return new FillDraft(p);
     }
@@ -64,14 +64,14 @@ public final class FillDraft {
                 .typed(1, FuelUse.Column.AMOUNT, "60", us)
                 .typed(2, FuelUse.Column.NAME, "fireplace", us)
                 .typed(2, FuelUse.Column.INPUT, "30,000", us);
-        return d.with(2, FuelUse.How.HOURS)
+        return d.with(2, FuelUse.Basis.HOURS)
                 .typed(2, FuelUse.Column.AMOUNT, "2", us)
                 .typed(2, FuelUse.Column.MONTHS, "Nov to Feb", us);
     }
 
-    /** Its plan, to be read. */
-    public Entered whole() {
-        return Entered.of(plan());
+    /** Its plan, to be read entry by entry. */
+    public DraftValue whole() {
+        return DraftValue.of(plan());
     }
 
     /** The plan to be reviewed, saved or stored: a copy. */
@@ -86,7 +86,7 @@ public final class FillDraft {
         return plan.toString();
     }
 
-    /** What the plan holds for an entry, as text; an empty text where it holds nothing. */
+    /** What is stored for an entry, as text; blank where nothing is. */
     public String text(FillEntry entry) {
         return entry == FillEntry.COLDEST
                 ? ClimateEntries.coldest(plan)
@@ -101,17 +101,17 @@ public final class FillDraft {
         return ClimateEntries.coldestMonth(plan);
     }
 
-    /** The published climate that stands there unchanged. */
+    /** The published climate that was chosen, if it is unchanged. */
     public Optional<StartingClimate> climate() {
         return ClimateEntries.begun(plan);
     }
 
-    /** The kind of tank, as offered for choice; empty where there is none, or one that is not offered. */
+    /** The tank as one of those offered; empty where there is none, or one that is not offered. */
     public Optional<TankChoice> tank() {
         return TankChoice.of(plan.path(TANK));
     }
 
-    /** Whether there is a tank at all, whichever it is. */
+    /** Whether there is a tank, offered or not. */
     public boolean hasTank() {
         return plan.path(TANK).has("kind");
     }
@@ -128,8 +128,8 @@ public final class FillDraft {
         return PastFillEntries.of(plan);
     }
 
-    /** Whether an entry still holds the value the page began with. */
-    public boolean isStarting(String entry) {
+    /** Whether an entry still holds its starting value. */
+    public boolean isStartingValue(String entry) {
         for (JsonNode each : plan.path(OWN).path(STARTING)) {
             if (each.asText().equals(entry)) {
                 return true;
@@ -138,33 +138,33 @@ public final class FillDraft {
         return false;
     }
 
-    /** The line and column a pointer of an error means. */
+    /** The line and column of what burns for the pointer of an error; empty where it is another entry. */
     public Optional<FuelUseCell> lineAt(String pointer) {
         return FuelUseEntries.at(plan, pointer);
     }
 
-    /** Whether another draft asks about the same tank in the same place: then its answer may stand under this. */
-    public boolean isAskedLike(FillDraft other) {
+    /** Whether another draft has the same tank in the same place, so that its answer may still be shown for this one. */
+    public boolean hasSameTank(FillDraft other) {
         return plan.path(TANK).path("kind").equals(other.plan.path(TANK).path("kind"))
                 && tank().equals(other.tank())
                 && isBuried() == other.isBuried();
     }
 
-    /** Takes what was typed in a single entry; a gauge reading without a date of its own counts as read today. */
+    /** A copy with what was typed in a single entry; a gauge reading without a date of its own counts as read today. */
     public FillDraft typed(FillEntry entry, String typed, UnitSystem units, LocalDate today) {
         return changed(p -> {
-            starting(p, entry.name(), false);
+            setStartingValue(p, entry.name(), false);
             if (entry == FillEntry.COLDEST) {
-                starting(p, "CLIMATE", false);
+                setStartingValue(p, "CLIMATE", false);
                 ClimateEntries.typeColdest(p, typed, units);
                 return;
             }
             put(p, entry, typed, units);
-            boolean ownDate =
-                    p.at(FillEntry.GAUGE_DATE.pointer()).isValueNode() && !isStarting(p, FillEntry.GAUGE_DATE.name());
+            boolean ownDate = p.at(FillEntry.GAUGE_DATE.pointer()).isValueNode()
+                    && !isStartingValue(p, FillEntry.GAUGE_DATE.name());
             if (entry == FillEntry.GAUGE && !ownDate) {
                 put(p, FillEntry.GAUGE_DATE, typed.isBlank() ? "" : today.toString(), units);
-                starting(p, FillEntry.GAUGE_DATE.name(), !typed.isBlank());
+                setStartingValue(p, FillEntry.GAUGE_DATE.name(), !typed.isBlank());
             }
         });
     }
@@ -182,12 +182,12 @@ public final class FillDraft {
 
     public FillDraft typedMonth(int month, String typed, UnitSystem units) {
         return changed(p -> {
-            starting(p, "CLIMATE", false);
+            setStartingValue(p, "CLIMATE", false);
             ClimateEntries.typeMonth(p, month, typed, units);
         });
     }
 
-    /** Takes what was typed in a line of what burns; typing in the line after the last begins a new one. */
+    /** A copy with what was typed in a line of what burns; typing in the line after the last begins a new one. */
     public FillDraft typed(int index, FuelUse.Column column, String typed, UnitSystem units) {
         return changed(p -> {
             int lines = p.path(FuelUseEntries.APPLIANCES).size();
@@ -200,7 +200,7 @@ public final class FillDraft {
             int at = Math.min(index, lines);
             FuelUseEntries.type(p, at, column, typed, units);
             if (column == FuelUse.Column.EFFICIENCY) {
-                starting(p, "efficiency " + FuelUseEntries.of(p).get(at).id(), false);
+                setStartingValue(p, "efficiency " + FuelUseEntries.of(p).get(at).id(), false);
             }
             FuelUseEntries.dropBlankEnd(p);
         });
@@ -210,37 +210,37 @@ public final class FillDraft {
         return changed(p -> PastFillEntries.type(p, index, column, typed, units));
     }
 
-    /** Adds past fills pasted as text, one a line; a line without a digit is a heading and left out. */
+    /** A copy with past fills pasted as text, one on each line; a line without a digit is a heading and left out. */
     public FillDraft pasted(String text, UnitSystem units) {
         return changed(p -> PastFillEntries.paste(p, text, units));
     }
 
-    public FillDraft with(int line, FuelUse.How how) {
+    public FillDraft with(int line, FuelUse.Basis basis) {
         return changed(p -> {
             if (line >= p.path(FuelUseEntries.APPLIANCES).size()) {
                 FuelUseEntries.add(p);
             }
-            FuelUseEntries.choose(p, line, how);
+            FuelUseEntries.choose(p, line, basis);
         });
     }
 
     public FillDraft with(TankChoice tank) {
         return changed(p -> {
-            starting(p, "TANK", false);
+            setStartingValue(p, "TANK", false);
             tank.write(p.withObject("/" + TANK));
         });
     }
 
     public FillDraft buried(boolean buried) {
         return changed(p -> {
-            starting(p, "PLACEMENT", false);
+            setStartingValue(p, "PLACEMENT", false);
             p.withObject("/" + TANK).put("placement", buried ? "underground" : "above-ground");
         });
     }
 
     public FillDraft with(StartingClimate climate) {
         return changed(p -> {
-            starting(p, "CLIMATE", false);
+            setStartingValue(p, "CLIMATE", false);
             ClimateEntries.begin(p, climate);
         });
     }
@@ -253,12 +253,12 @@ public final class FillDraft {
         return changed(p -> PastFillEntries.remove(p, index));
     }
 
-    private static boolean isStarting(ObjectNode p, String entry) {
-        return new FillDraft(p).isStarting(entry);
+    private static boolean isStartingValue(ObjectNode p, String entry) {
+        return new FillDraft(p).isStartingValue(entry);
     }
 
-    /** Says of an entry that it holds the value the page began with, or no longer does. */
-    public static void starting(ObjectNode plan, String entry, boolean is) {
+    /** Marks an entry as holding its starting value, or removes the mark. */
+    public static void setStartingValue(ObjectNode plan, String entry, boolean is) {
         ArrayNode all = plan.withObject("/" + OWN).withArray(STARTING);
         for (int i = all.size() - 1; i >= 0; i--) {
             if (all.get(i).asText().equals(entry)) {

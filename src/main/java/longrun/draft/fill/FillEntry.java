@@ -7,14 +7,14 @@ import java.util.Optional;
 import longrun.quantity.Typed;
 import longrun.words.UnitSystem;
 
-/** The single entries of the page, and where each stands in a plan. */
+/** The single entries of How long does a fill last, with the pointer of each in a plan. */
 public enum FillEntry {
     COUNT("how many tanks", "/tank/count", "", ""),
     GAUGE("the gauge", "/tank/gauge", "%", "%"),
     GAUGE_DATE("the day the gauge was read", "/tank/gaugeDate", "", ""),
     REFILL_AT("the refill gauge", "/tank/refillAt", "%", "%"),
     GROUND("the ground\u2019s winter temperature", "/site/groundTemp", "degF", "degC"),
-    /** Mean of the coldest month: moves all twelve. */
+    /** Mean temperature of the coldest month; a change moves all twelve months. */
     COLDEST("the coldest month", "/site/monthlyMeanTemp", "degF", "degC"),
     DESIGN("the winter design temperature", "/site/winterDesignTemp", "degF", "degC"),
     LEAD("the days from call to truck", "/site/leadDays", "", ""),
@@ -32,26 +32,27 @@ public enum FillEntry {
         this.metric = metric;
     }
 
-    /** What it is, within a sentence. */
+    /** Its name within a sentence. */
     public String words() {
         return words;
     }
 
+    /** Its pointer in a plan. */
     public String pointer() {
         return pointer;
     }
 
-    /** The unit a bare number has; empty for counts, dates and money. */
+    /** The unit of a bare number; blank for counts, dates and prices. */
     public String unit(UnitSystem units) {
         return units == UnitSystem.CUSTOMARY ? customary : metric;
     }
 
-    /** The text of what the plan holds for what was typed. */
+    /** The text stored for what was typed. */
     public String stored(String typed, UnitSystem units) {
         return node(typed, units).asText();
     }
 
-    /** What a plan holds for what was typed; what cannot be put so is kept as typed. */
+    /** The value stored for what was typed; text that is not understood is kept as typed. */
     JsonNode node(String typed, UnitSystem units) {
         Optional<JsonNode> number = switch (this) {
             case COUNT, LEAD -> Typed.number(typed).map(DecimalNode::valueOf);
@@ -66,12 +67,12 @@ public enum FillEntry {
                 }));
     }
 
-    /** What stands in the field for what the plan holds. */
+    /** The text of the field for what is stored. */
     public String inField(String stored, UnitSystem units) {
         return unit(units).isEmpty() ? stored : Typed.inField(stored, unit(units));
     }
 
-    /** The entry at the place an error names; empty where no single entry stands there. */
+    /** The entry with a pointer; empty where no single entry has it. */
     public static Optional<FillEntry> at(String pointer) {
         for (FillEntry each : values()) {
             if (pointer.equals(each.pointer)) {

@@ -12,14 +12,16 @@ import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
 import longrun.quantity.Typed;
 
-/** What is wrong with the entries, each said at its place in words that say what to write instead. */
+/** The errors in the entries of How long does a fill last, each at its field, with what to write instead. */
 public final class FillErrors {
 
     private FillErrors() {}
 
     /**
-     * Every error by the place of its field: the name of an entry, "BURNS 0 AMOUNT", "PAST 1 DATE", "MONTH 3"; what has no
-     * field here stands under "plan".
+     * Every error, by its field: the name of an entry, "BURNS 0 AMOUNT", "PAST 1 DATE" or "MONTH 3"; an error in an entry
+     * without a field is under "plan".
+     *
+     * @param read the errors found when the plan was read
      */
     public static Map<String, String> of(FillDraft draft, List<PlanError> read, LocalDate today) {
         Map<String, String> out = new LinkedHashMap<>();
@@ -35,7 +37,10 @@ public final class FillErrors {
         List<PastFillEntries.Past> past = draft.past();
         for (int i = 0; i < past.size(); i++) {
             String at = "PAST " + i + " ";
-            date(past.get(i).date(), LocalDate.MAX, "").ifPresent(e -> out.put(at + PastFillEntries.Column.DATE, e));
+            // A fill without gallons may be to come: what it will take is predicted.
+            LocalDate last = past.get(i).gallons().isBlank() ? LocalDate.MAX : today;
+            date(past.get(i).date(), last, "of the fill, or leave its gallons out")
+                    .ifPresent(e -> out.put(at + PastFillEntries.Column.DATE, e));
         }
         read.forEach(e -> out.putIfAbsent(place(draft, e.pointer()), message(draft, e)));
         return out;
@@ -46,21 +51,21 @@ public final class FillErrors {
         if (!stored.endsWith("%")) {
             boolean weight = stored.matches("(?i).*\\d\\s*(lb|kg)");
             if (weight && !draft.tank().map(TankChoice::isCylinder).orElse(true)) {
-                out.put(which.name(), "a tank is gauged in percent: write what the dial shows, such as 62");
+                out.put(which.name(), "a tank\u2019s gauge shows percent: write what the dial shows, such as 62");
             }
             return;
         }
         try {
             double percent = Measure.RATIO.read(stored).percent();
             if (percent > 100) {
-                out.put(which.name(), "a gauge shows 0 to 100: " + stored + " is more than a tank holds");
+                out.put(which.name(), "a gauge shows 0 to 100 %; " + stored + " is more than a tank holds");
             } else if (which == FillEntry.REFILL_AT
                     && percent >= 80
                     && !draft.tank().map(TankChoice::isCylinder).orElse(false)) {
                 out.put(which.name(), "a truck fills to 80 %: write the reading at which you call, such as 30");
             }
         } catch (NotAQuantity e) {
-            // said by whoever reads the plan
+            // the reader of the plan reports it
         }
     }
 
@@ -89,8 +94,11 @@ public final class FillErrors {
         }
         PlanPath at = PlanPath.of(pointer);
         if (at.length() == 3 && at.isIn("deliveries")) {
-            return "PAST " + at.step(1) + " "
-                    + (at.step(2).equals("date") ? PastFillEntries.Column.DATE : PastFillEntries.Column.GALLONS);
+            return switch (at.step(2)) {
+                case "date" -> "PAST " + at.step(1) + " " + PastFillEntries.Column.DATE;
+                case "volume" -> "PAST " + at.step(1) + " " + PastFillEntries.Column.GALLONS;
+                default -> "plan";
+            };
         }
         return at.length() == 3 && at.step(1).equals("monthlyMeanTemp") ? "MONTH " + at.step(2) : "plan";
     }
@@ -106,10 +114,10 @@ public final class FillErrors {
             return e.message();
         }
         String such = e.pointer().endsWith("pricePerGal") ? "2.80" : e.pointer().endsWith("hoursPerDay") ? "1.5" : "7";
-        return "that is no number: write it in digits, such as " + such;
+        return "that is not a number: write it in digits, such as " + such;
     }
 
-    /** Where an entry stands, in words. */
+    /** The name of a field, within a sentence. */
     public static String where(String place) {
         String[] steps = place.split(" ");
         return switch (steps[0]) {

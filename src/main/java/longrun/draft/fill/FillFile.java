@@ -3,14 +3,16 @@ package longrun.draft.fill;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import longrun.draft.NotAPlan;
 import longrun.draft.PlanFiles;
 
 /**
- * The page as a plan file: what it writes it can open, and a plan whose tank and uses it can show; entries it has no field
- * for stay in the plan and count. A plan with more it leaves alone and says so.
+ * Saves and opens the draft as a plan file. It opens what it has saved, and any plan whose tank and uses the page can show;
+ * entries without a field stay in the plan and count. Any other plan is refused with the reason.
  */
 public final class FillFile {
 
@@ -18,12 +20,16 @@ public final class FillFile {
 
     private FillFile() {}
 
-    /** The text of the plan file: JSON in lines, without the entries that are only of the page. */
+    /** The text of the plan file: indented JSON, without the entries that belong to the page alone. */
     public static String write(FillDraft draft) {
         return draft.plan().toPrettyString() + "\n";
     }
 
-    /** Opens a plan file; throws {@link NotAPlan}, which says why, where this page cannot show all it holds. */
+    /**
+     * The draft in a plan file.
+     *
+     * @throws NotAPlan where the page cannot show all that the plan holds; the message says why
+     */
     public static FillDraft read(String text) throws NotAPlan {
         ObjectNode plan = (ObjectNode) PlanFiles.read(text).node();
         tank(plan);
@@ -37,7 +43,7 @@ public final class FillFile {
             throw new NotAPlan("its starting values cannot be read");
         }
         if (plan.path("use").has("hotWater")) {
-            throw new NotAPlan("its hot water is told as a whole house tells it; open it under Houses");
+            throw new NotAPlan("its hot water is described as in a whole house; open it under Houses");
         }
         lines(plan);
         list(plan, "deliveries", plan);
@@ -49,13 +55,27 @@ public final class FillFile {
         return FillDraft.of(plan);
     }
 
+    /** Brings a single tank into the entry the page reads, from whichever of the two it is in, with or without a list. */
     private static void tank(ObjectNode plan) throws NotAPlan {
-        JsonNode tank = plan.path("tank");
-        if (tank.isArray() && tank.size() == 1) {
-            plan.set("tank", tank.get(0));
-        } else if (!tank.isObject() && !tank.isMissingNode()
-                || plan.path("tanks").size() > 0) {
-            throw new NotAPlan("it has several tanks, and this page shows one, or several alike");
+        List<JsonNode> all = new ArrayList<>();
+        for (String entry : List.of("tank", "tanks")) {
+            JsonNode there = plan.path(entry);
+            if (there.isArray()) {
+                there.forEach(all::add);
+            } else if (!there.isMissingNode()) {
+                all.add(there);
+            }
+        }
+        if (all.stream().anyMatch(t -> !t.isObject())) {
+            throw new NotAPlan("its tank cannot be read");
+        }
+        if (all.size() > 1) {
+            throw new NotAPlan(
+                    "it has several different tanks, and this page shows one tank or several of the same kind");
+        }
+        plan.remove(List.of("tank", "tanks"));
+        if (!all.isEmpty()) {
+            plan.set("tank", all.get(0));
         }
     }
 
@@ -70,7 +90,7 @@ public final class FillFile {
             if (!a.isObject()
                     || !a.path("id").isTextual()
                     || !ids.add(a.path("id").asText())) {
-                throw new NotAPlan("its appliances are not told apart by ids of their own");
+                throw new NotAPlan("its appliances do not each have an id of their own");
             }
         }
         Set<String> used = new HashSet<>();
@@ -80,14 +100,14 @@ public final class FillFile {
                 for (JsonNode each : use.path(kind)) {
                     String id = each.path(FuelUseEntries.APPLIANCE).asText();
                     if (!each.isObject() || !ids.contains(id) || !used.add(id)) {
-                        throw new NotAPlan("not every use in it is that of one appliance; open it under Houses");
+                        throw new NotAPlan("it has a use that does not belong to one appliance; open it under Houses");
                     }
                 }
             }
         }
     }
 
-    /** One entry may be written without a list. */
+    /** A list of one item may be written as the item alone. */
     private static void list(ObjectNode in, String name, ObjectNode maker) throws NotAPlan {
         JsonNode there = in.path(name);
         if (there.isObject()) {

@@ -10,14 +10,13 @@ import longrun.fuel.fill.FillReport;
 import longrun.quantity.Typed;
 
 /**
- * How far the page has come and what it says first: empty, half typed, a wrong entry, no use, or the day to call by. It
- * never looks finished.
+ * The state of the answer and its first words: nothing typed, questions open, a wrong entry, no use, or the day to call by.
  *
- * @param kind what it is
- * @param words the state
- * @param because what it rests on, or what is missing
+ * @param kind the kind of state
+ * @param words the state in words
+ * @param because what it rests on, or what is missing; blank for nothing
  * @param days from today to the refill gauge; empty where that is not known or beyond ten years
- * @param questions entries still open
+ * @param questions the entries still open
  */
 public record FillState(Kind kind, String words, String because, Optional<Long> days, List<String> questions) {
 
@@ -32,6 +31,12 @@ public record FillState(Kind kind, String words, String because, Optional<Long> 
         DATED
     }
 
+    /**
+     * The state of a draft.
+     *
+     * @param report the answer; empty where it cannot be worked out
+     * @param wrong the entries not understood, in words
+     */
     public static FillState of(
             FillDraft draft, Optional<FillReport> report, Collection<String> wrong, LocalDate today) {
         List<String> open = open(draft);
@@ -50,7 +55,7 @@ public record FillState(Kind kind, String words, String because, Optional<Long> 
             return state(
                     Kind.EMPTY,
                     "Nothing to work out yet",
-                    "Choose the tank, read its gauge, type what burns.",
+                    "Choose the tank, enter its gauge reading and enter what burns.",
                     Optional.empty(),
                     open);
         }
@@ -58,7 +63,7 @@ public record FillState(Kind kind, String words, String because, Optional<Long> 
             return state(
                     Kind.NO_USE,
                     "No use entered",
-                    "Nothing burns, so there is no day on which a fill is used up. Type hours a day or gallons a year.",
+                    "Nothing burns, so there is no day on which a fill is used up. Enter hours a day or gallons a year.",
                     Optional.empty(),
                     open);
         }
@@ -91,7 +96,7 @@ public record FillState(Kind kind, String words, String because, Optional<Long> 
             return state(
                     Kind.NEVER,
                     "No date within ten years",
-                    "By these entries what is in the tank lasts more than ten years. Look at the gauge each autumn.",
+                    "By these entries the tank lasts more than ten years. Read the gauge each autumn.",
                     Optional.empty(),
                     open);
         }
@@ -133,33 +138,33 @@ public record FillState(Kind kind, String words, String because, Optional<Long> 
         return report.flatMap(r -> r.fuel().nextRefill()).map(d -> ChronoUnit.DAYS.between(today, d));
     }
 
-    /** "November 21". */
+    /** A date without its year, such as "November 21". */
     public static String spoken(LocalDate date) {
         return Typed.words(date).replaceFirst(",.*", "");
     }
 
-    /** Which starting values the answer rests on. */
+    /** A sentence on the starting values the answer rests on; blank for none. */
     private static String rests(FillDraft draft) {
         List<String> out = new ArrayList<>();
-        if (draft.isStarting("CLIMATE")) {
+        if (draft.isStartingValue("CLIMATE")) {
             out.add("the climate");
         }
-        if (draft.isStarting("TANK")) {
+        if (draft.isStartingValue("TANK")) {
             out.add("the tank");
         }
-        if (draft.isStarting(FillEntry.REFILL_AT.name())) {
+        if (draft.isStartingValue(FillEntry.REFILL_AT.name())) {
             out.add("the refill gauge");
         }
-        if (draft.isStarting(FillEntry.LEAD.name())) {
+        if (draft.isStartingValue(FillEntry.LEAD.name())) {
             out.add("the days to the truck");
         }
-        if (draft.lines().stream().anyMatch(l -> draft.isStarting("efficiency " + l.id()))) {
+        if (draft.lines().stream().anyMatch(l -> draft.isStartingValue("efficiency " + l.id()))) {
             out.add("the heater\u2019s efficiency");
         }
         return out.isEmpty() ? "" : " Still starting values: " + String.join(", ", out) + ".";
     }
 
-    /** What is still to be typed for a date. */
+    /** The entries still needed for a date. */
     private static List<String> open(FillDraft draft) {
         List<String> out = new ArrayList<>();
         if (draft.tank().isEmpty() && !draft.hasTank()) {
@@ -183,19 +188,19 @@ public record FillState(Kind kind, String words, String because, Optional<Long> 
             String name = b.name().isBlank() ? "one line" : "the " + b.name().strip();
             if (b.amount().isBlank()) {
                 out.add(
-                        switch (b.how()) {
-                            case HEATS -> "the heat the house loses with " + name;
+                        switch (b.basis()) {
+                            case HEATS -> "the heat loss of the house for " + name;
                             case HOURS -> "hours a day of " + name;
                             case GALLONS -> "gallons a year of " + name + ", or its hours a day";
                         });
             }
-            if (b.how() == FuelUse.How.HOURS && b.input().isBlank()) {
+            if (b.basis() == FuelUse.Basis.HOURS && b.input().isBlank()) {
                 out.add("the input of " + name);
             }
-            if (b.how() == FuelUse.How.HEATS && b.efficiency().isBlank()) {
+            if (b.basis() == FuelUse.Basis.HEATS && b.efficiency().isBlank()) {
                 out.add("the efficiency of " + name);
             }
-            if (b.how() == FuelUse.How.HEATS && draft.text(FillEntry.DESIGN).isBlank()) {
+            if (b.basis() == FuelUse.Basis.HEATS && draft.text(FillEntry.DESIGN).isBlank()) {
                 out.add(FillEntry.DESIGN.words());
             }
         }

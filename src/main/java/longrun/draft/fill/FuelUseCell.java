@@ -1,4 +1,4 @@
 package longrun.draft.fill;
 
-/** A line of what burns, and a column of it. */
+/** A column in a line of what burns; the line counts from 0. */
 public record FuelUseCell(int line, FuelUse.Column column) {}

@@ -12,32 +12,33 @@ import longrun.plan.PlanPath;
 import longrun.quantity.Typed;
 import longrun.words.UnitSystem;
 
-/** What burns, in a plan document: an appliance each, and its use. A use told without an amount yet waits beside the plan. */
+/** What burns, in a plan document: an appliance for each line, and its use. A basis chosen without an amount is kept beside the plan. */
 public final class FuelUseEntries {
 
     static final String APPLIANCES = "appliances";
     static final String APPLIANCE = "appliance";
     private static final String HOW = "how";
     private static final String EFFICIENCY = "efficiency";
-    /** A heater without a label in hand: older, or the least that may be sold (memory); the lower the safer. */
+    /** For a heater whose label is not known: an older one, or the least that may be sold (memory); the lower is the safer. */
     static final String USUAL_EFFICIENCY = "80 %";
 
     private FuelUseEntries() {}
 
+    /** The lines in order. */
     public static List<FuelUse> of(ObjectNode plan) {
         List<FuelUse> out = new ArrayList<>();
         for (JsonNode a : plan.path(APPLIANCES)) {
             String id = a.path("id").asText();
             JsonNode heating = find(plan.path("use").path("heating"), id);
             JsonNode other = find(plan.path("use").path("others"), id);
-            FuelUse.How how = how(plan, id, heating, other);
-            JsonNode use = how == FuelUse.How.HEATS ? heating : other;
+            FuelUse.Basis basis = basis(plan, id, heating, other);
+            JsonNode use = basis == FuelUse.Basis.HEATS ? heating : other;
             out.add(new FuelUse(
                     id,
                     a.path("name").asText(""),
                     a.path("input").asText(""),
-                    how,
-                    use.path(how.entry()).asText(""),
+                    basis,
+                    use.path(basis.entry()).asText(""),
                     months(other.path("months")),
                     heating.path(EFFICIENCY).asText("")));
         }
@@ -54,22 +55,23 @@ public final class FuelUseEntries {
         return real ? MonthsText.written(all) : months.isValueNode() ? months.asText() : months.toString();
     }
 
-    private static FuelUse.How how(ObjectNode plan, String id, JsonNode heating, JsonNode other) {
+    private static FuelUse.Basis basis(ObjectNode plan, String id, JsonNode heating, JsonNode other) {
         if (heating.isObject()) {
-            return FuelUse.How.HEATS;
+            return FuelUse.Basis.HEATS;
         }
         if (other.has("hoursPerDay")) {
-            return FuelUse.How.HOURS;
+            return FuelUse.Basis.HOURS;
         }
         String chosen = plan.path(FillDraft.OWN).path(HOW).path(id).asText("");
-        for (FuelUse.How each : FuelUse.How.values()) {
+        for (FuelUse.Basis each : FuelUse.Basis.values()) {
             if (each.name().equals(chosen)) {
                 return each;
             }
         }
-        return FuelUse.How.GALLONS;
+        return FuelUse.Basis.GALLONS;
     }
 
+    /** The item of a list that belongs to an appliance; missing where there is none. */
     public static JsonNode find(JsonNode list, String id) {
         for (JsonNode each : list) {
             if (each.path(APPLIANCE).asText().equals(id)) {
@@ -91,19 +93,20 @@ public final class FuelUseEntries {
         all.addObject().put("id", "a" + n).put("kind", "other");
     }
 
+    /** Stores what was typed in a column. */
     public static void type(ObjectNode plan, int index, FuelUse.Column column, String typed, UnitSystem units) {
         ObjectNode a = (ObjectNode) plan.withArray(APPLIANCES).get(index);
         String id = a.path("id").asText();
         FuelUse line = of(plan).get(index);
         switch (column) {
-            case NAME -> named(plan, a, typed);
+            case NAME -> nameTyped(plan, a, typed);
             case INPUT ->
                 put(
                         a,
                         "input",
                         typed,
                         TextNode.valueOf(Typed.quantity(typed, units.heatUnit().name())));
-            case AMOUNT -> amount(plan, id, line.how(), typed, units);
+            case AMOUNT -> amount(plan, id, line.basis(), typed, units);
             case MONTHS -> {
                 JsonNode months = MonthsText.read(typed)
                         .<JsonNode>map(all -> {
@@ -130,8 +133,8 @@ public final class FuelUseEntries {
         }
     }
 
-    /** A name tells the kind, and a heater's name that it heats the house, until the person says how it burns. */
-    private static void named(ObjectNode plan, ObjectNode a, String typed) {
+    /** A name sets the kind, and the name of a heater sets the basis to heating, until the person has chosen a basis. */
+    private static void nameTyped(ObjectNode plan, ObjectNode a, String typed) {
         String id = a.path("id").asText();
         a.put("name", typed);
         String kind = FuelUseKind.of(typed);
@@ -142,49 +145,49 @@ public final class FuelUseEntries {
                 .filter(b -> b.id().equals(id))
                 .allMatch(b -> b.amount().isBlank());
         if (!saidHow && nothing) {
-            how(plan, id, FuelUseKind.heatsTheHouse(kind) ? FuelUse.How.HEATS : FuelUse.How.GALLONS);
+            setBasis(plan, id, FuelUseKind.heatsTheHouse(kind) ? FuelUse.Basis.HEATS : FuelUse.Basis.GALLONS);
         }
     }
 
-    private static void amount(ObjectNode plan, String id, FuelUse.How how, String typed, UnitSystem units) {
-        ObjectNode use = how == FuelUse.How.HEATS ? heating(plan, id) : other(plan, id);
-        JsonNode value = switch (how) {
+    private static void amount(ObjectNode plan, String id, FuelUse.Basis basis, String typed, UnitSystem units) {
+        ObjectNode use = basis == FuelUse.Basis.HEATS ? heating(plan, id) : other(plan, id);
+        JsonNode value = switch (basis) {
             case HEATS ->
                 TextNode.valueOf(Typed.quantity(typed, units.heatUnit().name()));
             case GALLONS -> TextNode.valueOf(Typed.quantity(typed, units == UnitSystem.CUSTOMARY ? "gal" : "L"));
             case HOURS ->
                 Typed.number(typed).<JsonNode>map(DecimalNode::valueOf).orElse(TextNode.valueOf(typed));
         };
-        put(use, how.entry(), typed, value);
-        say(plan, id, how);
+        put(use, basis.entry(), typed, value);
+        keepBasis(plan, id, basis);
     }
 
-    /** Tells the use of a line another way; the amount of the old way is no amount of the new. */
-    public static void choose(ObjectNode plan, int index, FuelUse.How how) {
+    /** Changes the basis of a line; an amount entered on the old basis is dropped. */
+    public static void choose(ObjectNode plan, int index, FuelUse.Basis basis) {
         ObjectNode a = (ObjectNode) plan.withArray(APPLIANCES).get(index);
         String id = a.path("id").asText();
-        how(plan, id, how);
-        say(plan, id, how);
+        setBasis(plan, id, basis);
+        keepBasis(plan, id, basis);
         String kind = FuelUseKind.of(a.path("name").asText(""));
-        a.put("kind", how == FuelUse.How.HEATS && !FuelUseKind.heatsTheHouse(kind) ? "space-heater" : kind);
+        a.put("kind", basis == FuelUse.Basis.HEATS && !FuelUseKind.heatsTheHouse(kind) ? "space-heater" : kind);
     }
 
-    private static void say(ObjectNode plan, String id, FuelUse.How how) {
-        plan.withObject("/" + FillDraft.OWN + "/" + HOW).put(id, how.name());
+    private static void keepBasis(ObjectNode plan, String id, FuelUse.Basis basis) {
+        plan.withObject("/" + FillDraft.OWN + "/" + HOW).put(id, basis.name());
     }
 
-    private static void how(ObjectNode plan, String id, FuelUse.How how) {
-        if (how == FuelUse.How.HEATS) {
+    private static void setBasis(ObjectNode plan, String id, FuelUse.Basis basis) {
+        if (basis == FuelUse.Basis.HEATS) {
             remove(plan, "others", id);
             ObjectNode heating = heating(plan, id);
             if (!heating.has(EFFICIENCY)) {
                 heating.put(EFFICIENCY, USUAL_EFFICIENCY);
-                FillDraft.starting(plan, EFFICIENCY + " " + id, true);
+                FillDraft.setStartingValue(plan, EFFICIENCY + " " + id, true);
             }
         } else {
             remove(plan, "heating", id);
             ObjectNode other = other(plan, id);
-            other.remove(how == FuelUse.How.HOURS ? FuelUse.How.GALLONS.entry() : FuelUse.How.HOURS.entry());
+            other.remove(basis == FuelUse.Basis.HOURS ? FuelUse.Basis.GALLONS.entry() : FuelUse.Basis.HOURS.entry());
         }
     }
 
@@ -212,15 +215,16 @@ public final class FuelUseEntries {
         }
     }
 
+    /** Removes a line, its appliance and its use. */
     public static void removeLine(ObjectNode plan, int index) {
         String id = plan.withArray(APPLIANCES).remove(index).path("id").asText();
         remove(plan, "heating", id);
         remove(plan, "others", id);
-        FillDraft.starting(plan, EFFICIENCY + " " + id, false);
+        FillDraft.setStartingValue(plan, EFFICIENCY + " " + id, false);
         plan.withObject("/" + FillDraft.OWN + "/" + HOW).remove(id);
     }
 
-    /** Lines at the end in which nothing is typed are not begun. */
+    /** Removes the lines at the end in which nothing is typed. */
     public static void dropBlankEnd(ObjectNode plan) {
         List<FuelUse> all = of(plan);
         for (int i = all.size() - 1; i >= 0; i--) {
@@ -235,7 +239,7 @@ public final class FuelUseEntries {
         }
     }
 
-    /** The line and column a pointer of an error means. */
+    /** The line and column for the pointer of an error; empty where no field of the page holds the entry. */
     public static Optional<FuelUseCell> at(ObjectNode plan, String pointer) {
         PlanPath path = PlanPath.of(pointer);
         List<FuelUse> all = of(plan);

@@ -2,7 +2,7 @@ package longrun.draft.fill;
 
 import java.util.Locale;
 
-/** What an appliance is by the name a person gives it, for the questions a kind asks and for the house it may become. */
+/** The kind of an appliance by the name a person gives it, as a plan writes it. */
 public final class FuelUseKind {
 
     private static final String[][] WORDS = {
@@ -26,6 +26,7 @@ public final class FuelUseKind {
 
     private FuelUseKind() {}
 
+    /** The kind by a name; "other" where the name tells none. */
     public static String of(String name) {
         String lower = name.toLowerCase(Locale.ROOT);
         for (String[] each : WORDS) {
@@ -36,6 +37,7 @@ public final class FuelUseKind {
         return "other";
     }
 
+    /** Whether an appliance of a kind heats the house. */
     public static boolean heatsTheHouse(String kind) {
         return kind.equals("furnace") || kind.equals("boiler") || kind.equals("space-heater");
     }

@@ -17,7 +17,7 @@ public final class MonthsText {
 
     private MonthsText() {}
 
-    /** Numbers 1 to 12 in the year's order; empty where it cannot be told. */
+    /** The months as numbers 1 to 12, in order; empty where the text is not understood. */
     public static Optional<List<Integer>> read(String typed) {
         String text = typed.strip().toLowerCase(Locale.ROOT);
         if (text.matches("(all|whole|the whole) ?(the )?year|always|all( 12)?")) {
@@ -31,7 +31,7 @@ public final class MonthsText {
             if (first.isEmpty() || last.isEmpty()) {
                 return Optional.empty();
             }
-            for (int m = first.get(); ; m = m % 12 + 1) { // a span may cross the year's end
+            for (int m = first.get(); ; m = m % 12 + 1) { // a span may run past the end of the year
                 out.add(m);
                 if (m == last.get()) {
                     break;
@@ -55,7 +55,7 @@ public final class MonthsText {
         return Optional.empty();
     }
 
-    /** "Nov to Feb", "Jan, Mar", "all year". */
+    /** The months in words: "Nov to Feb", "Jan, Mar", "all year". */
     public static String written(List<Integer> months) {
         if (months.size() == 12) {
             return "all year";
@@ -76,6 +76,7 @@ public final class MonthsText {
         return String.join(", ", months.stream().map(m -> NAMES.get(m - 1)).toList());
     }
 
+    /** The short name of a month, January 0. */
     public static String name(int month) {
         return NAMES.get(month);
     }

@@ -11,11 +11,11 @@ import longrun.plan.json.PlanLimits;
 import longrun.quantity.Typed;
 import longrun.words.UnitSystem;
 
-/** Past fills in a plan document, and as they are pasted from a list of bills. */
+/** Past fills in a plan document, and how they are pasted from a list of bills. */
 public final class PastFillEntries {
 
     private static final String DELIVERIES = "deliveries";
-    /** One more than a plan takes, so that a longer list is refused in words and not cut in silence. */
+    /** One more than a plan may have, so that a longer list is refused with a message and not cut off unnoticed. */
     private static final long MOST_PASTED = PlanLimits.HOUSE.others() + 1L;
 
     private static final Pattern LAST_NUMBER = Pattern.compile(
@@ -23,20 +23,22 @@ public final class PastFillEntries {
 
     private PastFillEntries() {}
 
-    /** A fill as typed: its date and what was delivered, as stored. */
+    /** A past fill: its date and the volume delivered, as stored. */
     public record Past(String date, String gallons) {
 
+        /** Whether nothing is typed. */
         public boolean isBlank() {
             return date.isBlank() && gallons.isBlank();
         }
     }
 
-    /** What of it is typed in. */
+    /** The columns of a past fill. */
     public enum Column {
         DATE,
         GALLONS
     }
 
+    /** The past fills in order. */
     public static List<Past> of(ObjectNode plan) {
         List<Past> out = new ArrayList<>();
         plan.path(DELIVERIES)
@@ -45,6 +47,7 @@ public final class PastFillEntries {
         return out;
     }
 
+    /** Stores what was typed in a column; typing in the line after the last adds one. */
     public static void type(ObjectNode plan, int index, Column column, String typed, UnitSystem units) {
         ArrayNode all = plan.withArray(DELIVERIES);
         if (index >= all.size()) {
@@ -77,11 +80,12 @@ public final class PastFillEntries {
         return !d.has("date") && !d.has("volume");
     }
 
+    /** Removes a past fill. */
     public static void remove(ObjectNode plan, int index) {
         plan.withArray(DELIVERIES).remove(index);
     }
 
-    /** Lines of a list, date first and gallons last; a heading is passed by, anything else is taken as it stands. */
+    /** Adds the lines of a list, date first and gallons last; a heading is left out, anything else is taken as written. */
     public static void paste(ObjectNode plan, String text, UnitSystem units) {
         text.lines().filter(l -> !l.isBlank()).limit(MOST_PASTED).forEach(line -> {
             Past p = line(line);

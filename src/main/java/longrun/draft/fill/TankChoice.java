@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 
-/** The tanks and cylinders a person chooses from. */
+/** The tanks and cylinders offered. */
 public enum TankChoice {
     LB_20(20, true, 12, 18),
     LB_100(100, true, 14.5, 48),
@@ -34,24 +34,27 @@ public enum TankChoice {
         return cylinder;
     }
 
-    /** As it is drawn, inches; the size lists of sellers, the 20 lb cylinder held from memory. */
+    /** Its width as drawn, inches, from makers' size lists (secondary); the 20 lb cylinder held from memory. */
     public double wideIn() {
         return wideIn;
     }
 
+    /** Its height as drawn, inches; sources as for {@link #wideIn}. */
     public double highIn() {
         return highIn;
     }
 
+    /** Its nominal size as a number, such as "1,000". */
     public String number() {
         return String.format(java.util.Locale.ROOT, "%,d", size);
     }
 
+    /** The unit of its nominal size, gal or lb. */
     public String unit() {
         return cylinder ? "lb" : "gal";
     }
 
-    /** Writes it into a tank entry in place of the one there; how many, gauge and dates stay. */
+    /** Writes it into the entry of a tank in place of the tank there; count, gauge and dates are kept. */
     public void write(ObjectNode tank) {
         String placement = tank.path("placement").asText("above-ground");
         for (String other : new String[] {WEIGHT, CAPACITY, "orientation", "diameter", "length", "vapourCapacity"}) {
@@ -65,7 +68,7 @@ public enum TankChoice {
         }
     }
 
-    /** Which of them an entry is; empty for any other tank. */
+    /** The choice that matches the entry of a tank; empty for any other tank. */
     public static Optional<TankChoice> of(JsonNode tank) {
         for (TankChoice each : values()) {
             String held = tank.path(each.cylinder ? WEIGHT : CAPACITY).asText();

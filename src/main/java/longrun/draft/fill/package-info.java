@@ -1,4 +1,4 @@
-/** How long a fill lasts as typed: tank, gauge, climate, what burns, past fills; what is opened from a file. */
+/** The draft of How long does a fill last: tank, gauge, climate, what burns, past fills, its file and its state. */
 @NullMarked
 package longrun.draft.fill;
 

@@ -15,7 +15,7 @@ import longrun.plan.choice.ApplianceKind;
 import longrun.plan.choice.ApplianceVent;
 import longrun.plan.choice.Named;
 
-/** Rows of parts that are taken as usual. They say so, part by part, until somebody has looked: {@code "seen": false}. */
+/** Usual rows of parts at an appliance. Each part is marked as assumed, {@code "seen": false}, until somebody has looked. */
 public final class AssumedRow {
 
     static final String SEEN = "seen";
@@ -24,7 +24,7 @@ public final class AssumedRow {
     private static final List<String> WITHOUT_TRAP = List.of("shutoff", "flexible-connector");
     private static final List<String> RIGID = List.of("shutoff", "sediment-trap", "union", "rigid-pipe");
 
-    /** What a part is wherever it is fitted; where it stands at one appliance says nothing of another. */
+    /** Entries that describe the part itself; entries on where it is fitted do not apply to another appliance. */
     private static final Set<String> OF_THE_PART =
             Set.of("part", "place", "size", "nipple", "length", "capacity", "capacityGas", "ratedDrop");
 
@@ -36,7 +36,7 @@ public final class AssumedRow {
         return list;
     }
 
-    /** The parts of another row, without what was measured where they stand. */
+    /** The parts of another row, without the entries on where they are fitted. */
     static ArrayNode like(JsonNode connection) {
         ArrayNode list = JsonNodeFactory.instance.arrayNode();
         for (JsonNode part : connection) {
@@ -65,7 +65,7 @@ public final class AssumedRow {
         return List.copyOf(rows);
     }
 
-    /** With a sediment trap unless the kind is excused, as it is vented. */
+    /** The usual row for an appliance: with a sediment trap unless the code exempts its kind. */
     static List<String> usualFor(JsonNode appliance) {
         TrapNeed need = TrapNeed.of(
                 chosen(ApplianceKind.class, appliance.path("kind")),
@@ -77,14 +77,14 @@ public final class AssumedRow {
         return Named.find(choices, entry.asText("")).map(e -> Fact.known(e)).orElse(Fact.unknown());
     }
 
-    /** Takes the usual row at every appliance that has none entered; one step. */
+    /** Enters the usual row at every appliance without parts, as one step of undo. */
     public static void takeAll(HouseSession session) {
         List<String> without = listWithout(session);
         session.change(d -> without.forEach(a ->
                 DraftTree.put(d.root(), a + "/connection", of(usualFor(d.root().at(a))))));
     }
 
-    /** The appliances, by their pointers, at which no parts are entered. */
+    /** The pointers of the appliances without parts entered. */
     public static List<String> listWithout(HouseSession session) {
         List<String> out = new ArrayList<>();
         for (int i = 0; i < session.at("/appliances").size(); i++) {

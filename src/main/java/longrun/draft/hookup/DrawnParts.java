@@ -6,22 +6,22 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import longrun.draft.entry.DraftTree;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.plan.Appliance;
 import longrun.plan.Plan;
 import longrun.plan.Regulator;
 import longrun.plan.json.Reading;
 import longrun.review.FullPlanReader;
 
-/** What can be drawn of a draft whose other entries may still be wrong; an entry not understood is left out. */
+/** Parts of a draft for drawing, while other entries may still be wrong; an entry not understood is left out. */
 public final class DrawnParts {
 
     private static final int TRIES = 4;
 
     private DrawnParts() {}
 
-    /** The parts of a connection as they stand in the draft. */
-    public static List<Appliance.Part> of(Entered connection) {
+    /** The parts of a connection in the draft. */
+    public static List<Appliance.Part> of(DraftValue connection) {
         if (!connection.isList()) {
             return List.of();
         }
@@ -32,8 +32,8 @@ public final class DrawnParts {
                 .orElse(List.of());
     }
 
-    /** A regulator as it stands in the draft. */
-    public static Optional<Regulator> regulator(Entered regulator) {
+    /** A regulator in the draft; empty where it cannot be read. */
+    public static Optional<Regulator> regulator(DraftValue regulator) {
         if (!(regulator.node().deepCopy() instanceof ObjectNode own)) {
             return Optional.empty();
         }

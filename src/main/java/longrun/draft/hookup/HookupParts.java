@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import longrun.draft.HouseSession;
+import longrun.draft.entry.DraftAppliances;
 import longrun.draft.entry.DraftTree;
-import longrun.draft.entry.Entered;
-import longrun.draft.entry.EnteredAppliances;
+import longrun.draft.entry.DraftValue;
 import longrun.plan.Appliance.Part;
 import longrun.plan.PlanPath;
 import longrun.plan.choice.Named;
@@ -20,7 +20,7 @@ import longrun.plan.choice.PartKind;
 import longrun.rules.shape.RightOrder;
 import longrun.words.IsolatedName;
 
-/** One appliance's parts in the draft, in flow order: begun, added, moved, taken away, put right. Each is one step. */
+/** The parts at one appliance in the draft, in flow order. Each change is one step of undo. */
 public final class HookupParts {
 
     private final HouseSession session;
@@ -30,7 +30,7 @@ public final class HookupParts {
     /**
      * The parts of an appliance.
      *
-     * @param appliance pointer to it
+     * @param appliance its pointer
      */
     public HookupParts(HouseSession session, String appliance) {
         this.session = session;
@@ -38,13 +38,13 @@ public final class HookupParts {
         this.at = appliance + "/connection";
     }
 
-    /** Pointer to their list. */
+    /** The pointer of their list. */
     public String pointer() {
         return at;
     }
 
-    /** The entry as it stands: a list, a word, or missing. */
-    public Entered entry() {
+    /** The entry: a list, "none", or nothing. */
+    public DraftValue entry() {
         return session.at(at);
     }
 
@@ -52,23 +52,23 @@ public final class HookupParts {
         return DrawnParts.of(entry());
     }
 
-    /** The kinds in flow order; empty where one is not understood. */
+    /** The kinds of the parts in flow order; empty for one that is not understood. */
     List<Optional<PartKind>> kinds() {
         return list().stream().map(p -> p.part().findValue()).toList();
     }
 
-    /** What the part at an index is called. */
+    /** The name of the part at an index. */
     public String nameOf(int index) {
         return entry().get(index).textOf("part", "part").replace('-', ' ');
     }
 
-    /** What the appliance is called. */
+    /** The name of the appliance. */
     public String name() {
         int index = PlanPath.of(appliance).findIndex().orElseThrow();
-        return IsolatedName.of(EnteredAppliances.of(session.draft()).name(index));
+        return IsolatedName.of(DraftAppliances.of(session.draft()).name(index));
     }
 
-    /** What makes the list another list: kinds and places. */
+    /** The kinds and places of the parts as a key, which differs where the list does. */
     public String structure() {
         StringBuilder key = new StringBuilder();
         entry().forEach(p ->
@@ -76,34 +76,34 @@ public final class HookupParts {
         return key.toString();
     }
 
-    /** Takes a row of parts as usual: assumed until somebody has seen them. */
+    /** Enters a usual row of parts, assumed until somebody has seen them. */
     public void begin(List<String> kinds) {
         session.change(d -> DraftTree.put(d.root(), at, AssumedRow.of(kinds)));
     }
 
-    /** Takes the parts of another appliance, assumed until somebody has seen them here. */
+    /** Copies the parts of another appliance, assumed until somebody has seen them here. */
     public void copyFrom(String otherAppliance) {
         session.change(d -> DraftTree.put(d.root(), at, AssumedRow.like(d.root().at(otherAppliance + "/connection"))));
     }
 
-    /** Whether a part is taken as usual and nobody has seen it. */
+    /** Whether a part is assumed and nobody has seen it. */
     public boolean isAssumed(int index) {
         return AssumedRow.isAssumed(entry().get(index).node());
     }
 
-    /** How many of its parts nobody has seen. */
+    /** How many of the parts are assumed. */
     public int countAssumed() {
         return (int) IntStream.range(0, entry().isList() ? entry().size() : 0)
                 .filter(this::isAssumed)
                 .count();
     }
 
-    /** Somebody has looked at a part, and it is as entered. */
+    /** Records that somebody has seen a part and it is as entered. */
     public void markSeen(int index) {
         session.change(d -> d.put(at + "/" + index + "/" + AssumedRow.SEEN, true));
     }
 
-    /** Somebody has looked at all the parts, and they are as entered. */
+    /** Records that somebody has seen all the parts and they are as entered. */
     public void markAllSeen() {
         session.change(d -> d.root().at(at).forEach(p -> {
             if (AssumedRow.isAssumed(p)) {
@@ -112,7 +112,7 @@ public final class HookupParts {
         }));
     }
 
-    /** The other appliances that have parts entered: what each is called, by its pointer. */
+    /** The names of the other appliances with parts entered, by pointer. */
     public Map<String, String> othersWithParts() {
         Map<String, String> out = new LinkedHashMap<>();
         for (int i = 0; i < session.at("/appliances").size(); i++) {
@@ -126,12 +126,12 @@ public final class HookupParts {
         return out;
     }
 
-    /** The usual rows, the one for the appliance's kind first: without a trap where the code asks for none. */
+    /** The usual rows, the one for the appliance's kind first: without a sediment trap where the code requires none. */
     public List<List<String>> usual() {
         return AssumedRow.usual(session.at(appliance).node());
     }
 
-    /** Adds a part where one of its kind belongs, and gives its index. */
+    /** Adds a part where its kind belongs, and returns its index. */
     public int add(String kind) {
         PartKind named = Named.find(PartKind.class, kind).orElseThrow();
         int place = RightOrder.placeFor(named, kinds());
@@ -144,7 +144,7 @@ public final class HookupParts {
         return place;
     }
 
-    /** Moves a part; false where there is no such place. */
+    /** Moves a part; returns false where an index does not exist. */
     public boolean move(int from, int to) {
         int count = entry().size();
         if (from < 0 || to < 0 || from >= count || to >= count) {
@@ -165,12 +165,12 @@ public final class HookupParts {
         }
     }
 
-    /** The indices in the order every code accepts. */
+    /** The indexes of the parts in the order that every code accepts. */
     public List<Integer> right() {
         return RightOrder.of(kinds());
     }
 
-    /** Puts all parts in the order every code accepts. */
+    /** Puts the parts in the order that every code accepts. */
     public void putInOrder() {
         List<Integer> right = right();
         session.change(d -> {
@@ -181,12 +181,12 @@ public final class HookupParts {
         });
     }
 
-    /** Looked, and nothing is fitted. */
+    /** Answers that nothing is fitted. */
     public void none() {
         session.choose(at, "none");
     }
 
-    /** Not known. */
+    /** Answers that the parts are not known. */
     public void unknown() {
         session.remove(at);
     }

@@ -1,4 +1,4 @@
-/** The parts at an appliance as a draft holds them, and what of them can be drawn. */
+/** The parts at an appliance in a draft, and how they are read for drawing. */
 @NullMarked
 package longrun.draft.hookup;
 

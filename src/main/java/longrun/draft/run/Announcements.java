@@ -5,11 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** What a screen reader announces of a run's answer; the browser announces only what has changed. */
+/** The facts of a run's answer for screen readers; the browser announces only those that have changed. */
 public final class Announcements {
 
     private Announcements() {}
 
+    /** The facts, by a name that stays the same. */
     public static Map<String, String> of(RunDraft draft, RunAnswer answer, RunState state) {
         Map<String, String> facts = new LinkedHashMap<>();
         List<Line> lines = draft.lines();

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How the lines branch, drawn beside them with the page's pen: each thing that feeds lines has its own upright, and each
- * line leaves it at its own row.
+ * A drawing of how the lines branch, in pieces that stand beside the rows: each regulator or line that feeds others is an
+ * upright, and each line leaves its upright at its own row.
  */
 public final class BranchDrawing {
 
-    private static final int MIDDLE = 22; // of a row of 44 px
-    private static final String OVER_THE_RULE = "-2"; // so that the hairline between two rows does not cut the pipe
+    private static final int MIDDLE = 22; // of a row 44 px high
+    private static final String OVER_THE_RULE = "-2"; // drawn over the hairline between two rows
     private static final int FIRST_LANE = 28;
     private static final int STEP = 14;
     private static final int MOST_LANES = 6;
@@ -56,13 +56,14 @@ public final class BranchDrawing {
         return l == 0 ? 8 : FIRST_LANE + (l - 1) * STEP;
     }
 
+    /** Its width, px. */
     public int width() {
         int deepest = lane.values().stream().mapToInt(Integer::intValue).max().orElse(0);
         return Math.max(28, FIRST_LANE + (deepest - 1) * STEP + 18);
     }
 
-    /** The part of the drawing that stands beside one line. */
-    public String beside(int row, boolean inHand) {
+    /** The piece of the drawing beside one row, as SVG; a selected line is in the accent colour. */
+    public String beside(int row, boolean selected) {
         Line line = lines.get(row);
         List<String> parts = new ArrayList<>();
         for (String source : begins.keySet()) {
@@ -84,12 +85,12 @@ public final class BranchDrawing {
                 line.feeds().stream().filter(f -> f.startsWith("R")).findFirst().orElse(line.id());
         int left = x(line.from());
         int right = line.branches() && lane.containsKey(upright(line, own)) ? x(upright(line, own)) : width() - 2;
-        String pen = inHand ? "p sel" : "p";
+        String pen = selected ? "p sel" : "p";
         parts.add("<line class='" + pen + "' x1='" + left + "' x2='" + (right + (line.branches() ? 1.25 : 0)) + "' y1='"
                 + MIDDLE + "' y2='" + MIDDLE + "'/>");
         if (line.from().startsWith("R")
                 && begins.getOrDefault(line.from(), row) == row
-                && line.from().equals(Start.FIRST)) {
+                && line.from().equals(PressureStart.FIRST_REGULATOR)) {
             parts.add(regulator(left));
         }
         boolean between = begins.getOrDefault(line.from(), row) < row && row < ends.getOrDefault(line.from(), row);
@@ -102,7 +103,7 @@ public final class BranchDrawing {
         return "<svg aria-hidden='true'>" + String.join("", parts) + "</svg>";
     }
 
-    /** Whose upright a line ends at: while nothing leaves the regulator at its end yet, its own. */
+    /** The id of the upright at which a line ends: its own while nothing leaves the regulator at its end. */
     private String upright(Line line, String own) {
         return lane.containsKey(own) ? own : line.id();
     }

@@ -1,10 +1,10 @@
 package longrun.draft.run;
 
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 
-/** Stores a run that has become a whole house. */
+/** Makes a house of a run or a fill. */
 public interface HouseMaker {
 
-    /** Stores it as a house of its own and gives its id; the run stays as it is. */
-    long keep(Entered run);
+    /** Stores a plan as a new house and returns its id; the run or fill is not changed. */
+    long store(DraftValue run);
 }

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A line as a paste was understood.
+ * A line of a pasted list, as understood.
  *
- * @param length with unit, or as written where it is none
- * @param input with unit, or as written where it is none
- * @param from the line it leaves, where the paste says so
- * @param pipe its material, where the paste says so
+ * @param length its length with a unit; as written where it is not a length
+ * @param input its input with a unit; as written where it is not a heat rate
+ * @param from the line it leaves; empty where the list does not say
+ * @param pipe its material; empty where the list does not say
  * @param problems what could not be understood, in words
  */
 public record PastedLine(

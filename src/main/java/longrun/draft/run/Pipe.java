@@ -1,6 +1,6 @@
 package longrun.draft.run;
 
-/** The materials a run can be sized in. */
+/** The pipe materials in which a run can be sized. */
 public enum Pipe {
     STEEL("steel", "Steel", "steel", "Schedule 40", "in. steel,\nSchedule 40", "indoors"),
     COPPER("copper", "Copper", "copper", "nominal and OD", "in. copper,\nnominal", "indoors"),
@@ -29,7 +29,7 @@ public enum Pipe {
         this.setting = setting;
     }
 
-    /** As a plan writes it. */
+    /** Its name in a plan. */
     String written() {
         return written;
     }
@@ -38,7 +38,7 @@ public enum Pipe {
         return title;
     }
 
-    /** The word for it among others. */
+    /** Its short name within a sentence. */
     public String brief() {
         return brief;
     }
@@ -47,20 +47,19 @@ public enum Pipe {
         return note;
     }
 
-    /** The words beside the size in hand. */
+    /** The words beside the selected size. */
     public String beside() {
         return beside;
     }
 
     /**
-     * Where a line of such pipe lies in a run that says nothing else. Polyethylene is bought to be buried; but behind a
-     * regulator on the wall or a 2 psi line into the house, and at an appliance, the line is in the house: the safer
-     * reading.
+     * Where a line of this pipe lies, since a run does not ask. Polyethylene is made to be buried; but behind a regulator on
+     * the wall, on 2 psi and at an appliance the line is taken as indoors: the safer reading.
      *
-     * @param branches whether further lines leave it
+     * @param branches whether other lines leave it
      */
-    String setting(Start start, boolean branches) {
-        return start == Start.TANK && branches ? setting : "indoors";
+    String setting(PressureStart start, boolean branches) {
+        return start == PressureStart.TANK && branches ? setting : "indoors";
     }
 
     /** The heading of a column of sizes. */
@@ -68,17 +67,17 @@ public enum Pipe {
         return "Size, " + unit();
     }
 
-    /** What a size is counted in. */
+    /** The unit of a size. */
     public String unit() {
         return this == CSST ? "EHD" : "in.";
     }
 
-    /** What a size is counted in, to stand behind it. */
+    /** The unit of a size, to follow it. */
     public String sizeUnit() {
         return "\u00a0" + unit();
     }
 
-    /** The pipe a plan writes so; empty where this page does not size it. */
+    /** The pipe by its name in a plan; empty where a run cannot be sized in it. */
     public static java.util.Optional<Pipe> of(String written) {
         for (Pipe p : values()) {
             if (p.written.equals(written)) {

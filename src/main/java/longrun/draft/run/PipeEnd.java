@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import longrun.quantity.NumberText;
 
-/** The end of the pipe as one looks into it, at true size as far as it fits. A picture: nothing is sized by it. */
+/** A drawing of the end of the pipe, at true size as far as it fits. Nothing is sized by it. */
 public final class PipeEnd {
 
     private static final double PIXELS_PER_INCH = 96; // a CSS inch
@@ -18,7 +18,7 @@ public final class PipeEnd {
 
     private PipeEnd() {}
 
-    /** The outside diameter, where the trade's name or a standard tells it. */
+    /** The outside diameter, inches; empty where neither the size's name nor a standard gives it. */
     public static OptionalDouble outside(Pipe pipe, RunAnswer.Sized cell) {
         if (pipe == Pipe.STEEL && STEEL_OUTSIDE.containsKey(cell.size())) {
             return OptionalDouble.of(STEEL_OUTSIDE.get(cell.size()));
@@ -28,6 +28,7 @@ public final class PipeEnd {
                 : OptionalDouble.empty();
     }
 
+    /** The drawing as SVG. */
     public static String of(double boreInches, OptionalDouble outsideInches) {
         double outer = outsideInches.orElse(boreInches) * PIXELS_PER_INCH / 2;
         double scale = Math.min(1, ROOM / outer);

@@ -11,11 +11,11 @@ import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 
 /**
- * What the page shows of a review: no more than the screen needs, in quantities, not in text.
+ * What Size a run shows of a review.
  *
- * @param lines by letter
- * @param findings what must be mended or wants care, and the questions its sizes rest on
- * @param alsoAsked what is asked besides, of appliances, regulators and their places
+ * @param lines the answers by the letters of the lines
+ * @param findings must-fix findings, cautions, and the questions on which the sizes depend
+ * @param alsoAsked the other questions, on appliances, regulators and where they stand
  */
 public record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings, List<Finding> alsoAsked) {
 
@@ -25,6 +25,7 @@ public record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings, L
         alsoAsked = List.copyOf(alsoAsked);
     }
 
+    /** No answer. */
     public static final RunAnswer NOTHING = new RunAnswer(Map.of(), List.of(), List.of());
 
     /** How far a line is sized. */
@@ -37,35 +38,37 @@ public record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings, L
     /**
      * One line's answer.
      *
-     * @param stage the run it belongs to; empty while that is unknown
-     * @param cell the row and cell its size was read in
-     * @param soFar whether a load of its stage is still to come, so that the size may yet grow
+     * @param load what it carries; empty while that is unknown
+     * @param stage the longest run of its stage; empty while that is unknown
+     * @param cell the cell from which its size was read; empty without a size
+     * @param soFar whether a load of its stage is not yet known, so that the size may still become larger
      */
     public record LineAnswer(
             Status status, Optional<HeatRate> load, Optional<StageRun> stage, Optional<Sized> cell, boolean soFar) {}
 
     /**
-     * The longest run of a stage, which decides the row for all its lines.
+     * The longest run of a stage, which sets the row for all its lines.
      *
      * @param measured sum of the measured lengths
-     * @param withFittings with what the fitting switch adds
-     * @param bare without the parts at its ends that are counted though nobody has entered them; empty where there are
-     *     none
-     * @param to letter of the line it ends with, or the name of what it ends at
-     * @param regulator id of the regulator it lies behind
-     * @param sum its lengths one by one; the last is the sum
+     * @param withFittings the measured length and the fitting allowance
+     * @param added the fitting allowance
+     * @param enteredParts the same with only the parts entered; empty where no other part is counted
+     * @param row the row of the table; empty where no row is as long
+     * @param to the letter of the line at its end, or the name of what it ends at
+     * @param regulator the id of the regulator at its start
+     * @param sum its lengths one by one, then their sum
      */
     public record StageRun(
             Length measured,
             Length withFittings,
             Length added,
-            Optional<Bare> bare,
+            Optional<EnteredParts> enteredParts,
             Optional<Length> row,
             String to,
             String regulator,
             List<Term> sum) {
 
-        /** The same sum with like parts of several lines taken together, as paper has room for it. */
+        /** The same sum with equal parts of several lines added together, to fit on paper. */
         public List<Term> gathered() {
             Map<String, Length> parts = new LinkedHashMap<>();
             sum.forEach(t -> parts.merge(t.part(), t.length(), Length::plus));
@@ -75,14 +78,14 @@ public record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings, L
         }
     }
 
-    /** The longest run and the line's size if there were no parts but those entered. */
-    public record Bare(Length run, Optional<String> size) {}
+    /** The longest run and the size of the line, counting only the parts that are entered. */
+    public record EnteredParts(Length run, Optional<String> size) {}
 
     /**
-     * A size read in a table.
+     * A size read from a table.
      *
-     * @param od outside diameter by which the same copper tube is sold
-     * @param share of the capacity used, percent
+     * @param od the outside diameter by which the same copper tube is sold; empty for other pipe
+     * @param sharePercent the share of the capacity used, percent
      */
     public record Sized(
             String size,
@@ -96,19 +99,19 @@ public record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings, L
     /**
      * Where a size was read.
      *
-     * @param table what the table is called, and from what pressure to what drop it holds
-     * @param held how its cell is held
+     * @param table the title of the table, its inlet pressure and its drop
+     * @param held a sentence on the confidence of its cell
      */
     public record ReadIn(String table, TableRow row, String source, String held) {}
 
-    /** One answer of where from: a heading, its text, and a sum where there is one. */
+    /** A step of "where from?": a heading, its text, and the terms of a sum where there is one. */
     public record WhyStep(String title, String text, List<Term> sum) {}
 
     /**
-     * A term of a sum; the last is the sum.
+     * A term of a sum, or the sum as the last.
      *
-     * @param section id of the section it stands in; empty where that is said in the part, or it is of the whole run
-     * @param part in trade words
+     * @param section the id of its section; empty where the part names it, or it belongs to the whole run
+     * @param part what it is, in the words of the trade
      */
     public record Term(Optional<String> section, String part, Length length) {
 
@@ -116,7 +119,7 @@ public record RunAnswer(Map<String, LineAnswer> lines, List<Finding> findings, L
             this(Optional.empty(), part, length);
         }
 
-        /** What it is, with the section it stands in. */
+        /** What it is, with its section. */
         public String what() {
             return section.map(s -> s + ", " + part).orElse(part);
         }

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.draft.sections.Allowance;
 
-/** What a run is answered, at each position of the fitting switch, and what stands while an entry is not understood. */
+/** The answers to a run for each fitting allowance, and the answer shown while an entry is not understood. */
 public final class RunAnswers {
 
     private final Sizer sizer;
@@ -16,27 +16,28 @@ public final class RunAnswers {
         this.sizer = sizer;
     }
 
-    /** Sizes the run as typed, and tells which entries keep an answer from being made. */
+    /** Sizes the run as typed; the result holds the answer, or the entries that prevent it. */
     public Sizer.Result size(RunDraft draft) {
         return sizer.size(draft.whole());
     }
 
     /**
-     * Takes the answer that stands now. While an entry is not understood it is the answer to what stood there before
-     * it, if that was asked alike: a half-typed number is no entry.
+     * Sets the answers to show. While an entry is not understood they are those to the draft before it, if that has the same
+     * materials and start: a half-typed number is not an entry.
      *
-     * @param wrong which entries are not understood
-     * @param before the draft before the entry
+     * @param wrong the entries that are not understood
+     * @param before the draft before the entry; empty where there is none
      */
     public void take(RunDraft draft, Sizer.Result now, List<String> wrong, Optional<RunDraft> before) {
-        Optional<RunDraft> answered = wrong.isEmpty() ? Optional.of(draft) : before.filter(d -> d.isAskedLike(draft));
+        Optional<RunDraft> answered =
+                wrong.isEmpty() ? Optional.of(draft) : before.filter(d -> d.hasSameMaterialsAndStart(draft));
         Sizer.Result shown = wrong.isEmpty() ? now : answered.map(this::size).orElse(Sizer.Result.NONE);
         answers.clear();
         answers.putAll(shown.others());
         answered.ifPresent(d -> answers.put(d.allowance(), shown.answer()));
     }
 
-    /** The answer at a position of the switch. */
+    /** The answer with a fitting allowance. */
     public RunAnswer at(Allowance allowance) {
         return answers.getOrDefault(allowance, RunAnswer.NOTHING);
     }

@@ -10,13 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.sections.Allowance;
 import longrun.plan.PlanPath;
 
 /**
- * The run as typed: a plan document with one regulator (two with a line regulator) and a few lines. Never changed once
- * made: each change is a new draft. Entries that are no quantity are held as typed.
+ * The draft of Size a run: a plan document with one regulator, or two with a line regulator, and a few lines. Immutable: each
+ * change makes a new draft. Text that is not a quantity is stored as typed.
  */
 public final class RunDraft {
 
@@ -35,7 +35,7 @@ public final class RunDraft {
         lines = RunLines.of(plan);
     }
 
-    /** A plan that {@link RunFile} has found to be a run. */
+    /** The draft of a plan that {@link RunFile} has accepted. */
     static RunDraft of(ObjectNode plan) {
         return new RunDraft(plan.deepCopy())
                 .changed(p -> p.put(PIPE, RunMaterials.ofRun(p).written()));
@@ -45,7 +45,7 @@ public final class RunDraft {
         ObjectNode p = JsonNodeFactory.instance.objectNode();
         p.put("format", longrun.plan.Plan.FORMAT);
         p.put("fittingAllowance", Allowance.COUNTED.written());
-        p.set("regulators", Start.WALL.regulators());
+        p.set("regulators", PressureStart.WALL.regulators());
         p.putArray(SECTIONS);
         p.putArray(APPLIANCES);
         p.put(PIPE, Pipe.STEEL.written());
@@ -64,16 +64,16 @@ public final class RunDraft {
                 .typed(2, Line.Column.INPUT, "65,000 Btu/h");
     }
 
-    /** What a regulator of the run is called on its page. */
+    /** The name of a regulator, within a sentence. */
     public String named(String regulator) {
-        return start() != Start.TWO_PSI
+        return start() != PressureStart.TWO_PSI
                 ? "the regulator"
-                : regulator.equals(Start.LINE_REGULATOR) ? "the line regulator" : "the 2 psi regulator";
+                : regulator.equals(PressureStart.LINE_REGULATOR) ? "the line regulator" : "the 2 psi regulator";
     }
 
-    /** Its plan, to be read. */
-    public Entered whole() {
-        return Entered.of(plan());
+    /** Its plan, to be read entry by entry. */
+    public DraftValue whole() {
+        return DraftValue.of(plan());
     }
 
     /** The plan to be reviewed, saved or stored: a copy. */
@@ -88,15 +88,15 @@ public final class RunDraft {
         return plan.toString();
     }
 
-    public Start start() {
-        return Start.of(plan.path("regulators")).orElse(Start.WALL);
+    public PressureStart start() {
+        return PressureStart.of(plan.path("regulators")).orElse(PressureStart.WALL);
     }
 
     public Allowance allowance() {
         return Allowance.of(plan.path("fittingAllowance").asText());
     }
 
-    /** The run's material; a line may have another. */
+    /** The material of the run; a line may have another. */
     public Pipe pipe() {
         return RunMaterials.ofRun(plan);
     }
@@ -106,7 +106,7 @@ public final class RunDraft {
         return lines.stream().anyMatch(l -> l.pipe() != pipe());
     }
 
-    /** The lines of a material, where not all are of one. */
+    /** The letters of the lines in a material; none where all lines are of one material. */
     public List<String> linesOf(Pipe pipe) {
         return isMixed()
                 ? lines.stream().filter(l -> l.pipe() == pipe).map(Line::id).toList()
@@ -117,12 +117,12 @@ public final class RunDraft {
         return lines;
     }
 
-    /** Whether another draft asks for the same materials from the same start: then its sizes may stand under these. */
-    public boolean isAskedLike(RunDraft other) {
+    /** Whether another draft has the same materials and start, so that its sizes may still be shown for this one. */
+    public boolean hasSameMaterialsAndStart(RunDraft other) {
         return RunMaterials.areAlike(this, other) && start() == other.start();
     }
 
-    /** The place in the lines that a pointer of a finding or an error means. */
+    /** The index of the line for the pointer of a finding or an error; empty where it is no entry of a line. */
     public Optional<Integer> lineAt(String pointer) {
         PlanPath path = PlanPath.of(pointer);
         if (path.findIndex().isEmpty()) {
@@ -139,7 +139,7 @@ public final class RunDraft {
                 : Optional.empty();
     }
 
-    /** Which line an id in a review means: its own, that of its appliance, or of the line regulator at its end. */
+    /** The index of the line for an id in a review: its own, its appliance's, or that of the line regulator at its end. */
     public Optional<Integer> lineOf(String id) {
         int own = indexOf(id);
         if (own >= 0) {
@@ -165,7 +165,7 @@ public final class RunDraft {
         return -1;
     }
 
-    /** An entry as typed; in the line after the last it begins a new line. */
+    /** A copy with what was typed in an entry; typing in the line after the last begins a new one. */
     public RunDraft typed(int index, Line.Column column, String text) {
         return changed(p -> {
             ArrayNode sections = p.withArray(SECTIONS);
@@ -189,7 +189,7 @@ public final class RunDraft {
         return changed(p -> ((ObjectNode) p.withArray(SECTIONS).get(index)).put(FROM, id));
     }
 
-    /** Without that line; what left it now leaves what it left, and the lines are named anew. */
+    /** A copy without a line; lines that left it leave what it left, and the lines are lettered again. */
     public RunDraft without(int index) {
         return changed(p -> {
             ArrayNode sections = p.withArray(SECTIONS);
@@ -227,40 +227,40 @@ public final class RunDraft {
         return changed(p -> p.put("fittingAllowance", allowance.written()));
     }
 
-    /** Another material of the run; a line that has one of its own keeps it. */
+    /** A copy with another material of the run; a line with a material of its own keeps it. */
     public RunDraft with(Pipe pipe) {
         return changed(p -> RunMaterials.setRun(p, pipe));
     }
 
-    /** Another material of one line. */
+    /** A copy with another material of one line. */
     public RunDraft with(int index, Pipe pipe) {
         return changed(p -> ((ObjectNode) p.withArray(SECTIONS).get(index)).put(RunMaterials.MATERIAL, pipe.written()));
     }
 
-    /** Another start. For 2 psi the first line ends at the line regulator and the lines that left it leave that. */
-    public RunDraft with(Start start) {
+    /** A copy with another start. With 2 psi the first line ends at the line regulator, and the lines that left it leave that. */
+    public RunDraft with(PressureStart start) {
         if (start == start()) {
             return this;
         }
         return changed(p -> {
-            if (start() == Start.TWO_PSI) {
-                String fed = p.path("regulators").path(1).path(FED_BY).asText(Start.FIRST);
-                RunNames.refer(p, Start.LINE_REGULATOR, fed);
+            if (start() == PressureStart.TWO_PSI) {
+                String fed = p.path("regulators").path(1).path(FED_BY).asText(PressureStart.FIRST_REGULATOR);
+                RunNames.refer(p, PressureStart.LINE_REGULATOR, fed);
             }
             p.set("regulators", start.regulators());
-            if (start == Start.TWO_PSI) {
+            if (start == PressureStart.TWO_PSI) {
                 RunNames.placeLineRegulator(p);
             }
         });
     }
 
-    /** A copy with a change made; every end of the run then has an appliance, in the order of the lines. */
+    /** A copy with a change made; each end of the run is then given an appliance, in the order of the lines. */
     private RunDraft changed(Consumer<ObjectNode> change) {
         ObjectNode p = plan.deepCopy();
         change.accept(p);
         RunMaterials.settle(p);
         List<JsonNode> inOrder = new ArrayList<>();
-        Start start = Start.of(p.path("regulators")).orElse(Start.WALL);
+        PressureStart start = PressureStart.of(p.path("regulators")).orElse(PressureStart.WALL);
         Map<String, JsonNode> sections = new HashMap<>();
         p.path(SECTIONS).forEach(s -> sections.put(s.path("id").asText(), s));
         for (Line line : RunLines.of(p)) {

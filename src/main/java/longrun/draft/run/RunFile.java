@@ -7,24 +7,30 @@ import java.util.Set;
 import longrun.draft.NotAPlan;
 import longrun.draft.PlanFiles;
 
-/** The run as a plan file: what this page writes it can open; a plan of a whole house it leaves alone and says so. */
+/** Saves and opens a run as a plan file. A plan of a whole house is refused with the reason. */
 public final class RunFile {
 
     private static final int MOST_LINES = 500;
 
     private RunFile() {}
 
+    /** The text of the plan file: indented JSON. */
     public static String write(RunDraft draft) {
         return draft.plan().toPrettyString() + "\n";
     }
 
+    /**
+     * The run in a plan file.
+     *
+     * @throws NotAPlan where the page cannot show all that the plan holds; the message says why
+     */
     public static RunDraft read(String text) throws NotAPlan {
         ObjectNode plan = (ObjectNode) PlanFiles.read(text).node();
-        if (Start.of(plan.path("regulators")).isEmpty()) {
+        if (PressureStart.of(plan.path("regulators")).isEmpty()) {
             throw new NotAPlan("its regulators are those of a whole house, and this page shows one run");
         }
         if (!plan.has("regulators") || plan.path("regulators").isEmpty()) {
-            plan.set("regulators", Start.WALL.regulators());
+            plan.set("regulators", PressureStart.WALL.regulators());
         }
         lines(plan);
         return RunDraft.of(plan);
@@ -32,7 +38,7 @@ public final class RunFile {
 
     private static void lines(ObjectNode plan) throws NotAPlan {
         Set<String> ids = new HashSet<>();
-        Set<String> sources = new HashSet<>(Set.of(Start.FIRST, Start.LINE_REGULATOR));
+        Set<String> sources = new HashSet<>(Set.of(PressureStart.FIRST_REGULATOR, PressureStart.LINE_REGULATOR));
         JsonNode sections = plan.path("sections");
         if (sections.size() > MOST_LINES) {
             throw new NotAPlan("it holds " + sections.size() + " lines, and this page shows up to " + MOST_LINES);
@@ -43,7 +49,7 @@ public final class RunFile {
                     && legs.size() <= 1
                     && (legs.isEmpty() || legs.get(0).isTextual());
             if (!plain || legs.path(0).asText("").matches("(?i)(north|east|south|west|up|down)\\b.*")) {
-                throw new NotAPlan("its lines say which way they go, and this page shows plain lengths");
+                throw new NotAPlan("its lines have directions, and this page shows plain lengths");
             }
             if (!ids.add(s.path("id").asText())) {
                 throw new NotAPlan("two of its lines are named " + s.path("id").asText());
@@ -55,7 +61,8 @@ public final class RunFile {
         sources.addAll(ids);
         for (JsonNode s : sections) {
             if (!sources.contains(s.path("from").asText())) {
-                throw new NotAPlan("its line " + s.path("id").asText() + " leaves nothing this page knows");
+                throw new NotAPlan(
+                        "its line " + s.path("id").asText() + " does not leave a line or regulator of the run");
             }
         }
         Set<String> fed = new HashSet<>();

@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The lines of a run and what they feed, as its plan document holds them: sections, and an appliance at each end. */
+/** The lines of a run in its plan document: sections, and an appliance at each end. */
 final class RunLines {
 
     private static final String NAME = "name";
@@ -52,15 +52,15 @@ final class RunLines {
         return List.copyOf(lines);
     }
 
-    /** A line after the last, of the same material: it leaves the last line that has no appliance of its own, or the regulator. */
+    /** Adds a line of the same material; it leaves the last line that has no appliance of its own, or the regulator. */
     static void add(ObjectNode p) {
         ArrayNode sections = p.withArray(SECTIONS);
-        String from = Start.FIRST;
+        String from = PressureStart.FIRST_REGULATOR;
         if (p.path("regulators").size() > 1 && !sections.isEmpty()) {
-            from = Start.LINE_REGULATOR;
+            from = PressureStart.LINE_REGULATOR;
         }
         for (Line line : of(p)) {
-            boolean lineRegulator = line.feeds().contains(Start.LINE_REGULATOR);
+            boolean lineRegulator = line.feeds().contains(PressureStart.LINE_REGULATOR);
             if (!lineRegulator
                     && line.input().isBlank()
                     && (line.branches() || !line.length().isBlank())) {
@@ -68,7 +68,7 @@ final class RunLines {
             }
         }
         if (sections.size() == 1
-                && from.equals(Start.FIRST)
+                && from.equals(PressureStart.FIRST_REGULATOR)
                 && inputOf(p, first(sections)).isBlank()) {
             from = first(sections);
         }
@@ -95,7 +95,7 @@ final class RunLines {
         return "";
     }
 
-    /** The input of what a line feeds; blank takes it away. */
+    /** Stores the input of what a line feeds; a blank text removes it. */
     static void setInput(ObjectNode p, String id, String text) {
         for (JsonNode a : p.path(APPLIANCES)) {
             if (a.path(FED_BY).asText().equals(id)) {
@@ -112,7 +112,7 @@ final class RunLines {
         }
     }
 
-    /** A new appliance at the end of a line. */
+    /** Adds an appliance at the end of a line. */
     static ObjectNode appliance(ObjectNode p, String id) {
         return p.withArray(APPLIANCES)
                 .addObject()
@@ -130,7 +130,7 @@ final class RunLines {
         }
     }
 
-    /** Takes away the last lines while nothing stands in them. */
+    /** Removes the lines at the end in which nothing is typed. */
     static void dropBlankEnd(ObjectNode p) {
         List<Line> lines = of(p);
         for (int i = lines.size() - 1; i >= 0; i--) {

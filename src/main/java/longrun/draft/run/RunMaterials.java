@@ -11,10 +11,10 @@ import longrun.draft.sections.MaterialWords;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
 
-/** What the lines of a run are made of: the run's material, and in any line another of its own. */
+/** The materials of a run: that of the run, and another in any line that has its own. */
 final class RunMaterials {
 
-    /** The run's material, kept beside the plan while it is typed; a plan file does not hold it. */
+    /** The entry for the material of the run, kept beside the plan; it is not saved in a plan file. */
     static final String PIPE = "pipe";
 
     static final String MATERIAL = "material";
@@ -23,12 +23,12 @@ final class RunMaterials {
 
     private RunMaterials() {}
 
-    /** The run's material; where it is not kept, that of most lines. */
+    /** The material of the run; where it is not kept, that of most lines. */
     static Pipe ofRun(ObjectNode plan) {
         return Pipe.of(plan.path(PIPE).asText()).orElseGet(() -> ofMost(plan));
     }
 
-    /** The material of most lines, of two alike the one that comes first. */
+    /** The material of most lines; of two equally frequent the first. */
     private static Pipe ofMost(ObjectNode plan) {
         Map<Pipe, Integer> lines = new LinkedHashMap<>();
         plan.path(SECTIONS).forEach(s -> lines.merge(ofLine(s), 1, Integer::sum));
@@ -41,7 +41,7 @@ final class RunMaterials {
         return most;
     }
 
-    /** A run none of whose lines is of its material takes that of most of them. */
+    /** Gives the run the material of most lines where no line has the run's own. */
     static void settle(ObjectNode plan) {
         JsonNode sections = plan.path(SECTIONS);
         boolean any = sections.isEmpty();
@@ -57,7 +57,7 @@ final class RunMaterials {
         return Pipe.of(section.path(MATERIAL).asText()).orElse(Pipe.STEEL);
     }
 
-    /** Gives the run another material, and with it every line that was of the run's. */
+    /** Gives another material to the run and to every line that had the run's. */
     static void setRun(ObjectNode plan, Pipe pipe) {
         Pipe was = ofRun(plan);
         plan.put(PIPE, pipe.written());
@@ -70,8 +70,8 @@ final class RunMaterials {
     }
 
     /**
-     * A length as typed, and the material named with it ("csst 12 ft"). A material is taken once all of the entry is
-     * understood, so that what is only half typed changes none.
+     * Stores a length as typed, and the material named with it ("csst 12 ft"). A material is taken only once the whole entry
+     * is understood, so that a half-typed word changes nothing.
      */
     static void setLength(ObjectNode section, String text) {
         if (text.isBlank()) {
@@ -96,7 +96,7 @@ final class RunMaterials {
         }
     }
 
-    /** Whether no line that both have is of another material, so that the sizes of one may stand in the other. */
+    /** Whether every line that both have is of the same material, so that the sizes of one may be shown for the other. */
     static boolean areAlike(RunDraft one, RunDraft other) {
         Map<String, Pipe> pipes = new HashMap<>();
         one.lines().forEach(l -> pipes.put(l.id(), l.pipe()));

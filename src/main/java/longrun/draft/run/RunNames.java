@@ -7,18 +7,18 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** The tool names the lines: A, B, C and on, in their order. */
+/** The letters of the lines, given in order: A, B, C and so on. */
 public final class RunNames {
 
     private RunNames() {}
 
-    /** The letter of the line at a place, from zero: A to Z, then AA. */
+    /** The letter of the line at an index: A to Z, then AA. */
     public static String letter(int place) {
         String last = String.valueOf((char) ('A' + place % 26));
         return place < 26 ? last : letter(place / 26 - 1) + last;
     }
 
-    /** A letter no line has yet. */
+    /** The next letter that no line has. */
     static String next(ArrayNode sections) {
         for (int i = sections.size(); ; i++) {
             String wanted = letter(i);
@@ -32,7 +32,7 @@ public final class RunNames {
         }
     }
 
-    /** Names every line by its place. */
+    /** Letters all lines again, in order. */
     static void rename(ObjectNode p) {
         Map<String, String> names = new LinkedHashMap<>();
         ArrayNode sections = p.withArray("sections");
@@ -61,7 +61,7 @@ public final class RunNames {
         ((ObjectNode) node).put(field, names.getOrDefault(old, old));
     }
 
-    /** Lines that left one thing leave another. */
+    /** Lets the lines that leave one regulator or line leave another. */
     static void refer(ObjectNode p, String old, String other) {
         for (JsonNode s : p.path("sections")) {
             if (s.path("from").asText().equals(old)) {
@@ -71,8 +71,8 @@ public final class RunNames {
     }
 
     /**
-     * Puts the line regulator at the end of the first line. A first line that already feeds an appliance is not touched:
-     * a line to the regulator is set before it.
+     * Puts the line regulator at the end of the first line. Where the first line already feeds an appliance, a line to the
+     * regulator is inserted before it.
      */
     static void placeLineRegulator(ObjectNode p) {
         ArrayNode sections = p.withArray("sections");
@@ -87,18 +87,18 @@ public final class RunNames {
         }
         ObjectNode regulator = (ObjectNode) p.path("regulators").path(1);
         if (!feedsAppliance) {
-            refer(p, first, Start.LINE_REGULATOR);
+            refer(p, first, PressureStart.LINE_REGULATOR);
             regulator.put("fedBy", first);
-            refer(p, Start.FIRST, Start.LINE_REGULATOR);
-            ((ObjectNode) sections.get(0)).put("from", Start.FIRST);
+            refer(p, PressureStart.FIRST_REGULATOR, PressureStart.LINE_REGULATOR);
+            ((ObjectNode) sections.get(0)).put("from", PressureStart.FIRST_REGULATOR);
             return;
         }
         ObjectNode before = JsonNodeFactory.instance.objectNode();
         String id = next(sections);
-        before.put("id", id).put("name", "to the line regulator").put("from", Start.FIRST);
+        before.put("id", id).put("name", "to the line regulator").put("from", PressureStart.FIRST_REGULATOR);
         before.set("material", sections.get(0).path("material"));
         before.set("setting", sections.get(0).path("setting"));
-        refer(p, Start.FIRST, Start.LINE_REGULATOR);
+        refer(p, PressureStart.FIRST_REGULATOR, PressureStart.LINE_REGULATOR);
         sections.insert(0, before);
         regulator.put("fedBy", id);
         rename(p);

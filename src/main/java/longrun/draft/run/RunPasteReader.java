@@ -13,8 +13,8 @@ import longrun.quantity.Typed;
 import longrun.words.UnitSystem;
 
 /**
- * Reads a list from a spreadsheet as lines of a run. A heading names the columns and their units; without one the first
- * words are the name, the first figures the length, the next the input.
+ * Reads a list pasted from a spreadsheet as lines of a run. A heading names the columns and their units; without one the
+ * first column of words is the name, the first of figures the length, the next the input.
  */
 public final class RunPasteReader {
 
@@ -28,7 +28,7 @@ public final class RunPasteReader {
     private static final int MATERIAL = 4;
     private static final int NAME = 5;
 
-    /** As they stand above the columns, in the order of the numbers above; what fits none of the others is the name. */
+    /** Patterns of the headings, in the order of the numbers above; a heading that fits no other is the name. */
     private static final List<Pattern> HEADS = List.of(
             Pattern.compile(".*\\b(length|feet|foot|ft|run|metres?|meters?)\\b.*"),
             Pattern.compile(".*(input|btu|load|\\bkw\\b|\\bmbh\\b|heat rate).*"),
@@ -43,14 +43,18 @@ public final class RunPasteReader {
         this.units = units;
     }
 
-    /** What was understood. */
+    /** The lines understood, and a sentence on the columns. */
     public record Understood(List<PastedLine> lines, String columns) {}
 
-    /** @param taken how many lines there are already, so that a column of letters finds the lines it means */
+    /**
+     * Reads a list.
+     *
+     * @param taken how many lines the run has already, so that the letters of the list refer to the right lines
+     */
     public Understood read(String text, int taken) {
         PastedTable headed = PastedTable.of(text, true, HEADS, INPUT + 1);
         if (headed.isEmpty()) {
-            return new Understood(List.of(), "There was nothing in it.");
+            return new Understood(List.of(), "The list is empty.");
         }
         PastedTable table = headed.isHeaded() ? headed : byContent(headed);
         List<String> ids = table.body().stream().map(r -> table.cell(r, ID)).toList();
@@ -82,7 +86,9 @@ public final class RunPasteReader {
         if (at >= 0) {
             return Optional.of(RunNames.letter(taken + at));
         }
-        return from.toLowerCase(Locale.ROOT).contains("regulator") ? Optional.of(Start.FIRST) : Optional.empty();
+        return from.toLowerCase(Locale.ROOT).contains("regulator")
+                ? Optional.of(PressureStart.FIRST_REGULATOR)
+                : Optional.empty();
     }
 
     private static Optional<Pipe> pipe(String written, MaterialWords measured, List<String> problems) {
@@ -91,7 +97,7 @@ public final class RunPasteReader {
         if (pipe.isEmpty() && (!written.isBlank() || measured.material().isPresent())) {
             problems.add(
                     (written.isBlank() ? "polyethylene tubing" : written)
-                            + " is no material this page sizes; the line is taken as the one above it; choose its material under it");
+                            + " is not a material this page can size; the line is given the material of the line above; choose another under it");
         }
         return pipe;
     }

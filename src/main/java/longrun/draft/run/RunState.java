@@ -10,17 +10,25 @@ import longrun.finding.ListWords;
 import longrun.finding.Severity;
 
 /**
- * How far the run has come, in words: empty, half typed, unknown, a wrong entry, or sized. It never looks finished.
+ * The state of a run, in words: nothing typed, questions open, unknown, a wrong entry, or sized.
  *
  * @param words the state
- * @param because what it rests on, or what is missing
- * @param unsized the word in place of a size that cannot be told yet
+ * @param because what it rests on, or what is missing; blank for nothing
+ * @param unsized the word in place of a size that is not known yet
+ * @param mustFix the number of must-fix findings
+ * @param questions the number of open questions
  */
 public record RunState(String words, String because, String unsized, int mustFix, int questions) {
 
     public static final String SIZED = "Sized, not approved";
 
-    public static RunState of(RunDraft draft, RunAnswer answer, List<String> wrong, int inHand) {
+    /**
+     * The state of a run.
+     *
+     * @param wrong the entries not understood, in words
+     * @param selected the index of the line being typed, whose blanks do not count as missing yet
+     */
+    public static RunState of(RunDraft draft, RunAnswer answer, List<String> wrong, int selected) {
         List<Line> lines = draft.lines();
         int mustFix = count(answer, Severity.MUST_FIX);
         List<String> open = open(lines, i -> true);
@@ -28,7 +36,7 @@ public record RunState(String words, String because, String unsized, int mustFix
         if (lines.isEmpty()) {
             return new RunState(
                     "Nothing to size yet",
-                    "Type the first line: what it feeds, its feet, its Btu/h.",
+                    "Enter the first line: what it feeds, its length and its Btu/h.",
                     "none yet",
                     0,
                     0);
@@ -44,7 +52,7 @@ public record RunState(String words, String because, String unsized, int mustFix
                     mustFix,
                     questions);
         }
-        if (!open(lines, i -> i != inHand && i != lines.size() - 1).isEmpty()) {
+        if (!open(lines, i -> i != selected && i != lines.size() - 1).isEmpty()) {
             return new RunState(
                     "Unknown",
                     sentence(open) + " No missing entry is taken as zero, so what depends on one is not known yet.",
@@ -84,7 +92,7 @@ public record RunState(String words, String because, String unsized, int mustFix
             return new RunState(
                     mustFix + " must fix",
                     first(answer, f -> f.severity() == Severity.MUST_FIX)
-                            + " A size in the table alone does not make it a run that may be laid.",
+                            + " A size alone does not make this a run that may be installed.",
                     "sized",
                     mustFix,
                     questions);
@@ -102,9 +110,9 @@ public record RunState(String words, String because, String unsized, int mustFix
         return new RunState(SIZED, assumed(draft.allowance(), lines) + together(lines), "sized", mustFix, questions);
     }
 
-    /** Pipe that two lines share carries both; it must be a line of its own, or it is sized too small. */
+    /** Pipe that two lines share carries both; entered as a part of each it would be sized too small. */
     private static String together(List<Line> lines) {
-        for (String regulator : List.of(Start.FIRST, Start.LINE_REGULATOR)) {
+        for (String regulator : List.of(PressureStart.FIRST_REGULATOR, PressureStart.LINE_REGULATOR)) {
             List<String> leave = lines.stream()
                     .filter(l -> l.from().equals(regulator))
                     .map(Line::id)
@@ -121,7 +129,7 @@ public record RunState(String words, String because, String unsized, int mustFix
     private static String assumed(Allowance allowance, List<Line> lines) {
         return switch (allowance) {
             case NONE -> "Fittings are left out: the real run is longer than the one measured.";
-            case FIFTH -> "A fifth is added for fittings, whatever they come to.";
+            case FIFTH -> "A fifth is added for fittings, however many there are.";
             case COUNTED ->
                 lines.stream().anyMatch(l -> l.pipe() == Pipe.CSST)
                         ? "Tees, and at each end a shutoff and a sediment trap, are counted; for turns, not described"
@@ -131,7 +139,7 @@ public record RunState(String words, String because, String unsized, int mustFix
         };
     }
 
-    /** What is still to be typed. */
+    /** The entries still missing. */
     private static List<String> open(List<Line> lines, IntPredicate which) {
         List<String> open = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
@@ -155,7 +163,7 @@ public record RunState(String words, String because, String unsized, int mustFix
         return "Not typed yet: " + first + rest + ".";
     }
 
-    /** An entry that is asked about again, or a size that the maker decides; turns not described a fifth stands for. */
+    /** A question whose answer may change a size; turns that are not described are covered by the fifth. */
     private static boolean mayChangeASize(Finding f) {
         return f.severity() == Severity.NOTE && !f.rule().startsWith("section-");
     }

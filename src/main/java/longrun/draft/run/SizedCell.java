@@ -16,7 +16,7 @@ import longrun.sizing.SectionSize;
 import longrun.sizing.Sizing;
 import longrun.sizing.StageSize;
 
-/** The cell a size was read in: the row used with its neighbours, and the answer to where from. */
+/** The cell from which a size was read: the row used with its neighbours, and the steps of "where from?". */
 public final class SizedCell {
 
     private final Sizing sizing;
@@ -35,6 +35,7 @@ public final class SizedCell {
         this.column = size.used().orElseThrow();
     }
 
+    /** The size of a section; it must have one. */
     public static RunAnswer.Sized of(Sizing sizing, int section) {
         return new SizedCell(sizing, section).sized();
     }
@@ -70,9 +71,9 @@ public final class SizedCell {
 
     private static String held(Confidence confidence) {
         return switch (confidence) {
-            case PRINT -> "The cell is held as printed.";
+            case PRINT -> "The cell is as printed.";
             case COMPUTED -> "The cell is computed by the code\u2019s equation.";
-            case SECONDARY -> "The cell is held from a page that repeats the code.";
+            case SECONDARY -> "The cell is from a page that repeats the code.";
             case MEMORY -> "The cell is held from memory: check it against the print before pipe is cut.";
             case OWN -> "The cell is from a table of your own.";
         };
@@ -88,7 +89,8 @@ public final class SizedCell {
                 "Row " + rowFt + " ft, size " + size.size().orElse(""), named(bore) + " " + held(), List.of()));
         why.add(new RunAnswer.WhyStep(
                 "Why row " + rowFt,
-                "The longest run is " + feet + " ft. The row is the same or the next longer, never between two.",
+                "The longest run is " + feet
+                        + " ft. The row is that length or the next longer; never between two rows.",
                 List.of()));
         why.add(new RunAnswer.WhyStep(
                 "Why " + feet + " ft", "", sum(sizing, sizing.piping().stageIndex(section))));
@@ -96,7 +98,7 @@ public final class SizedCell {
                 .ifPresent(to -> why.add(new RunAnswer.WhyStep(
                         "Why the run to the end of line "
                                 + sizing.piping().section(to.section()).id(),
-                        "It is the longest, and every line of it takes that one length, near ones too.",
+                        "It is the longest run, and every line uses that one length, near lines too.",
                         List.of())));
         return List.copyOf(why);
     }
@@ -109,7 +111,7 @@ public final class SizedCell {
         return String.format(Locale.ROOT, "%.3f", size.bore().orElseThrow().inches());
     }
 
-    /** The longest run of a stage, one length after another. */
+    /** The lengths of the longest run of a stage, one after another, then their sum. */
     public static List<RunAnswer.Term> sum(Sizing sizing, int index) {
         Piping piping = sizing.piping();
         StageSize stage = sizing.stage(index);

@@ -1,5 +1,5 @@
 /**
- * Size a run as typed: its lines, pipe, start and allowance, what is pasted or opened from a file, and its answer.
+ * The draft of Size a run: its lines, pipe, start and allowance, what is pasted or opened from a file, and its answer.
  */
 @NullMarked
 package longrun.draft.run;

@@ -4,7 +4,7 @@ import java.util.Optional;
 import longrun.plan.FittingAllowance;
 import longrun.quantity.Measure;
 
-/** The fitting switch: how elbows and tees add to the measured length. */
+/** The fitting allowance: how fittings add to the measured length. */
 public enum Allowance {
     NONE("none", "Measured length alone"),
     FIFTH("20 %", "A fifth more"),
@@ -18,7 +18,7 @@ public enum Allowance {
         this.title = title;
     }
 
-    /** As it is sized with. */
+    /** The allowance for sizing. */
     public FittingAllowance inPlan() {
         return switch (this) {
             case NONE -> new FittingAllowance.None();
@@ -27,7 +27,7 @@ public enum Allowance {
         };
     }
 
-    /** As a plan writes it. */
+    /** Its name in a plan. */
     public String written() {
         return written;
     }
@@ -36,7 +36,7 @@ public enum Allowance {
         return title;
     }
 
-    /** What a plan writes so; nothing written is counted, and what is none of the three is empty. */
+    /** The allowance by its name in a plan; a blank means counted, and another text is empty. */
     public static Optional<Allowance> find(String written) {
         for (Allowance a : values()) {
             if (a.written.equals(written.strip())) {
@@ -46,6 +46,7 @@ public enum Allowance {
         return written.isBlank() ? Optional.of(COUNTED) : Optional.empty();
     }
 
+    /** The allowance by its name in a plan; another text means counted. */
     public static Allowance of(String written) {
         return find(written).orElse(COUNTED);
     }

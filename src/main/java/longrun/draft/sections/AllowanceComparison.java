@@ -16,7 +16,7 @@ public final class AllowanceComparison {
     private final Map<Allowance, Sizing> sized = new EnumMap<>(Allowance.class);
     private @Nullable Review sizedOf;
 
-    /** What a position would do to the run of a section; empty while its longest run is not known. */
+    /** The effect of an allowance on the longest run of a section; empty while that run is not known. */
     public Optional<AllowanceEffect> effect(Review review, int section, Allowance allowance) {
         Sizing other = at(review, allowance);
         int stage = review.piping().stageIndex(section);

@@ -11,10 +11,10 @@ import longrun.quantity.Pressure;
 import longrun.review.Review;
 import longrun.words.UnitSystem;
 
-/** What is told beside the pressure at an appliance's inlet: what took of it, what the label asks, what may be added. */
+/** Sentences on the pressure at an appliance's inlet: where it was lost, what the label requires, what may be added. */
 public final class InletWords {
 
-    private static final double SHOWN_FROM_IN_WC = 0.005; // two decimals
+    private static final double SHOWN_FROM_IN_WC = 0.005; // shown with two decimals
 
     private final Review review;
     private final int appliance;
@@ -32,7 +32,7 @@ public final class InletWords {
         return PressureWords.pressure(p, units);
     }
 
-    /** The sum from the setting down to the inlet. */
+    /** The losses from the setting of the regulator to the inlet. */
     public String losses() {
         RegulatorPressure line = review.pressures().regulator(outlet.regulator());
         Optional<Pressure> fallen = PressureWords.drooped(line);
@@ -48,6 +48,7 @@ public final class InletWords {
                 + (connector.endsWith(".") ? connector : connector + ".");
     }
 
+    /** The pressure compared with the label. */
     public String againstLabel() {
         Appliance a = review.plan().appliances().get(appliance);
         String least = label(a.minInlet());
@@ -67,7 +68,7 @@ public final class InletWords {
         };
     }
 
-    /** What the verdict rests on, where that is no entry. */
+    /** The assumptions the verdict rests on; blank for none. */
     private String assumptions() {
         boolean fall = review.pressures()
                 .regulator(outlet.regulator())
@@ -98,7 +99,7 @@ public final class InletWords {
         return entered.findValue().map(this::pressure).orElse("");
     }
 
-    /** What the next appliance may draw here. */
+    /** How much load may be added here. */
     public String headroom() {
         Optional<HeatRate> more = review.headroom().atAppliance(appliance);
         Optional<String> grows = review.headroom().growsFirst(appliance);
@@ -117,7 +118,7 @@ public final class InletWords {
                 : pipe;
     }
 
-    /** Propane is heavier than air: what rising costs stands apart. */
+    /** The pressure lost or gained by height, which is not counted with the losses; blank where it is too small to show. */
     public String rise() {
         double lost = outlet.staticLoss().orElse(Pressure.ZERO).inWc();
         if (Math.abs(lost) < SHOWN_FROM_IN_WC) {

@@ -16,9 +16,9 @@ import longrun.quantity.Typed;
 import longrun.words.UnitSystem;
 
 /**
- * Legs as a fitter writes them in one field: "up 4, north 6, east 10", or with blanks alone. A comma parts
- * them, except right before a digit, where it belongs to the number and a decimal comma is then refused; a bare number
- * has the unit of the column; a direction may be its first letter.
+ * Legs as a fitter writes them in one field: "up 4, north 6, east 10", with commas or only spaces between them. A comma
+ * right before a digit belongs to the number, and a decimal comma is then refused. A bare number has the unit of the
+ * column. A direction may be its first letter.
  */
 public final class LegsText {
 
@@ -27,7 +27,7 @@ public final class LegsText {
             .map(d -> d.written() + "|" + d.written().charAt(0))
             .collect(Collectors.joining("|"));
 
-    /** A semicolon, a comma that belongs to no number, or the next direction behind a length. */
+    /** A semicolon, a comma not in a number, or the space before the next direction. */
     private static final Pattern PARTED = Pattern.compile(
             "(?i)\\s*(?:;|,(?!\\d))\\s*|(?<=[\\d'\"\u2019\u201d.tn])\\s+(?=(?:" + WAYS + ")\\.?\\s*\\d)");
 
@@ -37,7 +37,7 @@ public final class LegsText {
 
     private LegsText() {}
 
-    /** The legs as the draft holds them. */
+    /** The legs as stored. */
     public static List<String> stored(String typed, UnitSystem units) {
         if (typed.isBlank()) {
             return List.of();
@@ -63,7 +63,7 @@ public final class LegsText {
         return way.isEmpty() ? withUnit : (way + " " + withUnit).strip();
     }
 
-    /** What stands in the field for what the draft holds. */
+    /** The text of the field for what is stored. */
     public static String inField(List<String> stored, UnitSystem units) {
         String end = " " + units.lengthUnit().name();
         return stored.stream()
@@ -71,7 +71,7 @@ public final class LegsText {
                 .collect(Collectors.joining(", "));
     }
 
-    /** Their sum in feet; empty where one is not understood or there are none. */
+    /** The sum of the legs in feet; empty where one is not understood or there are none. */
     public static OptionalDouble feet(List<String> stored) {
         double sum = 0;
         for (String leg : stored) {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import longrun.capacity.CapacityTable;
 import longrun.capacity.OwnTable;
 import longrun.capacity.OwnTableFaults;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.plan.choice.Material;
 import longrun.quantity.Measure;
 import longrun.quantity.NotAQuantity;
@@ -15,13 +15,14 @@ import longrun.quantity.Pressure;
 /**
  * A tubing maker's capacity table as entered in a draft.
  *
- * @param table the table, where its cells can be read
+ * @param table the table; empty where a cell cannot be read
  * @param faults each wrong cell as "file:row:column: what, write what"
  * @param missing what is still to be entered before it can size a line
  */
 public record MakersTable(Optional<CapacityTable> table, List<String> faults, List<String> missing) {
 
-    public static MakersTable of(Entered draft, int index) {
+    /** The table at an index of the draft. */
+    public static MakersTable of(DraftValue draft, int index) {
         String at = TubingDraft.at(index);
         String name = TubingDraft.name(draft, index);
         String csv = draft.at(at + "/csv").text();
@@ -55,11 +56,11 @@ public record MakersTable(Optional<CapacityTable> table, List<String> faults, Li
         }
     }
 
-    private static Optional<Pressure> pressure(Entered draft, String pointer) {
+    private static Optional<Pressure> pressure(DraftValue draft, String pointer) {
         try {
             return Optional.of(Measure.PRESSURE.read(draft.at(pointer).text()));
         } catch (NotAQuantity e) {
-            return Optional.empty(); // said at its own field
+            return Optional.empty(); // reported at its own field
         }
     }
 }

@@ -8,14 +8,14 @@ import java.util.regex.Pattern;
 import longrun.plan.choice.Material;
 
 /**
- * A material as a fitter writes it before or behind a length: "csst 12 ft", "22 black iron", "copper up 4, north 6".
+ * A material as a fitter writes it before or after a length: "csst 12 ft", "22 black iron", "copper up 4, north 6".
  *
- * @param material empty where none is named
- * @param rest what is left of the text
+ * @param material the material; empty where none is named
+ * @param rest the text without it
  */
 public record MaterialWords(Optional<Material> material, String rest) {
 
-    /** What each goes by at a job; common practice. "Flex" is not among them: it may be the connector. */
+    /** The names used on the job (common practice). "Flex" is not among them: it may mean the connector. */
     private static final Map<Material, Pattern> WORDS = new EnumMap<>(Map.of(
             Material.STEEL,
             words("(?:(?:sch(?:edule|\\.)?\\s*40|black|galvani[sz]ed|galv\\.?) )?(?:steel|iron)(?: pipe)?"
@@ -31,7 +31,7 @@ public record MaterialWords(Optional<Material> material, String rest) {
 
     private static final String PARTED = "[\\s,:]+(?:of\\s+)?";
 
-    /** The words alone, or before or behind something, parted from it by a blank, a comma or a colon. */
+    /** Matches the words alone, or before or after other text, with a space, a comma or a colon between. */
     private static Pattern words(String any) {
         String spaced = "(?:" + any.replace(" ", "[ -]+") + ")";
         return Pattern.compile(
@@ -39,10 +39,10 @@ public record MaterialWords(Optional<Material> material, String rest) {
                 Pattern.CASE_INSENSITIVE);
     }
 
-    /** Takes the material out of what was typed. */
+    /** Separates the material from the rest of what was typed. */
     public static MaterialWords of(String typed) {
         String text = typed.strip();
-        // Tubing before pipe: "pe" begins both.
+        // Tubing before pipe, since "pe" begins both.
         for (Material each :
                 new Material[] {Material.STEEL, Material.COPPER, Material.CSST, Material.PE_TUBING, Material.PE_PIPE}) {
             Pattern words = WORDS.get(each);
@@ -56,7 +56,7 @@ public record MaterialWords(Optional<Material> material, String rest) {
         return new MaterialWords(Optional.empty(), typed);
     }
 
-    /** The material that a cell or a field names and nothing else. */
+    /** The material where the text names one and nothing else; else empty. */
     public static Optional<Material> named(String typed) {
         MaterialWords words = of(typed);
         return words.rest().isBlank() ? words.material() : Optional.empty();

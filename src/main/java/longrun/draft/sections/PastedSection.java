@@ -3,14 +3,14 @@ package longrun.draft.sections;
 import java.util.List;
 
 /**
- * A line of a list from elsewhere, as understood.
+ * A section of a pasted list, as understood.
  *
- * @param id as the list names it; the tool gives its own
- * @param from what it leaves, by the list's names or a regulator's id; empty where the list does not say
- * @param legs as the draft would hold them
- * @param feeds as {@link RouteLine#feeds()}; empty where nothing of that name is in the house
- * @param feedsWords as the list says it
- * @param material as a plan writes it; empty where the list does not say
+ * @param id its name in the list; the draft gives it another
+ * @param from what it leaves, by the names of the list or the id of a regulator; blank where the list does not say
+ * @param legs its legs as stored
+ * @param feeds as {@link RouteLine#feeds()}; blank where nothing in the house has that name
+ * @param feedsWords what it feeds, as the list says
+ * @param material as a plan writes it; blank where the list does not say
  * @param problems what was not understood
  */
 public record PastedSection(

@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A list copied from a spreadsheet: a row a line, cells parted by tabs, and which of its columns is what. */
+/** A list copied from a spreadsheet, with cells separated by tabs, and the meaning of its columns. */
 public final class PastedTable {
 
     private static final int MOST_ROWS = 200;
@@ -26,12 +26,11 @@ public final class PastedTable {
     }
 
     /**
-     * Reads a list. Its first row is a heading where no figure stands in it and it names one of the columns that must
-     * be there.
+     * Reads a list. Its first row is a heading where it holds no figure and names at least one of the needed columns.
      *
-     * @param semicolons whether they part cells where there is no tab
-     * @param heads what the heading of each column looks like; each heading belongs to the first that it fits
-     * @param needed how many of these, from the first, any one of which makes a heading
+     * @param semicolons whether semicolons separate cells where there is no tab
+     * @param heads the pattern of each column's heading; a heading belongs to the first pattern that it fits
+     * @param needed the number of needed columns, which come first
      */
     public static PastedTable of(String text, boolean semicolons, List<Pattern> heads, int needed) {
         List<List<String>> rows = rows(text, semicolons && text.indexOf('\t') < 0 ? ';' : '\t');
@@ -66,7 +65,7 @@ public final class PastedTable {
         return rows;
     }
 
-    /** The same rows with columns told by what stands in them. */
+    /** The same rows with other columns, by their index; -1 for a column that is not there. */
     public PastedTable with(int... columns) {
         return new PastedTable(rows, columns, headed);
     }
@@ -84,17 +83,17 @@ public final class PastedTable {
         return headed ? rows.subList(1, rows.size()) : rows;
     }
 
-    /** Whether there is such a column. */
+    /** Whether a column is there. */
     public boolean has(int column) {
         return at[column] >= 0;
     }
 
-    /** The cell of a row; empty where there is none. */
+    /** The cell of a row in a column; blank where there is none. */
     public String cell(List<String> row, int column) {
         return at[column] < 0 || at[column] >= row.size() ? "" : row.get(at[column]);
     }
 
-    /** What stands in a place of the rows but is not blank. */
+    /** The cells at an index of every row that are not blank. */
     public List<String> filled(int place) {
         return body().stream()
                 .map(r -> place < r.size() ? r.get(place) : "")
@@ -102,17 +101,17 @@ public final class PastedTable {
                 .toList();
     }
 
-    /** How many places the longest row has. */
+    /** The number of cells in the longest row. */
     public int width() {
         return rows.stream().mapToInt(List::size).max().orElse(0);
     }
 
-    /** A column's heading; empty where it has none. */
+    /** The heading of a column; blank where it has none. */
     public String head(int column) {
         return headed ? cell(rows.get(0), column) : "";
     }
 
-    /** The unit a heading names after a comma or in brackets, as written: one that is none then shows at each cell. */
+    /** The unit in a heading, after a comma or in brackets, as written; one that is not a unit is reported at each cell. */
     public String unit(int column, String otherwise) {
         String head = head(column);
         Matcher m = HEAD_UNIT.matcher(head);
@@ -120,7 +119,7 @@ public final class PastedTable {
         return unit.matches("(?i)feet|foot|ft") ? "ft" : m.matches() ? unit : otherwise;
     }
 
-    /** What was understood of the columns, in a sentence. */
+    /** A sentence on what the columns were taken as. */
     public String said(List<String> names) {
         List<String> said = new ArrayList<>();
         said.add(headed ? "The first row was taken as the heading" : "No heading was found");

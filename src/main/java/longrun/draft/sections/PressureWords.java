@@ -4,8 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import longrun.draft.entry.Entered;
-import longrun.draft.entry.EnteredAppliances;
+import longrun.draft.entry.DraftAppliances;
+import longrun.draft.entry.DraftValue;
 import longrun.plan.Regulator;
 import longrun.plan.choice.RegulatorKind;
 import longrun.pressure.Droop;
@@ -15,12 +15,12 @@ import longrun.quantity.Pressure;
 import longrun.words.DisplayUnits;
 import longrun.words.UnitSystem;
 
-/** Pressures, and what falls and stands at a regulator, in the words of the page. */
+/** Pressures, and the droop, rating and loss of a regulator, in words. */
 public final class PressureWords {
 
     private PressureWords() {}
 
-    /** In. w.c., psi from 1.5 psi; kPa in metric. */
+    /** A pressure in in. w.c., or in psi from 1.5 psi; in kPa with metric units. */
     public static String pressure(Optional<Pressure> pressure, UnitSystem units) {
         return pressure.map(p -> pressure(p, units)).orElse("not known");
     }
@@ -37,7 +37,7 @@ public final class PressureWords {
         return line.drooped().map(Pressure::orNone);
     }
 
-    /** How far it falls, and who says so. */
+    /** How far the outlet falls at its load, and the source of that figure. */
     public static String fall(RegulatorPressure line, UnitSystem units) {
         if (line.droop().isEmpty() || line.droop().get().atLoad().isEmpty()) {
             return "How far it falls at its load is not known.";
@@ -55,27 +55,30 @@ public final class PressureWords {
         };
     }
 
-    /** Whether its rating holds at the inlet it will see. */
+    /** Whether its rated capacity applies at its inlet pressure. */
     public static String rating(RegulatorPressure line, UnitSystem units) {
         Regulator r = line.regulator();
         if (line.capacity().isEmpty()) {
             return "Its capacity is not entered.";
         }
         if (line.inlet().isEmpty()) {
-            return r.fedBy().is("tank") ? "It sees the tank\u2019s own pressure, which goes with the weather." : "";
+            return r.fedBy().is("tank")
+                    ? "Its inlet is at the tank\u2019s own pressure, which varies with the weather."
+                    : "";
         }
         String sees = pressure(line.inlet(), units);
         if (line.ratingHolds().isEmpty()) {
-            return "It will see " + sees + "; at which inlet its capacity is rated is not entered.";
+            return "Its inlet will be at " + sees
+                    + "; the inlet pressure for which its capacity is rated is not entered.";
         }
         String rated = pressure(r.capacityAtInlet().findValue(), units);
         return line.ratingHolds().get()
-                ? "Rated at an inlet of " + rated + " and will see " + sees + ": the rating holds."
-                : "Rated at an inlet of " + rated + " and will see only " + sees
-                        + ": ask what it passes there, the rating does not hold.";
+                ? "It is rated at an inlet of " + rated + " and will have " + sees + ": the rating applies."
+                : "It is rated at an inlet of " + rated + " and will have only " + sees
+                        + ": the rating does not apply; ask its maker what it passes there.";
     }
 
-    /** The condition of the 2 psi tables, where it stands on 2 psi. */
+    /** The condition of the 2 psi tables for a line regulator; blank for other kinds. */
     public static String loss(RegulatorPressure line, UnitSystem units) {
         Regulator r = line.regulator();
         if (!r.kind().is(RegulatorKind.LINE)) {
@@ -91,8 +94,8 @@ public final class PressureWords {
                 + (loss.psi() <= 0.5 + 1e-9 ? ": they hold." : ": they do not hold, it needs a larger one.");
     }
 
-    /** Regulators and appliances by id, as a person calls them. */
-    public static Map<String, String> points(Entered entered) {
+    /** The names of regulators and appliances by their ids. */
+    public static Map<String, String> points(DraftValue entered) {
         JsonNode draft = entered.node();
         Map<String, String> out = new LinkedHashMap<>();
         draft.path("regulators").forEach(r -> {
@@ -100,7 +103,7 @@ public final class PressureWords {
             String id = r.path("id").asText("");
             out.put(id, "regulator " + id + (name.isBlank() ? "" : ", " + name));
         });
-        out.putAll(EnteredAppliances.of(entered).byId());
+        out.putAll(DraftAppliances.of(entered).byId());
         out.remove("");
         return out;
     }

@@ -10,7 +10,7 @@ import longrun.review.Review;
 import longrun.sizing.SectionSize;
 import longrun.sizing.SectionStatus;
 
-/** What the last review says of one line. */
+/** The last review's answer for one line of the route. */
 public final class RouteAnswer {
 
     private final Review review;
@@ -45,7 +45,7 @@ public final class RouteAnswer {
         return review.piping().load(section).whole();
     }
 
-    /** The size as the column shows it; a word where there is none. */
+    /** The size as shown in the column; a word where there is none. */
     public String sizeWords() {
         SectionSize s = size();
         if (s.status() == SectionStatus.NO_SIZE) {
@@ -60,7 +60,7 @@ public final class RouteAnswer {
         return size().table().map(t -> t.material()).orElse(Material.STEEL);
     }
 
-    /** The second line of the size: that it is a size so far; outside diameter, or that it was raised or does not carry. */
+    /** The note under the size: a size so far, too small, the size needed, or the outside diameter; blank for none. */
     public String sizeNote() {
         String note = ownNote();
         if (size().size().isEmpty() || !review.piping().isProvisional(section)) {
@@ -81,13 +81,13 @@ public final class RouteAnswer {
         return s.sizeOd().map(od -> "(" + od + " OD)").orElse("");
     }
 
-    /** The share used in whole percent. */
+    /** The share of capacity used, whole percent; empty without a size. */
     public OptionalInt share() {
         OptionalDouble used = size().shareUsed();
         return used.isPresent() ? OptionalInt.of((int) Math.round(used.getAsDouble() * 100)) : OptionalInt.empty();
     }
 
-    /** Index of its stage, where its longest run is known. */
+    /** The index of its stage; empty where its longest run is not known. */
     public OptionalInt stage() {
         int stage = review.piping().stageIndex(section);
         return stage >= 0 && review.sizing().stage(stage).longestRun().isPresent()

@@ -7,26 +7,27 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import longrun.draft.entry.DraftEdit;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.words.UnitSystem;
 
 /** The sections of a draft, changed line by line; {@link RouteLines} reads them. */
 public final class RouteDraft {
 
+    /** The value of {@link RouteLine#feeds()} for a capped end. */
     public static final String CAP = "cap";
 
     private RouteDraft() {}
 
-    /** The section at an index, begun with what the line above suggests where it is not there yet. */
+    /** The section at an index; where there is none yet, a new one that takes over what the line above suggests. */
     static ObjectNode section(ObjectNode draft, int index) {
         if (!draft.path("sections").isArray()) {
-            draft.putArray("sections"); // what stands there is no list; undo brings it back
+            draft.putArray("sections"); // replaces what is not a list; undo brings it back
         }
         ArrayNode sections = draft.withArray("sections");
         if (index < sections.size() && sections.get(index) instanceof ObjectNode there) {
             return there;
         }
-        RouteLine next = new RouteLines(Entered.of(draft)).next();
+        RouteLine next = new RouteLines(DraftValue.of(draft)).next();
         ObjectNode made = sections.addObject();
         made.put("id", next.id());
         putIfSaid(made, "from", next.from());
@@ -43,8 +44,8 @@ public final class RouteDraft {
     }
 
     /**
-     * Legs as typed, and the material named with them ("csst up 4, north 6"). A material is taken once all of the entry is
-     * understood, so that what is only half typed changes none.
+     * Stores legs as typed, and the material named with them ("csst up 4, north 6"). A material is taken only once the whole
+     * entry is understood, so that a half-typed word changes nothing.
      */
     public static void legs(DraftEdit edit, int index, String typed, UnitSystem units) {
         MaterialWords words = MaterialWords.of(typed);
@@ -66,7 +67,7 @@ public final class RouteDraft {
         }
     }
 
-    /** Writes one entry of a line; blank takes it away. */
+    /** Stores one entry of a line; a blank text removes it. */
     public static void put(DraftEdit edit, int index, String entry, String value) {
         ObjectNode draft = edit.root();
         ObjectNode s = section(draft, index);
@@ -85,7 +86,7 @@ public final class RouteDraft {
         }
     }
 
-    /** Whether a length is what a tape gave or only guessed. */
+    /** Marks a length as estimated or as measured. */
     public static void rough(DraftEdit edit, int index, boolean rough) {
         ObjectNode s = section(edit.root(), index);
         if (rough) {
@@ -95,7 +96,7 @@ public final class RouteDraft {
         }
     }
 
-    /** Adds pasted sections, each under a name of its own. */
+    /** Adds pasted sections, each with a new name. */
     public static void add(DraftEdit edit, List<PastedSection> pasted) {
         ObjectNode draft = edit.root();
         Map<String, String> named = new HashMap<>();
@@ -112,13 +113,13 @@ public final class RouteDraft {
         }
     }
 
-    /** One choice says it of both, or names each. */
+    /** One value is for both ends; two are one for each. */
     private static void ends(ArrayNode list, String value) {
         String[] each = value.split(", ", -1);
         list.add(each[0]).add(each[each.length - 1]);
     }
 
-    /** The lines beyond that say nothing of their own take the same; what is entered already stays. */
+    /** Gives the value to the lines downstream that have none of their own. */
     private static void spread(ObjectNode draft, String id, String entry, String value) {
         for (JsonNode beyond : draft.path("sections")) {
             if (beyond.path("from").asText("").equals(id)
@@ -130,7 +131,7 @@ public final class RouteDraft {
         }
     }
 
-    /** Hangs something on a line's end, taking it from where it hung before and freeing what hung there. */
+    /** Sets what is at the end of a line; it is removed from its old line, and what was here before is left without one. */
     public static void feed(DraftEdit edit, int index, String feeds) {
         feed(edit.root(), index, feeds);
     }
@@ -158,7 +159,7 @@ public final class RouteDraft {
         }
     }
 
-    /** Takes a line away; what left it leaves what it left, and what hung on it hangs on nothing. */
+    /** Removes a line; lines that left it leave what it left, and what it fed is fed by nothing. */
     public static void remove(DraftEdit edit, int index) {
         ObjectNode draft = edit.root();
         if (!(draft.path("sections") instanceof ArrayNode sections) || index >= sections.size()) {

@@ -3,13 +3,13 @@ package longrun.draft.sections;
 import java.util.List;
 
 /**
- * A section as it stands in the draft, every entry as typed and empty where there is none.
+ * A section of the draft, every entry as stored and blank where there is none.
  *
  * @param under what a buried section passes under
- * @param ends what both its ends are, where they are the same, else each
- * @param assumed whether what is entered of it is taken as usual and nobody has seen it
- * @param feeds what hangs on its end: {@code app:} or {@code reg:} and an id, {@code cap}, or empty where it branches
- * @param branches ids of the sections that leave it
+ * @param ends the kind of both its ends where they are the same, else of each
+ * @param assumed whether its entries are assumed and nobody has seen it
+ * @param feeds what is at its end: {@code app:} or {@code reg:} and an id, {@code cap}, or blank where it branches
+ * @param branches the ids of the sections that leave it
  */
 public record RouteLine(
         int index,

@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import longrun.draft.entry.Entered;
-import longrun.draft.entry.EnteredAppliances;
+import longrun.draft.entry.DraftAppliances;
+import longrun.draft.entry.DraftValue;
 import longrun.finding.ListWords;
 
-/** The sections of a draft read as lines, once for everything that shows them: in order, and what each may hang on. */
+/** The sections of a draft, read once for everything that shows them: in order, with what each may leave and feed. */
 public final class RouteLines {
 
     private final JsonNode draft;
@@ -23,7 +23,7 @@ public final class RouteLines {
     private final Map<String, String> feeds = new HashMap<>();
     private final Map<String, String> ends = new LinkedHashMap<>();
 
-    public RouteLines(Entered entered) {
+    public RouteLines(DraftValue entered) {
         draft = entered.node();
         commonSetting = new WholeRoute(entered).common(WholeRoute.SETTING);
         readEnds();
@@ -36,9 +36,9 @@ public final class RouteLines {
         }
     }
 
-    /** What may hang on a line's end, and what does. */
+    /** Reads what may be at the end of a line, and what is. */
     private void readEnds() {
-        EnteredAppliances appliances = EnteredAppliances.of(Entered.of(draft));
+        DraftAppliances appliances = DraftAppliances.of(DraftValue.of(draft));
         int at = 0;
         for (JsonNode a : draft.path("appliances")) {
             String key = "app:" + a.path("id").asText("");
@@ -94,7 +94,7 @@ public final class RouteLines {
         return ends.stream().distinct().count() == 1 && ends.size() == 2 ? ends.get(0) : String.join(", ", ends);
     }
 
-    /** Where most lines run; blank where none says it. */
+    /** The place of most lines, such as indoors; blank where none is entered. */
     public String commonSetting() {
         return commonSetting;
     }
@@ -112,7 +112,7 @@ public final class RouteLines {
         return lines.stream().filter(l -> l.id().equals(id)).findFirst();
     }
 
-    /** What a line may leave: regulators, and lines that feed nothing else and do not hang on it. */
+    /** What a line may leave, by id: regulators, and lines that feed nothing else and are not downstream of it. */
     public Map<String, String> mayLeave(int index) {
         Map<String, String> out = new LinkedHashMap<>();
         out.put("", "\u2026");
@@ -138,7 +138,7 @@ public final class RouteLines {
         }
     }
 
-    /** What may hang on a line's end, by what the draft holds for it; a line that is not begun branches nowhere. */
+    /** What a line may feed, by {@link RouteLine#feeds()}; a line that is not begun has no branches. */
     public Map<String, String> mayFeed(int index) {
         List<String> out = at(index).map(RouteLine::branches).orElse(List.of());
         Map<String, String> may = new LinkedHashMap<>();
@@ -154,11 +154,11 @@ public final class RouteLines {
 
     private static String branching(List<String> out) {
         return out.isEmpty()
-                ? "branches, or not said"
+                ? "branches, or not entered"
                 : out.size() > 3 ? out.size() + " sections" : "branch: " + ListWords.all(out);
     }
 
-    /** Where the next line most likely leaves: what the last feeds, the last itself, or what the last leaves. */
+    /** What the next line most likely leaves: the regulator at the end of the last, the last itself, or what the last leaves. */
     public String suggestedFrom() {
         if (!lines.isEmpty()) {
             RouteLine last = lines.get(lines.size() - 1);
@@ -176,7 +176,7 @@ public final class RouteLines {
         return first;
     }
 
-    /** The next line as it will be begun: it takes material, maker's table and place from the one above, unless that ends at a regulator and is buried. */
+    /** The next line as it will begin: with the material, maker's table and place of the one above, unless that is buried and ends at a regulator. */
     public RouteLine next() {
         Optional<RouteLine> above = at(lines.size() - 1)
                 .filter(l -> !l.feeds().startsWith("reg:") || !l.setting().equals("underground"));
@@ -200,7 +200,7 @@ public final class RouteLines {
                 List.of());
     }
 
-    /** What the next line will be called: a letter that nothing in the house has yet; Y and a number on the pipe from the first stage. */
+    /** The id of the next line: a letter that nothing in the house has yet, or Y and a number behind a first stage regulator. */
     public String nextId() {
         String from = suggestedFrom();
         Set<String> taken = new HashSet<>();

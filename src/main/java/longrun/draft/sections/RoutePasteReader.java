@@ -8,14 +8,14 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.plan.choice.Material;
 import longrun.words.UnitSystem;
 
 /**
- * Reads a list from a spreadsheet as sections of a route. A heading names the columns and the unit of the lengths;
- * without one, the cell that can be read as legs is the legs, and what stands before it is the section and what it
- * leaves, after it what it feeds.
+ * Reads a list pasted from a spreadsheet as sections of a route. A heading names the columns and the unit of the lengths.
+ * Without one, the first column that can be read as legs is the legs; the columns before it are the section and what it
+ * leaves, the column after it is what it feeds.
  */
 public final class RoutePasteReader {
 
@@ -32,21 +32,21 @@ public final class RoutePasteReader {
             Pattern.compile("(to|feeds|serves|appliance|end|name).*"),
             Pattern.compile("(material|pipe).*"));
 
-    private final Entered draft;
+    private final DraftValue draft;
     private final UnitSystem units;
 
-    public RoutePasteReader(Entered draft, UnitSystem units) {
+    public RoutePasteReader(DraftValue draft, UnitSystem units) {
         this.draft = draft;
         this.units = units;
     }
 
-    /** What was understood, and of which columns. */
+    /** The sections understood, and a sentence on the columns. */
     public record Understood(List<PastedSection> lines, String columns) {}
 
     public Understood read(String text) {
         PastedTable headed = PastedTable.of(text, false, HEADS, LEGS + 1);
         if (headed.isEmpty()) {
-            return new Understood(List.of(), "There was nothing in it.");
+            return new Understood(List.of(), "The list is empty.");
         }
         PastedTable table = headed.isHeaded() ? headed : byContent(headed);
         List<PastedSection> lines =
@@ -120,14 +120,14 @@ public final class RoutePasteReader {
     private static String material(String words, Optional<Material> measured, List<String> problems) {
         Optional<Material> material = MaterialWords.named(words).or(() -> written(words));
         if (material.isEmpty() && !words.isBlank()) {
-            problems.add(words + " is no material known here; left out");
+            problems.add(words + " is not a known material and was left out");
         }
         return material.or(() -> words.isBlank() ? measured : Optional.empty())
                 .map(Material::written)
                 .orElse("");
     }
 
-    /** As a plan writes it. */
+    /** A material by its name in a plan. */
     private static Optional<Material> written(String words) {
         String wanted = words.toLowerCase(Locale.ROOT).strip();
         for (Material m : Material.values()) {

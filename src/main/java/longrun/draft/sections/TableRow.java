@@ -8,11 +8,11 @@ import longrun.quantity.HeatRate;
 import longrun.quantity.Length;
 
 /**
- * The row of a table a size was read in, with the one before and the one after.
+ * The row of a table in which a size was read, with the row before and the row after.
  *
- * @param sizes as the table heads its columns
- * @param ods the outside diameter of each, where it has one
- * @param column the one used
+ * @param sizes the headings of the columns
+ * @param ods the outside diameter of each size; empty where it has none
+ * @param column the index of the column used
  */
 public record TableRow(List<String> sizes, List<Optional<String>> ods, List<Cells> rows, int column) {
 
@@ -22,7 +22,7 @@ public record TableRow(List<String> sizes, List<Optional<String>> ods, List<Cell
         rows = List.copyOf(rows);
     }
 
-    /** Cells of one row; a blank of the print is empty. */
+    /** The cells of one row; a blank cell of the print is empty. */
     public record Cells(Length run, boolean used, List<Optional<HeatRate>> capacities) {}
 
     public static TableRow of(CapacityTable table, int row, int column) {
@@ -41,12 +41,12 @@ public record TableRow(List<String> sizes, List<Optional<String>> ods, List<Cell
         return new TableRow(table.sizes(), ods, rows, column);
     }
 
-    /** The same row under other names of its sizes. */
+    /** The same rows with other headings. */
     public TableRow headed(List<String> names) {
         return new TableRow(names, ods, rows, column);
     }
 
-    /** The length it is the row of. */
+    /** The length of the row used. */
     public Length run() {
         return rows.stream().filter(Cells::used).findFirst().orElseThrow().run();
     }

@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.draft.entry.DraftEdit;
 import longrun.draft.entry.DraftTree;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.plan.choice.Material;
 
-/** The tubing tables of a draft, and which lines are sized by them. */
+/** The makers' tubing tables of a draft, and the lines sized by them. */
 public final class TubingDraft {
 
     public static final String TABLES = "/tubingTables";
@@ -24,12 +24,12 @@ public final class TubingDraft {
         return TABLES + "/" + index;
     }
 
-    public static String name(Entered draft, int index) {
+    public static String name(DraftValue draft, int index) {
         return draft.at(at(index) + "/name").text().strip();
     }
 
-    /** Names of the lines that name a table, in the order of the route. */
-    public static List<String> users(Entered draft, String name) {
+    /** The ids of the lines sized by a table, in the order of the route. */
+    public static List<String> users(DraftValue draft, String name) {
         List<String> out = new ArrayList<>();
         draft.get("sections").forEach(s -> {
             if (!name.isEmpty() && s.textOf("table").equals(name)) {
@@ -39,7 +39,7 @@ public final class TubingDraft {
         return out;
     }
 
-    /** Gives a table a name; the lines that used it follow. A name wiped away leaves them with the one they had. */
+    /** Renames a table, also in the lines that use it. Where the name is cleared, the lines keep the old one. */
     public static void rename(DraftEdit edit, int index, String was, String typed) {
         ObjectNode draft = edit.root();
         String now = typed.strip();
@@ -58,7 +58,7 @@ public final class TubingDraft {
         }
     }
 
-    /** Takes a table away; its lines go back to the code's table. */
+    /** Removes a table; its lines are sized by the code's table again. */
     public static void remove(DraftEdit edit, int index) {
         ObjectNode draft = edit.root();
         String name = name(edit.whole(), index);
@@ -77,7 +77,7 @@ public final class TubingDraft {
         }
     }
 
-    /** Takes a file's text, and its name where the table has none. */
+    /** Stores the text of a file as the cells of a table, and the name of the file where the table has no name. */
     public static void file(DraftEdit edit, int index, String fileName, String text) {
         ObjectNode draft = edit.root();
         ObjectNode table = (ObjectNode) draft.at(at(index));
@@ -87,7 +87,7 @@ public final class TubingDraft {
         table.put("csv", csv(text));
     }
 
-    private static String freeName(Entered draft, String fileName) {
+    private static String freeName(DraftValue draft, String fileName) {
         String bare = fileName.replaceFirst("\\.[A-Za-z]{1,4}$", "").strip();
         bare = bare.isEmpty() ? "table" : bare.substring(0, Math.min(NAME_LENGTH, bare.length()));
         String free = bare;
@@ -97,13 +97,13 @@ public final class TubingDraft {
         return free;
     }
 
-    /** A sheet copied from a spreadsheet comes with tabs between its cells. */
+    /** Replaces the tabs of text copied from a spreadsheet by commas. */
     public static String csv(String text) {
         return text.indexOf('\t') >= 0 && text.indexOf(',') < 0 ? text.replace('\t', ',') : text;
     }
 
-    /** What a line may be sized by: the code's table, or a maker's, by name. */
-    public static Map<String, String> names(Entered draft) {
+    /** The makers' tables by name, with their pressures in words. */
+    public static Map<String, String> names(DraftValue draft) {
         Map<String, String> out = new LinkedHashMap<>();
         draft.get("tubingTables").forEach(t -> {
             String name = t.textOf("name").strip();
@@ -114,16 +114,16 @@ public final class TubingDraft {
         return out;
     }
 
-    private static String pressures(Entered table) {
+    private static String pressures(DraftValue table) {
         String inlet = table.textOf("inlet");
         String drop = table.textOf("drop");
         return inlet.isEmpty() || drop.isEmpty() ? "" : ", " + inlet + ", drop " + drop;
     }
 
-    /** The sizes of a table, as its first line names them. */
-    public static List<String> sizes(Entered draft, String name) {
-        Optional<Entered> found = Optional.empty();
-        for (Entered t : draft.get("tubingTables")) {
+    /** The sizes of a table, from its first line. */
+    public static List<String> sizes(DraftValue draft, String name) {
+        Optional<DraftValue> found = Optional.empty();
+        for (DraftValue t : draft.get("tubingTables")) {
             if (found.isEmpty() && !name.isEmpty() && t.textOf("name").strip().equals(name)) {
                 found = Optional.of(t);
             }
@@ -139,7 +139,7 @@ public final class TubingDraft {
         return out;
     }
 
-    /** Whether lines of a material can be sized by a maker's table. */
+    /** Whether a material can be sized by a maker's table. */
     static boolean isTubing(String material) {
         return Material.CSST.written().equals(material);
     }

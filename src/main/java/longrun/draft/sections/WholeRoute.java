@@ -7,12 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import longrun.draft.entry.DraftEdit;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.plan.choice.Material;
 
 /**
- * What is said of the whole route at once: material, place, joints. The plan has it section by section; what most sections
- * have is that of the route, and those that have another are its exceptions.
+ * Entries made once for the whole route: material, place, joints. The plan holds them section by section; the value of most
+ * sections is that of the route, and sections with another value are its exceptions.
  */
 public final class WholeRoute {
 
@@ -22,11 +22,11 @@ public final class WholeRoute {
 
     private final JsonNode sections;
 
-    public WholeRoute(Entered draft) {
+    public WholeRoute(DraftValue draft) {
         this.sections = draft.node().path("sections");
     }
 
-    /** What most sections have, the first of equals; blank where none says it. */
+    /** The value of most sections, the first of equally frequent ones; blank where none is entered. */
     public String common(String entry) {
         Map<String, Integer> count = new LinkedHashMap<>();
         for (JsonNode s : sections) {
@@ -43,13 +43,13 @@ public final class WholeRoute {
                 .orElse("");
     }
 
-    /** Names of the sections that have another than the route. */
+    /** The ids of the sections with another value than the route. */
     public List<String> exceptions(String entry) {
         String common = common(entry);
         return listIds(entry, has -> !has.isBlank() && !has.equals(common));
     }
 
-    /** Names of the sections of which it is not said. */
+    /** The ids of the sections without a value. */
     public List<String> without(String entry) {
         return listIds(entry, String::isBlank);
     }
@@ -64,7 +64,7 @@ public final class WholeRoute {
         return out;
     }
 
-    /** Whether any section asks how its joints are made: those of copper do. */
+    /** Whether any section needs its joints entered: those of copper do. */
     public boolean asksJoints() {
         for (JsonNode s : sections) {
             if (holds(s, JOINTS)) {
@@ -74,8 +74,8 @@ public final class WholeRoute {
         return false;
     }
 
-    /** Says it of the whole route: sections that have what the route had, or nothing, take it; exceptions stay. */
-    public static void say(DraftEdit edit, String entry, String value) {
+    /** Sets a value for the whole route: sections with the route's old value, or none, take it; exceptions keep theirs. */
+    public static void set(DraftEdit edit, String entry, String value) {
         ObjectNode draft = edit.root();
         String common = new WholeRoute(edit.whole()).common(entry);
         List<Integer> follow = new ArrayList<>();

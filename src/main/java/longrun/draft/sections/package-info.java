@@ -1,5 +1,5 @@
 /**
- * Sections of pipe as typed: lines of the route, legs, tubing tables, pasted lists, and what is answered of them.
+ * Sections of pipe in a draft: lines of the route, legs, makers' tubing tables, pasted lists, and their answers.
  */
 @NullMarked
 package longrun.draft.sections;

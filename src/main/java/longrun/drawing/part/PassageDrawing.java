@@ -10,8 +10,8 @@ public final class PassageDrawing {
     /** The passage with what was entered of it. */
     public static String of(String section, Pass pass) {
         String what = pass.what().findText().map(t -> t.replace('-', ' ')).orElse("what it passes is not known");
-        String sleeve = Entered.yesNo(pass.sleeved(), "in a sleeve", "no sleeve");
-        String seal = Entered.yesNo(pass.sealed(), "sealed", "not sealed");
+        String sleeve = EntryText.yesNo(pass.sleeved(), "in a sleeve", "no sleeve");
+        String seal = EntryText.yesNo(pass.sealed(), "sealed", "not sealed");
         boolean below = pass.belowGrade().is(true);
         StringBuilder out = new StringBuilder(
                 "<svg class='draw passage' viewBox='0 0 420 200' style='width:420px' role='img' aria-label='");

@@ -22,9 +22,9 @@ public final class TerminalDrawing {
      * @param called the appliance within a sentence
      */
     public static String of(Appliance a, String called, Fact<Length> snow) {
-        String above = Entered.distance(a.terminalAboveGrade());
-        String beside = Entered.distance(a.terminalToRegulator());
-        String lies = Entered.text(snow, "no snow");
+        String above = EntryText.distance(a.terminalAboveGrade());
+        String beside = EntryText.distance(a.terminalToRegulator());
+        String lies = EntryText.text(snow, "no snow");
         StringBuilder out = new StringBuilder(
                 "<svg class='draw terminal' viewBox='0 0 520 240' style='width:520px' role='img' aria-label='");
         out.append(HookupSymbols.safe("The wall seen from outside. The vent of " + called + " ends above the ground: "

@@ -18,9 +18,9 @@ public final class TrenchDrawing {
     public static String of(Section s) {
         boolean plastic = s.material().is(m -> m == Material.PE_PIPE || m == Material.PE_TUBING);
         boolean steel = s.material().is(m -> m == Material.STEEL);
-        String cover = Entered.distance(s.depth());
-        String wire = Entered.text(s.tracerWire(), "no wire");
-        String coat = Entered.yesNo(s.coated(), "coated", "not coated");
+        String cover = EntryText.distance(s.depth());
+        String wire = EntryText.text(s.tracerWire(), "no wire");
+        String coat = EntryText.yesNo(s.coated(), "coated", "not coated");
         String above = above(s);
         StringBuilder out = new StringBuilder(
                 "<svg class='draw trench' viewBox='0 0 420 240' style='width:420px' role='img' aria-label='");

@@ -3,10 +3,10 @@ package longrun.drawing.plot;
 import java.time.LocalDate;
 
 /**
- * The days between which the refill gauge may be reached, the day reckoned, and the day to call by.
+ * The days between which the refill gauge may be reached, the day worked out, and the day to call by.
  *
  * @param low the first day of the range
- * @param day the one reckoned
+ * @param day the day worked out
  * @param high the last
  */
 public record FillDateBar(LocalDate low, LocalDate day, LocalDate high, LocalDate callBy) {
@@ -19,7 +19,7 @@ public record FillDateBar(LocalDate low, LocalDate day, LocalDate high, LocalDat
     public String svg() {
         PlotSvg svg = new PlotSvg(320, 56, "Days of the refill");
         svg.title("Refill between " + LevelPlot.day(low) + " and " + LevelPlot.day(high) + ", " + LevelPlot.day(day)
-                + " as reckoned; call by " + LevelPlot.day(callBy) + ".");
+                + " as worked out; call by " + LevelPlot.day(callBy) + ".");
         svg.line(FROM, Y, TO, Y, PlotSvg.LEADER, PlotSvg.Ink.QUIET, "");
         if (high.isAfter(low)) {
             svg.line(x(low), Y, x(high), Y, 6, PlotSvg.Ink.INK, "");

@@ -68,7 +68,7 @@ public final class VapourBar {
                 + "Z";
     }
 
-    /** To whole hundreds from ten thousand on, as one speaks of a figure that is reckoned. */
+    /** To whole hundreds from ten thousand on, since a figure that is worked out is no more exact. */
     private static String whole(double btuh) {
         return String.format(Locale.ROOT, "%,.0f", btuh >= 10_000 ? Math.round(btuh / 100) * 100.0 : btuh);
     }

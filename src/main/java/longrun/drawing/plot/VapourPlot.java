@@ -28,7 +28,7 @@ import longrun.tank.TankReport.CurvePoint;
  * @param boiling temperature at which gas stops
  * @param need everything firing
  * @param supplier the supplier's own figure, which overrules the lines
- * @param reckoned whether the figure is derived and no rule of the trade
+ * @param derived whether the figure is derived and not from a rule of the trade
  */
 public record VapourPlot(
         String what,
@@ -41,7 +41,7 @@ public record VapourPlot(
         Figure boiling,
         Figure need,
         OptionalDouble supplier,
-        boolean reckoned) {
+        boolean derived) {
 
     private static final double WIDTH = 800;
     private static final double HEIGHT = 336;
@@ -124,7 +124,7 @@ public record VapourPlot(
     }
 
     private void notes(PlotSvg svg, Thermometer thermometer) {
-        if (reckoned || supplier.isPresent()) {
+        if (derived || supplier.isPresent()) {
             return;
         }
         boolean rulesOwnBasis = curve.stream()
@@ -149,7 +149,7 @@ public record VapourPlot(
 
     private void curves(PlotSvg svg, Thermometer thermometer, Ladder ladder, EndNames names) {
         line(svg, thermometer, ladder, CurvePoint::capacityBtuh, PlotSvg.PART)
-                .ifPresent(y -> names.add(y, reckoned ? "reckoned" : "a short time", PlotSvg.Ink.INK, false));
+                .ifPresent(y -> names.add(y, derived ? "worked out" : "a short time", PlotSvg.Ink.INK, false));
         if (supplier.isPresent()) {
             double y = y(ladder, supplier.getAsDouble());
             svg.line(LEFT, y, RIGHT, y, PlotSvg.PART, PlotSvg.Ink.INK, "");

@@ -95,7 +95,7 @@ final class Drawn {
     }
 
     /**
-     * @param selected the section in hand on a page, or empty text for none; absent on paper
+     * @param selected the selected section on a page, or empty text for none; absent on paper
      * @param shown which sections, by their room
      * @param whole which words, by theirs
      */

@@ -35,7 +35,7 @@ public final class Schematic {
         this.drawn = Drawn.of(model, units);
     }
 
-    /** The drawing as it stands on the page, in feet, with the section in hand in the accent colour. */
+    /** The drawing as it stands on the page, in feet, with the selected section in the accent colour. */
     public static String svg(Review review, Optional<String> selectedSectionId) {
         return svg(review, selectedSectionId, DrawingUnits.CUSTOMARY, Palette.SCREEN);
     }

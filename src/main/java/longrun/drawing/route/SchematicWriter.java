@@ -27,7 +27,7 @@ final class SchematicWriter {
     private final SvgText out;
     private final Map<Integer, Integer> leavingAt = new HashMap<>();
 
-    /** @param selected the section in hand on a page, or empty text for none; absent on paper */
+    /** @param selected the selected section on a page, or empty text for none; absent on paper */
     SchematicWriter(RouteModel model, Placing.Placed placed, Optional<String> selected, SvgText out) {
         this.model = model;
         this.placed = placed;

@@ -5,7 +5,7 @@ package longrun.drawing.svg;
  *
  * @param ink lines and figures
  * @param quiet leaders and what is secondary
- * @param accent the section in hand
+ * @param accent the selected section
  * @param must what must be fixed
  * @param paper the ground
  */

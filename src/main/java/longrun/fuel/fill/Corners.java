@@ -15,7 +15,7 @@ import longrun.tank.TankReport;
 /**
  * The figures of a fill with doubts taken to their ends. The more a use burns and the lower the gauge stands, the shorter
  * the time, whatever the rest; only the climate moves gallons within a month, so both its ends stand with either end of
- * the rest. The year as reckoned is always within.
+ * the rest. The year as worked out is always within it.
  *
  * @param scale of all uses by the tickets, 1 without
  * @param coldest month, January 0

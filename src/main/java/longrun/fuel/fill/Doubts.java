@@ -21,7 +21,7 @@ final class Doubts {
     static final double CLIMATE_F = 2;
     /** Hours a day at full fire as people guess them (common practice). */
     static final double HOURS_SHARE = 0.25;
-    /** The heat a house loses, reckoned or taken off a heater's sizing (common practice). */
+    /** The heat loss of a house, calculated or taken from the sizing of a heater (common practice). */
     static final double LOSS_SHARE = 0.10;
 
     private Doubts() {}

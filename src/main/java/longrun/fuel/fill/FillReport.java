@@ -12,7 +12,7 @@ import longrun.tank.TankReport;
  *
  * @param tank as in the whole house's review
  * @param fuel the same, its uses scaled where past fills set a scale
- * @param reckoned what the entries alone give; empty where the year is not known
+ * @param byEntries the year by the entries alone, without past fills; empty where the year is not known
  * @param fit of the past fills
  * @param ranges with every doubt at its end; empty where the year or the tank is not known
  * @param narrowing the entries in doubt, the one first that would narrow the days most
@@ -25,7 +25,7 @@ import longrun.tank.TankReport;
 public record FillReport(
         TankReport tank,
         FuelReport fuel,
-        Optional<YearGallons> reckoned,
+        Optional<YearGallons> byEntries,
         Optional<TicketFit> fit,
         Optional<FillRanges> ranges,
         List<Narrowing> narrowing,

@@ -9,30 +9,30 @@ import longrun.fuel.Calibration;
 import longrun.fuel.YearGallons;
 
 /**
- * What past fills say of the house: one scale for the whole year, and how far single fills lie from it.
+ * What past fills say about the house: one scale for the whole year, and how far single fills differ from it.
  *
- * @param scale gallons of the tickets over the gallons reckoned
- * @param spread share by which a fill may lie off the scaled year
- * @param past each fill after the first
+ * @param scale gallons of the tickets divided by the gallons worked out from the entries
+ * @param spread share by which a fill may differ from the scaled year
+ * @param past the time up to each fill after the first
  */
 public record TicketFit(double scale, double spread, List<Past> past) {
 
-    /** A truck stops within this share of the capacity of the same mark (common practice). */
+    /** A truck fills to the same mark within this share of the capacity (common practice). */
     static final double MARK_SHARE = 0.01;
 
     /**
-     * Between two fills.
+     * The time between two fills.
      *
      * @param gallons on the ticket at its end
-     * @param reckonedGal by the entries alone
-     * @param foretoldGal by the fills before it; empty for the first
+     * @param workedOutGal gallons by the entries alone
+     * @param predictedGal gallons as predicted from the fills before it; empty for the first
      */
-    public record Past(LocalDate from, LocalDate to, double gallons, double reckonedGal, OptionalDouble foretoldGal) {
+    public record Past(LocalDate from, LocalDate to, double gallons, double workedOutGal, OptionalDouble predictedGal) {
 
-        /** How far the ticket lay over what was foretold, as a share of it; empty where nothing was. */
+        /** By how much the ticket was over the prediction, as a share of it; empty where there was none. */
         public OptionalDouble miss() {
-            return foretoldGal.isPresent() && foretoldGal.getAsDouble() > 0
-                    ? OptionalDouble.of(gallons / foretoldGal.getAsDouble() - 1)
+            return predictedGal.isPresent() && predictedGal.getAsDouble() > 0
+                    ? OptionalDouble.of(gallons / predictedGal.getAsDouble() - 1)
                     : OptionalDouble.empty();
         }
     }
@@ -53,13 +53,13 @@ public record TicketFit(double scale, double spread, List<Past> past) {
         }
         List<Past> past = new ArrayList<>();
         double gallons = 0;
-        double reckoned = 0;
+        double workedOut = 0;
         for (Calibration.Interval i : calibration.intervals()) {
-            OptionalDouble foretold =
-                    reckoned > 0 ? OptionalDouble.of(gallons / reckoned * i.modelGal()) : OptionalDouble.empty();
-            past.add(new Past(i.from(), i.to(), i.gallons(), i.modelGal(), foretold));
+            OptionalDouble predicted =
+                    workedOut > 0 ? OptionalDouble.of(gallons / workedOut * i.modelGal()) : OptionalDouble.empty();
+            past.add(new Past(i.from(), i.to(), i.gallons(), i.modelGal(), predicted));
             gallons += i.gallons();
-            reckoned += i.modelGal();
+            workedOut += i.modelGal();
         }
         double marks = gallons > 0 ? Math.sqrt(2) * MARK_SHARE * waterGal / gallons : 0;
         return Optional.of(new TicketFit(
@@ -71,11 +71,11 @@ public record TicketFit(double scale, double spread, List<Past> past) {
         double sum = 0;
         double weights = 0;
         for (Past p : past) {
-            double reckoned = scale * p.reckonedGal();
-            if (reckoned > 0) {
-                double off = p.gallons() / reckoned - 1;
-                sum += reckoned * off * off;
-                weights += reckoned;
+            double workedOut = scale * p.workedOutGal();
+            if (workedOut > 0) {
+                double off = p.gallons() / workedOut - 1;
+                sum += workedOut * off * off;
+                weights += workedOut;
             }
         }
         int n = past.size();
@@ -85,17 +85,17 @@ public record TicketFit(double scale, double spread, List<Past> past) {
     /**
      * What the next fill will take if it comes on a day, with its range.
      *
-     * @param reckoned the year by the entries alone
+     * @param workedOut the year by the entries alone
      */
-    public Optional<Foretold> foretell(YearGallons reckoned, LocalDate on) {
+    public Optional<Prediction> predict(YearGallons workedOut, LocalDate on) {
         LocalDate last = past.get(past.size() - 1).to();
         if (!on.isAfter(last)) {
             return Optional.empty();
         }
-        double gallons = scale * reckoned.between(last, on);
-        return Optional.of(new Foretold(on, gallons, new Range(gallons * (1 - spread), gallons * (1 + spread))));
+        double gallons = scale * workedOut.between(last, on);
+        return Optional.of(new Prediction(on, gallons, new Range(gallons * (1 - spread), gallons * (1 + spread))));
     }
 
-    /** A fill before it comes. */
-    public record Foretold(LocalDate on, double gallons, Range range) {}
+    /** A predicted fill. */
+    public record Prediction(LocalDate on, double gallons, Range range) {}
 }

@@ -42,7 +42,7 @@ public final class DrawPatterns {
     private static double minute(DataRow row) {
         Matcher clock = CLOCK.matcher(row.text("time"));
         if (!clock.matches()) {
-            throw row.fault("time", "'" + row.text("time") + "' is no time, such as 0:30");
+            throw row.fault("time", "'" + row.text("time") + "' is not a time, such as 0:30");
         }
         return 60 * Double.parseDouble(clock.group(1)) + Double.parseDouble(clock.group(2));
     }

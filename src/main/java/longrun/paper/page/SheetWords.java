@@ -46,7 +46,7 @@ public final class SheetWords {
         return value.isPresent() ? Show.whole(value.getAsDouble()) : BLANK;
     }
 
-    /** To whole hundreds from ten thousand on, as one speaks of a figure that is reckoned. */
+    /** To whole hundreds from ten thousand on, since a figure that is worked out is no more exact. */
     public static String roughly(double btuh) {
         return Show.whole(btuh >= 10_000 ? Math.round(btuh / 100) * 100 : btuh);
     }

@@ -118,7 +118,7 @@ final class PlanCheck {
             error.accept(
                     pointer,
                     Values.shown(document.at(written.pointer(pointer)))
-                            + " is no size of any material: enter the material, then a size" + " such as "
+                            + " is not a size of any material: enter the material, then a size" + " such as "
                             + String.join(", ", SizeNames.standard(Material.STEEL)));
         }
     }
@@ -211,7 +211,7 @@ final class PlanCheck {
         if (pressure.is(p -> p.psi() <= 0)) {
             error.accept(
                     pointer,
-                    "\"" + pressure.findText().orElse("") + "\" is no pressure to work with: write " + what
+                    "\"" + pressure.findText().orElse("") + "\" is not a pressure to work with: write " + what
                             + " above zero");
         }
     }

@@ -122,7 +122,7 @@ final class RecordReader {
 
     private String id(JsonNode node, JsonPointer pointer) {
         if (!node.isTextual() || node.textValue().isBlank()) {
-            error(pointer, Values.shown(node) + " is no name: write a short text, such as \"A\"");
+            error(pointer, Values.shown(node) + " is not a name: write a short text, such as \"A\"");
             return "";
         }
         if (node.textValue().length() > 200) {

@@ -246,7 +246,7 @@ final class References {
     private static String unknown(String id, String what, Collection<String> known) {
         List<String> names = known.stream().limit(12).map(References::shortened).toList();
         String choice = names.isEmpty() ? "there is none in the plan yet" : "write one of " + String.join(", ", names);
-        return "\"" + shortened(id) + "\" is no name of " + what + ": " + choice
+        return "\"" + shortened(id) + "\" is not a name of " + what + ": " + choice
                 + (known.size() > names.size() ? ", ..." : "");
     }
 

@@ -177,11 +177,11 @@ final class Values {
         }
         double value = node.doubleValue();
         if (!(value >= 0 && value <= GREATEST_BARE_NUMBER)) {
-            throw new NotAQuantity(shown(node) + " is no number a house can have here: write a number from 0 up");
+            throw new NotAQuantity(shown(node) + " is not a number a house can have here: write a number from 0 up");
         }
         if (type == Integer.class) {
             if (value != Math.rint(value) || value > 10_000) {
-                throw new NotAQuantity(shown(node) + " is no count: write a whole number from 0 to 10,000");
+                throw new NotAQuantity(shown(node) + " is not a count: write a whole number from 0 to 10,000");
             }
             return (int) value;
         }
@@ -239,7 +239,7 @@ final class Values {
             return new FittingAllowance.Counted();
         }
         if (!t.contains("%")) {
-            throw new NotAQuantity("\"" + shortened(s) + "\" is no fitting allowance: write none, counted, or a share"
+            throw new NotAQuantity("\"" + shortened(s) + "\" is not a fitting allowance: write none, counted, or a share"
                     + " such as 20 %");
         }
         return new FittingAllowance.Share(Measure.RATIO.read(t));

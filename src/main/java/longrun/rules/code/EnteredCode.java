@@ -138,6 +138,6 @@ public final class EnteredCode implements Rule {
                 .required(required)
                 .remedy(remedy)
                 .ask(AskWhom.INSPECTOR, ask)
-                .at(field);
+                .atEntry(field);
     }
 }

@@ -113,7 +113,7 @@ public final class Thresholds {
         try {
             return new RuleName(row.text("rule"));
         } catch (IllegalArgumentException e) {
-            throw row.fault("rule", "'" + row.text("rule") + "' is no rule name");
+            throw row.fault("rule", "'" + row.text("rule") + "' is not a rule name");
         }
     }
 }

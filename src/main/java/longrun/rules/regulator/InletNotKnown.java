@@ -76,7 +76,7 @@ record InletNotKnown(String words, Question question, String field) {
         Optional<String> load =
                 house.network().servedBy(stage.id()).missing().or(() -> piping.findLoose(stage.regulatorIndex()));
         return load.map(field -> new InletNotKnown(
-                        "not all that hangs on " + stage.id() + " is entered",
+                        "not everything that " + stage.id() + " feeds is entered",
                         Question.fitter("What does " + stage.id() + " serve beside what is entered, with which INPUT?"),
                         field))
                 .orElseGet(() -> section(piping, feeder, "installedSize", "a size that carries its load"));

@@ -73,7 +73,7 @@ public final class RegulatorKinds implements Rule {
                 Judge.asks(
                         limit(house, "inlet"),
                         at.place(),
-                        "{who} hangs on the tank; a 2 psi service regulator is rated for an inlet of 10 psi, an"
+                        "{who} is fed straight from the tank; a 2 psi service regulator is rated for an inlet of 10 psi, an"
                                 + " integral two-stage unit with a 2 psi outlet for tank pressure",
                         Question.supplier("Is {who} an integral two-stage unit rated for tank pressure?"),
                         at.place().pointer() + "/kind");
@@ -82,7 +82,7 @@ public final class RegulatorKinds implements Rule {
                 Judge.broken(
                         limit(house, "inlet"),
                         at.place(),
-                        "{who} hangs on the tank, whose pressure is above its inlet rating",
+                        "{who} is fed straight from the tank, whose pressure is above its inlet rating",
                         RIGHT_ORDER,
                         at.place().pointer() + "/kind");
         };

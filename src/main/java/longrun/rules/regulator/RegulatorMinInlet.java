@@ -60,7 +60,7 @@ public final class RegulatorMinInlet implements Rule {
             return Judge.asks(
                     own,
                     place,
-                    "the least inlet pressure of {who}, which hangs on the tank, is not entered",
+                    "the least inlet pressure of {who}, which is fed straight from the tank, is not entered",
                     Question.supplier("What inlet pressure does {who} need at its load?"),
                     field);
         }

@@ -54,7 +54,7 @@ public final class Judge {
                         + own.required())
                 .remedy(place.named(remedy).replace("{limit}", other.limitText())
                         + " Only where that code is followed.")
-                .at(field);
+                .atEntry(field);
         return Verdict.of(own.rule(), place, state, finding);
     }
 }

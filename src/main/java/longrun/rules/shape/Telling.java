@@ -30,6 +30,6 @@ record Telling(
                         FindingBuilder.finding(limit.name(), severity, place.at(), limit.citation()), found)
                 .required(limit.required())
                 .remedy(who.named(remedy).replace("{limit}", limit.limitText()));
-        return asked.map(q -> builder.ask(q.whom(), q.text())).orElse(builder).at(field);
+        return asked.map(q -> builder.ask(q.whom(), q.text())).orElse(builder).atEntry(field);
     }
 }

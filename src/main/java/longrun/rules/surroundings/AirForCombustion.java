@@ -30,7 +30,7 @@ final class AirForCombustion implements Rule {
     public List<Verdict> judge(House house) {
         Threshold own = house.limits().get(name(), "");
         List<Verdict> verdicts = new ArrayList<>();
-        for (Standing standing : Standing.listIn(house)) {
+        for (AppliancePlace standing : AppliancePlace.listIn(house)) {
             boolean takesNone =
                     standing.outdoors() || standing.appliance().vent().is(ApplianceVent.DIRECT);
             if (standing.room().isEmpty()) {
@@ -40,7 +40,7 @@ final class AirForCombustion implements Rule {
         Plan plan = house.plan();
         for (int i = 0; i < plan.rooms().size(); i++) {
             Room room = plan.rooms().get(i);
-            verdicts.add(judge(own, plan, i, new Place(room.id(), "/rooms/" + i, Standing.nameOf(room))));
+            verdicts.add(judge(own, plan, i, new Place(room.id(), "/rooms/" + i, AppliancePlace.nameOf(room))));
         }
         return verdicts;
     }

@@ -113,8 +113,8 @@ public final class RoomAir {
         for (Room r : rooms) {
             if (!r.volume().isKnown()) {
                 return AirWay.open(
-                        "the volume of " + Standing.nameOf(r) + " is not entered",
-                        "How large is " + Standing.nameOf(r) + ": length, width and height?",
+                        "the volume of " + AppliancePlace.nameOf(r) + " is not entered",
+                        "How large is " + AppliancePlace.nameOf(r) + ": length, width and height?",
                         "/rooms/" + plan.rooms().indexOf(r) + "/volume");
             }
             has += r.volume().findValue().orElseThrow().cubicFeet();
@@ -240,7 +240,7 @@ public final class RoomAir {
             if (wide < 2) {
                 return Optional.of(AirWay.of(
                         false,
-                        "into " + Standing.nameOf(plan.rooms().get(e.getKey())) + " two openings of "
+                        "into " + AppliancePlace.nameOf(plan.rooms().get(e.getKey())) + " two openings of "
                                 + number(each) + " in2 each are wanted; there are "
                                 + String.join(
                                         ", ",
@@ -251,7 +251,8 @@ public final class RoomAir {
         }
         String with = " with "
                 + String.join(
-                        " and ", rooms.stream().skip(1).map(Standing::nameOf).toList());
+                        " and ",
+                        rooms.stream().skip(1).map(AppliancePlace::nameOf).toList());
         return Optional.of(volume(all, rooms, with));
     }
 
@@ -265,7 +266,7 @@ public final class RoomAir {
     }
 
     private String name() {
-        return Standing.nameOf(room);
+        return AppliancePlace.nameOf(room);
     }
 
     /** Whole numbers, and a tenth below a hundred. */

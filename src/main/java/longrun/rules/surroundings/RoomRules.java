@@ -33,7 +33,7 @@ final class RoomRules {
         public final List<Verdict> judge(House house) {
             Threshold own = house.limits().get(name(), "");
             List<Verdict> verdicts = new ArrayList<>();
-            for (Standing standing : Standing.listIn(house)) {
+            for (AppliancePlace standing : AppliancePlace.listIn(house)) {
                 if (standing.outdoors()) {
                     verdicts.add(Judge.notFor(own, standing.place()));
                 } else if (standing.room().isEmpty()) {
@@ -45,9 +45,9 @@ final class RoomRules {
             return verdicts;
         }
 
-        abstract Verdict judge(Threshold own, Standing standing, Room room);
+        abstract Verdict judge(Threshold own, AppliancePlace standing, Room room);
 
-        static Verdict askKind(Threshold own, Standing standing) {
+        static Verdict askKind(Threshold own, AppliancePlace standing) {
             return Judge.asks(
                     own,
                     standing.place(),
@@ -66,7 +66,7 @@ final class RoomRules {
         }
 
         @Override
-        Verdict judge(Threshold own, Standing standing, Room room) {
+        Verdict judge(Threshold own, AppliancePlace standing, Room room) {
             String field = standing.roomPointer().orElseThrow() + "/belowGrade";
             if (room.belowGrade().is(true)) {
                 return Judge.brokenAsking(
@@ -99,7 +99,7 @@ final class RoomRules {
         }
 
         @Override
-        Verdict judge(Threshold own, Standing standing, Room room) {
+        Verdict judge(Threshold own, AppliancePlace standing, Room room) {
             if (standing.appliance().vent().is(ApplianceVent.DIRECT)) {
                 return Judge.holds(own, standing.place());
             }
@@ -142,7 +142,7 @@ final class RoomRules {
         }
 
         @Override
-        Verdict judge(Threshold own, Standing standing, Room room) {
+        Verdict judge(Threshold own, AppliancePlace standing, Room room) {
             if (room.kind().isUnknown()) {
                 return askKind(own, standing);
             }
@@ -169,7 +169,7 @@ final class RoomRules {
                                     field));
         }
 
-        private static Verdict broken(Threshold own, Standing standing, Question question, String field) {
+        private static Verdict broken(Threshold own, AppliancePlace standing, Question question, String field) {
             return Judge.brokenAsking(
                     own,
                     standing.place(),
@@ -180,7 +180,7 @@ final class RoomRules {
                     field);
         }
 
-        private static String found(Standing standing) {
+        private static String found(AppliancePlace standing) {
             return "{who} {lights|light} "
                     + standing.appliance().ignitionAboveFloor().findText().orElse("") + " above the floor of a garage";
         }

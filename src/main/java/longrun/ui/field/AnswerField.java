@@ -3,22 +3,22 @@ package longrun.ui.field;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 import org.jspecify.annotations.Nullable;
 
-/** A question of a few answers, all in sight; not knowing is one of them. */
+/** A question with a few answers, all of them visible; "I don't know" is one of them. */
 public final class AnswerField implements Field {
 
-    private final HousePage desk;
+    private final HousePage page;
     private final String pointer;
     private final Element group;
-    private final Map<Entered, Element> radios = new LinkedHashMap<>();
-    private @Nullable Entered standing;
+    private final Map<DraftValue, Element> radios = new LinkedHashMap<>();
+    private @Nullable DraftValue shown;
 
-    private AnswerField(HousePage desk, String pointer, String label, Map<Entered, String> answers) {
-        this.desk = desk;
+    private AnswerField(HousePage page, String pointer, String label, Map<DraftValue, String> answers) {
+        this.page = page;
         this.pointer = pointer;
         String id = Field.id(pointer);
         Element row = Dom.el("div", "ans");
@@ -30,50 +30,55 @@ public final class AnswerField implements Field {
         });
         group = Dom.el("fieldset", "fld fact-row few", Dom.text("legend", "lab", label), row)
                 .setAttribute("id", id);
-        // A place gone back to is made anew in the browser, without its marks.
+        // When a page is shown again the browser makes new elements, which are not checked.
         group.addAttachListener(e -> mark());
     }
 
-    public static AnswerField yesNo(HousePage desk, String pointer, String label) {
-        Map<Entered, String> answers = new LinkedHashMap<>();
-        answers.put(Entered.NO, "no");
-        answers.put(Entered.YES, "yes");
-        answers.put(Entered.NOTHING, "I don\u2019t know");
-        return new AnswerField(desk, pointer, label, answers);
+    /** A question answered by no, yes or not known. */
+    public static AnswerField yesNo(HousePage page, String pointer, String label) {
+        Map<DraftValue, String> answers = new LinkedHashMap<>();
+        answers.put(DraftValue.NO, "no");
+        answers.put(DraftValue.YES, "yes");
+        answers.put(DraftValue.NOTHING, "I don\u2019t know");
+        return new AnswerField(page, pointer, label, answers);
     }
 
-    /** @param answers by the text stored; not knowing is added */
-    public static AnswerField of(HousePage desk, String pointer, String label, Map<String, String> answers) {
-        Map<Entered, String> all = new LinkedHashMap<>();
-        answers.forEach((value, words) -> all.put(Entered.text(value), words));
-        all.put(Entered.NOTHING, "I don\u2019t know");
-        return new AnswerField(desk, pointer, label, all);
+    /**
+     * A question with its own answers.
+     *
+     * @param answers the words shown, by the text stored; "I don't know" is added
+     */
+    public static AnswerField of(HousePage page, String pointer, String label, Map<String, String> answers) {
+        Map<DraftValue, String> all = new LinkedHashMap<>();
+        answers.forEach((value, words) -> all.put(DraftValue.text(value), words));
+        all.put(DraftValue.NOTHING, "I don\u2019t know");
+        return new AnswerField(page, pointer, label, all);
     }
 
-    public void chosen(Entered value) {
-        standing = null; // the browser has moved its mark already
+    public void chosen(DraftValue value) {
+        shown = null; // the browser shows the choice already
         if (value.isNothing()) {
-            desk.session().remove(pointer);
+            page.session().remove(pointer);
         } else if (value.isYesOrNo()) {
-            desk.session().choose(pointer, value.isYes());
+            page.session().choose(pointer, value.isYes());
         } else {
-            desk.session().choose(pointer, value.text());
+            page.session().choose(pointer, value.text());
         }
     }
 
     @Override
     public void show(boolean write) {
-        Entered stored = desk.session().at(pointer);
-        Entered now = stored.isNothing() ? Entered.NOTHING : stored;
-        if (!now.equals(standing)) {
-            standing = now;
+        DraftValue stored = page.session().at(pointer);
+        DraftValue now = stored.isNothing() ? DraftValue.NOTHING : stored;
+        if (!now.equals(shown)) {
+            shown = now;
             mark();
         }
     }
 
     private void mark() {
         radios.forEach((value, radio) -> {
-            boolean on = value.equals(standing);
+            boolean on = value.equals(shown);
             radio.executeJs("this.checked = $0", on);
             radio.setAttribute("data-chosen", on);
         });

@@ -3,15 +3,15 @@ package longrun.ui.field;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.function.Function;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.entry.NewItem;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 
-/** A list of the draft of which a person may also say that there is none, or that nobody knows. */
+/** A list in the draft, for which a person may also answer that there is none or that it is not known. */
 public final class AnsweredList {
 
-    private final HousePage desk;
+    private final HousePage page;
     private final String pointer;
     private final BlockList list;
     private final Element none;
@@ -19,15 +19,15 @@ public final class AnsweredList {
     private final Element element;
 
     /**
-     * @param pointer of the list
-     * @param label what it lists
-     * @param nothing the words for none
-     * @param adds words of the button that adds one
-     * @param removes words of the button that takes one away
+     * @param pointer the pointer of the list
+     * @param label the label of the list
+     * @param nothing the words of the answer that there is none
+     * @param adds the label of the button that adds an item
+     * @param removes the label of the button that removes an item
      * @param block the fields of the item at a pointer
      */
     public AnsweredList(
-            HousePage desk,
+            HousePage page,
             FieldList fields,
             String pointer,
             String label,
@@ -35,21 +35,21 @@ public final class AnsweredList {
             String adds,
             String removes,
             Function<String, Element[]> block) {
-        this.desk = desk;
+        this.page = page;
         this.pointer = pointer;
         list = new BlockList(
-                desk,
+                page,
                 fields,
                 pointer,
                 adds,
                 removes,
                 block,
                 () -> NewItem.EMPTY,
-                // The last one taken away leaves the question open, not a none that nobody has said.
+                // When the last item is removed the question is open again: nobody has answered that there is none.
                 (d, at) -> d.remove(d.at(pointer).size() > 1 ? at : pointer));
         none = Dom.button("", nothing);
         none.addEventListener("click", e -> answerNone());
-        unknown.addEventListener("click", e -> desk.session().remove(pointer));
+        unknown.addEventListener("click", e -> page.session().remove(pointer));
         Element answers = Dom.el("div", "ans", unknown, none)
                 .setAttribute("role", "group")
                 .setAttribute("aria-label", label + ": without one");
@@ -67,24 +67,25 @@ public final class AnsweredList {
         return element;
     }
 
-    /** Looked; there is none. */
+    /** Answers that there is none. */
     public void answerNone() {
-        desk.session().change(d -> d.put(pointer, List.of()));
+        page.session().change(d -> d.put(pointer, List.of()));
     }
 
+    /** Adds an item. */
     public void add() {
         list.add();
     }
 
-    /** Draws the items anew where their number changed; true where it did. */
+    /** Draws the items again where their number has changed; returns whether it has. */
     public boolean draw() {
-        Entered now = desk.session().at(pointer);
+        DraftValue now = page.session().at(pointer);
         press(none, now.isList() && now.isEmpty() || now.text().equals("none"));
         press(unknown, now.isNothing());
         return list.draw();
     }
 
-    /** Puts the cursor on its answers; for a list of which nothing is said yet. */
+    /** Moves the focus to the answers, for a list that is not answered yet. */
     public void focus() {
         FieldList.focus(none);
     }

@@ -9,10 +9,10 @@ import longrun.draft.entry.NewItem;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 
-/** The items of a list in the draft, a block of fields each, with a button that adds one and one in each that takes it away. */
+/** The items of a list in the draft, each a block of fields with a button that removes it, and a button that adds an item. */
 public final class BlockList {
 
-    private final HousePage desk;
+    private final HousePage page;
     private final FieldList fields;
     private final String list;
     private final String removeWords;
@@ -24,27 +24,31 @@ public final class BlockList {
     private int shown = -1;
 
     /**
-     * @param list pointer of the list
-     * @param adds words of the button that adds one
-     * @param removes words of the button that takes one away
-     * @param block the fields of the item at a pointer
+     * A list whose new items are empty.
+     *
+     * @param list the pointer of the list
+     * @param adds the label of the button that adds an item
+     * @param removes the label of the button that removes an item
+     * @param block makes the fields of the item at a pointer
      */
     public BlockList(
-            HousePage desk,
+            HousePage page,
             FieldList fields,
             String list,
             String adds,
             String removes,
             Function<String, Element[]> block) {
-        this(desk, fields, list, adds, removes, block, () -> NewItem.EMPTY, DraftEdit::remove);
+        this(page, fields, list, adds, removes, block, () -> NewItem.EMPTY, DraftEdit::remove);
     }
 
     /**
+     * A list whose items begin and are removed in a way of their own.
+     *
      * @param begin what a new item begins with
-     * @param removed how the item at a pointer is taken out of the draft
+     * @param removed removes the item at a pointer from the draft
      */
     public BlockList(
-            HousePage desk,
+            HousePage page,
             FieldList fields,
             String list,
             String adds,
@@ -52,7 +56,7 @@ public final class BlockList {
             Function<String, Element[]> block,
             Supplier<NewItem> begin,
             BiConsumer<DraftEdit, String> removed) {
-        this.desk = desk;
+        this.page = page;
         this.fields = fields;
         this.list = list;
         this.removeWords = removes;
@@ -63,7 +67,7 @@ public final class BlockList {
         add.addEventListener("click", e -> add());
     }
 
-    /** Each item in one row, the names of its fields over the first alone; for items of few and short fields. */
+    /** Shows each item in one row, with the labels of its fields only above the first; for items with few, short fields. */
     public BlockList inRows() {
         Dom.setClass(blocks, "rows", true);
         return this;
@@ -73,25 +77,26 @@ public final class BlockList {
         return blocks;
     }
 
-    /** The button that adds one. */
+    /** The button that adds an item. */
     public Element adds() {
         return Dom.el("p", "acts", add);
     }
 
-    /** Adds an item and puts the cursor in its first field. */
+    /** Adds an item and moves the focus to its first field. */
     public void add() {
-        int index = desk.session().add(list, begin.get());
+        int index = page.session().add(list, begin.get());
         fields.focus(list + "/" + index);
     }
 
+    /** Removes an item. */
     public void remove(int index) {
         shown = -1;
-        desk.session().change(d -> removed.accept(d, list + "/" + index));
+        page.session().change(d -> removed.accept(d, list + "/" + index));
     }
 
-    /** Draws the blocks anew where their number changed; true where it did. */
+    /** Draws the blocks again where their number has changed; returns whether it has. */
     public boolean draw() {
-        int now = desk.session().at(list).size();
+        int now = page.session().at(list).size();
         if (now == shown) {
             return false;
         }
@@ -100,7 +105,7 @@ public final class BlockList {
             blocks.removeAllChildren();
             fields.removeBelow(list);
         }
-        // What is there already stays: a person may be typing in it.
+        // Existing blocks are kept: a person may be typing in one.
         for (int i = shown; i < now; i++) {
             int index = i;
             Element remove = Dom.button("ask", removeWords);

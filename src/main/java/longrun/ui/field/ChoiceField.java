@@ -10,10 +10,10 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.PendingChoice;
 import longrun.ui.place.HousePage;
 
-/** One of a list of choices, or not known. */
+/** A choice from a list, or not known. */
 public final class ChoiceField implements Field {
 
-    private final HousePage desk;
+    private final HousePage page;
     private final String pointer;
     private final String unknown;
     private final Supplier<Map<String, String>> choices;
@@ -24,12 +24,14 @@ public final class ChoiceField implements Field {
     private Map<String, String> shown = Map.of();
 
     /**
-     * @param unknown the words for not knowing
-     * @param choices by the text stored
+     * A field for a choice.
+     *
+     * @param unknown the words for not known
+     * @param choices the words shown, by the text stored
      */
     public ChoiceField(
-            HousePage desk, String pointer, String label, String unknown, Supplier<Map<String, String>> choices) {
-        this.desk = desk;
+            HousePage page, String pointer, String label, String unknown, Supplier<Map<String, String>> choices) {
+        this.page = page;
         this.pointer = pointer;
         this.unknown = unknown;
         this.choices = choices;
@@ -43,19 +45,19 @@ public final class ChoiceField implements Field {
         element = Dom.el("div", "fld fact-row words", name, select, said);
     }
 
-    /** Takes a choice as the browser tells it. */
+    /** Takes a choice that the browser reports. */
     public void chosen(String value) {
         pending.heard(value);
         if (value.isEmpty()) {
-            desk.session().remove(pointer);
+            page.session().remove(pointer);
         } else {
-            desk.session().choose(pointer, value);
+            page.session().choose(pointer, value);
         }
     }
 
     @Override
     public void show(boolean write) {
-        String stored = desk.session().text(pointer);
+        String stored = page.session().text(pointer);
         Map<String, String> now = new LinkedHashMap<>();
         now.put("", unknown);
         now.putAll(choices.get());
@@ -66,7 +68,7 @@ public final class ChoiceField implements Field {
             select.setProperty("innerHTML", Dom.options(now));
         }
         pending.show(stored, newList);
-        Optional<PlanError> error = desk.session().error(pointer);
+        Optional<PlanError> error = page.session().error(pointer);
         Dom.retext(said, error.map(PlanError::message).orElse(""));
         Dom.setClass(said, "bad", error.isPresent());
         if (error.isPresent()) {

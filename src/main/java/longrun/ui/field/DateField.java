@@ -9,8 +9,8 @@ import longrun.ui.frame.DayChoice;
 import longrun.ui.place.HousePage;
 
 /**
- * A date, written year first, in numbers, or with the month's name; beside it the day it was understood as. Where the
- * numbers may mean two days, both stand there to choose from, and the plan has none until one is chosen.
+ * A date, written year first, in numbers, or with the name of the month; beside it the day it was understood as. Where the
+ * numbers may mean two days, both are offered, and the plan has no date until one is chosen.
  */
 public final class DateField extends LineField {
 
@@ -18,21 +18,21 @@ public final class DateField extends LineField {
     private final boolean everyYear;
     private final DayChoice which;
 
-    private DateField(HousePage desk, EntryAddress address, String label, String help) {
-        super(desk, address.pointer(), "date", label, help);
+    private DateField(HousePage page, EntryAddress address, String label, String help) {
+        super(page, address.pointer(), "date", label, help);
         this.address = address;
         everyYear = address.unit().equals(EntryAddress.DAY_OF_YEAR);
         which = new DayChoice(label, this::chosen);
         end(which.element());
     }
 
-    public DateField(HousePage desk, String pointer, String label, String help) {
-        this(desk, new EntryAddress(pointer, EntryAddress.DATE), label, help);
+    public DateField(HousePage page, String pointer, String label, String help) {
+        this(page, new EntryAddress(pointer, EntryAddress.DATE), label, help);
     }
 
     /** A day of every year, such as Jan 10. */
-    public static DateField everyYear(HousePage desk, String pointer, String label, String help) {
-        return new DateField(desk, new EntryAddress(pointer, EntryAddress.DAY_OF_YEAR), label, help);
+    public static DateField everyYear(HousePage page, String pointer, String label, String help) {
+        return new DateField(page, new EntryAddress(pointer, EntryAddress.DAY_OF_YEAR), label, help);
     }
 
     @Override
@@ -43,9 +43,9 @@ public final class DateField extends LineField {
     @Override
     public void show(boolean write) {
         super.show(write);
-        boolean two = which.show(desk().session().text(pointer()));
+        boolean two = which.show(page().session().text(pointer()));
         if (two) {
-            target().setAttribute("aria-keyshortcuts", "ArrowDown"); // to the two days at its end
+            target().setAttribute("aria-keyshortcuts", "ArrowDown"); // moves to the two days at the end of the line
         } else {
             target().removeAttribute("aria-keyshortcuts");
         }
@@ -53,7 +53,7 @@ public final class DateField extends LineField {
 
     private void chosen(String day) {
         entry().orElseThrow().write(day);
-        desk().session().choose(pointer(), day);
+        page().session().choose(pointer(), day);
         FieldList.focus(target());
     }
 
@@ -65,7 +65,7 @@ public final class DateField extends LineField {
         try {
             return Typed.words(Typed.readDate(stored));
         } catch (NotAQuantity e) {
-            return ""; // none, or whatever else a plan may hold here
+            return ""; // "none", or other text that a plan may hold here
         }
     }
 
@@ -75,7 +75,7 @@ public final class DateField extends LineField {
             return DayChoice.advice(stored);
         }
         if (everyYear) {
-            return "\u201c" + stored + "\u201d is no day of the year: write Jan 10, or 01-10 with the month first";
+            return "\u201c" + stored + "\u201d is not a day of the year: write Jan 10, or 01-10 with the month first";
         }
         try {
             Typed.readDate(stored);

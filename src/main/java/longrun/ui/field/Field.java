@@ -4,26 +4,31 @@ import com.vaadin.flow.dom.Element;
 import java.util.Optional;
 import longrun.ui.frame.Entry;
 
-/** One entry of a place: its label, what is written or chosen, and what was understood. */
+/** A field for one entry: its label, what is written or chosen, and what was understood. */
 public interface Field {
 
-    /** Where it stands in the draft. */
+    /** The pointer of its entry in the draft. */
     String pointer();
 
+    /** The element that shows it. */
     Element element();
 
-    /** @param write whether a text field is written */
+    /**
+     * Shows what the draft holds.
+     *
+     * @param write whether the text of a text field is replaced; false while a person types
+     */
     void show(boolean write);
 
-    /** What takes the cursor. */
+    /** The element that takes the focus. */
     Element target();
 
-    /** The line to write on, where it is one. */
+    /** The text field; empty where it has none. */
     default Optional<Entry> entry() {
         return Optional.empty();
     }
 
-    /** An element id made of a pointer. */
+    /** The element id for a pointer. */
     static String id(String pointer) {
         return "e" + pointer.replaceAll("[^A-Za-z0-9]+", "-");
     }

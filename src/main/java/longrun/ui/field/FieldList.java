@@ -12,6 +12,7 @@ public final class FieldList {
 
     private final List<Field> fields = new ArrayList<>();
 
+    /** Adds a field and returns it. */
     public <F extends Field> F add(F field) {
         fields.add(field);
         return field;
@@ -21,11 +22,12 @@ public final class FieldList {
         fields.clear();
     }
 
-    /** Lets go of the fields below a pointer, whose block is drawn anew. */
+    /** Removes the fields below a pointer, whose block is drawn again. */
     public void removeBelow(String pointer) {
         fields.removeIf(f -> f.pointer().startsWith(pointer + "/"));
     }
 
+    /** Shows every field; see {@link Field#show}. */
     public void show(boolean write) {
         fields.forEach(f -> f.show(write));
     }
@@ -35,12 +37,12 @@ public final class FieldList {
         return fields.size();
     }
 
-    /** Shows those from an index on, which are new. */
+    /** Shows the fields from an index on, which are new. */
     public void showFrom(int index) {
         fields.subList(index, fields.size()).forEach(f -> f.show(true));
     }
 
-    /** The field of an entry, else the first below it, else the nearest that holds it. */
+    /** The field of an entry, else the first field below it, else the nearest field above it; empty where there is none. */
     public Optional<Field> find(String pointer) {
         return fields.stream()
                 .filter(f -> f.pointer().equals(pointer))
@@ -54,10 +56,12 @@ public final class FieldList {
                 });
     }
 
+    /** Moves the focus to the field of an entry. */
     public void focus(String pointer) {
         find(pointer).map(Field::target).ifPresent(FieldList::focus);
     }
 
+    /** Opens the folds around an element, scrolls to it and gives it the focus. */
     public static void focus(Element target) {
         target.executeJs(
                 "setTimeout(() => { for (let d = this.closest('details'); d; d = d.parentElement.closest('details'))"
@@ -65,6 +69,7 @@ public final class FieldList {
                         + " this.dispatchEvent(new CustomEvent('arrived', {bubbles: true})); })");
     }
 
+    /** The text of each text field as last received from the browser, by the address of its entry. */
     public Map<String, String> heard() {
         Map<String, String> heard = new LinkedHashMap<>();
         for (Field f : fields) {

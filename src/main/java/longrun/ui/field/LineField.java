@@ -10,49 +10,49 @@ import longrun.ui.frame.Entry;
 import longrun.ui.place.HousePage;
 
 /**
- * One fact, one row: its name, the line to write on, and at the line's end what belongs to it. What it was understood as
- * is shown where it differs from what was typed.
+ * A field in one row: its label, the text field, and at the end what belongs to it, such as the unit. What it was understood
+ * as is shown only where it differs from what was typed.
  */
 abstract class LineField implements Field {
 
-    private final HousePage desk;
+    private final HousePage page;
     private final String pointer;
     private final String help;
     private final Entry entry;
     private final Element element;
 
-    /** @param kind what sort of row it is, as its class */
-    LineField(HousePage desk, String pointer, String kind, String label, String help) {
-        this.desk = desk;
+    /** @param kind the kind of row, as its class */
+    LineField(HousePage page, String pointer, String kind, String label, String help) {
+        this.page = page;
         this.pointer = pointer;
         this.help = help;
         String id = Field.id(pointer);
-        entry = new Entry(id, label, "in", typed -> address().type(desk.session(), typed));
-        entry.getElement().addEventListener("blur", e -> desk.session().endStep());
+        entry = new Entry(id, label, "in", typed -> address().type(page.session(), typed));
+        entry.getElement().addEventListener("blur", e -> page.session().endStep());
         Element name = Dom.text("label", "lab", label).setAttribute("for", id);
         element = Dom.el("div", ("fld fact-row " + kind).strip(), name, entry.getElement());
     }
 
-    /** Puts what belongs at the end of the line, and then what is said of it. */
+    /** Adds the elements at the end of the row, then the message. */
     final void end(Element... ends) {
         element.appendChild(ends);
         element.appendChild(entry.said());
     }
 
-    /** Where it is kept, and as what. */
+    /** The address of its entry, with the unit of a bare number. */
     abstract EntryAddress address();
 
-    /** What is said of an entry that is wrong. */
+    /** The message for an entry that is wrong. */
     String wrong(String stored, PlanError error) {
         return error.message();
     }
 
-    /** What an entry was understood as; empty where it is told by what is typed. */
+    /** What an entry was understood as; blank where what is typed already says it. */
     String understood(String stored) {
         return "";
     }
 
-    /** What stands in the field for what is kept. */
+    /** The text of the field for what is stored. */
     String written(String stored) {
         return stored;
     }
@@ -61,11 +61,11 @@ abstract class LineField implements Field {
     public void show(boolean write) {
         EntryAddress address = address();
         entry.getElement().setAttribute("data-at", address.written());
-        String stored = desk.session().text(pointer);
+        String stored = page.session().text(pointer);
         if (write && !address.stands(entry.text(), stored)) {
             entry.write(written(stored));
         }
-        Optional<PlanError> error = desk.session().error(pointer);
+        Optional<PlanError> error = page.session().error(pointer);
         if (error.isPresent()) {
             entry.wrong(wrong(stored, error.get()));
         } else if (stored.isBlank()) {
@@ -75,7 +75,7 @@ abstract class LineField implements Field {
         }
     }
 
-    /** Says how the entry stands that holds something. */
+    /** Shows what an entry that is not blank was understood as. */
     void tell(String stored) {
         String understood = understood(stored);
         if (same(entry.text(), understood)) {
@@ -100,8 +100,8 @@ abstract class LineField implements Field {
         return bare.replaceAll("^([-\u2212]?[0-9.]+).*$", "$1");
     }
 
-    final HousePage desk() {
-        return desk;
+    final HousePage page() {
+        return page;
     }
 
     @Override

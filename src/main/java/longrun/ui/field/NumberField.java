@@ -6,7 +6,7 @@ import longrun.plan.json.PlanError;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 
-/** A count or a price, which is a bare number in the plan; what is no number is kept as typed and said to be none. */
+/** A count or a price, which is a bare number in the plan; text that is not a number is kept as typed and reported. */
 public final class NumberField extends LineField {
 
     private final String kind;
@@ -14,8 +14,8 @@ public final class NumberField extends LineField {
     private final String such;
 
     private NumberField(
-            HousePage desk, String pointer, String kind, String label, String help, String each, String such) {
-        super(desk, pointer, "bare", label, help);
+            HousePage page, String pointer, String kind, String label, String help, String each, String such) {
+        super(page, pointer, "bare", label, help);
         this.kind = kind;
         this.each = each;
         this.such = such;
@@ -23,18 +23,18 @@ public final class NumberField extends LineField {
         end(Dom.text("span", "unit", each));
     }
 
-    public NumberField(HousePage desk, String pointer, String label, String help) {
-        this(desk, pointer, EntryAddress.NUMBER, label, help, "", "4");
+    public NumberField(HousePage page, String pointer, String label, String help) {
+        this(page, pointer, EntryAddress.NUMBER, label, help, "", "4");
     }
 
-    /** The price of a gallon, in whatever money. */
-    public static NumberField price(HousePage desk, String pointer, String label, String help) {
-        return new NumberField(desk, pointer, EntryAddress.PRICE, label, help, "a gallon", "2.80");
+    /** The price of a gallon, in any currency. */
+    public static NumberField price(HousePage page, String pointer, String label, String help) {
+        return new NumberField(page, pointer, EntryAddress.PRICE, label, help, "a gallon", "2.80");
     }
 
-    /** The price of a kilowatt-hour, in whatever money. */
-    public static NumberField currentPrice(HousePage desk, String pointer, String label, String help) {
-        return new NumberField(desk, pointer, EntryAddress.PRICE, label, help, "a kWh", "0.14");
+    /** The price of a kilowatt-hour, in any currency. */
+    public static NumberField currentPrice(HousePage page, String pointer, String label, String help) {
+        return new NumberField(page, pointer, EntryAddress.PRICE, label, help, "a kWh", "0.14");
     }
 
     private boolean isPrice() {

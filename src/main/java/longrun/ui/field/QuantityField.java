@@ -11,17 +11,16 @@ import longrun.ui.place.HousePage;
 import longrun.words.DisplayUnits;
 
 /**
- * A quantity: a line to write on, its unit, which a bare number has, and at the end of the row the answers without a
- * figure.
+ * A quantity: the text field, the unit of a bare number, and at the end of the row the answers without a figure.
  *
- * @param <Q> what is asked for
+ * @param <Q> the quantity
  */
 public final class QuantityField<Q extends Quantity> extends LineField {
 
-    /** A longer unit, such as air changes an hour, stands in a line of its own width. */
+    /** A unit with more characters than this, such as air changes an hour, is given more room. */
     private static final int SHORT_UNIT = 9;
 
-    /** What is typed bears a unit of its own, and the field's would stand behind it as a second one; "199k" has none. */
+    /** Matches text that has a unit of its own, so that the unit of the field is not shown after it; "199k" has none. */
     private static final Pattern OWN_UNIT = Pattern.compile("[a-jl-z\u00b0'\"]|k[a-z]", Pattern.CASE_INSENSITIVE);
 
     private final String none;
@@ -31,16 +30,21 @@ public final class QuantityField<Q extends Quantity> extends LineField {
     private final Optional<Element> unknown;
     private final Optional<Element> absent;
 
-    /** @param none the words for a known absence; empty where there can be none */
+    /**
+     * A field for a quantity.
+     *
+     * @param asks whether "I don't know" is offered
+     * @param none the words of the answer that there is none; blank where that cannot be answered
+     */
     public QuantityField(
-            HousePage desk,
+            HousePage page,
             String pointer,
             String label,
             String help,
             DisplayUnits<Q> shown,
             boolean asks,
             String none) {
-        super(desk, pointer, "quantity", label, help);
+        super(page, pointer, "quantity", label, help);
         this.none = none;
         this.shown = shown;
         unknown = asks
@@ -48,17 +52,17 @@ public final class QuantityField<Q extends Quantity> extends LineField {
                         "not known",
                         "?",
                         "I don\u2019t know",
-                        () -> desk.session().remove(pointer)))
+                        () -> page.session().remove(pointer)))
                 : Optional.empty();
         absent = none.isEmpty()
                 ? Optional.empty()
-                : Optional.of(answer("none", "-", none, () -> desk.session().choose(pointer, "none")));
+                : Optional.of(answer("none", "-", none, () -> page.session().choose(pointer, "none")));
         if (answers.getChildCount() == 0) {
             end(unit);
             return;
         }
         answers.setAttribute("role", "group").setAttribute("aria-label", label + ": without a figure");
-        target().setAttribute("aria-keyshortcuts", "ArrowDown"); // to the answers at its end
+        target().setAttribute("aria-keyshortcuts", "ArrowDown"); // moves to the answers at the end of the row
         end(unit, answers);
     }
 
@@ -71,7 +75,7 @@ public final class QuantityField<Q extends Quantity> extends LineField {
 
     @Override
     EntryAddress address() {
-        return new EntryAddress(pointer(), shown.unit(desk().units()));
+        return new EntryAddress(pointer(), shown.unit(page().units()));
     }
 
     @Override
@@ -81,15 +85,15 @@ public final class QuantityField<Q extends Quantity> extends LineField {
 
     @Override
     public void show(boolean write) {
-        String words = shown.unitWords(desk().units());
+        String words = shown.unitWords(page().units());
         Dom.setClass(element(), "long-unit", words.length() > SHORT_UNIT);
         super.show(write);
         Dom.retext(unit, OWN_UNIT.matcher(entry().orElseThrow().text()).find() ? "" : words);
-        String stored = desk().session().text(pointer());
+        String stored = page().session().text(pointer());
         unknown.ifPresent(u -> press(u, stored.isBlank() && !isList()));
         absent.ifPresent(n -> press(n, isNone(stored)));
-        if (stored.isBlank() && isList() && desk().session().error(pointer()).isEmpty()) {
-            entry().orElseThrow().understood("A list is entered; what is typed here takes its place.");
+        if (stored.isBlank() && isList() && page().session().error(pointer()).isEmpty()) {
+            entry().orElseThrow().understood("A list is entered. What is typed here replaces it.");
         }
     }
 
@@ -103,7 +107,7 @@ public final class QuantityField<Q extends Quantity> extends LineField {
     }
 
     private boolean isList() {
-        return desk().session().at(pointer()).isList();
+        return page().session().at(pointer()).isList();
     }
 
     private static boolean isNone(String stored) {
@@ -113,9 +117,9 @@ public final class QuantityField<Q extends Quantity> extends LineField {
     @Override
     String understood(String stored) {
         try {
-            return shown.words(desk().units(), shown.measure().read(stored));
+            return shown.words(page().units(), shown.measure().read(stored));
         } catch (NotAQuantity e) {
-            // A distance may be known only to be more than so much, which is no plain length.
+            // A distance may be given as "more than", which is not a plain length.
             return stored;
         }
     }

@@ -5,11 +5,11 @@ import longrun.plan.NominalSize;
 import longrun.quantity.NotAQuantity;
 import longrun.ui.place.HousePage;
 
-/** The nominal size of a valve or a connector; beside it the size it was understood as. */
+/** The nominal size of a valve or connector, with the size it was understood as. */
 public final class SizeField extends LineField {
 
-    public SizeField(HousePage desk, String pointer, String label, String help) {
-        super(desk, pointer, "bare", label, help);
+    public SizeField(HousePage page, String pointer, String label, String help) {
+        super(page, pointer, "bare", label, help);
         end();
     }
 

@@ -3,11 +3,11 @@ package longrun.ui.field;
 import longrun.draft.EntryAddress;
 import longrun.ui.place.HousePage;
 
-/** Words, kept as typed. */
+/** A text, stored as typed. */
 public final class WordsField extends LineField {
 
-    public WordsField(HousePage desk, String pointer, String label, String help) {
-        super(desk, pointer, "words", label, help);
+    public WordsField(HousePage page, String pointer, String label, String help) {
+        super(page, pointer, "words", label, help);
         end();
     }
 

@@ -1,5 +1,5 @@
 /**
- * Fields: one kind of entry each, and lists of them.
+ * The fields of a place, one class for each kind of entry, and lists of fields.
  */
 @NullMarked
 package longrun.ui.field;

@@ -92,7 +92,7 @@ final class ClimateField {
         pending.show(begun.map(StartingClimate::id).orElse(OWN), false);
         Dom.retext(
                 note,
-                (draft.isStarting("CLIMATE") ? "starting value: take the one most like yours; " : "")
+                (draft.isStartingValue("CLIMATE") ? "starting value: take the one most like yours; " : "")
                         + begun.map(c -> "fills the twelve months; held as "
                                         + c.means().written())
                                 .orElse("as written below"));

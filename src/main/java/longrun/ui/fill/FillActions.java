@@ -14,7 +14,7 @@ interface FillActions {
 
     void typed(int line, FuelUse.Column column, String text);
 
-    void chose(int line, FuelUse.How how);
+    void chose(int line, FuelUse.Basis how);
 
     void removedLine(int line);
 

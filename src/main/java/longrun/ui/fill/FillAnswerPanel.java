@@ -32,7 +32,7 @@ final class FillAnswerPanel {
 
     FillAnswerPanel(Element panel) {
         Element print = Dom.button("act main", "Print, one page").setAttribute("data-do", "print");
-        head.into(panel, bar);
+        head.addTo(panel, bar);
         panel.appendChild(slots.element(), findings, Dom.el("p", "acts", print));
     }
 
@@ -50,7 +50,7 @@ final class FillAnswerPanel {
             long gone = today.toEpochDay() - d.toEpochDay();
             return new Range(Math.max(0, r.low() - gone), Math.max(0, r.high() - gone));
         }));
-        head.whose("From today, " + FillState.spoken(today) + ", to the refill gauge"
+        head.title("From today, " + FillState.spoken(today) + ", to the refill gauge"
                 + report.filter(r -> now.days().isPresent())
                         .flatMap(r -> r.fuel().nextRefill())
                         .map(d -> ", " + FillState.spoken(d))
@@ -77,7 +77,7 @@ final class FillAnswerPanel {
                                 .map(w -> "\n" + w)
                                 .orElse("")
                 : "";
-        head.hand(big + beside, () -> new Element[] {big(big, beside)});
+        head.selected(big + beside, () -> new Element[] {big(big, beside)});
     }
 
     private static Element big(String big, String beside) {
@@ -111,7 +111,7 @@ final class FillAnswerPanel {
         }
     }
 
-    /** "12 to 30 November. Reckoned, not promised: read the gauge again on 1 November." */
+    /** "12 to 30 November. This is worked out, not measured: read the gauge again on 1 November." */
     private static String calls(Optional<FillReport> report, Optional<LocalDate> read, Optional<Range> range) {
         Optional<LocalDate> call = report.flatMap(r -> r.fuel().callBy());
         Optional<LocalDate> refill = report.flatMap(r -> r.fuel().nextRefill());
@@ -128,7 +128,7 @@ final class FillAnswerPanel {
             between = "It may be " + LevelPlot.day(early) + " to " + late + ". ";
         }
         long half = Math.max(1, (early.toEpochDay() - read.get().toEpochDay()) / 2);
-        return between + "Reckoned, not promised: read the gauge again on "
+        return between + "This is worked out, not measured: read the gauge again on "
                 + LevelPlot.day(read.get().plusDays(half)) + ".";
     }
 

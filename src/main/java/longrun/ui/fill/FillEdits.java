@@ -32,7 +32,7 @@ final class FillEdits implements FillActions {
     }
 
     @Override
-    public void chose(int line, FuelUse.How how) {
+    public void chose(int line, FuelUse.Basis how) {
         page.standIn(line);
         page.change(page.draft().with(line, how));
     }

@@ -112,7 +112,7 @@ final class FillFields {
 
     /** Where the value of an entry is from. */
     private static String origin(FillEntry which, FillDraft draft) {
-        boolean starting = draft.isStarting(which.name());
+        boolean starting = draft.isStartingValue(which.name());
         boolean cylinder = draft.tank().map(TankChoice::isCylinder).orElse(false);
         return switch (which) {
             case COUNT -> starting ? "starting value" : "";
@@ -125,7 +125,7 @@ final class FillFields {
                                 + (draft.climate().isPresent() ? ", from the climate" : "; all twelve move with it"))
                         .orElse("");
             case DESIGN ->
-                starting ? "from the climate; the coldest morning reckoned with" : "the coldest morning reckoned with";
+                starting ? "from the climate; the coldest morning to plan for" : "the coldest morning to plan for";
             case GROUND -> "at the tank\u2019s depth; without it a buried tank\u2019s vapour is not known";
             case LEAD -> starting ? "starting value: a week" : "the longest so far is the safest";
             case PRICE -> draft.text(which).isBlank() ? "from the last ticket" : "";

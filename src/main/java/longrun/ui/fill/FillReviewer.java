@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.finding.Finding;
 import longrun.finding.RuleName;
 import longrun.finding.Severity;
@@ -36,7 +36,7 @@ class FillReviewer {
         static final Result NONE = new Result(Optional.empty(), Optional.empty(), List.of(), List.of());
     }
 
-    Result review(Entered document) {
+    Result review(DraftValue document) {
         Reading reading = document.reading();
         if (reading.plan().isEmpty()) {
             return new Result(Optional.empty(), Optional.empty(), List.of(), reading.errors());

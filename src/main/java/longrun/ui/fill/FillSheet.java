@@ -3,25 +3,25 @@ package longrun.ui.fill;
 import java.time.LocalDate;
 import java.util.function.Supplier;
 import longrun.draft.NotAPlan;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.fill.FillDraft;
 import longrun.draft.fill.FillFile;
-import longrun.ui.frame.PageActs;
+import longrun.ui.frame.PageActions;
 
 /**
  * How long a fill lasts, as a whole.
  *
  * @param today the day the demo begins at
  */
-record FillSheet(Supplier<LocalDate> today) implements PageActs.Sheet<FillDraft> {
+record FillSheet(Supplier<LocalDate> today) implements PageActions.Content<FillDraft> {
 
     @Override
-    public String called() {
+    public String noun() {
         return "page";
     }
 
     @Override
-    public String demoCalled() {
+    public String demoName() {
         return "demo";
     }
 
@@ -61,7 +61,7 @@ record FillSheet(Supplier<LocalDate> today) implements PageActs.Sheet<FillDraft>
     }
 
     @Override
-    public Entered plan(FillDraft draft) {
+    public DraftValue plan(FillDraft draft) {
         return draft.whole();
     }
 }

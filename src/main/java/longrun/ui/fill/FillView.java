@@ -86,7 +86,7 @@ public final class FillView extends KeptPage<FillDraft> {
         return hand;
     }
 
-    /** The line that is in hand from the next change on. */
+    /** The line that is selected from the next change on. */
     void standIn(int line) {
         inHand = Math.max(0, line);
     }
@@ -149,7 +149,7 @@ public final class FillView extends KeptPage<FillDraft> {
         // While an entry is not understood, the answer to what stood there before it.
         FillReviewer.Result shown = now;
         if (!wrong.isEmpty()) {
-            shown = before().filter(d -> d.isAskedLike(draft))
+            shown = before().filter(d -> d.hasSameTank(draft))
                     .filter(d -> FillErrors.of(d, List.of(), today).isEmpty())
                     .map(d -> reviewer.review(d.whole()))
                     .orElse(FillReviewer.Result.NONE);

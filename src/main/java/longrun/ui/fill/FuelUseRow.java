@@ -14,7 +14,7 @@ import longrun.ui.frame.Entry;
 import longrun.ui.frame.PendingChoice;
 import longrun.words.UnitSystem;
 
-/** One line of what burns; under the line in hand what helps to fill it in. */
+/** One line of what burns; under the selected line what helps to fill it in. */
 final class FuelUseRow {
 
     private final int index;
@@ -47,16 +47,16 @@ final class FuelUseRow {
         months = entry(FuelUse.Column.MONTHS, "Line " + letter + ", months", "in", hand);
         months.getElement().setAttribute("placeholder", "all year");
         efficiency = entry(FuelUse.Column.EFFICIENCY, "Line " + letter + ", efficiency of the heater", "in r", hand);
-        how.setAttribute("aria-label", "Line " + letter + ", how its use is told")
+        how.setAttribute("aria-label", "Line " + letter + ", the basis of its use")
                 .setAttribute("id", "how-" + index);
-        for (FuelUse.How each : FuelUse.How.values()) {
+        for (FuelUse.Basis each : FuelUse.Basis.values()) {
             how.appendChild(Dom.text("option", "", each.title()).setAttribute("value", each.name()));
         }
         pending = new PendingChoice(how);
         how.addEventListener("change", e -> {
                     String value = e.getEventData().getString("element.value");
                     pending.heard(value);
-                    hand.chose(index, FuelUse.How.valueOf(value));
+                    hand.chose(index, FuelUse.Basis.valueOf(value));
                 })
                 .addEventData("element.value");
         remove.addEventListener("click", e -> hand.removedLine(index));
@@ -85,7 +85,7 @@ final class FuelUseRow {
                         id,
                         Dom.el("td", "nm", name.getElement(), onPaper),
                         inputCell,
-                        Dom.el("td", "how", how).setAttribute("data-l", "Told by"),
+                        Dom.el("td", "how", how).setAttribute("data-l", "Entered as"),
                         Dom.el("td", "ent amt", amount.getElement(), unit).setAttribute("data-l", "How much"),
                         Dom.el("td", "ent mon", months.getElement(), byCold).setAttribute("data-l", "Months"),
                         gallons),
@@ -127,9 +127,9 @@ final class FuelUseRow {
     /** The line as typed; empty for the next one, which is not begun. */
     void show(Optional<FuelUse> line, UnitSystem units, boolean startingEfficiency) {
         Dom.retext(id, FuelUse.letter(index));
-        FuelUse.How told = line.map(FuelUse::how).orElse(FuelUse.How.GALLONS);
+        FuelUse.Basis told = line.map(FuelUse::basis).orElse(FuelUse.Basis.GALLONS);
         pending.show(told.name(), false);
-        boolean heats = told == FuelUse.How.HEATS;
+        boolean heats = told == FuelUse.Basis.HEATS;
         Dom.retext(unit, unit(told, units));
         Dom.show(months.getElement(), !heats);
         Dom.show(byCold, heats);
@@ -162,7 +162,7 @@ final class FuelUseRow {
         markWrong();
     }
 
-    private static String unit(FuelUse.How how, UnitSystem units) {
+    private static String unit(FuelUse.Basis how, UnitSystem units) {
         return switch (how) {
             case HEATS -> units.heatUnit().name();
             case HOURS -> "h";
@@ -204,7 +204,7 @@ final class FuelUseRow {
      * @param typing the place a person is typing in, which is left alone
      */
     void write(Optional<FuelUse> line, UnitSystem units, String typing) {
-        FuelUse.How told = line.map(FuelUse::how).orElse(FuelUse.How.GALLONS);
+        FuelUse.Basis told = line.map(FuelUse::basis).orElse(FuelUse.Basis.GALLONS);
         for (FuelUse.Column each : FuelUse.Column.values()) {
             if (typing.equals("BURNS " + index + " " + each)) {
                 continue;
@@ -213,7 +213,7 @@ final class FuelUseRow {
             switch (each) {
                 case NAME -> name.write(stored);
                 case INPUT -> write(input, stored, units.heatUnit().name());
-                case AMOUNT -> write(amount, stored, told == FuelUse.How.HOURS ? "" : unit(told, units));
+                case AMOUNT -> write(amount, stored, told == FuelUse.Basis.HOURS ? "" : unit(told, units));
                 case EFFICIENCY -> write(efficiency, stored, "%");
                 case MONTHS -> {
                     Optional<List<Integer>> read = MonthsText.read(months.text());

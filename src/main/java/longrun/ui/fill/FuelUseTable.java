@@ -70,13 +70,13 @@ final class FuelUseTable {
                     .show(
                             line,
                             units,
-                            line.filter(l -> draft.isStarting("efficiency " + l.id()))
+                            line.filter(l -> draft.isStartingValue("efficiency " + l.id()))
                                     .isPresent());
         }
         mark(inHand);
     }
 
-    /** Marks the line in hand. */
+    /** Marks the selected line. */
     void mark(int inHand) {
         for (int i = 0; i < rows.size(); i++) {
             rows.get(i).markInHand(i == inHand);
@@ -88,7 +88,7 @@ final class FuelUseTable {
         List<FuelUse> lines = draft.lines();
         List<Integer> heaters = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
-            if (lines.get(i).how() == FuelUse.How.HEATS) {
+            if (lines.get(i).basis() == FuelUse.Basis.HEATS) {
                 heaters.add(i);
             }
         }

@@ -16,8 +16,8 @@ final class PastFillRow {
     private final Entry date;
     private final Entry gallons;
     private final DayChoice days;
-    private final Element reckoned =
-            Dom.text("td", "reck", "").setAttribute("data-fig", "").setAttribute("data-l", "Reckoned ");
+    private final Element workedOut =
+            Dom.text("td", "reck", "").setAttribute("data-fig", "").setAttribute("data-l", "Worked out ");
     private final Element remove = Dom.button("ask", "Remove this fill");
 
     PastFillRow(int index, FillActions hand) {
@@ -49,7 +49,7 @@ final class PastFillRow {
                         "main",
                         Dom.el("td", "tl day", date.getElement()),
                         Dom.el("td", "ent", gallons.getElement()).setAttribute("data-l", "Gallons"),
-                        reckoned),
+                        workedOut),
                 Dom.el(
                         "tr",
                         "under",
@@ -85,7 +85,7 @@ final class PastFillRow {
         gallons.understood("");
         Dom.setClass(body, "next", fill.isBlank());
         Dom.show(remove, !fill.isBlank());
-        Dom.retext(reckoned, words);
+        Dom.retext(workedOut, words);
         markWrong();
     }
 

@@ -65,7 +65,7 @@ final class TankPicker {
         Optional<TankChoice> tank = draft.tank();
         boolean cylinder = tank.map(TankChoice::isCylinder).orElse(false);
         Dom.show(lies, !cylinder);
-        Dom.retext(note, draft.isStarting("PLACEMENT") ? "starting value" : "");
+        Dom.retext(note, draft.isStartingValue("PLACEMENT") ? "starting value" : "");
         String now = tank.map(TankChoice::name).orElse("") + draft.isBuried();
         if (!now.equals(shown)) {
             shown = now;

@@ -4,14 +4,14 @@ import com.vaadin.flow.dom.Element;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The size in hand, the largest thing on the page: a built-up fraction. */
+/** The size of the selected section or line, the largest text on the page, with fractions built up. */
 public final class BigSize {
 
     private static final Pattern SIZE = Pattern.compile("(?:(\\d+)-)?(\\d+)/(\\d+)");
 
     private BigSize() {}
 
-    /** @param beside what the figure is, a line of words each */
+    /** @param beside what the size is of, shown beside it, one line of text for each line */
     public static Element of(String size, String beside) {
         Element big = Dom.el("span", "big").setAttribute("data-fig", "");
         Matcher m = SIZE.matcher(size);
@@ -35,7 +35,7 @@ public final class BigSize {
         return big.appendChild(small);
     }
 
-    /** In place of a size: a word. */
+    /** A word in place of a size. */
     public static Element word(String word) {
         return Dom.text("span", "big word", word);
     }

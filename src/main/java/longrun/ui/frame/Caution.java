@@ -3,13 +3,13 @@ package longrun.ui.frame;
 import com.vaadin.flow.dom.Element;
 import longrun.words.CautionWords;
 
-/** The caution: the same words on every page and every sheet, never folded up, never closable. */
+/** The safety caution: the same words on every page and sheet; it cannot be folded or closed. */
 public final class Caution {
 
-    /** Word for word. */
+    /** The caution, word for word. */
     public static final String TEXT = CautionWords.TEXT;
 
-    /** What belongs with it where it fits. */
+    /** The sentence on alarms, added where there is room. */
     public static final String ALARMS = CautionWords.ALARMS;
 
     private Caution() {}

@@ -2,7 +2,7 @@ package longrun.ui.frame;
 
 import com.vaadin.flow.dom.Element;
 
-/** The way from an answer to "where from?" to what the program was checked against. */
+/** The link from an answer to "where from?" to the report on what the program was checked against. */
 public final class CheckedLink {
 
     /** Address of the page. */
@@ -10,6 +10,7 @@ public final class CheckedLink {
 
     private CheckedLink() {}
 
+    /** A new link. */
     public static Element element() {
         return Dom.text("a", "ask", "what it was checked against")
                 .setAttribute("href", TO)

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.function.Consumer;
 import longrun.quantity.DayReading;
 
-/** The two days that a date in numbers may mean, to choose from; not there while there is nothing to choose. */
+/** Lets a person choose between the two days that a date in numbers may mean; hidden while there is nothing to choose. */
 public final class DayChoice {
 
     private final Consumer<String> chosen;
     private final Element element = Dom.el("div", "ans which").setAttribute("role", "group");
     private List<DayReading> offered = List.of();
 
-    /** @param chosen takes the day as a plan holds it */
+    /** @param chosen receives the day chosen, as a plan stores it */
     public DayChoice(String label, Consumer<String> chosen) {
         this.chosen = chosen;
         element.setAttribute("aria-label", label + ": which day is meant");
@@ -23,12 +23,12 @@ public final class DayChoice {
         return element;
     }
 
-    /** What is said of a date that may be two days. */
+    /** The message about a date that may mean two days. */
     public static String advice(String typed) {
-        return "\u201c" + typed.strip() + "\u201d may be two days; nothing is taken until you choose one:";
+        return "\u201c" + typed.strip() + "\u201d may mean two days. Choose one; until then no day is entered:";
     }
 
-    /** Offers both days of what is typed, or none; gives whether there are two. */
+    /** Offers both days that the text may mean, or nothing; returns whether there are two. */
     public boolean show(String typed) {
         List<DayReading> both = DayReading.both(typed);
         if (!both.equals(offered)) {

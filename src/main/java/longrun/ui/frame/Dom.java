@@ -6,12 +6,12 @@ import java.util.Map;
 import longrun.words.Markup;
 import org.jsoup.nodes.Document;
 
-/** Short words for making plain HTML. */
+/** Short methods for making plain HTML elements. */
 public final class Dom {
 
     private Dom() {}
 
-    /** An element with its classes (separated by blanks) and children. */
+    /** An element with its classes, separated by spaces, and its children. */
     public static Element el(String tag, String classes, Element... children) {
         Element e = new Element(tag);
         if (!classes.isEmpty()) {
@@ -21,24 +21,25 @@ public final class Dom {
         return e;
     }
 
+    /** An element that holds a text. */
     public static Element text(String tag, String classes, String text) {
         return el(tag, classes).setText(text);
     }
 
-    /** A text that stands beside other children. */
+    /** A text node beside other children. */
     public static Element words(String text) {
         return Element.createText(text);
     }
 
-    /** A drawing from trusted mark-up; any text a person typed must have been through {@link #escaped}. */
+    /** A drawing from trusted SVG; text that a person typed must have been escaped with {@link Markup#escaped}. */
     public static Element drawing(String svg) {
         return el("span", "drawn").setProperty("innerHTML", svg);
     }
 
     /**
-     * Fills a place that only shows something, all at once: one change for the browser instead of several for every
-     * element, so that an answer comes as quickly as its figures. Nothing inside can tell the page of a click; {@code
-     * data-do} is heard in the browser.
+     * Fills an element that only shows something, as one piece of HTML: one change for the browser instead of several for
+     * every element, so that an answer appears quickly. Nothing inside can report a click to the page; {@code data-do} is
+     * handled in the browser.
      */
     public static void fill(Element place, Element... content) {
         Document page = new Document("");
@@ -49,7 +50,7 @@ public final class Dom {
         place.setProperty("innerHTML", page.html());
     }
 
-    /** The mark-up of a list's options, words by what is stored: one text for the browser, however many they are. */
+    /** The HTML of a list's options, from the value stored to the words shown; one text for the browser, however many. */
     public static String options(Map<String, String> words) {
         StringBuilder out = new StringBuilder();
         words.forEach((value, text) -> out.append("<option value=\"")
@@ -60,27 +61,29 @@ public final class Dom {
         return out.toString();
     }
 
-    /** Empties a place that {@link #fill} filled. */
+    /** Empties an element that {@link #fill} filled. */
     public static void clear(Element place) {
         place.setProperty("innerHTML", "");
     }
 
-    /** A button that says what happens. */
+    /** A button with its label. */
     public static Element button(String classes, String says) {
         return text("button", classes, says).setAttribute("type", "button");
     }
 
+    /** Adds or removes a class. */
     public static void setClass(Element e, String name, boolean on) {
         e.getClassList().set(name, on);
     }
 
-    /** Sets the text only where it changed, so that nothing fades that stayed the same. */
+    /** Sets a text only where it differs, so that only changes are highlighted. */
     public static void retext(Element e, String text) {
         if (!e.getText().equals(text)) {
             e.setText(text);
         }
     }
 
+    /** Shows or hides an element. */
     public static void show(Element e, boolean shown) {
         if (shown) {
             e.removeAttribute("hidden");

@@ -7,8 +7,8 @@ import java.util.function.Consumer;
 import longrun.words.Sentence;
 
 /**
- * A line to write on, which answers at each key. What a person is typing is never written back; only undo, a file or a
- * paste sets it. Beside it {@link #said()} tells what it was understood as, or what is wrong.
+ * A text field that is answered at each key. What a person is typing is never overwritten; only undo, a file or a paste sets
+ * it. The message {@link #said()} shows what the entry was understood as, or what is wrong.
  */
 @Tag("input")
 public final class Entry extends Component {
@@ -36,46 +36,48 @@ public final class Entry extends Component {
         });
     }
 
+    /** The message beside the field. */
     public Element said() {
         return said;
     }
 
-    /** What stands in the field, as far as the page has heard. */
+    /** The text in the field, as last received from the browser. */
     public String text() {
         return getElement().getProperty("value", "");
     }
 
-    /** Writes into the field, unless that already stands there. */
+    /** Sets the text of the field where it differs. */
     public void write(String text) {
         if (!text().equals(text)) {
             getElement().setProperty("value", text);
         }
     }
 
-    /** Says what the entry was understood as, or helps while it is empty. */
+    /** Shows what the entry was understood as. */
     public void understood(String saying) {
         getElement().removeAttribute("aria-invalid");
         say(saying, "");
     }
 
-    /** Says what the entry was understood as where that is what was typed: heard, and not shown once more. */
+    /** Gives what the entry was understood as to screen readers alone, since it is the same as what was typed. */
     public void echoed(String saying) {
         getElement().removeAttribute("aria-invalid");
         say(saying, "same");
     }
 
-    /** Says what to write while the entry is empty: shown while it is in hand. */
+    /** Shows what to write while the field is empty and has the focus. */
     public void helps(String saying) {
         getElement().removeAttribute("aria-invalid");
         say(saying, "help");
     }
 
-    /** Says what is wrong and what to write instead. */
+    /** Shows what is wrong and what to write instead. */
     public void wrong(String saying) {
         getElement().setAttribute("aria-invalid", "true");
         say(saying, "bad");
     }
 
+    /** Whether an error is shown. */
     public boolean isWrong() {
         return "true".equals(getElement().getAttribute("aria-invalid"));
     }

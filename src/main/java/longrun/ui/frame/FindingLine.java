@@ -6,23 +6,27 @@ import longrun.finding.Finding;
 import longrun.finding.Severity;
 import longrun.words.FindingWords;
 
-/** A finding: a sentence led by its word and its shape; its rule stands only under where from. */
+/** A finding as a sentence, led by the name and shape of its severity; its rule is shown only under "where from?". */
 public final class FindingLine {
 
     private FindingLine() {}
 
-    /** @param mendedAt id of the field that mends it, where it is on this page */
-    public static Element of(Finding f, Optional<String> mendedAt) {
-        return of(f, "", mendedAt);
+    /**
+     * A finding.
+     *
+     * @param fixedAt id of the field where it is put right, if that is on this page
+     */
+    public static Element of(Finding f, Optional<String> fixedAt) {
+        return of(f, "", fixedAt);
     }
 
     /**
-     * A finding that says where it stands.
+     * A finding that begins with its place.
      *
-     * @param where what stands before its sentence, such as "Line B: "; empty for nothing
-     * @param mendedAt id of the field that mends it, where it is on this page
+     * @param where the words before its sentence, such as "Line B: "; empty for none
+     * @param fixedAt id of the field where it is put right, if that is on this page
      */
-    public static Element of(Finding f, String where, Optional<String> mendedAt) {
+    public static Element of(Finding f, String where, Optional<String> fixedAt) {
         String sentence = where + FindingWords.told(f);
         String reference = f.reference() + (f.edition().isBlank() ? "" : ", " + f.edition());
         Element from = Dom.el(
@@ -36,7 +40,7 @@ public final class FindingLine {
                 .setAttribute("data-do", "unfold")
                 .setAttribute("aria-expanded", "false");
         Element line = sentence(f.severity(), sentence).appendChild(Dom.words(" "), ask);
-        mendedAt.ifPresent(id -> line.appendChild(
+        fixedAt.ifPresent(id -> line.appendChild(
                 Dom.words(" "),
                 Dom.button("ask", "go to the entry")
                         .setAttribute("data-do", "go")
@@ -44,7 +48,7 @@ public final class FindingLine {
         return line.appendChild(from);
     }
 
-    /** A sentence under its place, without a rule behind it. */
+    /** A sentence with a severity, without a rule. */
     public static Element sentence(Severity severity, String sentence) {
         String classes = switch (severity) {
             case MUST_FIX -> "find must";
@@ -59,7 +63,7 @@ public final class FindingLine {
         return Dom.el("div", classes, shape(severity), Dom.text("b", "", word), Dom.words(" " + sentence));
     }
 
-    /** The shape that goes with a severity. */
+    /** The shape of a severity. */
     public static Element shape(Severity severity) {
         String inside = switch (severity) {
             case MUST_FIX -> "<rect x='1' y='1' width='12' height='12' fill='currentColor'/>";

@@ -2,7 +2,7 @@ package longrun.ui.frame;
 
 import com.vaadin.flow.dom.Element;
 
-/** The foot strip of a phone: what to do next, where a page says so, and three slots, which open upward into the answer. */
+/** The strip at the foot of a phone's screen: the next step, on pages that have one, and three figures; it opens the answer. */
 public final class FootStrip {
 
     private static final String ARROW =
@@ -42,18 +42,18 @@ public final class FootStrip {
         return strip;
     }
 
-    /** What to do next goes there. */
+    /** Sets what happens when the next step is pressed. */
     public void onNext(Runnable goes) {
         next.addEventListener("click", e -> goes.run());
     }
 
-    /** Says what to do next. */
+    /** Shows the next step. */
     public void next(String words) {
         Dom.retext(next, "Next: " + words);
         Dom.show(next, true);
     }
 
-    /** Three slots of a page that mends nothing: each a name and its figure. */
+    /** Shows three figures with their names, on a page without findings. */
     public void show(String first, String figure, String second, String figure2, String third, String figure3) {
         Dom.retext(label, first);
         Dom.retext(size, figure);
@@ -63,11 +63,12 @@ public final class FootStrip {
         Dom.retext(questions, figure3);
     }
 
-    public void show(String what, String sizeInHand, int toMend, int open) {
+    /** Shows the size selected and the numbers of must-fix findings and of open questions. */
+    public void show(String what, String selectedSize, int mustFixCount, int openQuestions) {
         Dom.retext(label, what);
-        Dom.retext(size, sizeInHand);
-        Dom.retext(mustFix, String.valueOf(toMend));
-        Dom.retext(questions, String.valueOf(open));
-        Dom.setClass(mustSlot, "must", toMend > 0);
+        Dom.retext(size, selectedSize);
+        Dom.retext(mustFix, String.valueOf(mustFixCount));
+        Dom.retext(questions, String.valueOf(openQuestions));
+        Dom.setClass(mustSlot, "must", mustFixCount > 0);
     }
 }

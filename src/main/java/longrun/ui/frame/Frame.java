@@ -12,8 +12,8 @@ import longrun.words.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The sheet every page is drawn on: head line, caution, work, answer, the foot strip of a phone, and the answer that is
- * spoken. A page adds its sections to {@link #work()} and its answer to {@link #answer()}.
+ * The frame of every page: head, caution, work, answer, the foot strip of a phone, and the live region for screen readers. A
+ * page adds its sections to {@link #work()} and its answer to {@link #answer()}.
  */
 @Tag("div")
 @JsModule("context://frontend/frame.js")
@@ -49,7 +49,7 @@ public abstract class Frame extends Component {
                 .setAttribute("id", "work")
                 .setAttribute("tabindex", "-1");
         page.appendChild(
-                Dom.text("a", "skip", "To the work").setAttribute("href", "#work"),
+                Dom.text("a", "skip", "Skip to the entries").setAttribute("href", "#work"),
                 head(title, code),
                 Caution.element(),
                 gone(),
@@ -58,7 +58,7 @@ public abstract class Frame extends Component {
         page.appendChild(foot.element(), spoken);
     }
 
-    /** What stands between the work and the foot: blanks to sign on paper, or nothing. */
+    /** Elements between the work and the foot, such as lines to sign on paper. */
     protected Element[] afterWork() {
         return new Element[0];
     }
@@ -98,28 +98,28 @@ public abstract class Frame extends Component {
                 "div",
                 "",
                 Dom.text("b", "", "The program does not answer. "),
-                Dom.words("What you type is kept in this browser and taken up when it answers again. The figures shown"
+                Dom.words("What you type is kept in this browser and entered when it answers again. The figures shown"
                         + " are the last it gave. If it was stopped, start it again; this page can stay open."));
         return Dom.el("section", "gone", words).setAttribute("role", "status").setAttribute("aria-label", "Connection");
     }
 
-    /** What the sheet is of. */
+    /** Sets the title of the page. */
     protected final void title(String title) {
         Dom.retext(heading, title);
     }
 
-    /** The code that decides. */
+    /** Sets the name of the code that applies. */
     protected final void code(String code) {
         Dom.retext(codeShown, code);
     }
 
-    /** Puts a thread of places at the left. */
+    /** Adds the list of places at the left. */
     protected final void thread(Element places) {
         sheet.setAttribute("class", "sheet");
         sheet.insertChild(0, places);
     }
 
-    /** Takes the answer and the foot strip away, on pages that have none. */
+    /** Removes the answer and the foot strip, on pages without an answer. */
     protected final void noAnswer() {
         sheet.setAttribute("class", "sheet no-thread no-answer");
         answer.removeFromParent();
@@ -127,7 +127,7 @@ public abstract class Frame extends Component {
         unitsShown.removeFromParent();
     }
 
-    /** Takes undo and redo away, on pages where nothing is entered. */
+    /** Removes undo and redo, on pages where nothing is entered. */
     protected final void noSheetActions() {
         undo.removeFromParent();
         redo.removeFromParent();
@@ -145,7 +145,7 @@ public abstract class Frame extends Component {
         return foot;
     }
 
-    /** A section with its heading at the side. */
+    /** A section with its heading and a note at the side. */
     protected static Element section(String id, String heading, String note, Element... content) {
         Element side = Dom.el("div", "sidehead", Dom.text("h2", "", heading).setAttribute("id", id));
         if (!note.isEmpty()) {
@@ -186,7 +186,7 @@ public abstract class Frame extends Component {
         }
     }
 
-    /** What is spoken one second after the last key, as far as it changed; the key tells one fact from another. */
+    /** Sets the facts, by name, that screen readers hear one second after the last key where they have changed. */
     protected final void speak(Map<String, String> facts) {
         JsonObject json = elemental.json.Json.createObject();
         new TreeMap<>(facts).forEach(json::put);

@@ -8,13 +8,13 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.springframework.stereotype.Component;
 
-/** The page before the first answer: its language, and light or dark at once, so that nothing flashes. It brings the look for every page. */
+/** The first HTML page: its language, security policy and style sheet, and the light or dark theme at once, so that nothing flashes. */
 @Component
 class IndexPage implements VaadinServiceInitListener {
 
     private static final long serialVersionUID = 1L;
 
-    private static final SecureRandom CHANCE = new SecureRandom();
+    private static final SecureRandom RANDOM = new SecureRandom();
 
     private static final String THEME_AT_ONCE = """
         (() => { let t = null; try { t = localStorage.getItem('longrun-theme'); } catch (e) { t = null; }
@@ -27,8 +27,8 @@ class IndexPage implements VaadinServiceInitListener {
                     + "%3Cpath d='M2 20V8l12 7L28 7' fill='none' stroke='%238A4318' stroke-width='3'/%3E%3C/svg%3E";
 
     /**
-     * What the page may load: this program's own files, and the scripts that stand in it by name of this one answer. The
-     * framework makes functions of the texts it is sent (unsafe-eval), and writes styles into the page (unsafe-inline).
+     * The content security policy: this program's own files, and scripts in the page that carry the nonce of this answer. The
+     * framework compiles functions from text (unsafe-eval) and writes styles into the page (unsafe-inline).
      */
     private static String policy(String nonce) {
         return "default-src 'none'; script-src 'self' 'nonce-" + nonce + "' 'unsafe-eval'; style-src 'self'"
@@ -38,7 +38,7 @@ class IndexPage implements VaadinServiceInitListener {
 
     private static String nonce() {
         byte[] bytes = new byte[18];
-        CHANCE.nextBytes(bytes);
+        RANDOM.nextBytes(bytes);
         return Base64.getEncoder().encodeToString(bytes);
     }
 

@@ -9,32 +9,32 @@ import longrun.draft.run.HouseMaker;
 import longrun.words.UnitSystem;
 
 /**
- * A page of its own: what is typed is kept in this browser, undone and redone as whole drafts, shown in either units, and
- * opened and saved as a plan file.
+ * A page whose draft is kept in the browser and not among the houses: with undo and redo, a choice of units, and plan files
+ * that are opened and saved.
  *
- * @param <D> what is typed, never changed once made
+ * @param <D> the draft, immutable
  */
-public abstract class KeptPage<D> extends Frame implements Keeper.Hears {
+public abstract class KeptPage<D> extends Frame implements DraftKeeper.Listener {
 
-    private final transient PageActs.Sheet<D> sheet;
+    private final transient PageActions.Content<D> sheet;
     private final transient History<D> history;
     private final transient OtherWindow otherWindow;
-    private final transient PageActs<D> acts;
-    private final Keeper keeper;
+    private final transient PageActions<D> acts;
+    private final DraftKeeper keeper;
     private UnitSystem units = UnitSystem.CUSTOMARY;
     private boolean begun;
 
-    /** @param key by which the browser keeps what is typed */
-    protected KeptPage(String title, String code, String key, PageActs.Sheet<D> sheet, HouseMaker houses) {
+    /** @param key the name under which the browser keeps the draft */
+    protected KeptPage(String title, String code, String key, PageActions.Content<D> sheet, HouseMaker houses) {
         super(title, code);
         this.sheet = sheet;
         history = new History<>(sheet.empty());
-        otherWindow = new OtherWindow(sheet.called());
-        keeper = new Keeper(key, this);
-        acts = new PageActs<>(sheet, this::draft, this::replace, houses, keeper);
+        otherWindow = new OtherWindow(sheet.noun());
+        keeper = new DraftKeeper(key, this);
+        acts = new PageActions<>(sheet, this::draft, this::replace, houses, keeper);
     }
 
-    /** Once the page is made: it hears undo and units, and shows what stands there. */
+    /** Connects undo and units and shows the page; called once its parts are made. */
     protected final void begin() {
         work().insertChild(0, otherWindow.element());
         work().appendChild(keeper.getElement());
@@ -50,39 +50,41 @@ public abstract class KeptPage<D> extends Frame implements Keeper.Hears {
         refresh();
     }
 
-    /** Writes and shows everything anew. */
+    /** Writes all fields and shows everything again. */
     protected abstract void refresh();
 
-    /** Takes another draft in place of the one shown; undo brings that back. */
+    /** Replaces the draft; undo brings the old one back. */
     protected abstract void replace(D next);
 
-    /** An entry typed while the program did not answer. */
+    /** Takes an entry that was typed while the program did not answer. */
     protected abstract void typedBefore(String place, String text);
 
+    /** The draft shown. */
     public final D draft() {
         return history.now();
     }
 
+    /** The units chosen. */
     public final UnitSystem units() {
         return units;
     }
 
-    public final PageActs<D> acts() {
+    public final PageActions<D> acts() {
         return acts;
     }
 
-    /** A change that is a step of its own. */
+    /** Makes a change that is one step of undo. */
     public final void change(D next) {
         history.take(next, "");
         refresh();
     }
 
-    /** A key in a place; those that follow in the same are one step. What is shown of it is the page's own. */
+    /** Takes a change by a key in an entry; changes in the same entry are one step of undo. The page shows it itself. */
     protected final void takeKey(D next, String place) {
         history.take(next, place);
     }
 
-    /** The next key begins a step of its own. */
+    /** Lets the next key begin a new step of undo. */
     protected final void endStep() {
         history.endStep();
     }
@@ -92,16 +94,16 @@ public abstract class KeptPage<D> extends Frame implements Keeper.Hears {
         return history.before();
     }
 
-    /** A place to begin from while nothing is typed. */
+    /** The offer of the demo while nothing is typed. */
     protected final Element offer(String classes) {
         return Dom.el(
                 "div", "acts screen-only " + classes, Dom.text("span", "q", "Nothing is typed yet."), acts.demo("ask"));
     }
 
     /**
-     * Keeps what stands here, and shows what can be undone.
+     * Keeps the draft in the browser, and shows whether undo and redo are possible.
      *
-     * @param heard what stands in each entry as far as the page has heard
+     * @param heard the text of each entry as last received from the browser, by its address
      */
     protected final void keep(Map<String, String> heard) {
         showUnits(units);
@@ -111,7 +113,7 @@ public abstract class KeptPage<D> extends Frame implements Keeper.Hears {
         }
     }
 
-    // What the keeper brings.
+    // DraftKeeper.Listener
 
     @Override
     public final void kept(String text, Map<String, String> unsent, Optional<UnitSystem> keptUnits) {
@@ -124,7 +126,7 @@ public abstract class KeptPage<D> extends Frame implements Keeper.Hears {
             }
         }
         if (!unsent.isEmpty()) {
-            refresh(); // so that each has its field
+            refresh(); // so that each entry has its field
             unsent.forEach(this::typedBefore);
         }
         begun = true;

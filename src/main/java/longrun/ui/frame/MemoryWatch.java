@@ -6,7 +6,7 @@ import com.vaadin.flow.server.VaadinServiceInitListener;
 import longrun.http.OutOfMemory;
 import org.springframework.stereotype.Component;
 
-/** What a screen throws ends in its session's error handler; where memory ran out, so does the program. */
+/** Ends the program where a screen throws because memory has run out; other errors go to the session's error handler. */
 @Component
 class MemoryWatch implements VaadinServiceInitListener {
 

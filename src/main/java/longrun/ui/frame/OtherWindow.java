@@ -2,14 +2,14 @@ package longrun.ui.frame;
 
 import com.vaadin.flow.dom.Element;
 
-/** Says that another window of this browser changed what is typed, and lets the person choose; nothing is overwritten in silence. */
+/** Says that another window of this browser changed the draft, and lets the person choose; nothing is overwritten without asking. */
 public final class OtherWindow {
 
     private final Element notice = Dom.el("div", "notice").setAttribute("role", "status");
 
     private final String what;
 
-    /** @param what was changed, in a word: "run" */
+    /** @param what what was changed, in a word such as "run" */
     public OtherWindow(String what) {
         this.what = what;
         Dom.show(notice, false);
@@ -19,6 +19,7 @@ public final class OtherWindow {
         return notice;
     }
 
+    /** Asks which version to keep. */
     public void ask(Runnable take, Runnable keep) {
         notice.removeAllChildren();
         notice.appendChild(
@@ -26,7 +27,7 @@ public final class OtherWindow {
                         "p",
                         "",
                         "This " + what
-                                + " was changed in another window of this browser. Here it stands as you left it."),
+                                + " was changed in another window of this browser. This window still shows it as you left it."),
                 Dom.el(
                         "div",
                         "acts",

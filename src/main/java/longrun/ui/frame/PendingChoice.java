@@ -4,39 +4,39 @@ import com.vaadin.flow.dom.Element;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What stands in a native list. A choice made while an earlier answer is still on its way is not written over by that
- * answer; and the browser is told only what it does not know, since a page may hold dozens of lists.
+ * The value of a native select. A choice made while an earlier answer is still on its way is not overwritten by that answer;
+ * and the browser is sent only what differs, since a page may hold dozens of selects.
  */
 public final class PendingChoice {
 
     private final Element select;
-    private @Nullable String standing;
+    private @Nullable String shown;
 
     public PendingChoice(Element select) {
         this.select = select;
-        // Each time it comes onto a page it is made anew in the browser.
+        // The browser makes a new element each time it is attached.
         select.addAttachListener(e -> {
             select.executeJs("this.addEventListener('input', () => { this.pending = this.value; })");
-            if (standing != null) {
-                write(standing);
+            if (shown != null) {
+                write(shown);
             }
         });
     }
 
-    /** The program has heard a choice. */
+    /** Records a choice that the browser has reported. */
     public void heard(String value) {
-        standing = value;
+        shown = value;
         select.executeJs("if (this.pending === $0) delete this.pending", value);
     }
 
     /**
-     * Shows what is stored, unless something newer is chosen.
+     * Shows what is stored, unless something newer has been chosen.
      *
-     * @param newList whether the list's options were made anew, which takes its value away
+     * @param newList whether the options were replaced, which clears the value
      */
     public void show(String stored, boolean newList) {
-        if (newList || !stored.equals(standing)) {
-            standing = stored;
+        if (newList || !stored.equals(shown)) {
+            shown = stored;
             write(stored);
         }
     }

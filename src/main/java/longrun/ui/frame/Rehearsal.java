@@ -6,7 +6,8 @@ import com.vaadin.flow.internal.ConstantPool;
 import com.vaadin.flow.internal.StateTree;
 
 /**
- * A page nobody sees, typed into once the program has started, so that a person's first keys are answered quickly.
+ * Warm-up of a page: keys are typed into an unseen copy once the program has started, so that a person's first keys are
+ * answered quickly.
  *
  * @param <P> the page
  */
@@ -23,13 +24,13 @@ public abstract class Rehearsal<P extends Component> {
         this.keys = keys;
     }
 
-    /** The page, with something in it. */
+    /** A new page with a draft in it. */
     protected abstract P open();
 
-    /** One key into the page. */
+    /** Types one key into the page. */
     protected abstract void key(P page, int number);
 
-    /** Types every key and has the page's changes written out, as they would be sent. */
+    /** Types every key and writes out the changes of the page, as they would be sent to a browser. */
     public final void run() {
         UI ui = new UI();
         StateTree tree = ui.getInternals().getStateTree();

@@ -11,9 +11,9 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A choice of a few: a scale with one mark, or pictures. Native radio buttons, so arrows move the mark.
+ * A choice between a few values, as a scale or as pictures. It is made of native radio buttons, so the arrow keys work.
  *
- * @param <T> what is chosen
+ * @param <T> the values
  */
 @Tag("div")
 public final class Scale<T> extends Component {
@@ -22,7 +22,7 @@ public final class Scale<T> extends Component {
     private final Map<T, Element> notes = new LinkedHashMap<>();
     private @Nullable T value;
 
-    /** A choice as shown: a name, a quiet line under it, and a picture where there is one. */
+    /** A value as shown: its name, a smaller line under it, and its picture; empty where it has none. */
     public record Choice(String name, String note, Optional<String> svg) {
         public static Choice of(String name, String note) {
             return new Choice(name, note, Optional.empty());
@@ -31,7 +31,7 @@ public final class Scale<T> extends Component {
 
     public Scale(String group, String labelledBy, Iterable<T> all, Function<T, Choice> choice, Consumer<T> chosen) {
         getElement().setAttribute("role", "radiogroup").setAttribute("aria-labelledby", labelledBy);
-        // A place gone back to is made anew in the browser, without its mark.
+        // When a page is shown again the browser makes new elements, which are not checked.
         getElement()
                 .addAttachListener(
                         e -> radios.forEach((each, radio) -> radio.executeJs("this.checked = $0", each.equals(value))));
@@ -57,7 +57,7 @@ public final class Scale<T> extends Component {
         notes.put(each, note);
     }
 
-    /** Moves the mark; every radio is told, since the browser unsets its neighbours without saying so. */
+    /** Chooses a value. Every radio button is set, since the browser unsets the others without reporting it. */
     public void setValue(T wanted) {
         if (wanted.equals(value)) {
             return;
@@ -74,7 +74,7 @@ public final class Scale<T> extends Component {
         });
     }
 
-    /** Takes the mark away: nothing is chosen. */
+    /** Clears the choice. */
     public void clear() {
         if (value != null) {
             value = null;
@@ -85,6 +85,7 @@ public final class Scale<T> extends Component {
         }
     }
 
+    /** Sets the line under a value. */
     public void note(T each, String text) {
         Element note = notes.get(each);
         if (note != null) {

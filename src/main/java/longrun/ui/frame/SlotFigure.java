@@ -2,7 +2,7 @@ package longrun.ui.frame;
 
 import com.vaadin.flow.dom.Element;
 
-/** The figure of a fixed slot: the slot never moves, only its figure changes, and only where it differs. */
+/** The figure of a slot in the answer: the slot keeps its place, and its figure is written only where it differs. */
 public final class SlotFigure {
 
     private final Element figure = Dom.el("dd", "f").setAttribute("data-fig", "");
@@ -13,12 +13,12 @@ public final class SlotFigure {
         return figure;
     }
 
-    /** What stands there now, with its unit. */
+    /** The figure shown, with its unit. */
     public String shown() {
         return shown;
     }
 
-    /** Shows a figure and the unit behind it; words where it is not known. */
+    /** Shows a figure and its unit, or words where it is not known. */
     public void show(String words, String unit, boolean known) {
         String now = (words + " " + unit).strip();
         Dom.setClass(figure, "none", !known);

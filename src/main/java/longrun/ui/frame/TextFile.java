@@ -3,7 +3,7 @@ package longrun.ui.frame;
 import com.vaadin.flow.dom.Element;
 import elemental.json.JsonObject;
 
-/** A file chosen from the computer and read as text in the browser; it goes nowhere else. */
+/** A file input: the chosen file is read as text in the browser and handed to the page. */
 public final class TextFile {
 
     private static final String READ =
@@ -15,22 +15,22 @@ public final class TextFile {
     private static final String TEXT = "event.detail.text";
     private static final String TOO_LONG = "event.detail.tooLong";
 
-    /** What is done with a file. */
+    /** Receives a file. */
     public interface Taken {
 
-        /** @param tooLong over 1 MiB; its text is then empty */
+        /** @param tooLong whether it is over 1 MiB; its text is then empty */
         void take(String name, String text, boolean tooLong);
     }
 
     private final Element input;
 
-    /** @param accept the endings and kinds offered first */
+    /** @param accept the file name endings and media types offered first */
     public TextFile(String id, String accept, Taken taken) {
         input = Dom.el("input", "")
                 .setAttribute("id", id)
                 .setAttribute("type", "file")
                 .setAttribute("accept", accept);
-        // Each time it comes onto a page it is made anew in the browser.
+        // The browser makes a new element each time it is attached.
         input.addAttachListener(e -> input.executeJs(READ));
         input.addEventListener("text-read", e -> {
                     JsonObject d = e.getEventData();

@@ -7,11 +7,11 @@ import org.springframework.context.event.EventListener;
 import org.springframework.core.annotation.AnnotationAwareOrderComparator;
 import org.springframework.stereotype.Component;
 
-/** Runs every rehearsal behind the first page, once the program has started. */
+/** Runs every rehearsal in the background once the program has started. */
 @Component
 class WarmUp {
 
-    /** What is warmed belongs to the running Java, however often the program starts in it. */
+    /** Once for each Java process, however often the program starts in it. */
     private static final AtomicBoolean BEGUN = new AtomicBoolean();
 
     private final List<Rehearsal<?>> rehearsals;

@@ -4,7 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The answer to where from: it hangs on its figure by a line and answers each why in turn. */
+/** The answer to "where from?" under a figure: the steps by which it was worked out, one question after another. */
 public final class WhereFrom {
 
     private final Element list = Dom.el("dl", "from");
@@ -12,10 +12,10 @@ public final class WhereFrom {
     private List<Step> shown = List.of();
     private boolean filled = true;
 
-    /** One why: its heading, the answer, and a sum of terms where there is one. */
+    /** One step: its heading, its text, and the terms of a sum where there is one. */
     public record Step(String title, String text, List<List<String>> sum) {}
 
-    /** @param id of the answer in its page */
+    /** @param id the id of the answer in its page */
     public WhereFrom(String id) {
         list.setAttribute("id", id);
         ask.setAttribute("aria-controls", id);
@@ -31,13 +31,15 @@ public final class WhereFrom {
         return ask;
     }
 
+    /** Opens or closes the answer. */
     public void open(boolean open) {
         Dom.show(list, open);
         ask.setAttribute("aria-expanded", String.valueOf(open));
-        Dom.retext(ask, open ? "fold up" : "where from?");
+        Dom.retext(ask, open ? "hide" : "where from?");
         fill();
     }
 
+    /** Sets the steps; where there are none, the question is hidden. */
     public void show(List<Step> steps) {
         Dom.show(ask, !steps.isEmpty());
         Dom.setClass(list, "vh", steps.isEmpty());
@@ -49,7 +51,7 @@ public final class WhereFrom {
         fill();
     }
 
-    /** Writes the answer once it is asked for: a page holds dozens, and each key may change them all. */
+    /** Writes the steps once they are asked for: a page holds dozens of these, and each key may change them all. */
     private void fill() {
         if (filled || list.hasAttribute("hidden")) {
             return;

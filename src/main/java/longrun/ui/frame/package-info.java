@@ -1,4 +1,4 @@
-/** What the pages share: head, caution, answer, and the components for whatever comes again. */
+/** What the pages share: frame, caution, answer, and components that are used on several pages. */
 @NullMarked
 package longrun.ui.frame;
 

@@ -47,7 +47,7 @@ final class DemoWalk {
         boolean elsewhere = step.place() != here;
         Dom.retext(
                 words,
-                step.number() + " of " + DemoStep.WALK.size() + ". "
+                step.number() + " of " + DemoStep.TOUR.size() + ". "
                         + (elsewhere ? "Under " + step.place().title() + ": " : "") + step.words());
         Optional<DemoStep> then = elsewhere ? Optional.of(step) : step.next();
         Dom.show(next, then.isPresent());

@@ -19,12 +19,12 @@ import longrun.draft.HouseSession;
 import longrun.draft.HouseState;
 import longrun.draft.PlaceKind;
 import longrun.draft.SaveState;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.review.Reviewer;
 import longrun.store.DraftStore;
 import longrun.ui.frame.Dom;
+import longrun.ui.frame.DraftKeeper;
 import longrun.ui.frame.Frame;
-import longrun.ui.frame.Keeper;
 import longrun.ui.house.answer.HouseAnswer;
 import longrun.ui.place.HousePage;
 import longrun.ui.place.Place;
@@ -47,7 +47,8 @@ import org.springframework.transaction.TransactionException;
 @StyleSheet("context://frontend/connections.css")
 @StyleSheet("context://frontend/papers.css")
 @StyleSheet("context://frontend/print.css")
-public final class HouseView extends Frame implements BeforeEnterObserver, HasDynamicTitle, HousePage, Keeper.Hears {
+public final class HouseView extends Frame
+        implements BeforeEnterObserver, HasDynamicTitle, HousePage, DraftKeeper.Listener {
 
     private static final String NAMELESS = "House without a name";
 
@@ -62,7 +63,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
     private @Nullable transient HouseAnswer panel;
     private @Nullable transient HouseNotice notice;
     final transient StepNotice step = new StepNotice(this::goTo);
-    private @Nullable Keeper keeper;
+    private @Nullable DraftKeeper keeper;
     private transient Runnable stopListening = () -> {};
     private UnitSystem units = UnitSystem.CUSTOMARY;
     private @Nullable String lineInHand;
@@ -128,7 +129,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
         notice = new HouseNotice(opened, this::toHouse, this::forgetUnsent);
         panel = new HouseAnswer(this, answer());
         foot().onNext(panel::goNext);
-        keeper = new Keeper("longrun-house-" + opened.id(), this);
+        keeper = new DraftKeeper("longrun-house-" + opened.id(), this);
         begun = false;
         work().appendChild(
                         notice.element(),
@@ -215,7 +216,7 @@ public final class HouseView extends Frame implements BeforeEnterObserver, HasDy
 
     @Override
     public void keptAside(String draft) {
-        session().saveChoices().restoreUnsaved(Entered.parse(draft));
+        session().saveChoices().restoreUnsaved(DraftValue.parse(draft));
     }
 
     private void forgetUnsent() {

@@ -24,7 +24,7 @@ public final class FittingScale {
         return positions;
     }
 
-    /** Shows what each position does to the line in hand, where that is known. */
+    /** Shows what each position does to the selected line, where that is known. */
     public void show(Function<Allowance, Optional<AllowanceEffect>> effects, UnitSystem units) {
         for (Allowance each : Allowance.values()) {
             positions.note(each, effects.apply(each).map(e -> words(e, units)).orElse(""));

@@ -12,10 +12,10 @@ public interface HousePage {
     /** The units figures are shown in; what a person typed stays as typed. */
     UnitSystem units();
 
-    /** Id of the section in hand, the same in list, drawing, row and answer. */
+    /** Id of the selected section, the same in list, drawing, row and answer. */
     Optional<String> lineInHand();
 
-    /** Takes a section in hand; the answer and the place follow. */
+    /** Selects a section; the answer and the place follow. */
     void takeInHand(String sectionId);
 
     /** Goes to the field of an entry, in whatever place it stands. */

@@ -16,7 +16,7 @@ import longrun.ui.frame.WhereFrom;
 import longrun.words.IsolatedName;
 import longrun.words.UnitSystem;
 
-/** Beside the lines, always in view: the size of the line in hand, what it rests on, and what is open. */
+/** Beside the lines, always in view: the size of the selected line, what it rests on, and what is open. */
 final class AnswerPanel {
 
     private final AnswerHead head = new AnswerHead();
@@ -48,7 +48,7 @@ final class AnswerPanel {
         share.slot.removeChild(share.note);
         carries.slot.appendChild(Dom.el("dd", "w", from.ask()));
         Element print = Dom.button("act main", "Print this run, one page").setAttribute("data-do", "print");
-        head.into(panel);
+        head.addTo(panel);
         panel.appendChild(
                 Dom.el("dl", "slots", load.slot, share.slot, row.slot, carries.slot),
                 from.list(),
@@ -61,20 +61,20 @@ final class AnswerPanel {
     }
 
     /**
-     * The line in hand, its answer as far as there is one, and the word to stand where no size can.
+     * The selected line, its answer as far as there is one, and the word to stand where no size can.
      *
      * @param ofRun the material while there is no line
      */
     void show(Optional<Line> line, Optional<RunAnswer.LineAnswer> answer, Pipe ofRun, UnitSystem units, String word) {
         Pipe pipe = line.map(Line::pipe).orElse(ofRun);
-        head.whose(line.map(l -> "Line " + l.id() + (l.name().isBlank() ? "" : ", " + IsolatedName.of(l.name())))
+        head.title(line.map(l -> "Line " + l.id() + (l.name().isBlank() ? "" : ", " + IsolatedName.of(l.name())))
                 .orElse("No line yet"));
         Optional<RunAnswer.Sized> cell = answer.flatMap(RunAnswer.LineAnswer::cell);
         boolean soFar = answer.map(RunAnswer.LineAnswer::soFar).orElse(false);
         String key = pipe
                 + (soFar ? " so far" : "")
                 + cell.map(c -> c.size() + c.od() + c.bore()).orElse(word + answer.map(RunAnswer.LineAnswer::status));
-        head.hand(key, () -> hand(cell, answer, pipe, soFar, word));
+        head.selected(key, () -> hand(cell, answer, pipe, soFar, word));
         load.show(
                 answer.flatMap(RunAnswer.LineAnswer::load).map(units::heat),
                 units.heatUnit().name());
@@ -87,7 +87,9 @@ final class AnswerPanel {
                 row.note,
                 stage.map(s -> "longest run " + units.length(s.withFittings()) + " "
                                 + units.lengthUnit().name() + ", to " + s.to()
-                                + s.bare().map(b -> bare(b, cell, units)).orElse(""))
+                                + s.enteredParts()
+                                        .map(b -> withoutAssumed(b, cell, units))
+                                        .orElse(""))
                         .orElse("set by the longest run"));
         Dom.retext(
                 carries.term,
@@ -113,11 +115,12 @@ final class AnswerPanel {
     }
 
     /** Both figures where parts are counted that nobody has entered. */
-    private static String bare(RunAnswer.Bare bare, Optional<RunAnswer.Sized> cell, UnitSystem units) {
+    private static String withoutAssumed(
+            RunAnswer.EnteredParts entered, Optional<RunAnswer.Sized> cell, UnitSystem units) {
         Optional<String> other =
-                bare.size().filter(s -> !cell.map(RunAnswer.Sized::size).equals(Optional.of(s)));
+                entered.size().filter(s -> !cell.map(RunAnswer.Sized::size).equals(Optional.of(s)));
         return ", with a shutoff at its end and a sediment trap where the rules ask for one; without them "
-                + units.length(bare.run()) + " " + units.lengthUnit().name()
+                + units.length(entered.run()) + " " + units.lengthUnit().name()
                 + other.map(s -> ", size " + s).orElse("");
     }
 

@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import longrun.draft.run.Line;
 import longrun.draft.run.Pipe;
+import longrun.draft.run.PressureStart;
 import longrun.draft.run.RunAnswer;
 import longrun.draft.run.RunNames;
-import longrun.draft.run.Start;
 import longrun.draft.sections.MaterialWords;
 import longrun.finding.ListWords;
 import longrun.plan.choice.Material;
@@ -22,7 +22,7 @@ import longrun.ui.frame.QuantityText;
 import longrun.ui.lines.LineBody;
 import longrun.words.UnitSystem;
 
-/** One line as it is typed: what it feeds, feet, Btu/h; and under the line in hand what was understood. */
+/** One line as it is typed: what it feeds, feet, Btu/h; and under the selected line what was understood. */
 final class LineRow {
 
     /** What a person does in a line. */
@@ -161,7 +161,7 @@ final class LineRow {
         body.name(line.map(Line::id).orElse(RunNames.letter(index)));
         String typedInput = line.map(Line::input).orElse("");
         tellLength(line);
-        inputs().tell(input, typedInput, "Input");
+        inputs().show(input, typedInput, "Input");
         boolean branches = line.map(Line::branches).orElse(false);
         if (branches && !typedInput.isBlank() && !input.isWrong()) {
             input.wrong(
@@ -186,7 +186,7 @@ final class LineRow {
         } else {
             boolean ofItsOwn = MaterialWords.of(length.text()).material().isPresent();
             lengths()
-                    .tell(
+                    .show(
                             length,
                             stored,
                             line.filter(l -> ofItsOwn)
@@ -219,7 +219,7 @@ final class LineRow {
     }
 
     private static String named(List<String> feeds) {
-        if (feeds.equals(List.of(Start.LINE_REGULATOR))) {
+        if (feeds.equals(List.of(PressureStart.LINE_REGULATOR))) {
             return "line regulator";
         }
         if (feeds.size() > 3) {

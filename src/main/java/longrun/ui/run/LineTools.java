@@ -9,7 +9,7 @@ import longrun.draft.run.Line;
 import longrun.draft.run.Pipe;
 import longrun.ui.frame.Dom;
 
-/** Under the line in hand: what it is made of, what it leaves, and the way to take it out. */
+/** Under the selected line: what it is made of, what it leaves, and the way to take it out. */
 final class LineTools {
 
     private final Element material = Dom.el("select", "in");

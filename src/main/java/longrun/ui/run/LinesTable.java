@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import longrun.draft.run.BranchDrawing;
 import longrun.draft.run.Line;
+import longrun.draft.run.PressureStart;
 import longrun.draft.run.RunAnswer;
 import longrun.draft.run.RunDraft;
-import longrun.draft.run.Start;
 import longrun.ui.frame.Dom;
 import longrun.words.UnitSystem;
 
@@ -88,7 +88,7 @@ final class LinesTable {
         }
     }
 
-    /** Marks the line in hand, in the list and in the drawing. */
+    /** Marks the selected line, in the list and in the drawing. */
     void mark(RunDraft draft, int inHand) {
         List<Line> lines = draft.lines();
         BranchDrawing drawing = new BranchDrawing(lines);
@@ -132,13 +132,13 @@ final class LinesTable {
     /** What a line may leave: a regulator, or any line that it does not feed itself. */
     private static Map<String, String> mayLeave(RunDraft draft, List<Line> lines, Line line) {
         Map<String, String> may = new LinkedHashMap<>();
-        boolean two = draft.start() == Start.TWO_PSI;
-        may.put(Start.FIRST, draft.named(Start.FIRST));
-        if (two && !line.feeds().contains(Start.LINE_REGULATOR)) {
-            may.put(Start.LINE_REGULATOR, draft.named(Start.LINE_REGULATOR));
+        boolean two = draft.start() == PressureStart.TWO_PSI;
+        may.put(PressureStart.FIRST_REGULATOR, draft.named(PressureStart.FIRST_REGULATOR));
+        if (two && !line.feeds().contains(PressureStart.LINE_REGULATOR)) {
+            may.put(PressureStart.LINE_REGULATOR, draft.named(PressureStart.LINE_REGULATOR));
         }
         for (Line other : lines) {
-            boolean endsAtRegulator = other.feeds().contains(Start.LINE_REGULATOR);
+            boolean endsAtRegulator = other.feeds().contains(PressureStart.LINE_REGULATOR);
             if (!endsAtRegulator && !isFedBy(lines, other, line.id(), 0)) {
                 may.put(other.id(), "line " + other.id());
             }
@@ -152,7 +152,8 @@ final class LinesTable {
         }
         for (Line other : lines) {
             boolean before = other.id().equals(line.from())
-                    || line.from().equals(Start.LINE_REGULATOR) && other.feeds().contains(Start.LINE_REGULATOR);
+                    || line.from().equals(PressureStart.LINE_REGULATOR)
+                            && other.feeds().contains(PressureStart.LINE_REGULATOR);
             if (before && steps < lines.size()) {
                 return isFedBy(lines, other, source, steps + 1);
             }

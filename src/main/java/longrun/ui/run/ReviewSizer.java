@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import longrun.capacity.CapacityTables;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.run.RunAnswer;
 import longrun.draft.run.SizedCell;
 import longrun.draft.run.Sizer;
@@ -32,7 +32,7 @@ class ReviewSizer implements Sizer {
     private final Reviewer reviewer = Reviewer.standard();
 
     @Override
-    public Result size(Entered document) {
+    public Result size(DraftValue document) {
         Reading reading = document.reading();
         if (reading.plan().isEmpty()) {
             return new Result(
@@ -138,10 +138,10 @@ class ReviewSizer implements Sizer {
                 stage.longestRun().get(),
                 stage.allowance().orElse(Length.ZERO),
                 sizing.withoutAssumedParts()
-                        .filter(bare -> !bare.stage(at).longestRun().equals(stage.longestRun()))
-                        .map(bare -> new RunAnswer.Bare(
-                                bare.stage(at).longestRun().orElse(Length.ZERO),
-                                bare.section(section).size())),
+                        .filter(entered -> !entered.stage(at).longestRun().equals(stage.longestRun()))
+                        .map(entered -> new RunAnswer.EnteredParts(
+                                entered.stage(at).longestRun().orElse(Length.ZERO),
+                                entered.section(section).size())),
                 size.rowRun(),
                 "the end of line "
                         + sizing.piping()

@@ -8,7 +8,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.lines.RowTable;
 import longrun.words.UnitSystem;
 
-/** The row of the table the line in hand was read in, between its neighbours, and what is printed over that table. */
+/** The row of the table the selected line was read in, between its neighbours, and what is printed over that table. */
 final class RowUsed {
 
     private static final String NONE = "The row used";

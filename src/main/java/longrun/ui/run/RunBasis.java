@@ -4,9 +4,9 @@ import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.function.Consumer;
 import longrun.draft.run.Pipe;
+import longrun.draft.run.PressureStart;
+import longrun.draft.run.PressureStartPictures;
 import longrun.draft.run.RunDraft;
-import longrun.draft.run.Start;
-import longrun.draft.run.StartPictures;
 import longrun.ui.frame.Dom;
 import longrun.ui.frame.Scale;
 
@@ -18,16 +18,16 @@ final class RunBasis {
 
     private static final String ONE_REGULATOR = " A run has one line regulator. Where there are two: ";
 
-    private final Scale<Start> starts;
+    private final Scale<PressureStart> starts;
     private final Scale<Pipe> pipes;
     private final Element twoPsi = Dom.el("p", "lede start-note", Dom.words(TWO_PSI));
 
-    RunBasis(Consumer<Start> start, Consumer<Pipe> pipe, Runnable makeHouse) {
+    RunBasis(Consumer<PressureStart> start, Consumer<Pipe> pipe, Runnable makeHouse) {
         starts = new Scale<>(
                 "start",
                 "where",
-                List.of(Start.values()),
-                s -> new Scale.Choice(s.title(), s.note(), java.util.Optional.of(StartPictures.of(s))),
+                List.of(PressureStart.values()),
+                s -> new Scale.Choice(s.title(), s.note(), java.util.Optional.of(PressureStartPictures.of(s))),
                 start);
         pipes = new Scale<>(
                 "pipe", "material", List.of(Pipe.values()), p -> Scale.Choice.of(p.title(), p.note()), pipe);
@@ -55,6 +55,6 @@ final class RunBasis {
                             ? each.note()
                             : (lines.size() == 1 ? "line " : "lines ") + String.join(", ", lines));
         }
-        Dom.show(twoPsi, draft.start() == Start.TWO_PSI);
+        Dom.show(twoPsi, draft.start() == PressureStart.TWO_PSI);
     }
 }

@@ -1,21 +1,21 @@
 package longrun.ui.run;
 
 import longrun.draft.NotAPlan;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.run.RunDraft;
 import longrun.draft.run.RunFile;
-import longrun.ui.frame.PageActs;
+import longrun.ui.frame.PageActions;
 
 /** A run as a whole. */
-record RunSheet() implements PageActs.Sheet<RunDraft> {
+record RunSheet() implements PageActions.Content<RunDraft> {
 
     @Override
-    public String called() {
+    public String noun() {
         return "run";
     }
 
     @Override
-    public String demoCalled() {
+    public String demoName() {
         return "demo run";
     }
 
@@ -55,7 +55,7 @@ record RunSheet() implements PageActs.Sheet<RunDraft> {
     }
 
     @Override
-    public Entered plan(RunDraft draft) {
+    public DraftValue plan(RunDraft draft) {
         return draft.whole();
     }
 }

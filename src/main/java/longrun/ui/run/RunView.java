@@ -22,7 +22,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.KeptPage;
 import longrun.ui.lines.PastePreview;
 
-/** Size a run: where the pressure starts, material, lines, fittings, the row used, and the size of the line in hand. */
+/** Size a run: where the pressure starts, material, lines, fittings, the row used, and the size of the selected line. */
 @Route("run")
 @PageTitle("Size a run \u00b7 Longrun")
 @StyleSheet("context://frontend/run.css")

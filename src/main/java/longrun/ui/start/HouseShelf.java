@@ -8,7 +8,7 @@ import longrun.draft.PlanFiles;
 import longrun.draft.RunToHouse;
 import longrun.draft.demo.DemoHouse;
 import longrun.draft.entry.DraftEdit;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.run.HouseMaker;
 import longrun.paper.file.HeldPlan;
 import longrun.store.Draft;
@@ -46,17 +46,17 @@ public class HouseShelf implements HouseMaker {
     }
 
     @Override
-    public long keep(Entered run) {
+    public long store(DraftValue run) {
         return add(RunToHouse.house(run));
     }
 
-    private long add(Entered plan) {
+    private long add(DraftValue plan) {
         return store.create(plan.at(NAME).text(), plan.toString()).id();
     }
 
     /** Opens a plan file; entries that are wrong stay as they are written, and its place says so. */
     long open(String text) throws NotAPlan {
-        Entered plan = PlanFiles.read(text);
+        DraftValue plan = PlanFiles.read(text);
         try {
             return add(plan);
         } catch (IllegalArgumentException e) {
@@ -109,7 +109,7 @@ public class HouseShelf implements HouseMaker {
     /** The demo house, an invented one with some facts unknown: the one in the list, as long as nobody changed it. */
     public long demo() {
         try {
-            Entered plan = PlanFiles.read(DemoHouse.json());
+            DraftValue plan = PlanFiles.read(DemoHouse.json());
             return store.list().stream()
                     .filter(h -> h.name().equals(DemoHouse.NAME))
                     .map(ListedHouse::id)

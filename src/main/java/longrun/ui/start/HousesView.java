@@ -23,8 +23,8 @@ import longrun.store.ListedHouse;
 import longrun.store.NotStored;
 import longrun.store.StoreStartup;
 import longrun.ui.frame.Dom;
+import longrun.ui.frame.DraftKeeper;
 import longrun.ui.frame.Frame;
-import longrun.ui.frame.Keeper;
 import longrun.words.UnitSystem;
 import org.springframework.dao.DataAccessException;
 import org.springframework.transaction.TransactionException;
@@ -34,7 +34,7 @@ import org.springframework.transaction.TransactionException;
 @PageTitle("Houses \u00b7 Longrun")
 @StyleSheet("context://frontend/run.css")
 @StyleSheet("context://frontend/house.css")
-public final class HousesView extends Frame implements BeforeEnterObserver, Keeper.Hears {
+public final class HousesView extends Frame implements BeforeEnterObserver, DraftKeeper.Listener {
 
     private static final DateTimeFormatter COPY = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
 
@@ -46,7 +46,7 @@ public final class HousesView extends Frame implements BeforeEnterObserver, Keep
     private final Element said = Dom.text("p", "s said-list", "").setAttribute("role", "status");
     private final Element saveAll = does("act", "Save all houses", this::saveAll);
     private final Element kept = Dom.text("p", "lede kept-where", "");
-    private final Keeper keeper = new Keeper("longrun-houses", this);
+    private final DraftKeeper keeper = new DraftKeeper("longrun-houses", this);
     private final Element gone = Dom.el("ul", "houses");
     private final Element goneSays = Dom.text("summary", "", "");
     private final Element deleted = Dom.el("details", "more", goneSays, gone);

@@ -74,7 +74,7 @@ public final class StartView extends Frame {
         Element facts = Dom.el(
                 "span",
                 "needs",
-                Dom.el("span", "", Dom.text("i", "", "In hand"), Dom.text("span", "", inHand)),
+                Dom.el("span", "", Dom.text("i", "", "You need"), Dom.text("span", "", inHand)),
                 Dom.el("span", "", Dom.text("i", "", "You get"), Dom.text("span", "", gives)));
         return Dom.el("a", "door", Dom.drawing(picture), Dom.text("b", "", name), Dom.text("span", "", says), facts)
                 .setAttribute("href", to)

@@ -19,7 +19,7 @@ class RunPasteReaderTest {
         assertThat(u.lines().get(0).length()).isEqualTo("6.7 m");
         assertThat(u.lines().get(1).input()).isEqualTo("60 MBH");
         assertThat(u.lines().get(1).from()).contains("C");
-        assertThat(u.lines().get(0).from()).contains(Start.FIRST);
+        assertThat(u.lines().get(0).from()).contains(PressureStart.FIRST_REGULATOR);
         assertThat(u.columns()).contains("column 3 as length in m", "column 4 as input in MBH");
     }
 
@@ -71,7 +71,7 @@ class RunPasteReaderTest {
         assertThat(u.lines())
                 .extracting(PastedLine::pipe)
                 .containsExactly(Optional.of(Pipe.STEEL), Optional.of(Pipe.CSST), Optional.empty());
-        assertThat(u.lines().get(2).problems()).singleElement().asString().contains("pex is no material");
+        assertThat(u.lines().get(2).problems()).singleElement().asString().contains("pex is not a material");
         assertThat(u.columns()).contains("column 2 as material");
     }
 

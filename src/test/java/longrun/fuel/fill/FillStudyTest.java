@@ -68,7 +68,7 @@ class FillStudyTest {
         FillReport fill = FillStudy.of(plan, r.tank().orElseThrow(), r.fuel().orElseThrow());
         assertThat(fill.fuel()).isSameAs(r.fuel().orElseThrow());
         assertThat(fill.tank()).isSameAs(r.tank().orElseThrow());
-        assertThat(fill.reckoned().orElseThrow().daily())
+        assertThat(fill.byEntries().orElseThrow().daily())
                 .isEqualTo(r.fuel().orElseThrow().dailyGal());
     }
 
@@ -254,22 +254,22 @@ class FillStudyTest {
     @Test
     void theThirdFillIsForetoldByTheFirstTwoAndItsMissIsTold() {
         FillReport two = study(tickets(1.2, "2026-01-12", "2026-02-24"));
-        TicketFit.Foretold next = two.fit()
+        TicketFit.Prediction next = two.fit()
                 .orElseThrow()
-                .foretell(two.reckoned().orElseThrow(), LocalDate.of(2026, 4, 20))
+                .predict(two.byEntries().orElseThrow(), LocalDate.of(2026, 4, 20))
                 .orElseThrow();
         FillReport three = study(tickets(1.2, "2026-01-12", "2026-02-24", "2026-04-20"));
         TicketFit.Past third = three.fit().orElseThrow().past().get(1);
-        assertThat(third.foretoldGal().orElseThrow()).isCloseTo(next.gallons(), within(1e-9));
+        assertThat(third.predictedGal().orElseThrow()).isCloseTo(next.gallons(), within(1e-9));
         assertThat(third.miss().orElseThrow()).isCloseTo(0, within(1e-9));
         assertThat(next.range().low()).isLessThan(next.gallons());
         assertThat(next.range().high()).isGreaterThan(next.gallons());
-        assertThat(three.fit().orElseThrow().past().get(0).foretoldGal()).isEmpty();
-        assertThat(two.fit().orElseThrow().foretell(two.reckoned().orElseThrow(), LocalDate.of(2026, 2, 24)))
+        assertThat(three.fit().orElseThrow().past().get(0).predictedGal()).isEmpty();
+        assertThat(two.fit().orElseThrow().predict(two.byEntries().orElseThrow(), LocalDate.of(2026, 2, 24)))
                 .isEqualTo(Optional.empty());
     }
 
-    /** A ticket a tenth over what the others foretold is a miss of a tenth, and widens the spread. */
+    /** A ticket a tenth over what the others predicted is a miss of a tenth, and widens the spread. */
     @Test
     void aMissWidensTheSpread() {
         Plan even = tickets(1.0, "2026-01-12", "2026-02-24", "2026-04-20");

@@ -53,7 +53,7 @@ class MutatedPlansTest {
             ObjectNode document = plans.next();
             TreeSet<String> first = new TreeSet<>();
             for (PlanError e : PlanReader.read(document).errors()) {
-                if (e.message().contains("\" is no name of ")) {
+                if (e.message().contains("\" is not a name of ")) {
                     first.add(e.pointer());
                 }
             }

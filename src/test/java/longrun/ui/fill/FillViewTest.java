@@ -143,7 +143,7 @@ class FillViewTest {
     void theAnswerIsARangeAndSaysWhatWouldNarrowIt() {
         house();
         assertThat(answer()).contains("What would narrow it most", "the gauge, 5 in 100", "the climate, 2 \u00b0F");
-        assertThat(state()).contains("It may be", "Reckoned, not promised: read the gauge again on");
+        assertThat(state()).contains("It may be", "worked out, not measured: read the gauge again on");
     }
 
     @Test
@@ -314,7 +314,7 @@ class FillViewTest {
         again.kept(kept, Map.of("GAUGE", "55", "BURNS 1 AMOUNT", "40"), Optional.empty());
         assertThat(again.draft().text(FillEntry.GAUGE)).isEqualTo("55 %");
         assertThat(again.draft().lines().get(1).amount()).isEqualTo("40 gal");
-        assertThat(again.draft().isStarting(FillEntry.LEAD.name())).isTrue();
+        assertThat(again.draft().isStartingValue(FillEntry.LEAD.name())).isTrue();
     }
 
     @Test
@@ -360,7 +360,7 @@ class FillViewTest {
                 .contains("every figure here is scaled by", "give or take");
         assertThat(answer()).contains("start").doesNotContain(plain);
         type(2, PastFillEntries.Column.DATE, "Apr 20 2026");
-        assertThat(answer()).contains("foretold").doesNotContain("a fill is missing");
+        assertThat(answer()).contains("predicted").doesNotContain("a fill is missing");
         type(2, PastFillEntries.Column.DATE, "2027-03-01");
         assertThat(answer()).contains("more than a full tank: a fill is missing");
         type(2, PastFillEntries.Column.DATE, "Apr 20 2026");
@@ -394,11 +394,11 @@ class FillViewTest {
     @Test
     void aHeaterHeatsTheHouseUntilThePersonSaysOtherwise() {
         type(0, FuelUse.Column.NAME, "wall heater");
-        assertThat(view.draft().lines().get(0).how()).isEqualTo(FuelUse.How.HEATS);
+        assertThat(view.draft().lines().get(0).basis()).isEqualTo(FuelUse.Basis.HEATS);
         assertThat(view.burns().row(0).entry(FuelUse.Column.EFFICIENCY).text()).isEqualTo("80");
-        view.hand().chose(0, FuelUse.How.GALLONS);
+        view.hand().chose(0, FuelUse.Basis.GALLONS);
         type(0, FuelUse.Column.NAME, "wall heater in the shop");
-        assertThat(view.draft().lines().get(0).how()).isEqualTo(FuelUse.How.GALLONS);
+        assertThat(view.draft().lines().get(0).basis()).isEqualTo(FuelUse.Basis.GALLONS);
     }
 
     /** What cannot be reckoned says what to write instead, in the answer. */

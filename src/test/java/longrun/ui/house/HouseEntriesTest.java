@@ -81,12 +81,12 @@ class HouseEntriesTest extends OpenHouse {
             d.root().putObject("use").putArray("others").addObject();
         });
         for (PlaceKind place : PlaceKind.values()) {
-            assertThat(HouseShown.lack(page, place)).doesNotContain("nothing missing");
+            assertThat(HouseShown.status(page, place)).doesNotContain("nothing missing");
         }
-        assertThat(HouseShown.lack(page, PlaceKind.ROUTE)).startsWith("not entered yet");
-        assertThat(HouseShown.lack(page, PlaceKind.CONNECTIONS)).startsWith("not entered yet");
-        assertThat(HouseShown.lack(page, PlaceKind.TANK)).startsWith("not entered yet");
-        assertThat(HouseShown.lack(page, PlaceKind.FUEL)).startsWith("not entered yet");
+        assertThat(HouseShown.status(page, PlaceKind.ROUTE)).startsWith("not entered yet");
+        assertThat(HouseShown.status(page, PlaceKind.CONNECTIONS)).startsWith("not entered yet");
+        assertThat(HouseShown.status(page, PlaceKind.TANK)).startsWith("not entered yet");
+        assertThat(HouseShown.status(page, PlaceKind.FUEL)).startsWith("not entered yet");
     }
 
     @Test
@@ -94,12 +94,12 @@ class HouseEntriesTest extends OpenHouse {
         HouseView page = open("house");
         page.session()
                 .change(d -> DraftTree.put(d.root(), "/site/leadDays", d.root().numberNode(7)));
-        assertThat(HouseShown.lack(page, PlaceKind.FUEL)).doesNotContain("not entered yet");
-        assertThat(HouseShown.lack(page, PlaceKind.HOT_WATER)).startsWith("not entered yet");
+        assertThat(HouseShown.status(page, PlaceKind.FUEL)).doesNotContain("not entered yet");
+        assertThat(HouseShown.status(page, PlaceKind.HOT_WATER)).startsWith("not entered yet");
         page.session()
                 .change(d ->
                         DraftTree.put(d.root(), "/site/coldWater/temp", d.root().textNode("50 degF")));
-        assertThat(HouseShown.lack(page, PlaceKind.HOT_WATER)).doesNotContain("not entered yet");
+        assertThat(HouseShown.status(page, PlaceKind.HOT_WATER)).doesNotContain("not entered yet");
     }
 
     @Test
@@ -115,7 +115,7 @@ class HouseEntriesTest extends OpenHouse {
                         "House, people", "\u201cfour\u201d is not a number", "Appliances, furnace, input", "elephants")
                 .contains("go to the entry")
                 .doesNotContain("Nothing is found");
-        assertThat(HouseShown.lack(page, PlaceKind.FINDINGS)).contains("2 entries not understood");
+        assertThat(HouseShown.status(page, PlaceKind.FINDINGS)).contains("2 entries not understood");
         page.session().remove("/site/people");
         page.session().set("/appliances/0/input", "65,000 Btu/h");
         assertThat(HouseShown.findings(page)).doesNotContain("Not understood");

@@ -29,7 +29,7 @@ class HousePageTest extends OpenHouse {
     void anEmptyHouseSaysWhereToBegin() {
         HouseView page = open("house");
         assertThat(HouseShown.state(page)).startsWith("Nothing to size yet");
-        assertThat(HouseShown.lack(page, PlaceKind.APPLIANCES)).isEqualTo("not entered yet");
+        assertThat(HouseShown.status(page, PlaceKind.APPLIANCES)).isEqualTo("not entered yet");
     }
 
     @Test
@@ -62,8 +62,8 @@ class HousePageTest extends OpenHouse {
         assertThat(HouseShown.next(page)).isEqualTo("Enter the input of the furnace, from its rating plate.");
         page.session().set("/appliances/0/input", "80000 Btu/h");
         assertThat(HouseShown.next(page)).isEqualTo("Say which section feeds the furnace.");
-        assertThat(HouseShown.lack(page, PlaceKind.ROUTE)).isNotEqualTo("nothing missing");
-        assertThat(HouseShown.lack(page, PlaceKind.TANK)).isEqualTo("not entered yet");
+        assertThat(HouseShown.status(page, PlaceKind.ROUTE)).isNotEqualTo("nothing missing");
+        assertThat(HouseShown.status(page, PlaceKind.TANK)).isEqualTo("not entered yet");
     }
 
     @Test
@@ -87,7 +87,7 @@ class HousePageTest extends OpenHouse {
     @Test
     void theDemoSaysWhatToLookAtInWhicheverPlaceOneIsAndCanBePutAway() {
         id = store.create("", DemoHouse.json()).id();
-        for (DemoStep step : DemoStep.WALK) {
+        for (DemoStep step : DemoStep.TOUR) {
             assertThat(HouseShown.walk(open(step.place().slug()))).contains(step.words());
         }
         assertThat(HouseShown.walk(open("fuel"))).startsWith("5 of 6. Under Findings: ");
@@ -133,7 +133,7 @@ class HousePageTest extends OpenHouse {
         appliances(page).add("range");
         assertThat(Shown.count(page.getElement(), ".appliance")).isEqualTo(1);
         assertThat(HouseShown.note(page, "open")).contains("rating plate");
-        assertThat(HouseShown.lack(page, PlaceKind.APPLIANCES)).contains("question");
+        assertThat(HouseShown.status(page, PlaceKind.APPLIANCES)).contains("question");
     }
 
     @Test
@@ -323,7 +323,7 @@ class HousePageTest extends OpenHouse {
     void theTanksVapourCountsInItsPlaceTheAnswerAndTheFindings() {
         HouseView page = open("tank");
         page.session().set("/site/winterDesignTemp", "8 degF");
-        assertThat(HouseShown.lack(page, PlaceKind.TANK)).isEqualTo("not entered yet");
+        assertThat(HouseShown.status(page, PlaceKind.TANK)).isEqualTo("not entered yet");
         page.session()
                 .change(d -> DraftTree.put(
                         d.root(),
@@ -336,7 +336,7 @@ class HousePageTest extends OpenHouse {
                         tree("{\"kind\":\"asme\",\"waterCapacity\":\"500"
                                 + " gal\",\"orientation\":\"horizontal\",\"placement\":\"above-ground\",\"refillAt\":\"30"
                                 + " %\"}")));
-        assertThat(HouseShown.lack(page, PlaceKind.TANK)).contains("caution");
+        assertThat(HouseShown.status(page, PlaceKind.TANK)).contains("caution");
         assertThat(HouseShown.findings(open("findings"))).contains("Everything firing", "the tank gives");
     }
 
@@ -344,7 +344,7 @@ class HousePageTest extends OpenHouse {
     void whatTheYearWaitsForIsAskedInFuel() {
         HouseView page = open("fuel");
         page.session().set("/use/heating/designLoad", "38000 Btu/h");
-        assertThat(HouseShown.lack(page, PlaceKind.FUEL)).contains("question");
+        assertThat(HouseShown.status(page, PlaceKind.FUEL)).contains("question");
         OpenQuestions open = OpenQuestions.of(page.session());
         assertThat(HouseShown.figure(page, "open")).isEqualTo(String.valueOf(open.count()));
         assertThat(open.now()).noneMatch(a -> a.place() == PlaceKind.TANK);
@@ -382,7 +382,7 @@ class HousePageTest extends OpenHouse {
         id = store.create("", plan.toString()).id();
         HouseView page = open("route");
         String sizes = Shown.text(page.getElement());
-        assertThat(HouseShown.lack(page, PlaceKind.ROUTE)).contains("question");
+        assertThat(HouseShown.status(page, PlaceKind.ROUTE)).contains("question");
         assertThat(sizes).contains("No section feeds the Dryer yet.").contains("sections so far");
     }
 

@@ -64,7 +64,7 @@ public final class HouseShown {
     }
 
     /** What a place still lacks, as the thread says it. */
-    public static String lack(Component page, PlaceKind place) {
+    public static String status(Component page, PlaceKind place) {
         return Shown.text(page.getElement(), ".thread a[href$=/" + place.slug() + "] .lack");
     }
 

@@ -38,7 +38,7 @@ class WhoAnswersTest extends OpenHouse {
     void thePipeThatComesWithThePictureAsksNothingUntilItIsPaced() {
         HouseView page = withARange();
         assertThat(OpenQuestions.of(page.session()).countIn(PlaceKind.ROUTE)).isZero();
-        assertThat(HouseShown.lack(page, PlaceKind.ROUTE)).startsWith("not entered yet");
+        assertThat(HouseShown.status(page, PlaceKind.ROUTE)).startsWith("not entered yet");
         page.session().change(d -> d.root().withArray("/sections/0/legs").add("north 40 ft"));
         assertThat(OpenQuestions.of(page.session()).forSomeoneElse().get(AskWhom.FITTER))
                 .anyMatch(a -> a.first().field().equals("/sections/0/depth"));

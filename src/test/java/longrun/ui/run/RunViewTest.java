@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import longrun.draft.run.Line;
 import longrun.draft.run.Pipe;
-import longrun.draft.run.Start;
+import longrun.draft.run.PressureStart;
 import longrun.ui.Fired;
 import longrun.ui.Shown;
 import longrun.ui.frame.Caution;
@@ -189,10 +189,10 @@ class RunViewTest {
     @Test
     void twoPsiEndsTheFirstLineAtALineRegulator() {
         twoLines();
-        choose("start", Start.TWO_PSI);
-        assertThat(view.draft().lines().get(0).feeds()).containsExactly(Start.LINE_REGULATOR);
-        assertThat(view.draft().lines().get(1).from()).isEqualTo(Start.LINE_REGULATOR);
-        choose("start", Start.WALL);
+        choose("start", PressureStart.TWO_PSI);
+        assertThat(view.draft().lines().get(0).feeds()).containsExactly(PressureStart.LINE_REGULATOR);
+        assertThat(view.draft().lines().get(1).from()).isEqualTo(PressureStart.LINE_REGULATOR);
+        choose("start", PressureStart.WALL);
         assertThat(view.draft().lines().get(0).feeds()).containsExactly("B", "C");
     }
 
@@ -232,7 +232,9 @@ class RunViewTest {
         twoLines();
         view.removed(0);
         assertThat(view.draft().lines()).extracting(Line::id).containsExactly("A", "B");
-        assertThat(view.draft().lines()).extracting(Line::from).containsExactly(Start.FIRST, Start.FIRST);
+        assertThat(view.draft().lines())
+                .extracting(Line::from)
+                .containsExactly(PressureStart.FIRST_REGULATOR, PressureStart.FIRST_REGULATOR);
     }
 
     private void choose(String group, Enum<?> value) {
@@ -323,7 +325,7 @@ class RunViewTest {
         view.choose(Pipe.POLYETHYLENE);
         assertThat(state()).contains("must fix").contains("polyethylene").doesNotContain("Sized");
         assertThat(page()).contains("Must fix").contains("does not lie in the ground");
-        choose("start", Start.TANK);
+        choose("start", PressureStart.TANK);
         assertThat(view.draft().plan().at("/sections/0/setting").asText())
                 .as("from the tank to the branch it may lie in the ground")
                 .isEqualTo("underground");
@@ -333,7 +335,7 @@ class RunViewTest {
     @Test
     void everyFindingOfTheReviewStandsOnThePage() {
         twoLines();
-        choose("start", Start.TWO_PSI);
+        choose("start", PressureStart.TWO_PSI);
         var review = longrun.review.Reviewer.standard()
                 .review(
                         longrun.review.FullPlanReader.read(view.draft().plan())
@@ -404,7 +406,7 @@ class RunViewTest {
         view.isOf(1, Pipe.POLYETHYLENE);
         assertThat(Shown.text(view.getElement())).contains("Line B: ");
         assertThat(page()).contains("Make a house of it");
-        choose("start", Start.TWO_PSI);
+        choose("start", PressureStart.TWO_PSI);
         assertThat(Shown.text(view.getElement())).contains("Where there are two: make a house of it");
     }
 

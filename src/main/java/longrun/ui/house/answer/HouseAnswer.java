@@ -27,7 +27,7 @@ import longrun.words.QuestionsByWhom;
 import longrun.words.Sentence;
 import longrun.words.UnitSystem;
 
-/** The answer so far, beside every place: the size in hand, and fixed slots that do not jump. */
+/** The answer so far, beside every place: the selected size, and fixed slots that do not jump. */
 public final class HouseAnswer {
 
     private final HousePage desk;
@@ -39,7 +39,7 @@ public final class HouseAnswer {
     private final AnswerSlot open = new AnswerSlot("open", "Open questions");
     private final SupplyAnswer supply = new SupplyAnswer();
     private final NextStepLine next;
-    private final SizeInHand hand;
+    private final SelectedSize hand;
     private final Element sizeList = Dom.el("ul", "sizes").setAttribute("data-fig", "");
     private final Element mustList = Dom.el("span", "");
     private final Map<String, String> spoken = new TreeMap<>();
@@ -49,7 +49,7 @@ public final class HouseAnswer {
     public HouseAnswer(HousePage desk, Element panel) {
         this.desk = desk;
         next = new NextStepLine(desk);
-        hand = new SizeInHand(desk, head);
+        hand = new SelectedSize(desk, head);
         sizes.below(sizeList);
         mustFix.below(mustList);
         Element findings = Dom.el("span", "", Dom.words(" "));
@@ -59,7 +59,7 @@ public final class HouseAnswer {
         Element slots = Dom.el(
                 "dl", "slots", load.element(), run.element(), sizes.element(), mustFix.element(), open.element());
         supply.elements().forEach(slots::appendChild);
-        head.into(panel);
+        head.addTo(panel);
         panel.appendChild(next.element(), slots);
     }
 
@@ -68,7 +68,7 @@ public final class HouseAnswer {
         return spoken;
     }
 
-    /** The size in hand for the foot strip. */
+    /** The selected size for the foot strip. */
     public String sizeInShort(HouseState now) {
         return hand.sizeInShort(now);
     }

@@ -7,7 +7,7 @@ import longrun.draft.HouseSession;
 import longrun.draft.PlaceKind;
 import longrun.draft.entry.ApplianceEntry;
 import longrun.draft.entry.ApplianceEntry.Group;
-import longrun.draft.entry.EnteredAppliances;
+import longrun.draft.entry.DraftAppliances;
 import longrun.draft.entry.EntryReferences;
 import longrun.plan.PlanPath;
 import longrun.plan.choice.ApplianceKind;
@@ -80,7 +80,7 @@ public final class ApplianceBlock {
             return;
         }
         asked = session.text(at + "/id");
-        EnteredAppliances names = EnteredAppliances.of(session.draft());
+        DraftAppliances names = DraftAppliances.of(session.draft());
         String name = IsolatedName.of(names.name(index));
         RemovalAsk now =
                 new RemovalAsk(names.isNamed(index) ? name : "the " + name, mentions, this::removeWith, this::keep);
@@ -105,7 +105,7 @@ public final class ApplianceBlock {
     }
 
     /** What is asked about it, below its fields. */
-    void show(EnteredAppliances names) {
+    void show(DraftAppliances names) {
         Dom.retext(title, IsolatedName.of(names.title(index)));
         if (ask != null && !asked.equals(desk.session().text(at + "/id"))) {
             keep();

@@ -4,7 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import longrun.draft.entry.ApplianceEntry;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.plan.choice.ApplianceKind;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.ChoiceField;
@@ -68,7 +68,7 @@ final class ApplianceFields {
 
     private Map<String, String> sections() {
         Map<String, String> out = new LinkedHashMap<>();
-        for (Entered s : page.session().at("/sections")) {
+        for (DraftValue s : page.session().at("/sections")) {
             String id = s.textOf("id");
             String name = s.textOf("name");
             if (!id.isEmpty()) {
@@ -81,7 +81,7 @@ final class ApplianceFields {
     private Map<String, String> rooms() {
         Map<String, String> out = new LinkedHashMap<>();
         out.put("none", "it stands outdoors");
-        for (Entered r : page.session().at("/rooms")) {
+        for (DraftValue r : page.session().at("/rooms")) {
             String id = r.textOf("id");
             String name = r.textOf("name");
             if (!id.isEmpty()) {

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import longrun.draft.ApplianceLine;
-import longrun.draft.entry.Entered;
-import longrun.draft.entry.EnteredAppliances;
+import longrun.draft.entry.DraftAppliances;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.entry.FreeId;
 import longrun.draft.entry.NewItem;
 import longrun.plan.PlanPath;
@@ -58,7 +58,7 @@ public final class AppliancesPlace implements Place {
     private int lastInSight = -1;
     private boolean drawAnew = true;
 
-    /** So many blocks have their fields at once; of more, those that have come in sight or in hand. */
+    /** So many blocks have their fields at once; of more, those that have come in sight or selected. */
     static final int FEW = 12;
 
     private static final int MOST_IN_SIGHT = 20;
@@ -95,12 +95,12 @@ public final class AppliancesPlace implements Place {
             return block;
         }
 
-        void show(EnteredAppliances names) {
+        void show(DraftAppliances names) {
             if (block != null) {
                 block.show(names);
                 return;
             }
-            Entered a = desk.session().at(at);
+            DraftValue a = desk.session().at(at);
             Dom.retext(title, IsolatedName.of(names.title(index)));
             String input = a.textOf("input");
             String by = a.textOf("fedBy");
@@ -165,7 +165,7 @@ public final class AppliancesPlace implements Place {
 
     @Override
     public void show(boolean write) {
-        Entered all = desk.session().at(APPLIANCES);
+        DraftValue all = desk.session().at(APPLIANCES);
         boolean fresh = drawAnew || all.size() != slots.size();
         if (drawAnew || all.size() < slots.size()) {
             drawAnew = false;
@@ -187,7 +187,7 @@ public final class AppliancesPlace implements Place {
         }
         Dom.show(none, all.isEmpty());
         fields.show(write || fresh);
-        EnteredAppliances names = EnteredAppliances.of(desk.session().draft());
+        DraftAppliances names = DraftAppliances.of(desk.session().draft());
         slots.forEach(s -> s.show(names));
     }
 
@@ -206,7 +206,7 @@ public final class AppliancesPlace implements Place {
         ApplianceBlock block = slots.get(index).block();
         if (fields.count() > before) {
             fields.showFrom(before);
-            block.show(EnteredAppliances.of(desk.session().draft()));
+            block.show(DraftAppliances.of(desk.session().draft()));
         }
         return block;
     }

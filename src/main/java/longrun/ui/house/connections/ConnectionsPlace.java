@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import longrun.draft.PlaceKind;
 import longrun.draft.PlaceStatus;
-import longrun.draft.entry.Entered;
-import longrun.draft.entry.EnteredAppliances;
+import longrun.draft.entry.DraftAppliances;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.hookup.AssumedRow;
 import longrun.finding.Finding;
 import longrun.plan.PlanPath;
@@ -18,12 +18,12 @@ import longrun.ui.place.HousePage;
 import longrun.ui.place.Place;
 import org.jspecify.annotations.Nullable;
 
-/** Each appliance's last parts, the regulators and the main shutoff: one of them in hand at a time. */
+/** Each appliance's last parts, the regulators and the main shutoff: one of them selected at a time. */
 public final class ConnectionsPlace implements Place {
 
     private final HousePage desk;
     private final Element tabs =
-            Dom.el("div", "tabs").setAttribute("role", "group").setAttribute("aria-label", "What is in hand");
+            Dom.el("div", "tabs").setAttribute("role", "group").setAttribute("aria-label", "What is selected");
     private final Element holder = Dom.el("div", "");
     private final Element none = Dom.text(
             "p", "lede", "No appliance is entered yet. Enter them under Appliances; their connections are drawn here.");
@@ -49,15 +49,15 @@ public final class ConnectionsPlace implements Place {
         return element;
     }
 
-    /** Everything that can be taken in hand, by its pointer. */
+    /** Everything that can be selected, by its pointer. */
     private Map<String, String> all() {
         Map<String, String> all = new LinkedHashMap<>();
         int appliances = desk.session().at("/appliances").size();
-        EnteredAppliances names = EnteredAppliances.of(desk.session().draft());
+        DraftAppliances names = DraftAppliances.of(desk.session().draft());
         for (int i = 0; i < appliances; i++) {
             all.put("/appliances/" + i, names.title(i));
         }
-        Entered regulators = desk.session().at("/regulators");
+        DraftValue regulators = desk.session().at("/regulators");
         for (int i = 0; i < regulators.size(); i++) {
             String name = regulators.get(i).textOf("kind").replace('-', ' ');
             all.put(
@@ -121,14 +121,14 @@ public final class ConnectionsPlace implements Place {
         shown.put(pointer, new Tab(button, lack));
     }
 
-    /** Takes an appliance, a regulator or the main shutoff in hand. */
+    /** Selects an appliance, a regulator or the main shutoff. */
     void take(String pointer) {
         inHand = pointer;
         desk.session().endStep();
         show(true);
     }
 
-    /** What may be taken in hand that holds an entry: the appliance, the regulator, or the main shutoff. */
+    /** What may be selected that holds an entry: the appliance, the regulator, or the main shutoff. */
     private static String owner(String pointer) {
         PlanPath at = PlanPath.of(pointer);
         return at.length() > 1 ? "/" + at.step(0) + "/" + at.step(1) : pointer;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.entry.EntryWords;
 import longrun.draft.hookup.DrawnParts;
 import longrun.draft.hookup.HookupParts;
@@ -23,7 +23,7 @@ import longrun.words.Sentence;
 
 /**
  * On paper only: every appliance's connection, every regulator and the main shutoff one below the other, each drawn, with
- * the facts entered and what is found or asked, whichever is in hand on the screen.
+ * the facts entered and what is found or asked, whichever is selected on the screen.
  */
 final class ConnectionsSheet {
 
@@ -103,7 +103,7 @@ final class ConnectionsSheet {
         if (!list.isEmpty()) {
             all.add(Dom.drawing(HookupDrawing.of(parts.name(), list, found.outOfOrder(list.size()), parts.right())));
         }
-        Entered entry = parts.entry();
+        DraftValue entry = parts.entry();
         if (!entry.isList()) {
             all.add(Dom.text("p", "lede", entry.isText() ? "You looked, and nothing is fitted." : "Not known yet."));
             return;
@@ -113,7 +113,7 @@ final class ConnectionsSheet {
         all.add(told);
     }
 
-    private static void regulator(Entered r, List<Element> all) {
+    private static void regulator(DraftValue r, List<Element> all) {
         boolean line = r.textOf("kind").equals("line");
         DrawnParts.regulator(r)
                 .map(known -> line ? LineRegulatorDrawing.of(known) : VentDrawing.of(known))
@@ -121,7 +121,7 @@ final class ConnectionsSheet {
         facts(r, REGULATOR_FACTS, all);
     }
 
-    private static void facts(Entered thing, Set<String> names, List<Element> all) {
+    private static void facts(DraftValue thing, Set<String> names, List<Element> all) {
         String words = thing.names().stream()
                 .filter(names::contains)
                 .flatMap(n -> EntryWords.listIn(n, thing.get(n)).stream())
@@ -129,7 +129,7 @@ final class ConnectionsSheet {
         all.add(Dom.text("p", "", words.isEmpty() ? "Nothing is entered yet." : Sentence.of(words)));
     }
 
-    private static String words(Entered part) {
+    private static String words(DraftValue part) {
         return Sentence.of(String.join("; ", EntryWords.listIn("", part)));
     }
 }

@@ -4,7 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.hookup.HookupParts;
 import longrun.drawing.part.HookupDrawing;
 import longrun.finding.Finding;
@@ -183,7 +183,7 @@ final class HookupEditor implements PartsEditor {
 
     @Override
     public void show(boolean write) {
-        Entered connection = parts.entry();
+        DraftValue connection = parts.entry();
         String now = parts.structure();
         boolean fresh = !now.equals(rowShown);
         if (fresh) {
@@ -213,7 +213,7 @@ final class HookupEditor implements PartsEditor {
         showFound();
     }
 
-    private void draw(Entered connection) {
+    private void draw(DraftValue connection) {
         fields.clear();
         blocks.clear();
         row.removeAllChildren();

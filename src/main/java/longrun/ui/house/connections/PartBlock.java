@@ -4,7 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.finding.Finding;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.ChoiceField;
@@ -69,7 +69,7 @@ final class PartBlock {
         this.fields = fields;
         this.at = at;
         this.index = index;
-        Entered part = desk.session().at(at);
+        DraftValue part = desk.session().at(at);
         String name = KINDS.getOrDefault(part.textOf("part"), "Part without a name");
         handle = Dom.el("button", "handle", Dom.text("span", "", String.valueOf(index + 1)), Dom.words(name))
                 .setAttribute("type", "button")
@@ -110,7 +110,7 @@ final class PartBlock {
         return b;
     }
 
-    private void facts(Entered part) {
+    private void facts(DraftValue part) {
         switch (part.textOf("part")) {
             case "shutoff" -> {
                 length("distance", "From the appliance", "The tape runs from the valve to the appliance.", "");

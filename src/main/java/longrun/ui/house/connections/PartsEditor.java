@@ -3,7 +3,7 @@ package longrun.ui.house.connections;
 import com.vaadin.flow.dom.Element;
 import longrun.ui.field.FieldList;
 
-/** What is in hand among the connections: an appliance, a regulator, or the main shutoff. */
+/** What is selected among the connections: an appliance, a regulator, or the main shutoff. */
 interface PartsEditor {
 
     /** Where it stands in the draft. */

@@ -4,7 +4,7 @@ import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import longrun.draft.PlaceKind;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.hookup.DrawnParts;
 import longrun.drawing.part.LineRegulatorDrawing;
 import longrun.drawing.part.VentDrawing;
@@ -72,7 +72,7 @@ final class RegulatorEditor implements PartsEditor {
 
     @Override
     public void show(boolean write) {
-        Entered r = desk.session().at(at);
+        DraftValue r = desk.session().at(at);
         String kind = r.textOf("kind");
         boolean fresh = !kind.equals(kindShown);
         if (fresh) {

@@ -1,7 +1,7 @@
 package longrun.ui.house.findings;
 
 import com.vaadin.flow.dom.Element;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.entry.NewItem;
 import longrun.finding.AskWhom;
 import longrun.finding.Finding;
@@ -22,7 +22,7 @@ public final class FindingReply {
     private static final String ANSWERS = "/answers";
     private static final String MISSING = "entry-missing";
 
-    /** So many answers have their fields at once; of more, the one in hand. */
+    /** So many answers have their fields at once; of more, the one selected. */
     static final int FEW = 12;
 
     private final HousePage desk;
@@ -72,7 +72,7 @@ public final class FindingReply {
         element.appendChild(button("take the answer back", () -> desk.session().remove(at)));
     }
 
-    /** A line of text that has its fields once it is in hand. */
+    /** A line of text that has its fields once it is selected. */
     private void asText(Element whoAndWhen, String at) {
         String who = desk.session().text(at + "/who");
         String date = desk.session().text(at + "/date");
@@ -130,10 +130,10 @@ public final class FindingReply {
     }
 
     /** The answer to a finding, the last where there are several; -1 where there is none. */
-    static int find(Entered answers, Finding finding) {
+    static int find(DraftValue answers, Finding finding) {
         int found = -1;
         for (int i = 0; i < answers.size(); i++) {
-            Entered a = answers.get(i);
+            DraftValue a = answers.get(i);
             if (a.textOf("rule").equals(finding.rule()) && a.textOf("at").equals(finding.at())) {
                 found = i;
             }

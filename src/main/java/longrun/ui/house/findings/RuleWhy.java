@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import longrun.draft.entry.Entered;
-import longrun.draft.entry.EnteredAppliances;
+import longrun.draft.entry.DraftAppliances;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.entry.EntryWords;
 import longrun.draft.hookup.DrawnParts;
 import longrun.drawing.part.HookupDrawing;
@@ -49,15 +49,15 @@ record RuleWhy(Element ask, Element told) {
             boolean open = told.hasAttribute("hidden");
             Dom.show(told, open);
             ask.setAttribute("aria-expanded", String.valueOf(open));
-            Dom.retext(ask, open ? "fold up" : "what can happen?");
+            Dom.retext(ask, open ? "hide" : "what can happen?");
         });
         return new RuleWhy(ask, told);
     }
 
     private static void tell(Explanation e, Element told) {
         told.appendChild(Dom.el("p", "happens", Dom.text("b", "", e.title() + " "), Dom.words(e.whatCanHappen())));
-        Entered wrong = Entered.parse(e.wrong().plan());
-        Entered right = Entered.parse(e.right().plan());
+        DraftValue wrong = DraftValue.parse(e.wrong().plan());
+        DraftValue right = DraftValue.parse(e.right().plan());
         Set<String> changed = new LinkedHashSet<>(pointers(e.wrong()));
         changed.addAll(pointers(e.right()));
         List<String> broken = entries(wrong, changed);
@@ -82,7 +82,7 @@ record RuleWhy(Element ask, Element told) {
     }
 
     /** The thing the example is about, drawn from the plan itself. */
-    private static String drawn(String rule, Entered plan, Set<String> changed) {
+    private static String drawn(String rule, DraftValue plan, Set<String> changed) {
         String about = changed.stream()
                 .map(p -> PlanPath.of(p).thing())
                 .filter(t -> !t.isEmpty())
@@ -99,7 +99,7 @@ record RuleWhy(Element ask, Element told) {
         }
         List<Part> parts = DrawnParts.of(plan.at(about + "/connection"));
         int index = PlanPath.of(about).findIndex().orElseThrow();
-        String name = EnteredAppliances.of(plan).name(index);
+        String name = DraftAppliances.of(plan).name(index);
         return parts.isEmpty() ? "" : HookupDrawing.small(name, parts);
     }
 
@@ -110,14 +110,14 @@ record RuleWhy(Element ask, Element told) {
     }
 
     private static List<String> pointers(Explanation.Example example) {
-        return Entered.parse(example.entries()).names();
+        return DraftValue.parse(example.entries()).names();
     }
 
     /** What stands at these places of the plan, each entry as its name and value. */
-    private static List<String> entries(Entered plan, Set<String> places) {
+    private static List<String> entries(DraftValue plan, Set<String> places) {
         List<String> all = new ArrayList<>();
         for (String place : places) {
-            Entered there = plan.at(place);
+            DraftValue there = plan.at(place);
             String name = place.substring(place.lastIndexOf('/') + 1);
             if (there.isNothing()) {
                 all.add(EntryName.of(PlanPath.of(place)) + ": not entered");

@@ -3,7 +3,7 @@ package longrun.ui.house.fuel;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import longrun.draft.Climate;
-import longrun.draft.entry.EnteredAppliances;
+import longrun.draft.entry.DraftAppliances;
 import longrun.draft.entry.MonthsOfUse;
 import longrun.draft.entry.SingleOrList;
 import longrun.ui.field.ChoiceField;
@@ -66,7 +66,7 @@ final class UseFields {
     boolean draw() {
         boolean fresh = drawHeating();
         int now = desk.session().at(OTHERS).size();
-        if (now != othersShown && !desk.session().at(OTHERS).isThing()) {
+        if (now != othersShown && !desk.session().at(OTHERS).isObject()) {
             othersShown = now;
             fields.removeBelow(OTHERS);
             others.removeAllChildren();
@@ -171,7 +171,7 @@ final class UseFields {
                 at,
                 label,
                 "not chosen yet",
-                () -> EnteredAppliances.of(desk.session().draft()).byId()));
+                () -> DraftAppliances.of(desk.session().draft()).byId()));
     }
 
     private Element add(Field field) {

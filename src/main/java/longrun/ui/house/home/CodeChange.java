@@ -3,7 +3,7 @@ package longrun.ui.house.home;
 import com.vaadin.flow.dom.Element;
 import java.util.List;
 import java.util.Optional;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.review.Review;
 import longrun.rules.RuleReport;
 import longrun.rules.WhatChanged;
@@ -28,7 +28,7 @@ public final class CodeChange {
     private String shown = "";
 
     /** How the house stood under the code before. */
-    private record Before(Entered rest, Entered code, RuleReport report) {}
+    private record Before(DraftValue rest, DraftValue code, RuleReport report) {}
 
     CodeChange(HousePage desk) {
         this.desk = desk;
@@ -49,8 +49,8 @@ public final class CodeChange {
         if (!desk.session().isCurrent() || review.isEmpty()) {
             return;
         }
-        Entered code = desk.session().draft().get("code");
-        Entered rest = desk.session().draft().without("code");
+        DraftValue code = desk.session().draft().get("code");
+        DraftValue rest = desk.session().draft().without("code");
         RuleReport report = review.get().rules();
         Before was = before;
         if (was == null || !was.rest().equals(rest)) {
@@ -66,7 +66,7 @@ public final class CodeChange {
         }
     }
 
-    private void tell(Entered was, List<WhatChanged> changes, Review review) {
+    private void tell(DraftValue was, List<WhatChanged> changes, Review review) {
         String key = changes.toString();
         if (key.equals(shown)) {
             return;

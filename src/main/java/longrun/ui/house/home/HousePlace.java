@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import longrun.draft.PressureReduction;
-import longrun.draft.run.Start;
-import longrun.draft.run.StartPictures;
+import longrun.draft.run.PressureStart;
+import longrun.draft.run.PressureStartPictures;
 import longrun.plan.choice.CodeProfile;
 import longrun.ui.field.ChoiceField;
 import longrun.ui.field.Field;
@@ -42,7 +42,7 @@ public final class HousePlace implements Place {
                 "cut",
                 "h-cut",
                 List.of(PressureReduction.values()),
-                c -> new Scale.Choice(c.title(), c.note(), Optional.of(StartPictures.of(picture(c)))),
+                c -> new Scale.Choice(c.title(), c.note(), Optional.of(PressureStartPictures.of(picture(c)))),
                 c -> desk.session().change(c::into));
         regulators = new RegulatorList(desk, fields);
         rooms = new RoomList(desk, fields);
@@ -168,11 +168,11 @@ public final class HousePlace implements Place {
     }
 
     /** A house is drawn as a run is that starts alike. */
-    private static Start picture(PressureReduction cut) {
+    private static PressureStart picture(PressureReduction cut) {
         return switch (cut) {
-            case WALL -> Start.WALL;
-            case TANK -> Start.TANK;
-            case TWO_PSI -> Start.TWO_PSI;
+            case WALL -> PressureStart.WALL;
+            case TANK -> PressureStart.TANK;
+            case TWO_PSI -> PressureStart.TWO_PSI;
         };
     }
 }

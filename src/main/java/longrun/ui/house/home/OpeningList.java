@@ -3,7 +3,7 @@ package longrun.ui.house.home;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.AnsweredList;
 import longrun.ui.field.ChoiceField;
@@ -74,7 +74,7 @@ public final class OpeningList {
         Map<String, String> out = new LinkedHashMap<>();
         out.put("outdoors", "outdoors");
         out.put("horizontal-duct", "outdoors by a level duct");
-        for (Entered other : desk.session().at("/rooms")) {
+        for (DraftValue other : desk.session().at("/rooms")) {
             String id = other.textOf("id");
             if (!id.isEmpty() && !id.equals(desk.session().text(room + "/id"))) {
                 String name = other.textOf("name");

@@ -2,7 +2,7 @@ package longrun.ui.house.home;
 
 import com.vaadin.flow.dom.Element;
 import java.util.List;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.quantity.Pressure;
 import longrun.quantity.Quantity;
 import longrun.ui.field.FieldList;
@@ -33,7 +33,7 @@ final class RegulatorList {
 
     /** Draws the blocks anew where the regulators changed; true where they did. */
     boolean draw() {
-        Entered all = desk.session().at(REGULATORS);
+        DraftValue all = desk.session().at(REGULATORS);
         StringBuilder key = new StringBuilder();
         all.forEach(r ->
                 key.append(r.textOf("id")).append(' ').append(r.textOf("kind")).append(';'));

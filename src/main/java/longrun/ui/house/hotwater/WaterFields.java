@@ -3,7 +3,7 @@ package longrun.ui.house.hotwater;
 import com.vaadin.flow.dom.Element;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import longrun.draft.entry.EnteredAppliances;
+import longrun.draft.entry.DraftAppliances;
 import longrun.quantity.Quantity;
 import longrun.ui.field.AnswerField;
 import longrun.ui.field.ChoiceField;
@@ -148,8 +148,7 @@ final class WaterFields {
                                 ON_DEMAND + "/appliance",
                                 "The on-demand heater is",
                                 "not chosen yet",
-                                () -> EnteredAppliances.of(desk.session().draft())
-                                        .byId()))
+                                () -> DraftAppliances.of(desk.session().draft()).byId()))
                         .element(),
                 quantity(
                         ON_DEMAND + "/efficiency",

@@ -11,7 +11,7 @@ import longrun.plan.choice.Setting;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 
-/** The section in hand as it lies in its trench, and each wall it passes, with what is entered. */
+/** The selected section as it lies in its trench, and each wall it passes, with what is entered. */
 final class LaidPicture {
 
     private final HousePage desk;
@@ -26,7 +26,7 @@ final class LaidPicture {
         return element;
     }
 
-    /** @param index of the section in hand */
+    /** @param index of the selected section */
     void show(int index) {
         String id = desk.session().text("/sections/" + index + "/id");
         Optional<Section> section = desk.session()

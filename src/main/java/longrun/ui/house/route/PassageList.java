@@ -11,7 +11,7 @@ import longrun.ui.field.FieldList;
 import longrun.ui.frame.Dom;
 import longrun.ui.place.HousePage;
 
-/** What the section in hand passes through; of an outside wall also whether sleeve and gap are as they must be. */
+/** What the selected section passes through; of an outside wall also whether sleeve and gap are as they must be. */
 final class PassageList {
 
     private static final String WALL = "outside-wall";
@@ -35,7 +35,7 @@ final class PassageList {
     private final AnsweredList list;
     private final Map<String, Element> ofWalls = new LinkedHashMap<>();
 
-    /** @param section pointer of the section in hand */
+    /** @param section pointer of the selected section */
     PassageList(HousePage desk, FieldList fields, String section) {
         this.desk = desk;
         this.fields = fields;

@@ -26,7 +26,7 @@ import longrun.ui.place.HousePage;
 import longrun.words.Names;
 
 /**
- * The pressure that reaches the burners of the stage in hand: along the longest run against the limits, at each inlet with
+ * The pressure that reaches the burners of the selected stage: along the longest run against the limits, at each inlet with
  * everything firing, what may be added there, and what the regulator must be set to.
  */
 final class PressurePane {

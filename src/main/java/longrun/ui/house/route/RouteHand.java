@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import longrun.draft.DefaultSection;
 import longrun.draft.entry.DraftEdit;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.entry.EntryReferences;
 import longrun.draft.sections.PastedSection;
 import longrun.draft.sections.RouteDraft;
@@ -17,7 +17,7 @@ import longrun.ui.place.RemovalAsk;
 import longrun.words.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
-/** What a person does to the sections, and which of them is in hand. */
+/** What a person does to the sections, and which of them is selected. */
 public final class RouteHand implements RouteRow.Hand {
 
     private final HousePage desk;
@@ -30,8 +30,8 @@ public final class RouteHand implements RouteRow.Hand {
     private boolean opened;
     private String followed = "";
     private int feeding = -1;
-    private Entered beforeFed = Entered.NOTHING;
-    private Entered fed = beforeFed;
+    private DraftValue beforeFed = DraftValue.NOTHING;
+    private DraftValue fed = beforeFed;
 
     /** @param shows shows the place anew where nothing in the house has changed */
     RouteHand(HousePage desk, Runnable shows) {
@@ -44,7 +44,7 @@ public final class RouteHand implements RouteRow.Hand {
         return asking;
     }
 
-    /** Index of the section in hand. */
+    /** Index of the selected section. */
     int index() {
         return inHand;
     }
@@ -63,7 +63,7 @@ public final class RouteHand implements RouteRow.Hand {
         }
     }
 
-    /** The section in hand may have been chosen elsewhere, in the answer say. */
+    /** The selected section may have been chosen elsewhere, in the answer say. */
     private void followed(RouteLines lines) {
         String wanted = desk.lineInHand().orElse("");
         if (!opened && wanted.isEmpty()) {
@@ -133,7 +133,7 @@ public final class RouteHand implements RouteRow.Hand {
         begun(index);
         // Whoever types or steps through the list passes others on the way; those stay where they hang.
         boolean onTheWay = feeding == index && desk.session().draft().equals(fed);
-        Entered before = onTheWay ? beforeFed : desk.session().draft();
+        DraftValue before = onTheWay ? beforeFed : desk.session().draft();
         change(d -> {
             d.become(before);
             RouteDraft.feed(d, index, feeds);
@@ -155,7 +155,7 @@ public final class RouteHand implements RouteRow.Hand {
         inHand = index;
     }
 
-    /** A section begun by what is typed in it is in hand in the answer too. */
+    /** A section begun by what is typed in it is selected in the answer too. */
     private void tellInHand(int index) {
         String id = idAt(index);
         if (!id.isEmpty() && !id.equals(desk.lineInHand().orElse(""))) {

@@ -4,7 +4,7 @@ import com.vaadin.flow.dom.Element;
 import longrun.ui.frame.Dom;
 import org.jspecify.annotations.Nullable;
 
-/** The place of one line in the table: a line of text until it is in sight or in hand, then a row of fields. */
+/** The place of one line in the table: a line of text until it is in sight or selected, then a row of fields. */
 final class RouteSlot {
 
     private final int index;

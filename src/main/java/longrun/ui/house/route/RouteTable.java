@@ -30,7 +30,7 @@ final class RouteTable {
     /** A route of so many lines has fields in each; more than most houses have. */
     static final int FEW = 40;
 
-    /** How far from the line in hand lines have fields. */
+    /** How far from the selected line lines have fields. */
     static final int NEAR = 8;
 
     private static final int MOST_IN_SIGHT = 60;
@@ -90,7 +90,7 @@ final class RouteTable {
         return slots.size() > FEW;
     }
 
-    /** A short route has fields throughout; of a long one the lines in sight, around the one in hand, and the last. */
+    /** A short route has fields throughout; of a long one the lines in sight, around the one selected, and the last. */
     private boolean hasFields(int index, int count, int inHand) {
         return count <= FEW
                 || Math.abs(index - inHand) <= NEAR

@@ -16,7 +16,7 @@ import longrun.words.UnitSystem;
 
 /**
  * A line of the route as text: what stands in it and what came of it, without fields. It stands for a line out of sight;
- * whoever comes to it by key or mouse takes it in hand, and then it has fields.
+ * whoever comes to it by key or mouse selects it, and then it has fields.
  */
 final class RouteText {
 

@@ -23,7 +23,7 @@ import longrun.ui.frame.Dom;
 import longrun.ui.frame.Entry;
 import longrun.ui.frame.NotSeenLine;
 
-/** What else is entered of the line in hand: material, place, rough, sizes, the reserve of a capped end. */
+/** What else is entered of the selected line: material, place, rough, sizes, the reserve of a capped end. */
 final class RouteTools {
 
     private final Element box = Dom.el("div", "tools");

@@ -21,7 +21,7 @@ import longrun.words.DisplayUnits;
 import longrun.words.IsolatedName;
 import org.jspecify.annotations.Nullable;
 
-/** How the section in hand is laid, joined and held: only what its material and its place can ask. */
+/** How the selected section is laid, joined and held: only what its material and its place can ask. */
 final class SectionFacts {
 
     private static final DisplayUnits<WireGauge> WIRE = new DisplayUnits<>(Measure.WIRE, "AWG", "AWG", "0");
@@ -97,7 +97,7 @@ final class SectionFacts {
         return passes;
     }
 
-    /** @param index of the section in hand; nothing is asked where it stands in no line yet */
+    /** @param index of the selected section; nothing is asked where it stands in no line yet */
     void show(int index, boolean write) {
         String at = "/sections/" + index;
         String material = desk.session().text(at + "/material");

@@ -16,7 +16,7 @@ import longrun.ui.house.figure.OriginSteps;
 import longrun.ui.lines.RowTable;
 import longrun.words.UnitSystem;
 
-/** The row of the table used for the line in hand, with its neighbours, its cell framed, and where it is from. */
+/** The row of the table used for the selected line, with its neighbours, its cell framed, and where it is from. */
 final class UsedRow {
 
     private final Element heading = Dom.text("h3", "", "The row used");

@@ -34,7 +34,7 @@ final class WholeRouteBar {
             choice = new Choice(
                     "all-" + entry,
                     label + " of the whole route",
-                    v -> desk.session().change(d -> WholeRoute.say(d, entry, v)));
+                    v -> desk.session().change(d -> WholeRoute.set(d, entry, v)));
             box = Dom.el("div", "", Dom.el("label", "", Dom.words(label), choice.element()), but);
         }
 

@@ -141,7 +141,7 @@ final class TankPlay extends SliderPlay {
         planned.show(
                 shown.planned(),
                 r.supplier()
-                        ? "The supplier\u2019s figure, at his own reckoning."
+                        ? "The supplier\u2019s own figure."
                         : where + ", the tank keeping " + kept + " for its regulator." + COLDER);
         rule.show(
                 shown.vapour(),

@@ -35,8 +35,8 @@ public final class ReadingsPane {
                 Dom.text(
                         "p",
                         "lede",
-                        "Whoever does the work reads these with a gauge on the test tap; they show whether the house does what was"
-                                + " reckoned."),
+                        "Whoever does the work reads these with a gauge on the test tap; they show whether the house does as"
+                                + " predicted."),
                 blocks,
                 Dom.el("div", "acts", add));
     }

@@ -5,7 +5,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.entry.NewItem;
 import longrun.holdpoint.HoldPoint;
 import longrun.holdpoint.HoldPoints;
@@ -103,7 +103,7 @@ public final class ValvePlace implements Place {
 
     /** Pointer of what is recorded of a point, the last where there are several; empty where nothing is. */
     private String recordOf(HoldPoint point) {
-        Entered all = desk.session().at(POINTS);
+        DraftValue all = desk.session().at(POINTS);
         for (int i = all.size() - 1; i >= 0; i--) {
             if (all.get(i).textOf("point").equals(point.written())) {
                 return POINTS + "/" + i;

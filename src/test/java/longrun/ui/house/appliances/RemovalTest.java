@@ -12,7 +12,7 @@ import longrun.draft.HouseSession;
 import longrun.draft.demo.DemoHouse;
 import longrun.draft.entry.DraftEdit;
 import longrun.draft.entry.DraftTree;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.entry.EntryReferences;
 import longrun.sizing.SectionStatus;
 import longrun.store.Outcome;
@@ -126,7 +126,7 @@ class RemovalTest extends OpenHouse {
                         + " gal\"},\"occasions\":{\"firing\":\"a\"},\"hotWater\":{\"useTemp\":\"105"
                         + " degF\",\"onDemand\":{\"appliance\":\"a\"}}},\"readings\":[{\"at\":\"a\",\"pressure\":\"10 in"
                         + " w.c.\"},{\"at\":\"a\"},{\"at\":\"b\"}]}");
-        List<EntryReferences.Reference> mentions = EntryReferences.appliance(Entered.of(draft), "/appliances/0");
+        List<EntryReferences.Reference> mentions = EntryReferences.appliance(DraftValue.of(draft), "/appliances/0");
         assertThat(words(mentions))
                 .containsExactly(
                         "The on-demand heater, under Hot water",
@@ -147,7 +147,7 @@ class RemovalTest extends OpenHouse {
                         + "{\"id\":\"C\",\"from\":\"A\"},{\"id\":\"D\",\"from\":\"C\"}],"
                         + "\"appliances\":[{\"id\":\"x\",\"fedBy\":\"B\"},{\"id\":\"y\",\"fedBy\":\"D\"}],"
                         + "\"readings\":[{\"at\":\"D\"},{\"at\":\"y\"},{\"at\":\"A\"}]}");
-        List<EntryReferences.Reference> mentions = EntryReferences.appliance(Entered.of(draft), "/appliances/1");
+        List<EntryReferences.Reference> mentions = EntryReferences.appliance(DraftValue.of(draft), "/appliances/1");
         assertThat(words(mentions)).contains("Sections C, D, which feed nothing else");
         EntryReferences.take(new DraftEdit(draft), mentions, Set.of());
         assertThat(draft.path("sections").toString())
@@ -159,7 +159,7 @@ class RemovalTest extends OpenHouse {
     void theOnlyPipeAfterARegulatorStaysUnlessItIsTicked() {
         ObjectNode draft = (ObjectNode)
                 tree("{\"sections\":[{\"id\":\"A\",\"from\":\"R1\"}],\"appliances\":[{\"id\":\"x\",\"fedBy\":\"A\"}]}");
-        assertThat(EntryReferences.appliance(Entered.of(draft), "/appliances/0"))
+        assertThat(EntryReferences.appliance(DraftValue.of(draft), "/appliances/0"))
                 .containsExactly(
                         new EntryReferences.Reference("/sections/0", "Section A, which feeds nothing else", false));
     }

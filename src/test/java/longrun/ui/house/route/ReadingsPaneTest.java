@@ -125,9 +125,9 @@ class ReadingsPaneTest extends OpenRoutes {
         assertThat(r2)
                 .startsWith("R2 | ")
                 .contains(" psi | 11 in. w.c. | 10.19 in. w.c. | 13.2 in. w.c. | 800,000 | 324,000 | 476,000, 60 %");
-        assertThat(regulatorWords(1)).contains("at which inlet its capacity is rated is not entered");
+        assertThat(regulatorWords(1)).contains("the inlet pressure for which its capacity is rated is not entered");
         desk.session().set("/regulators/1/capacityAtInlet", "5 psi");
-        assertThat(regulatorWords(1)).contains("the rating holds");
+        assertThat(regulatorWords(1)).contains("the rating applies");
         desk.session().set("/regulators/1/capacityAtInlet", "10 psi");
         assertThat(regulatorWords(1)).contains("the rating does not hold");
     }

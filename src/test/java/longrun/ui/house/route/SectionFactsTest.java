@@ -86,7 +86,7 @@ class SectionFactsTest extends OpenHouse {
                 new longrun.draft.entry.DraftEdit(draft), 0, "ends", "anodeless-riser, transition-fitting");
         assertThat(draft.at("/sections/0/ends")).hasToString("[\"anodeless-riser\",\"transition-fitting\"]");
         longrun.draft.sections.RouteDraft.put(new longrun.draft.entry.DraftEdit(draft), 0, "ends", "none");
-        assertThat(new longrun.draft.sections.RouteLines(longrun.draft.entry.Entered.of(draft))
+        assertThat(new longrun.draft.sections.RouteLines(longrun.draft.entry.DraftValue.of(draft))
                         .at(0)
                         .orElseThrow()
                         .ends())

@@ -83,7 +83,7 @@ class TubingPanelTest extends OpenRoutes {
         TubingBlock block = load(GOOD.replace("30,34,80,190,340", "30,34,8o,190,600"));
         assertThat(faults(block))
                 .containsExactly(
-                        "Hill tubing:3:3: '8o' is no positive number, write a capacity in thousand Btu/h, such as 49",
+                        "Hill tubing:3:3: '8o' is not a positive number, write a capacity in thousand Btu/h, such as 49",
                         "Hill tubing:3:5: the capacity rises with length, write no more than the line above");
         assertThat(said(block)).contains("these 2 cells are mended");
         assertThat(desk.session().text("/tubingTables/0/csv")).contains("8o");

@@ -21,7 +21,8 @@ import longrun.rules.shape.Verdict;
  * @param room empty outdoors, and where it is not entered
  * @param outdoors known to stand outdoors, or of a kind that does where no room is entered
  */
-record Standing(Appliance appliance, Place place, Optional<Room> room, Optional<String> roomPointer, boolean outdoors) {
+record AppliancePlace(
+        Appliance appliance, Place place, Optional<Room> room, Optional<String> roomPointer, boolean outdoors) {
 
     private static final Set<ApplianceKind> OUTDOORS = EnumSet.of(
             ApplianceKind.OUTDOOR_GRILL,
@@ -29,13 +30,13 @@ record Standing(Appliance appliance, Place place, Optional<Room> room, Optional<
             ApplianceKind.POOL_HEATER,
             ApplianceKind.LIGHT);
 
-    static List<Standing> listIn(House house) {
-        List<Standing> all = new ArrayList<>();
+    static List<AppliancePlace> listIn(House house) {
+        List<AppliancePlace> all = new ArrayList<>();
         List<Appliance> appliances = house.plan().appliances();
         for (int i = 0; i < appliances.size(); i++) {
             Appliance a = appliances.get(i);
             int at = indexOf(house.plan().rooms(), a);
-            all.add(new Standing(
+            all.add(new AppliancePlace(
                     a,
                     house.appliance(i),
                     at < 0 ? Optional.empty() : Optional.of(house.plan().rooms().get(at)),
@@ -56,7 +57,7 @@ record Standing(Appliance appliance, Place place, Optional<Room> room, Optional<
 
     /** How a person would name the room within a sentence. */
     String roomName() {
-        return room.map(Standing::nameOf).orElse("its room");
+        return room.map(AppliancePlace::nameOf).orElse("its room");
     }
 
     static String nameOf(Room room) {

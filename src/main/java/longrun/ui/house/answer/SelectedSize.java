@@ -17,18 +17,18 @@ import longrun.ui.place.HousePage;
 import longrun.words.IsolatedName;
 import longrun.words.ProvisionalSize;
 
-/** The size of the section in hand, large. */
-final class SizeInHand {
+/** The size of the selected section, large. */
+final class SelectedSize {
 
     private final HousePage desk;
     private final AnswerHead head;
 
-    SizeInHand(HousePage desk, AnswerHead head) {
+    SelectedSize(HousePage desk, AnswerHead head) {
         this.desk = desk;
         this.head = head;
     }
 
-    /** The size in hand for the foot strip. */
+    /** The selected size for the foot strip. */
     String sizeInShort(HouseState now) {
         Optional<Review> review = desk.session().review();
         OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
@@ -50,14 +50,14 @@ final class SizeInHand {
     void show(Optional<Review> review, HouseState now, Map<String, String> spoken) {
         OptionalInt index = review.map(this::inHand).orElse(OptionalInt.empty());
         if (review.isEmpty() || index.isEmpty()) {
-            head.whose("No section yet");
+            head.title("No section yet");
             word(now.unsized());
             return;
         }
         Review r = review.get();
         var section = r.piping().section(index.getAsInt());
         SectionSize size = r.sizing().section(index.getAsInt());
-        head.whose("Section " + IsolatedName.of(section.id())
+        head.title("Section " + IsolatedName.of(section.id())
                 + section.name().findText().map(n -> ", " + IsolatedName.of(n)).orElse(""));
         Optional<String> name = size.size();
         if (name.isEmpty()) {
@@ -73,7 +73,7 @@ final class SizeInHand {
                         + desk.units().heat(size.capacity().orElse(HeatRate.ZERO)) + " "
                         + desk.units().heatUnit().name()
                 : "";
-        head.hand(name.get() + beside + used, () -> {
+        head.selected(name.get() + beside + used, () -> {
             Element share = Dom.el("span", "s q share").setAttribute("data-fig", "");
             for (String line : used.split("\n", -1)) {
                 share.appendChild(Dom.text("span", "", line));
@@ -95,7 +95,7 @@ final class SizeInHand {
     }
 
     private void word(String word) {
-        head.hand(word, () -> new Element[] {BigSize.word(word)});
+        head.selected(word, () -> new Element[] {BigSize.word(word)});
     }
 
     OptionalInt inHand(Review review) {

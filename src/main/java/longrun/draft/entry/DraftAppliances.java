@@ -5,34 +5,34 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import longrun.plan.ApplianceNames;
-import longrun.plan.ApplianceNames.Told;
+import longrun.plan.ApplianceNames.Identity;
 import longrun.plan.choice.ApplianceKind;
 import longrun.plan.choice.Named;
 import longrun.words.Names;
 
-/** The appliances of a draft by what each is called, also while the draft can't be read as a plan. */
-public final class EnteredAppliances {
+/** The names of the appliances of a draft, also while the draft can't be read as a plan. */
+public final class DraftAppliances {
 
-    private final List<Told> all = new ArrayList<>();
+    private final List<Identity> all = new ArrayList<>();
     private final ApplianceNames names;
 
-    private EnteredAppliances(Entered draft) {
+    private DraftAppliances(DraftValue draft) {
         draft.at("/appliances")
-                .forEach(a -> all.add(
-                        new Told(a.textOf("id"), a.textOf("name"), Named.find(ApplianceKind.class, a.textOf("kind")))));
+                .forEach(a -> all.add(new Identity(
+                        a.textOf("id"), a.textOf("name"), Named.find(ApplianceKind.class, a.textOf("kind")))));
         names = ApplianceNames.of(all);
     }
 
-    public static EnteredAppliances of(Entered draft) {
-        return new EnteredAppliances(draft);
+    public static DraftAppliances of(DraftValue draft) {
+        return new DraftAppliances(draft);
     }
 
-    /** What the appliance at an index is called, without an article. */
+    /** The name of the appliance at an index, without an article. */
     public String name(int index) {
         return index < all.size() ? names.name(all.get(index)) : "appliance";
     }
 
-    /** What it is called at the head of what is told of it. */
+    /** Its name as a heading. */
     public String title(int index) {
         return isNamed(index) ? name(index) : Names.capital(name(index));
     }
@@ -42,7 +42,7 @@ public final class EnteredAppliances {
         return index < all.size() && all.get(index).isNamed();
     }
 
-    /** What each is called, by its id, in the order of the draft. */
+    /** The names by id, in the order of the draft. */
     public Map<String, String> byId() {
         Map<String, String> out = new LinkedHashMap<>();
         all.forEach(a -> out.put(a.id(), names.name(a)));

@@ -15,65 +15,72 @@ import longrun.review.FullPlanReader;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a draft holds at one place, to be read only: an entry, a list, a thing with entries of its own, the whole plan, or
- * nothing. Screens read a draft through it; {@link DraftEdit} changes one.
+ * A value in a draft, to be read only: an entry, a list, an object with entries of its own, the whole plan, or nothing.
+ * Screens read a draft through it; {@link DraftEdit} changes one.
  */
-public final class Entered implements Iterable<Entered> {
+public final class DraftValue implements Iterable<DraftValue> {
 
-    public static final Entered NOTHING = new Entered(MissingNode.getInstance());
-    public static final Entered YES = new Entered(BooleanNode.TRUE);
-    public static final Entered NO = new Entered(BooleanNode.FALSE);
+    /** Nothing entered. */
+    public static final DraftValue NOTHING = new DraftValue(MissingNode.getInstance());
+    /** The answer yes. */
+    public static final DraftValue YES = new DraftValue(BooleanNode.TRUE);
+    /** The answer no. */
+    public static final DraftValue NO = new DraftValue(BooleanNode.FALSE);
 
     private final JsonNode node;
 
-    private Entered(JsonNode node) {
+    private DraftValue(JsonNode node) {
         this.node = node;
     }
 
-    public static Entered of(JsonNode node) {
-        return new Entered(node);
+    public static DraftValue of(JsonNode node) {
+        return new DraftValue(node);
     }
 
-    /** An entry of one text. */
-    public static Entered text(String text) {
-        return new Entered(TextNode.valueOf(text));
+    /** A text. */
+    public static DraftValue text(String text) {
+        return new DraftValue(TextNode.valueOf(text));
     }
 
-    /** A text of JSON the program itself has written; anything else is refused with IllegalArgumentException. */
-    public static Entered parse(String json) {
+    /**
+     * The value of JSON that the program itself has written.
+     *
+     * @throws IllegalArgumentException where the text is not JSON
+     */
+    public static DraftValue parse(String json) {
         try {
-            return new Entered(PlanReader.tree(json));
+            return new DraftValue(PlanReader.tree(json));
         } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException("what the program wrote is JSON", e);
+            throw new IllegalArgumentException("text written by the program must be JSON", e);
         }
     }
 
-    /** What stands at a JSON pointer below it. */
-    public Entered at(String pointer) {
-        return new Entered(node.at(pointer));
+    /** The value at a JSON pointer below it; nothing where there is none. */
+    public DraftValue at(String pointer) {
+        return new DraftValue(node.at(pointer));
     }
 
-    /** What it holds under a name. */
-    public Entered get(String name) {
-        return new Entered(node.path(name));
+    /** The value with a name; nothing where there is none. */
+    public DraftValue get(String name) {
+        return new DraftValue(node.path(name));
     }
 
-    /** A list's item; nothing past its end. */
-    public Entered get(int index) {
-        return new Entered(node.path(index));
+    /** The item of a list at an index; nothing past its end. */
+    public DraftValue get(int index) {
+        return new DraftValue(node.path(index));
     }
 
-    /** Its text; blank where it is no single entry. */
+    /** Its text; blank where it is not a single entry. */
     public String text() {
         return node.isNull() ? "" : node.asText("");
     }
 
-    /** The text under a name; blank where there is none. */
+    /** The text with a name; blank where there is none. */
     public String textOf(String name) {
         return get(name).text();
     }
 
-    /** The text under a name, or another where there is none. */
+    /** The text with a name, or another text where there is none. */
     public String textOf(String name, String otherwise) {
         return node.path(name).asText(otherwise);
     }
@@ -87,8 +94,8 @@ public final class Entered implements Iterable<Entered> {
         return node.isArray();
     }
 
-    /** Whether it holds entries by their names. */
-    public boolean isThing() {
+    /** Whether it has entries by name. */
+    public boolean isObject() {
         return node.isObject();
     }
 
@@ -104,7 +111,7 @@ public final class Entered implements Iterable<Entered> {
         return node.isBoolean() && node.booleanValue();
     }
 
-    /** How many items or entries it holds itself; none where it is a single entry. */
+    /** The number of its items or entries; 0 for a single entry. */
     public int size() {
         return node.size();
     }
@@ -113,7 +120,7 @@ public final class Entered implements Iterable<Entered> {
         return node.isEmpty();
     }
 
-    /** The names it holds entries under, as they are written. */
+    /** The names of its entries, in order. */
     public List<String> names() {
         List<String> names = new ArrayList<>();
         node.fieldNames().forEachRemaining(names::add);
@@ -121,7 +128,7 @@ public final class Entered implements Iterable<Entered> {
     }
 
     @Override
-    public Iterator<Entered> iterator() {
+    public Iterator<DraftValue> iterator() {
         Iterator<JsonNode> nodes = node.iterator();
         return new Iterator<>() {
             @Override
@@ -130,34 +137,34 @@ public final class Entered implements Iterable<Entered> {
             }
 
             @Override
-            public Entered next() {
-                return new Entered(nodes.next());
+            public DraftValue next() {
+                return new DraftValue(nodes.next());
             }
         };
     }
 
-    /** The same without what it holds under a name. */
-    public Entered without(String name) {
+    /** The same without the entry with a name. */
+    public DraftValue without(String name) {
         JsonNode copy = node.deepCopy();
         if (copy instanceof ObjectNode object) {
             object.remove(name);
         }
-        return new Entered(copy);
+        return new DraftValue(copy);
     }
 
-    /** Reads it as a plan; what is no plan at all is refused there. */
+    /** Reads it as a plan; the result holds the plan or its errors. */
     public Reading reading() {
         return FullPlanReader.read(node);
     }
 
-    /** The tree itself, for what lies below the screens; to be read only. */
+    /** The JSON tree, for code below the screens; to be read only. */
     public JsonNode node() {
         return node;
     }
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Entered o && node.equals(o.node);
+        return other instanceof DraftValue o && node.equals(o.node);
     }
 
     @Override

@@ -11,9 +11,9 @@ import org.springframework.web.servlet.HandlerMapping;
 import org.springframework.web.servlet.handler.SimpleUrlHandlerMapping;
 import org.springframework.web.servlet.resource.ResourceHttpRequestHandler;
 
-/** Serves the styles and modules so that a browser asks each time whether they changed: their names carry no version. */
+/** Serves style sheets and scripts so that a browser asks each time whether they have changed, since their names carry no version. */
 @Configuration(proxyBeanMethods = false)
-class OwnFiles {
+class FrontendFiles {
 
     @Bean
     ResourceHttpRequestHandler ownFilesHandler() {

@@ -1,7 +1,7 @@
 package longrun.draft.run;
 
-/** Three drawings of where the pressure is reduced, with one pen: long dash outdoors, dash-dot buried. */
-public final class StartPictures {
+/** The drawings of where the pressure is reduced: pipe outdoors in long dashes, buried pipe in dash-dot. */
+public final class PressureStartPictures {
 
     private static final String GROUND = ground();
     private static final String TANK = "<rect class='pt' x='8' y='46' width='78' height='30' rx='15'/>"
@@ -9,10 +9,10 @@ public final class StartPictures {
     private static final String HOUSE = "<path class='pn' d='M150 86V36l44-24 44 24v50'/>";
     private static final String BURIED = "<path class='p bur' d='M98 84V95H138V84'/>";
 
-    private StartPictures() {}
+    private PressureStartPictures() {}
 
-    /** A drawing as mark-up. */
-    public static String of(Start start) {
+    /** The drawing as SVG. */
+    public static String of(PressureStart start) {
         String inside = switch (start) {
             case WALL ->
                 path("p out", "M54 36H98V86")

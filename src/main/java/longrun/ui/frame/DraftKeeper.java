@@ -11,41 +11,42 @@ import java.util.Map;
 import java.util.Optional;
 import longrun.words.UnitSystem;
 
-/** Keeps the draft in the browser until a store of houses does, opens plan files and saves them. */
+/** Keeps the draft in the browser until it is stored, and opens and saves plan files. */
 @Tag("draft-keeper")
 @JsModule("context://frontend/keep.js")
-public final class Keeper extends Component {
+public final class DraftKeeper extends Component {
 
     private static final String DETAIL = "event.detail";
 
-    /** What the keeper tells the page. */
-    public interface Hears {
+    /** Receives what the browser reports. */
+    public interface Listener {
         /**
-         * The page begins.
+         * The page has loaded.
          *
-         * @param text the draft kept, or empty
-         * @param unsent entries typed that the program had not answered, by place
+         * @param text the draft kept in the browser; empty where there is none
+         * @param unsent what was typed and not yet answered, by the address of its entry
+         * @param units the units last chosen; empty where none were
          */
         void kept(String text, Map<String, String> unsent, Optional<UnitSystem> units);
 
-        /** Before the page begins: a draft that waited here for a choice between it and another tab's. */
+        /** Before {@link #kept}: a draft that waits for a choice between it and another tab's. */
         default void keptAside(String draft) {
-            // Only a house that is stored has two versions to choose between.
+            // Only a stored house can have two versions to choose between.
         }
 
-        /** Another window has kept a draft of its own. */
+        /** Another window has changed the draft kept in the browser. */
         void keptElsewhere(String text);
 
-        /** A file was chosen; its text is empty where it was over 1 MiB. */
+        /** A file was chosen; its text is empty where it is too long, over 1 MiB. */
         void opened(String name, String text, boolean tooLong);
 
-        /** A zip was chosen, where the page offered it; in base 64, empty where it was over 8 MiB. */
+        /** A zip file was chosen, where the page offers it; in base64, empty where it is too long, over 8 MiB. */
         default void openedZip(String name, String base64, boolean tooLong) {
             opened(name, "", tooLong);
         }
     }
 
-    public Keeper(String key, Hears page) {
+    public DraftKeeper(String key, Listener page) {
         getElement().setProperty("keep", key);
         getElement()
                 .addEventListener("kept", e -> {
@@ -67,10 +68,10 @@ public final class Keeper extends Component {
                     page.opened(d.getString("name"), d.getString("text"), d.getBoolean("tooLong"));
                 })
                 .addEventData(DETAIL);
-        hearZips(page);
+        listenForZips(page);
     }
 
-    private void hearZips(Hears page) {
+    private void listenForZips(Listener page) {
         getElement()
                 .addEventListener("opened-zip", e -> {
                     JsonObject d = e.getEventData().getObject(DETAIL);
@@ -101,7 +102,7 @@ public final class Keeper extends Component {
     /**
      * Keeps the draft as it is now.
      *
-     * @param heard what stands in each entry as far as the page has heard
+     * @param heard the text of each entry as last received from the browser, by its address
      */
     public void keep(String draft, Map<String, String> heard) {
         JsonObject entries = Json.createObject();
@@ -112,40 +113,42 @@ public final class Keeper extends Component {
         getElement().setProperty("state", state.toJson());
     }
 
-    /** Keeps it again although it did not change, over what another window has kept. */
+    /** Keeps the draft again although it has not changed, in place of what another window has kept. */
     public void keepAgain(String draft) {
         getElement().callJsFunction("store", draft);
     }
 
-    /** Lets go of entries the page has not answered: the person chose another text over them. */
+    /** Forgets what was typed and not yet answered, because the person chose another version. */
     public void forgetUnsent() {
         getElement().callJsFunction("forget");
     }
 
-    /** Keeps, for this tab alone and over a reload, a draft that waits for a choice between it and another tab's. */
+    /** Keeps, for this tab alone and through a reload, a draft that waits for a choice between it and another tab's. */
     public void aside(String draft) {
         getElement().callJsFunction("aside", draft);
     }
 
-    /** Says that what is shown is not stored. */
+    /** Shows that what is on the page is not saved. */
     public void notSaved() {
         getElement().callJsFunction("notSaved");
     }
 
+    /** Offers a text file for download. */
     public void download(String name, String text) {
         getElement().callJsFunction("download", name, text);
     }
 
-    /** Gives a zip to be kept, in base 64. */
+    /** Offers a zip file for download, given in base64. */
     public void downloadZip(String name, String base64) {
         getElement().callJsFunction("downloadZip", name, base64);
     }
 
+    /** Lets the person choose a plan file. */
     public void open() {
         getElement().callJsFunction("open", false);
     }
 
-    /** Offers zips of plan files as well. */
+    /** Lets the person choose a plan file or a zip of plan files. */
     public void openZipsToo() {
         getElement().callJsFunction("open", true);
     }

@@ -4,9 +4,9 @@ import longrun.plan.Distance;
 import longrun.plan.Fact;
 
 /** What was entered, as a drawing says it. */
-final class Entered {
+final class EntryText {
 
-    private Entered() {}
+    private EntryText() {}
 
     static String distance(Fact<Distance> distance) {
         return distance.isNone()

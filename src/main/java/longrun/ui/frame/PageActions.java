@@ -7,72 +7,78 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import longrun.draft.NotAPlan;
 import longrun.draft.PlanFiles;
-import longrun.draft.entry.Entered;
+import longrun.draft.entry.DraftValue;
 import longrun.draft.run.HouseMaker;
 import longrun.store.NotStored;
 import org.springframework.dao.DataAccessException;
 import org.springframework.transaction.TransactionException;
 
 /**
- * What is done with a page of its own as a whole: the demo, an empty one, its plan file, a house made of it.
+ * The actions of a page as a whole: show the demo, begin an empty draft, open and save a plan file, make a house.
  *
- * @param <D> what is typed on the page
+ * @param <D> the draft
  */
-public final class PageActs<D> {
+public final class PageActions<D> {
 
     /**
-     * What stands on the page as a whole, and how the page calls it.
+     * The kind of draft on a page: its names, its examples and its files.
      *
-     * @param <D> what is typed on the page
+     * @param <D> the draft
      */
-    public interface Sheet<D> {
+    public interface Content<D> {
 
-        /** Such as "run". */
-        String called();
+        /** What it is called, such as "run". */
+        String noun();
 
-        /** Such as "demo run". */
-        String demoCalled();
+        /** What the demo is called, such as "demo run". */
+        String demoName();
 
-        /** What the button says that makes a house of it. */
+        /** The label of the button that makes a house of it. */
         String makeHouse();
 
-        /** Name of its plan file. */
+        /** The name of its plan file. */
         String fileName();
 
+        /** An empty draft. */
         D empty();
 
+        /** The demo. */
         D demo();
 
-        /** What a plan file holds, or what this browser has kept. */
+        /**
+         * The draft in a plan file or as kept in the browser.
+         *
+         * @throws NotAPlan where the text is no such draft; the message says why
+         */
         D read(String text) throws NotAPlan;
 
-        /** The plan file's text. */
+        /** The text of its plan file. */
         String file(D draft);
 
-        /** The text kept in this browser. */
+        /** The text to keep in the browser. */
         String kept(D draft);
 
-        /** Its plan, for a house made of it. */
-        Entered plan(D draft);
+        /** Its plan, to make a house of. */
+        DraftValue plan(D draft);
     }
 
-    private final Sheet<D> sheet;
+    private final Content<D> sheet;
     private final Supplier<D> now;
     private final Consumer<D> show;
     private final HouseMaker houses;
-    private final Keeper keeper;
+    private final DraftKeeper keeper;
     private final Element openHouse;
-    private Optional<Entered> wholeHouse = Optional.empty();
+    private Optional<DraftValue> wholeHouse = Optional.empty();
     private final Element said =
             Dom.text("p", "s", "").setAttribute("role", "status").setAttribute("id", "file-said");
 
     /**
-     * The acts of one sheet.
+     * The actions of one page.
      *
-     * @param now what stands on the page
-     * @param show shows another in its place
+     * @param now gives the draft shown
+     * @param show shows another draft in its place
      */
-    PageActs(Sheet<D> sheet, Supplier<D> now, Consumer<D> show, HouseMaker houses, Keeper keeper) {
+    PageActions(Content<D> sheet, Supplier<D> now, Consumer<D> show, HouseMaker houses, DraftKeeper keeper) {
         this.sheet = sheet;
         this.now = now;
         this.show = show;
@@ -82,19 +88,21 @@ public final class PageActs<D> {
         Dom.show(openHouse, false);
     }
 
-    /** What came of the last act. */
+    /** The message on the result of the last action. */
     public Element said() {
         return said;
     }
 
+    /** Shows a message. */
     public void say(String words) {
         Dom.retext(said, words);
     }
 
+    /** The buttons. */
     public Element acts() {
-        Element empty = act("act", "Begin an empty " + sheet.called(), () -> {
+        Element empty = act("act", "Begin an empty " + sheet.noun(), () -> {
             show.accept(sheet.empty());
-            say("An empty " + sheet.called() + "; undo brings back what was here.");
+            say("An empty " + sheet.noun() + "; undo brings back what was here.");
         });
         Element open = act("act", "Open a plan file", keeper::open);
         Element save = act("act", "Save the plan file", () -> {
@@ -112,23 +120,24 @@ public final class PageActs<D> {
                 openHouse);
     }
 
+    /** Makes a house of the draft and opens it. */
     public void makeHouse() {
         makeHouse(sheet.plan(now.get()));
     }
 
-    private void makeHouse(Entered plan) {
+    private void makeHouse(DraftValue plan) {
         try {
-            UI.getCurrent().navigate("house/" + houses.keep(plan) + "/house");
+            UI.getCurrent().navigate("house/" + houses.store(plan) + "/house");
         } catch (DataAccessException | TransactionException e) {
-            say("No house was made: " + NotStored.why(e) + ". The " + sheet.called() + " is as it was.");
+            say("No house was made: " + NotStored.why(e) + ". The " + sheet.noun() + " is as it was.");
         }
     }
 
     /** A button that shows the demo. */
     public Element demo(String css) {
-        return act(css, "Show the " + sheet.demoCalled(), () -> {
+        return act(css, "Show the " + sheet.demoName(), () -> {
             show.accept(sheet.demo());
-            say("The " + sheet.demoCalled() + " is shown; undo brings back what was here.");
+            say("The " + sheet.demoName() + " is shown; undo brings back what was here.");
         });
     }
 
@@ -138,7 +147,7 @@ public final class PageActs<D> {
         return b;
     }
 
-    /** A file, or what another window kept; one this page cannot show changes nothing, and a plan may be a house. */
+    /** Opens a plan file, or what another window has kept; where this page cannot show it, nothing changes and a house is offered. */
     public void opened(String name, String text, boolean tooLong) {
         Optional<String> refused = tooLong ? Optional.of("it is over 1 MiB, and no plan is") : refused(text);
         wholeHouse = refused.isPresent() && !tooLong ? plan(text) : Optional.empty();
@@ -147,7 +156,7 @@ public final class PageActs<D> {
                 .orElse(name + " is open; undo brings back what was here."));
     }
 
-    /** Shows what a plan file holds; where it holds nothing of the kind, why. */
+    /** Shows the draft in a plan file; the reason where it holds none of this kind. */
     private Optional<String> refused(String text) {
         try {
             show.accept(sheet.read(text));
@@ -157,7 +166,7 @@ public final class PageActs<D> {
         }
     }
 
-    private static Optional<Entered> plan(String text) {
+    private static Optional<DraftValue> plan(String text) {
         try {
             return Optional.of(PlanFiles.read(text));
         } catch (NotAPlan e) {
