@@ -118,7 +118,7 @@ class OwnTableTest {
         assertThat(faults("length_ft,13\n10,1000000001\n"))
                 .singleElement()
                 .asString()
-                .contains("no positive number");
+                .contains("not a positive number");
     }
 
     @Test
@@ -136,7 +136,7 @@ class OwnTableTest {
         assertThat(faults("length_ft,13,13.0\n10,49,129\n"))
                 .singleElement()
                 .asString()
-                .contains("no EHD above");
+                .contains("not an EHD above");
         assertThat(faults("length_ft,13\n10,49\n10,49\n"))
                 .singleElement()
                 .asString()

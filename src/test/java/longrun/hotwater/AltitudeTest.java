@@ -75,7 +75,7 @@ class AltitudeTest {
                         "The house stands at 5,000 ft: of its input of 60,000 Btu/h 48,000 Btu/h counted from the sea,"
                                 + " 52,800 Btu/h counted from 2,000 ft");
         assertThat(f.required())
-                .isEqualTo("output reckoned with 80 % of the input, the lower of two readings, unless the label covers"
+                .isEqualTo("output taken as 80 % of the input, the lower of two readings, unless the label covers"
                         + " 5,000 ft");
         assertThat(f.ask().orElseThrow()).contains("Up to which altitude").contains("5,000 ft");
         assertThat(f.askWhom()).contains(AskWhom.RATING_PLATE);

@@ -39,13 +39,13 @@ class SizeNamesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-        STEEL     | 5/8         | "5/8" is no size of steel: write one of 1/2, 3/4, 1
-        CSST      | 24          | "24" is no size of CSST: write one of 13, 15
+        STEEL     | 5/8         | "5/8" is not a size of steel: write one of 1/2, 3/4, 1
+        CSST      | 24          | "24" is not a size of CSST: write one of 13, 15
         COPPER    | 1/2         | "1/2" is named two ways in copper: write "1/2 nominal" or "1/2 OD"
         COPPER    | 1/2 in.     | "1/2 in." is named two ways in copper: write "1/2 nominal" or "1/2 OD"
-        COPPER    | 9/8 nominal | "9/8 nominal" is no copper size: write one of 1/4 nominal, 3/8 nominal
-        COPPER    | 9/8 OD      | "9/8 OD" is no copper size: write one of 1/4 nominal, 3/8 nominal
-        PE_TUBING | 3/4 CTS     | "3/4 CTS" is no size of polyethylene tubing: write one of 1/2 CTS, 1 CTS
+        COPPER    | 9/8 nominal | "9/8 nominal" is not a copper size: write one of 1/4 nominal, 3/8 nominal
+        COPPER    | 9/8 OD      | "9/8 OD" is not a copper size: write one of 1/4 nominal, 3/8 nominal
+        PE_TUBING | 3/4 CTS     | "3/4 CTS" is not a size of polyethylene tubing: write one of 1/2 CTS, 1 CTS
         """)
     void anotherSizeIsRefusedWithThoseThereAre(Material material, String written, String words) {
         assertThatThrownBy(() -> SizeNames.read(material, written, List.of()))
@@ -64,11 +64,11 @@ class SizeNamesTest {
     void aLongSizeIsShortened() {
         String forty = "9".repeat(40);
         assertThatThrownBy(() -> SizeNames.read(Material.STEEL, forty, List.of()))
-                .hasMessageContaining("\"" + forty + "\" is no size");
+                .hasMessageContaining("\"" + forty + "\" is not a size");
         assertThatThrownBy(() -> SizeNames.read(Material.STEEL, forty + "9", List.of()))
-                .hasMessageContaining("\"" + forty + "...\" is no size");
-        assertThatThrownBy(() -> NominalSize.read(forty)).hasMessageContaining("\"" + forty + "\" is no size");
-        assertThatThrownBy(() -> NominalSize.read(forty + "9")).hasMessageContaining("\"" + forty + "...\" is no size");
+                .hasMessageContaining("\"" + forty + "...\" is not a size");
+        assertThatThrownBy(() -> NominalSize.read(forty)).hasMessageContaining("\"" + forty + "\" is not a size");
+        assertThatThrownBy(() -> NominalSize.read(forty + "9")).hasMessageContaining("\"" + forty + "...\" is not a size");
     }
 
     @Test

@@ -55,9 +55,9 @@ class MeasureTest {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             3,7 ft        | write 3.7
             22            | one of ft, in, m, cm, mm
-            12 psi        | no unit of length
+            12 psi        | not a unit of length
             -3 ft         | below zero
-            1e5 ft        | no unit of length
+            1e5 ft        | not a unit of length
             NaN ft        | is not a length
             twelve ft     | is not a length
             5 ft 14 in    | under 12

@@ -30,7 +30,7 @@ class PlanErrorsTest {
         'diversity':{'share':'100 %'}              | 'diversity':{'share':'100.1 %'}             | /diversity/share | write a share above 0 and up to 100 %
         'diversity':{'share':'0.1 %'}              | 'diversity':{'share':'0 %'}                 | /diversity/share | write a share above 0 and up to 100 %
         'fittingAllowance':'300 %'                 | 'fittingAllowance':'301 %'                  | /fittingAllowance | more than 300 % for fittings
-        'fittingAllowance':'counted'               | 'fittingAllowance':'most'                   | /fittingAllowance | "most" is no fitting allowance: write none, counted, or a share such as 20 %
+        'fittingAllowance':'counted'               | 'fittingAllowance':'most'                   | /fittingAllowance | "most" is not a fitting allowance: write none, counted, or a share such as 20 %
         'appliances':[{'id':'a','input':'1 Btu/h'}] | 'appliances':[{'id':'a','input':'0 Btu/h'}] | /appliances/0/input | an input of zero fires nothing
         'use':{'others':[{'months':[1,12]}]}       | 'use':{'others':[{'months':[0,12]}]}        | /use/others/0/months | write months as whole numbers from 1 to 12
         'use':{'others':[{'months':[1]}]}          | 'use':{'others':[{'months':[13]}]}          | /use/others/0/months | write months as whole numbers from 1 to 12
@@ -39,22 +39,22 @@ class PlanErrorsTest {
         'use':{'hotWater':{'storage':{'roomTemp':'50 degF'}}} | 'use':{'hotWater':{'storage':{'roomTemp':['50 degF','51 degF']}}} | /use/hotWater/storage/roomTemp | write one temperature, or twelve, January first
         'availableSizes':{'steel':['1/2']}         | 'availableSizes':{'steel':[]}               | /availableSizes/steel | an empty list leaves no size to choose
         'availableSizes':{'steel':['1/2']}         | 'availableSizes':{'iron':['1/2']}           | /availableSizes/iron | "iron" is not among the choices: write one of steel, copper
-        'regulators':[{'id':'R','outlet':'1 psi'}] | 'regulators':[{'id':'R','outlet':'0 psi'}]  | /regulators/0/outlet | "0 psi" is no pressure to work with: write an outlet pressure above zero
-        'regulators':[{'id':'R','allowedDrop':'1 psi'}] | 'regulators':[{'id':'R','allowedDrop':'0 psi'}] | /regulators/0/allowedDrop | "0 psi" is no pressure to work with: write an allowed drop above zero
+        'regulators':[{'id':'R','outlet':'1 psi'}] | 'regulators':[{'id':'R','outlet':'0 psi'}]  | /regulators/0/outlet | "0 psi" is not a pressure to work with: write an outlet pressure above zero
+        'regulators':[{'id':'R','allowedDrop':'1 psi'}] | 'regulators':[{'id':'R','allowedDrop':'0 psi'}] | /regulators/0/allowedDrop | "0 psi" is not a pressure to work with: write an allowed drop above zero
         'regulators':[{'id':'R','outlet':'2 psi','allowedDrop':'1.9 psi'}] | 'regulators':[{'id':'R','outlet':'2 psi','allowedDrop':'2 psi'}] | /regulators/0/allowedDrop | "2 psi" uses up the whole outlet pressure "2 psi": write a drop smaller than the outlet
         'prices':{'steel 1/2':3}                   | 'prices':{'brass 1/2':3}                    | /prices/brass 1~12 | "brass 1/2" names no material and size: write, for example, "steel 1/2"
-        'prices':{'copper 1/2 nominal':3}          | 'prices':{'steel 5/8':3}                    | /prices/steel 5~18 | "5/8" is no size of steel
+        'prices':{'copper 1/2 nominal':3}          | 'prices':{'steel 5/8':3}                    | /prices/steel 5~18 | "5/8" is not a size of steel
         'sections':[{'id':'A','legs':['north 2 ft','north 1 ft']}] | 'sections':[{'id':'A','legs':['north 2 ft','south 1 ft']}] | /sections/0/legs/1 | "south 1 ft" turns straight back on "north 2 ft": write the way the pipe really goes
         'sections':[{'id':'A','legs':['east 2 ft','3 ft','west 1 ft']}] | 'sections':[{'id':'A','legs':['east 2 ft','3 ft','west 1 ft','east 1 ft']}] | /sections/0/legs/3 | "east 1 ft" turns straight back on "west 1 ft"
         'sections':[{'id':'A','legs':['12 ft']}]   | 'sections':[{'id':'A','legs':['left 12 ft']}] | /sections/0/legs/0 | "left 12 ft" starts with no direction of a leg
-        'sections':[{'id':'A','chosenSize':'1/2'}] | 'sections':[{'id':'A','chosenSize':'half'}] | /sections/0/chosenSize | "half" is no size of any material: enter the material, then a size such as 1/2, 3/4
-        'sections':[{'id':'A','name':'x'}]         | 'sections':[{'id':' ','name':'x'}]          | /sections/0/id | " " is no name: write a short text, such as "A"
-        'sections':[{'id':'A'}]                    | 'sections':[{'id':7}]                       | /sections/0/id | 7 is no name: write a short text
-        'tank':{'count':2}                         | 'tank':{'count':-1}                         | /tank/count | -1 is no number a house can have here: write a number from 0 up
-        'use':{'pricePerGal':0}                    | 'use':{'pricePerGal':1e13}                  | /use/pricePerGal | is no number a house can have here
+        'sections':[{'id':'A','chosenSize':'1/2'}] | 'sections':[{'id':'A','chosenSize':'half'}] | /sections/0/chosenSize | "half" is not a size of any material: enter the material, then a size such as 1/2, 3/4
+        'sections':[{'id':'A','name':'x'}]         | 'sections':[{'id':' ','name':'x'}]          | /sections/0/id | " " is not a name: write a short text, such as "A"
+        'sections':[{'id':'A'}]                    | 'sections':[{'id':7}]                       | /sections/0/id | 7 is not a name: write a short text
+        'tank':{'count':2}                         | 'tank':{'count':-1}                         | /tank/count | -1 is not a number a house can have here: write a number from 0 up
+        'use':{'pricePerGal':0}                    | 'use':{'pricePerGal':1e13}                  | /use/pricePerGal | is not a number a house can have here
         'use':{'pricePerGal':2.5}                  | 'use':{'pricePerGal':'2.5'}                 | /use/pricePerGal | "2.5" stands where a bare number is needed: write a number without quotes and unit
-        'sections':[{'id':'A','fittings':{'tee-branch':10000}}] | 'sections':[{'id':'A','fittings':{'tee-branch':10001}}] | /sections/0/fittings/tee-branch | 10001 is no count: write a whole number from 0 to 10,000
-        'sections':[{'id':'A','fittings':{'tee-branch':2}}] | 'sections':[{'id':'A','fittings':{'tee-branch':1.5}}] | /sections/0/fittings/tee-branch | 1.5 is no count
+        'sections':[{'id':'A','fittings':{'tee-branch':10000}}] | 'sections':[{'id':'A','fittings':{'tee-branch':10001}}] | /sections/0/fittings/tee-branch | 10001 is not a count: write a whole number from 0 to 10,000
+        'sections':[{'id':'A','fittings':{'tee-branch':2}}] | 'sections':[{'id':'A','fittings':{'tee-branch':1.5}}] | /sections/0/fittings/tee-branch | 1.5 is not a count
         'sections':[{'id':'A','fittings':{}}]      | 'sections':[{'id':'A','fittings':3}]        | /sections/0/fittings | 3 stands where an object is needed: write { "name": value }
         'code':{}                                  | 'code':3                                    | /code | 3 stands where an object is needed: write { ... } with its entries
         'tank':{'gauge':'100 %'}            | 'tank':{'gauge':'101 %'}             | /tank/gauge | "101 %" is more than a full tank: write 0 to 100 %
@@ -74,22 +74,22 @@ class PlanErrorsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-        'sections':[{'id':'A','from':'Z'}]                          | /sections/0/from | "Z" is no name of a section or a regulator: write one of A
-        'regulators':[{'id':'R','fedBy':'Z'}]                       | /regulators/0/fedBy | "Z" is no name of a section, or tank,: there is none in the plan yet
-        'appliances':[{'id':'a','fedBy':'tank'}]                    | /appliances/0/fedBy | "tank" is no name of a section: there is none in the plan yet
+        'sections':[{'id':'A','from':'Z'}]                          | /sections/0/from | "Z" is not a name of a section or a regulator: write one of A
+        'regulators':[{'id':'R','fedBy':'Z'}]                       | /regulators/0/fedBy | "Z" is not a name of a section, or tank,: there is none in the plan yet
+        'appliances':[{'id':'a','fedBy':'tank'}]                    | /appliances/0/fedBy | "tank" is not a name of a section: there is none in the plan yet
         'regulators':[{'id':'R','fedBy':'A'}],'sections':[{'id':'A'},{'id':'B','from':'A'}] | /regulators/0/fedBy | section "A" feeds other sections: give "R" a section of its own that leaves it
         'appliances':[{'id':'a','fedBy':'A'},{'id':'b','fedBy':'A'}],'sections':[{'id':'A'}] | /appliances/1/fedBy | section "A" already ends at "a": give "b" a section of its own
         'sections':[{'id':'A'}],'rooms':[{'id':'A'}]                | /rooms/0/id | "A" is already the name of /sections/0: write another
         'regulators':[{'id':'x'}],'appliances':[{'id':'x'}]         | /appliances/0/id | "x" is already the name of /regulators/0: write another
         'appliances':[{'id':'hot-water'}]                           | /appliances/0/id | "hot-water" is kept for the program's own use: write another name
-        'appliances':[{'id':'a','room':'attic'}],'rooms':[{'id':'hall'}] | /appliances/0/room | "attic" is no name of a room: write one of hall
-        'sections':[{'id':'A','table':'T'}],'tubingTables':[{'name':'U'}] | /sections/0/table | "T" is no name of a tubing table: write one of U
+        'appliances':[{'id':'a','room':'attic'}],'rooms':[{'id':'hall'}] | /appliances/0/room | "attic" is not a name of a room: write one of hall
+        'sections':[{'id':'A','table':'T'}],'tubingTables':[{'name':'U'}] | /sections/0/table | "T" is not a name of a tubing table: write one of U
         'tubingTables':[{'name':'U'},{'name':'U'}]                  | /tubingTables/1/name | another table is named "U": write a name that differs
-        'readings':[{'at':'Z'}]                                     | /readings/0/at | "Z" is no name of any id of the plan: write one of
-        'answers':[{'at':'Z'}]                                      | /answers/0/at | "Z" is no name of any id of the plan: write one of
-        'use':{'heating':[{'appliance':'Z'}]}                       | /use/heating/0/appliance | "Z" is no name of an appliance: there is none in the plan yet
-        'use':{'hotWater':{'onDemand':{'appliance':'Z'}}}           | /use/hotWater/onDemand/appliance | "Z" is no name of an appliance
-        'use':{'occasions':[{'firing':['a','Z']}]},'appliances':[{'id':'a'}] | /use/occasions/0/firing/1 | "Z" is no name of an appliance: write one of a
+        'readings':[{'at':'Z'}]                                     | /readings/0/at | "Z" is not a name of any id of the plan: write one of
+        'answers':[{'at':'Z'}]                                      | /answers/0/at | "Z" is not a name of any id of the plan: write one of
+        'use':{'heating':[{'appliance':'Z'}]}                       | /use/heating/0/appliance | "Z" is not a name of an appliance: there is none in the plan yet
+        'use':{'hotWater':{'onDemand':{'appliance':'Z'}}}           | /use/hotWater/onDemand/appliance | "Z" is not a name of an appliance
+        'use':{'occasions':[{'firing':['a','Z']}]},'appliances':[{'id':'a'}] | /use/occasions/0/firing/1 | "Z" is not a name of an appliance: write one of a
         'regulators':[{'id':'R','fedBy':'A'}],'sections':[{'id':'A','from':'R'}] | /sections/0/from | the pipe comes back to itself here: write what really feeds this section
         'sections':[{'id':'A','from':'C'},{'id':'B','from':'A'},{'id':'C','from':'B'},{'id':'D','from':'C'}] | /sections/0/from | the pipe comes back to itself here
         """)

@@ -65,7 +65,7 @@ class PlanReaderTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-        "sections":[{"id":"A","from":"Z"}]                                                 | /sections/0/from | no name of a section or a regulator
+        "sections":[{"id":"A","from":"Z"}]                                                 | /sections/0/from | not a name of a section or a regulator
         "sections":[{"id":"A"},{"id":"A"}]                                                 | /sections/1/id   | already the name
         "sections":[{"id":"tank"}]                                                         | /sections/0/id   | kept for the program
         "sections":[{"id":"A","from":"B"},{"id":"B","from":"A"}]                           | /sections/0/from | comes back to itself
@@ -81,7 +81,7 @@ class PlanReaderTest {
         "appliances":[{"id":"a","input":199000}]                                           | /appliances/0/input | Btu/h, kBtu/h, kW, MJ/h
         "appliances":[{"id":"a","input":"3,7 kW"}]                                         | /appliances/0/input | write 3.7
         "appliances":[{"id":"a","input":"199 MBtu/h"}]                                     | /appliances/0/input | thousand Btu/h by some and as million
-        "appliances":[{"id":"a","fedBy":"R"}]                                              | /appliances/0/fedBy | no name of a section
+        "appliances":[{"id":"a","fedBy":"R"}]                                              | /appliances/0/fedBy | not a name of a section
         "appliances":[{"id":"a","gas":"butane"}]                                           | /appliances/0/gas | propane, converted, natural
         "regulators":[{"id":"R","outlet":"1 psi","allowedDrop":"1 psi"}]                   | /regulators/0/allowedDrop | smaller than the outlet
         "regulators":[{"id":"R","underEaves":"yes"}]                                       | /regulators/0/underEaves | true or false

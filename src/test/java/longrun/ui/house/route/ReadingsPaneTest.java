@@ -129,6 +129,6 @@ class ReadingsPaneTest extends OpenRoutes {
         desk.session().set("/regulators/1/capacityAtInlet", "5 psi");
         assertThat(regulatorWords(1)).contains("the rating applies");
         desk.session().set("/regulators/1/capacityAtInlet", "10 psi");
-        assertThat(regulatorWords(1)).contains("the rating does not hold");
+        assertThat(regulatorWords(1)).contains("the rating does not apply");
     }
 }
