@@ -105,7 +105,10 @@ public final class OwnTable {
             } else if (material == Material.CSST) {
                 double ehd = PlainNumber.parse(size);
                 if (!(ehd > before)) {
-                    fault(line, c + 2, "'" + size + "' is not an EHD above the one before, write EHD numbers that rise");
+                    fault(
+                            line,
+                            c + 2,
+                            "'" + size + "' is not an EHD above the one before, write EHD numbers that rise");
                 } else {
                     before = ehd;
                 }

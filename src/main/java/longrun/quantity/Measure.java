@@ -178,7 +178,8 @@ public final class Measure<Q extends Quantity> {
         }
         Matcher shape = SHAPE.matcher(text);
         if (!shape.matches() || shape.group(2).isBlank()) {
-            throw new NotAQuantity("\"" + NumberText.shortened(text) + "\" is not " + withArticle() + ": write " + example());
+            throw new NotAQuantity(
+                    "\"" + NumberText.shortened(text) + "\" is not " + withArticle() + ": write " + example());
         }
         Unit unit = unit(shape.group(3), shape.group(2).strip());
         double number = NumberText.read(shape.group(2));

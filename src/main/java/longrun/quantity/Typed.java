@@ -226,7 +226,8 @@ public final class Typed {
     }
 
     private static NotAQuantity noDate(String typed) {
-        return new NotAQuantity("\"" + shortened(typed) + "\" is not a date of four-digit year, month and day: " + WANTED);
+        return new NotAQuantity(
+                "\"" + shortened(typed) + "\" is not a date of four-digit year, month and day: " + WANTED);
     }
 
     private static String name(Month month) {

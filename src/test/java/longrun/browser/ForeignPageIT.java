@@ -71,6 +71,6 @@ class ForeignPageIT extends BrowserTest {
         Page rebound = page.context().newPage();
         var answer = rebound.navigate(address("/houses").replace("127.0.0.1", "rebound.localhost"));
         assertThat(answer.status()).isEqualTo(421);
-        assertThat(rebound.content()).contains("Longrun answers to localhost");
+        assertThat(rebound.content()).contains("Longrun answers only to localhost");
     }
 }

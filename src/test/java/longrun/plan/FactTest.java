@@ -139,8 +139,10 @@ class FactTest {
                 .plan();
         ApplianceNames names = ApplianceNames.of(plan);
         assertThat(plan.appliances()).extracting(names::isAlike).containsExactly(true, true, false);
-        assertThat(ApplianceNames.Identity.of(plan.appliances().get(2)).isNamed()).isTrue();
-        assertThat(ApplianceNames.Identity.of(plan.appliances().get(0)).isNamed()).isFalse();
+        assertThat(ApplianceNames.Identity.of(plan.appliances().get(2)).isNamed())
+                .isTrue();
+        assertThat(ApplianceNames.Identity.of(plan.appliances().get(0)).isNamed())
+                .isFalse();
     }
 
     @ParameterizedTest

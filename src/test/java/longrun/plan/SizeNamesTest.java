@@ -68,7 +68,8 @@ class SizeNamesTest {
         assertThatThrownBy(() -> SizeNames.read(Material.STEEL, forty + "9", List.of()))
                 .hasMessageContaining("\"" + forty + "...\" is not a size");
         assertThatThrownBy(() -> NominalSize.read(forty)).hasMessageContaining("\"" + forty + "\" is not a size");
-        assertThatThrownBy(() -> NominalSize.read(forty + "9")).hasMessageContaining("\"" + forty + "...\" is not a size");
+        assertThatThrownBy(() -> NominalSize.read(forty + "9"))
+                .hasMessageContaining("\"" + forty + "...\" is not a size");
     }
 
     @Test

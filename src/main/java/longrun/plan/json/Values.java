@@ -239,8 +239,8 @@ final class Values {
             return new FittingAllowance.Counted();
         }
         if (!t.contains("%")) {
-            throw new NotAQuantity("\"" + shortened(s) + "\" is not a fitting allowance: write none, counted, or a share"
-                    + " such as 20 %");
+            throw new NotAQuantity("\"" + shortened(s)
+                    + "\" is not a fitting allowance: write none, counted, or a share" + " such as 20 %");
         }
         return new FittingAllowance.Share(Measure.RATIO.read(t));
     }

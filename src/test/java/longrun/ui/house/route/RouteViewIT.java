@@ -189,7 +189,8 @@ class RouteViewIT extends BrowserTest {
         page.locator("text=Add a maker\u2019s table").click();
         page.locator("#e-tubingTables-0-file").setInputFiles(csv(good.replace("80", "8o")));
         assertThat(page.locator(".tubing .errors li"))
-                .hasText("hill:3:3: '8o' is not a positive number, write a capacity" + " in thousand Btu/h, such as 49");
+                .hasText(
+                        "hill:3:3: '8o' is not a positive number, write a capacity" + " in thousand Btu/h, such as 49");
         assertThat(page.locator("#e-tubingTables-0-name")).hasValue("hill");
         assertThat(page.locator("#e-tubingTables-0-csv")).hasValue(Pattern.compile("8o"));
         // gone to another place and back, a file is still heard
