@@ -322,6 +322,8 @@ class HotWaterYearTest {
         HotWaterStudy study = HotWaterStudy.of(hard()).orElseThrow();
         assertThat(study.maxFlowGpm().get(0)).isCloseTo(180_000 * 0.93 / (WaterHeat.k(85.5) * 69), within(1e-9));
         assertThat(study.maxFixtureGpm().get(0)).isCloseTo(180_000 * 0.93 / (WaterHeat.k(78) * 54), within(1e-9));
+        assertThat(study.maxFlowGpm().how()).contains("set point - cold");
+        assertThat(study.maxFixtureGpm().how()).contains("use - cold");
     }
 
     /** At 5,000 ft the lower of two readings leaves 80 % of the input (NFPA 54 11.1.2). */

@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.hummeling.if97.IF97;
+import java.util.Arrays;
 import java.util.List;
 import longrun.Samples;
 import longrun.checked.Ran;
 import longrun.checked.SecondWay;
 import longrun.origin.Months;
+import longrun.plan.Plan;
 import longrun.quantity.Elevation;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.AfterAll;
@@ -139,5 +141,67 @@ class WaterTest {
         Months cold = ColdWater.of(Samples.plan(plan));
         assertThat(cold.get(1)).isGreaterThan(cold.get(7) + 10);
         assertThat(cold.how()).contains("south");
+    }
+
+    private static final String CLIMATE = "\"monthlyMeanTemp\":[\"19 degF\",\"21.9 degF\",\"31.1 degF\",\"46"
+            + " degF\",\"56.8 degF\",\"66.7 degF\",\"70 degF\",\"67.6 degF\",\"59.2 degF\",\"47.7 degF\",\"37"
+            + " degF\",\"29.3 degF\"]";
+
+    private static Plan site(String entries) {
+        return Samples.plan("{\"format\":\"longrun-plan/1\",\"site\":{" + entries + "}}");
+    }
+
+    /** Burch and Christensen 2007: R and the swing of 70 less 19 degF about the day-weighted mean. */
+    @Test
+    void mainsWithoutATemperatureFollowTheFormula() {
+        Months mains = ColdWater.of(site(CLIMATE + ",\"coldWater\":{\"source\":\"mains\"}"));
+        double mean =
+                ColdWater.yearMean(List.of(19.0, 21.9, 31.1, 46.0, 56.8, 66.7, 70.0, 67.6, 59.2, 47.7, 37.0, 29.3));
+        assertThat(mains.values()).isEqualTo(ColdWater.mainsMonths(mean, 51, false));
+        assertThat(mains.how()).contains("Burch and Christensen 2007").doesNotContain("south");
+        assertThat(mains.from()).hasSize(2);
+        assertThat(mains.from().get(1).number()).isEqualTo(51);
+    }
+
+    @Test
+    void twelveTemperaturesAreOfTheTwelveMonths() {
+        StringBuilder twelve = new StringBuilder();
+        for (int m = 0; m < 12; m++) {
+            twelve.append(m == 0 ? "" : ",").append("\"").append(40 + m).append(" degF\"");
+        }
+        Months cold = ColdWater.of(site("\"coldWater\":{\"temp\":[" + twelve + "]}"));
+        assertThat(cold.values()).hasSize(12).startsWith(40.0, 41.0).endsWith(51.0);
+        assertThat(cold.how()).isEqualTo("entered");
+    }
+
+    @Test
+    void theMainsFormulaStandsInWhereNeitherSourceNorTemperatureIsEntered() {
+        assertThat(ColdWater.mainsAssumed(site(CLIMATE))).isTrue();
+        assertThat(ColdWater.mainsAssumed(Samples.plan("{\"format\":\"longrun-plan/1\"}")))
+                .isTrue();
+        assertThat(ColdWater.mainsAssumed(site("\"coldWater\":{}"))).isTrue();
+        assertThat(ColdWater.mainsAssumed(site("\"coldWater\":{\"source\":\"mains\"}")))
+                .isFalse();
+        assertThat(ColdWater.mainsAssumed(site("\"coldWater\":{\"temp\":\"51 degF\"}")))
+                .isFalse();
+    }
+
+    /** South of the equator the warmest month falls between October and March. */
+    @ParameterizedTest
+    @CsvSource({"0, true", "2, true", "3, false", "6, false", "8, false", "9, true", "11, true"})
+    void theWarmestMonthTellsTheHemisphere(int warmest, boolean south) {
+        Double[] months = new Double[12];
+        Arrays.fill(months, 50.0);
+        months[warmest] = 70.0;
+        assertThat(ColdWater.south(List.of(months))).isEqualTo(south);
+    }
+
+    /** IAPWS-97 in steps of the printed rows, on with the last slope beyond them. */
+    @ParameterizedTest
+    @CsvSource({"30, 504.3", "45, 502.2", "130, 492.95", "150, 490.65", "160, 489.5"})
+    void heatOfWaterIsStraightBetweenAndBeyondTheRows(double degF, double k) {
+        assertThat(WaterHeat.k(degF)).isCloseTo(k, within(1e-9));
+        assertThat(WaterHeat.btu(60, degF - 10, degF + 10)).isCloseTo(k * 20, within(1e-6));
+        assertThat(WaterHeat.gallonsPerHour(k * 20, degF - 10, degF + 10)).isCloseTo(60, within(1e-9));
     }
 }

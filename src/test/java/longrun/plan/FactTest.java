@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import longrun.plan.choice.ApplianceKind;
 import longrun.plan.choice.Arrangement;
+import longrun.plan.choice.CodeProfile;
 import longrun.plan.choice.Direction;
 import longrun.plan.choice.Material;
 import longrun.plan.choice.Named;
@@ -69,6 +70,7 @@ class FactTest {
 
     @Test
     void choicesHaveTheTradesNames() {
+        assertThat(CodeProfile.FUEL_GAS_2018.label()).isEqualTo("fuel gas code, 2018");
         assertThat(Material.CSST.label()).isEqualTo("CSST");
         assertThat(Material.PE_TUBING.label()).isEqualTo("polyethylene tubing");
         assertThat(RegulatorKind.INTEGRAL_TWO_STAGE.label()).isEqualTo("integral two-stage regulator");
@@ -151,6 +153,7 @@ class FactTest {
         "/sections/2/legs/0, sections, 4",
         "/appliances/0/connection/1/size, connection, 5",
         "/site/coldWater/temp, coldWater, 3",
+        "/site/people, site, 2",
         "/site, '', 1",
         "'', '', 0"
     })
@@ -160,6 +163,12 @@ class FactTest {
         assertThat(path.length()).isEqualTo(length);
         assertThat(path.step(length)).isEmpty();
         assertThat(path.findIndex(length)).isEmpty();
+    }
+
+    @Test
+    void theFirstStepIsTheEntryEvenIfItIsANumber() {
+        assertThat(PlanPath.of("/3").entry()).isEqualTo("3");
+        assertThat(PlanPath.of("/3/4").entry()).isEqualTo("3");
     }
 
     @ParameterizedTest

@@ -130,15 +130,12 @@ final class Values {
                 || type.isEnum() && findConstant(type, "none").isPresent();
     }
 
-    /** What a field of this type holds, in a few words with an example. */
+    /** What a field whose value is a text holds, in a few words with an example. */
     static String example(Class<?> type) {
         Measure<?> measure = MEASURES.get(type);
         if (measure != null) {
             return "a " + measure.name() + " with its unit ("
                     + measure.units().stream().map(u -> u.name()).collect(Collectors.joining(", ")) + ")";
-        }
-        if (type.isEnum()) {
-            return "one of " + names(type);
         }
         return switch (type.getSimpleName()) {
             case "Distance" -> "a distance with its unit, such as 14 ft, or > 25 ft when it is only known to be more";
@@ -148,8 +145,6 @@ final class Values {
             case "LocalDate" -> "a date, such as 2026-10-01";
             case "LocalTime" -> "a time of day, such as 19:00";
             case "MonthDay" -> "a month and day, such as 01-31";
-            case "Boolean" -> "true or false";
-            case "Double", "Integer" -> "a number without quotes";
             default -> "a text";
         };
     }

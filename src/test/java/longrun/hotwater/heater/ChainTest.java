@@ -155,4 +155,39 @@ class ChainTest {
         assertThat(WaterHeat.gallonsPerHour(out, 51, 105) / 60).isBetween(6.0, 7.0);
         assertThat(WaterHeat.gallonsPerHour(out, 42, 105) / 60).isBetween(5.8, 7.0);
     }
+
+    /** Cold 50, use 82, set 114 degF: half of 2 gal/min goes through the chain and needs 500 x 64 = 32,000 Btu/h. */
+    @Test
+    void atExactlyFullOrLeastFireTheBurnerKeepsItsSetPoint() {
+        for (OnDemandHeater burner : new OnDemandHeater[] {
+            burner(114, 32_000, 0, 0.5), burner(114, 200_000, 32_000, 0.5), burner(114, 200_000, 0, 1)
+        }) {
+            Chain chain = new Chain(null, burner, NO_VALVE, K);
+            chain.draw(2, 82, 50, 1);
+            assertThat(chain.outletF()).isEqualTo(114);
+            assertThat(chain.scaldOutletF()).isEqualTo(114);
+            assertThat(chain.burnerBtuh()).isEqualTo(32_000);
+            assertThat(chain.fixtureF()).isCloseTo(82, within(1e-9));
+        }
+    }
+
+    @Test
+    void waterAtTheSetPointIsNotFiredAtAll() {
+        Chain chain = new Chain(tank(120), burner(120, 200_000, 15_000, 0.5), NO_VALVE, K);
+        chain.draw(2.5, 105, 50, 0);
+        assertThat(chain.inletF()).isEqualTo(120);
+        assertThat(chain.scaldOutletF()).isEqualTo(120);
+        assertThat(chain.gasBtuh()).isZero();
+    }
+
+    @Test
+    void aFixtureThatWantsItsWaterColdTakesNoneThroughTheBurner() {
+        Chain chain = new Chain(null, burner(120, 200_000, 15_000, 0), NO_VALVE, K);
+        chain.draw(2.5, 50, 50, 1);
+        assertThat(chain.fixtureF()).isEqualTo(50);
+        assertThat(chain.scaldOutletF()).isEqualTo(50);
+        assertThat(chain.gasBtuh()).isZero();
+        chain.draw(0, 105, 50, 1);
+        assertThat(chain.fixtureF()).isEqualTo(50);
+    }
 }

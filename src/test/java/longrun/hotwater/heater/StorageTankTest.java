@@ -65,8 +65,8 @@ class StorageTankTest {
     /** The front through many stirred tanks has spread V / sqrt(N); plug flow is its limit. */
     @Test
     void manyNodesDeliverTheSetPointUntilNearlyTheWholeTankIsDrawn() {
-        StorageTank tank = new StorageTank(heater(80, 0, 0), 1600, C);
-        double spread = 80 / Math.sqrt(1600);
+        StorageTank tank = new StorageTank(heater(80, 0, 0), 400, C);
+        double spread = 80 / Math.sqrt(400);
         for (double drawn = 0; drawn < 80 + 5 * spread; drawn++) {
             double out = tank.outletF(1, 50);
             if (drawn < 80 - 5 * spread - 1) {
@@ -75,7 +75,7 @@ class StorageTankTest {
             tank.draw(1, 50);
         }
         assertThat(tank.outletF(0, 50)).isCloseTo(50, within(1e-3));
-        StorageTank half = new StorageTank(heater(80, 0, 0), 1600, C);
+        StorageTank half = new StorageTank(heater(80, 0, 0), 400, C);
         for (int i = 0; i < 40; i++) {
             half.draw(1, 50);
         }

@@ -89,7 +89,7 @@ class TallyTest {
     void aDrawHasAValueForEachMinuteOverMidnightToo(double start, double minutes, int values) {
         DrawEvent e =
                 events(200_000, 1 / 60.0, new Draw("a", start, minutes, 2, 105)).get(0);
-        assertThat(e.fixtureF()).hasSize(values);
+        assertThat(e.fixtureF()).hasSize(values).allSatisfy(t -> assertThat(t).isCloseTo(105, within(1e-6)));
         assertThat(e.inputBtuh()).hasSize(values);
         assertThat(e.gasBtu()).isCloseTo(55_000 / 0.9 * minutes / 60, within(1e-6));
         assertThat(e.minutesComfortable()).isCloseTo(minutes, within(1e-9));
@@ -143,6 +143,22 @@ class TallyTest {
         rest.end(still);
         assertThat(rest.lossBtu()).isPositive();
         assertThat(rest.roomBtu()).isZero();
+    }
+
+    /** Pump and element both draw current: 5,000 Btu/h over a COP of 2.5 and 4.5 kW, an hour of each. */
+    @Test
+    void theCurrentOfADayIsThatOfPumpAndElement() {
+        StorageTank tank = new StorageTank(
+                new StorageHeater(90, 140, 5000, 2.5, 15_354, 0, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY),
+                9,
+                K / 60);
+        tank.fill(60);
+        DayTally tally = new DayTally(K, 102);
+        tally.begin(tank, 50);
+        tank.heat(60, 67.5);
+        tally.end(tank);
+        assertThat(tally.pumpBtu()).isCloseTo(5000, within(1e-9));
+        assertThat(tally.electricBtu()).isCloseTo(2000 + 15_354, within(1e-6));
     }
 
     @Test

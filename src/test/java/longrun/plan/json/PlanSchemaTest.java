@@ -13,16 +13,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The schema of the format, entries set in a plan, and where a document has what a plan holds. */
 class PlanSchemaTest {
 
-    private static final ObjectNode SCHEMA = PlanSchema.write();
+    private final ObjectNode schema = PlanSchema.write();
 
     @Test
     void theSchemaIsAnObjectThatRequiresTheFormatAlone() {
-        assertThat(SCHEMA.at("/$schema").asText()).isEqualTo("https://json-schema.org/draft/2020-12/schema");
-        assertThat(SCHEMA.at("/title").asText()).endsWith("longrun-plan/1");
-        assertThat(SCHEMA.at("/description").asText()).contains("a number and a unit");
-        assertThat(SCHEMA.at("/type").asText()).isEqualTo("object");
-        assertThat(SCHEMA.at("/required").toString()).isEqualTo("[\"format\"]");
-        assertThat(SCHEMA.at("/properties/format/const").asText()).isEqualTo("longrun-plan/1");
+        assertThat(schema.at("/$schema").asText()).isEqualTo("https://json-schema.org/draft/2020-12/schema");
+        assertThat(schema.at("/title").asText()).endsWith("longrun-plan/1");
+        assertThat(schema.at("/description").asText()).contains("a number and a unit");
+        assertThat(schema.at("/type").asText()).isEqualTo("object");
+        assertThat(schema.at("/required").toString()).isEqualTo("[\"format\"]");
+        assertThat(schema.at("/properties/format/const").asText()).isEqualTo("longrun-plan/1");
     }
 
     @ParameterizedTest
@@ -47,12 +47,12 @@ class PlanSchemaTest {
         /$defs/Tank/properties/gauge/anyOf/0/description | "a share such as 62 %, or a cylinder's weight of propane such as 40 lb"
         """)
     void eachEntryIsDescribedByItsKind(String pointer, String json) throws Exception {
-        assertThat(SCHEMA.at(pointer)).isEqualTo(PlanReader.tree(json));
+        assertThat(schema.at(pointer)).isEqualTo(PlanReader.tree(json));
     }
 
     @Test
     void sizesThatCanBeHadAreListsByMaterial() {
-        JsonNode sizes = SCHEMA.at("/properties/availableSizes/anyOf/0");
+        JsonNode sizes = schema.at("/properties/availableSizes/anyOf/0");
         assertThat(sizes.at("/properties").fieldNames()).toIterable().contains("steel", "pe-pipe");
         assertThat(sizes.at("/properties/steel/anyOf/0/type").asText()).isEqualTo("array");
         assertThat(sizes.at("/additionalProperties").asBoolean(true)).isFalse();
@@ -60,7 +60,7 @@ class PlanSchemaTest {
 
     @Test
     void aQuantityIsDescribedWithItsUnits() {
-        assertThat(SCHEMA.at("/$defs/Regulator/properties/outlet/anyOf/0/description")
+        assertThat(schema.at("/$defs/Regulator/properties/outlet/anyOf/0/description")
                         .asText())
                 .startsWith("a pressure with its unit (")
                 .contains("psi");
@@ -117,6 +117,20 @@ class PlanSchemaTest {
         Reading reading = PlanReader.read("{\"format\":\"longrun-plan/1\"," + plan.replace('\'', '"') + "}");
         assertThat(reading.errors()).isEmpty();
         assertThat(reading.written().pointer(inFull)).isEqualTo(written);
+    }
+
+    /** Items that can't be read keep their place in the document's list. */
+    @Test
+    void aPointerCountsTheItemsThatCannotBeReadToo() {
+        StringBuilder ten = new StringBuilder("7");
+        for (int n = 0; n < 10; n++) {
+            ten.append(",{\"id\":\"s").append(n).append("\",\"legs\":\"2 ft\"}");
+        }
+        Reading reading = PlanReader.read("{\"format\":\"longrun-plan/1\",\"sections\":[" + ten + "]}");
+        assertThat(reading.errors()).extracting(PlanError::pointer).containsExactly("/sections/0");
+        assertThat(reading.written().pointer("/sections/0/id")).isEqualTo("/sections/1/id");
+        assertThat(reading.written().pointer("/sections/9/id")).isEqualTo("/sections/10/id");
+        assertThat(reading.written().pointer("/sections/0/legs/0")).isEqualTo("/sections/1/legs");
     }
 
     @ParameterizedTest
