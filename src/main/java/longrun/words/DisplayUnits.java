@@ -28,13 +28,20 @@ import longrun.quantity.Volume;
  * @param customary name of the unit in the customary system
  * @param metric name of the unit in the metric system
  * @param pattern how its number is written ({@link DecimalFormat})
+ * @param wholeFrom the figure from which it is written whole: nobody reads tenths beside thousands
  */
-public record DisplayUnits<Q extends Quantity>(Measure<Q> measure, String customary, String metric, String pattern) {
+public record DisplayUnits<Q extends Quantity>(
+        Measure<Q> measure, String customary, String metric, String pattern, double wholeFrom) {
+
+    public DisplayUnits(Measure<Q> measure, String customary, String metric, String pattern) {
+        this(measure, customary, metric, pattern, Double.POSITIVE_INFINITY);
+    }
 
     public static final DisplayUnits<Length> LENGTH = new DisplayUnits<>(Measure.LENGTH, "ft", "m", "#,##0.##");
     public static final DisplayUnits<Length> SHORT_LENGTH = new DisplayUnits<>(Measure.LENGTH, "in", "cm", "#,##0.##");
     public static final DisplayUnits<Elevation> ELEVATION = new DisplayUnits<>(Measure.ELEVATION, "ft", "m", "#,##0");
-    public static final DisplayUnits<HeatRate> HEAT = new DisplayUnits<>(Measure.HEAT_RATE, "Btu/h", "kW", "#,##0.#");
+    public static final DisplayUnits<HeatRate> HEAT =
+            new DisplayUnits<>(Measure.HEAT_RATE, "Btu/h", "kW", "#,##0.#", 1000);
     public static final DisplayUnits<Temperature> TEMPERATURE =
             new DisplayUnits<>(Measure.TEMPERATURE, "degF", "degC", "0.#");
     public static final DisplayUnits<Pressure> APPLIANCE_PRESSURE =
@@ -84,8 +91,9 @@ public record DisplayUnits<Q extends Quantity>(Measure<Q> measure, String custom
                 .filter(u -> u.name().equals(unit(system)))
                 .findFirst()
                 .orElseThrow();
-        String number = new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT))
-                .format(unit.fromCanonical(value.canonical()));
+        double figure = unit.fromCanonical(value.canonical());
+        String digits = figure < wholeFrom ? pattern : "#,##0";
+        String number = new DecimalFormat(digits, DecimalFormatSymbols.getInstance(Locale.ROOT)).format(figure);
         return number + " " + unitWords(system);
     }
 }

@@ -47,8 +47,8 @@ final class DemoWalk {
         boolean elsewhere = step.place() != here;
         Dom.retext(
                 words,
-                step.number() + " of " + DemoStep.TOUR.size() + ". "
-                        + (elsewhere ? "Under " + step.place().title() + ": " : "") + step.words());
+                step.number() + " of " + DemoStep.TOUR.size()
+                        + (elsewhere ? ", on " + step.place().title() : "") + ". " + step.words());
         Optional<DemoStep> then = elsewhere ? Optional.of(step) : step.next();
         Dom.show(next, then.isPresent());
         then.ifPresent(s -> {

@@ -90,7 +90,7 @@ class HousePageTest extends OpenHouse {
         for (DemoStep step : DemoStep.TOUR) {
             assertThat(HouseShown.walk(open(step.place().slug()))).contains(step.words());
         }
-        assertThat(HouseShown.walk(open("fuel"))).startsWith("5 of 6. Under Findings: ");
+        assertThat(HouseShown.walk(open("fuel"))).startsWith("5 of 6, on Findings. ");
         HouseView page = open("house");
         Fired.press(page.getElement(), "Put away");
         assertThat(HouseShown.walk(page)).isEmpty();

@@ -41,7 +41,7 @@ final class ShowerPlay extends SliderPlay {
         minutes = new Slider("play-minutes", "Shower", 1, 120, v -> Math.round(v) + " min", v -> play());
         flow = new Slider(
                 "play-flow",
-                "Flow, all showers",
+                "Flow in all",
                 5,
                 100,
                 v -> DisplayUnits.FLOW.words(desk.units(), Flow.ofGpm(v / TENTHS)),
