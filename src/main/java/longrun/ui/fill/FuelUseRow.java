@@ -41,7 +41,7 @@ final class FuelUseRow {
         this.index = index;
         String letter = FuelUse.letter(index);
         name = entry(FuelUse.Column.NAME, "Line " + letter + ", what burns", "in", hand);
-        name.getElement().setAttribute("placeholder", index == 0 ? "furnace, range, water heater" : "what else?");
+        name.getElement().setAttribute("placeholder", index == 0 ? "furnace" : "what else?");
         input = entry(FuelUse.Column.INPUT, "Line " + letter + ", input from the plate", "in r", hand);
         amount = entry(FuelUse.Column.AMOUNT, "Line " + letter + ", how much", "in r", hand);
         months = entry(FuelUse.Column.MONTHS, "Line " + letter + ", months", "in", hand);

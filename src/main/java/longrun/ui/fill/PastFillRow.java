@@ -41,7 +41,8 @@ final class PastFillRow {
         date.getElement().setAttribute("placeholder", index == 0 ? "Jan 12 2026" : "the next fill");
         gallons.getElement()
                 .setAttribute("data-column", "gallons")
-                .setAttribute("data-at", "PAST " + index + " GALLONS");
+                .setAttribute("data-at", "PAST " + index + " GALLONS")
+                .setAttribute("placeholder", index == 0 ? "gallons" : "");
         remove.addEventListener("click", e -> hand.removedPast(index));
         body.appendChild(
                 Dom.el(
