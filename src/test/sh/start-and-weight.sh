@@ -1,6 +1,6 @@
 #!/bin/sh
-# Prints cold start, and requests and bytes of the first view, beside an empty program of the same framework.
-# Heap a page is told by OpenPagesMeasured.
+# Prints cold start, requests and bytes of the first view, and heap a page, beside an empty program of the same framework.
+# Heap of a house's page is told by OpenPagesMeasured.
 # usage: src/test/sh/start-and-weight.sh    from the top of the project; some minute, with nothing else running
 set -eu
 mvn -B -ntp -q test-compile dependency:build-classpath -Dmdep.outputFile=target/classpath -Dmdep.includeScope=test

@@ -13,29 +13,36 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import longrun.browser.Browsing;
 
 /**
  * Start and weight of the program beside those of an empty one of the same framework: seconds from the command to the
- * first page, requests and bytes of the first view. Run by {@code src/test/sh/start-and-weight.sh}; nothing is
- * asserted, since the machine decides.
+ * first page, requests and bytes of the first view, and the heap that a page holds while it stands open. Run by
+ * {@code src/test/sh/start-and-weight.sh}; nothing is asserted, since the machine decides.
  */
 public final class StartAndWeight {
 
     private static final int STARTS = 3;
+    private static final int PAGES = 20;
+
+    /** Until what is made ready behind the first page is done, which is no page's own. */
+    private static final int BEHIND_SECONDS = 20;
 
     private static final HttpClient HTTP = HttpClient.newHttpClient();
 
     private StartAndWeight() {}
 
     /** What was measured of one program. */
-    private record Measured(double startSeconds, int requests, long bytes) {}
+    private record Measured(double startSeconds, int requests, long bytes, double heapBytes) {}
 
     public static void main(String[] args) throws IOException, InterruptedException {
         Measured empty =
@@ -45,6 +52,7 @@ public final class StartAndWeight {
         line("seconds to the first page", empty.startSeconds(), ours.startSeconds());
         line("requests of the first view", empty.requests(), ours.requests());
         line("KiB of the first view", empty.bytes() / 1024.0, ours.bytes() / 1024.0);
+        line("KiB of heap a first page", empty.heapBytes() / 1024.0, ours.heapBytes() / 1024.0);
     }
 
     private static void line(String what, double empty, double ours) {
@@ -68,7 +76,7 @@ public final class StartAndWeight {
             for (Request each : asked) {
                 bytes += each.sizes().responseBodySize + each.sizes().responseHeadersSize;
             }
-            return new Measured(best, asked.size(), bytes);
+            return new Measured(best, asked.size(), bytes, one.heapAPage(chromium));
         }
     }
 
@@ -120,6 +128,34 @@ public final class StartAndWeight {
             running.await();
             running.seconds = (System.nanoTime() - began) / 1e9;
             return running;
+        }
+
+        /** What a page holds of the heap while it stands open in a browser of its own, the mean of some. */
+        double heapAPage(Browser browser) throws IOException, InterruptedException {
+            view(browser, address(), new ArrayList<>());
+            TimeUnit.SECONDS.sleep(BEHIND_SECONDS);
+            long before = live();
+            for (int i = 0; i < PAGES; i++) {
+                view(browser, address(), new ArrayList<>());
+            }
+            return (live() - before) / (double) PAGES;
+        }
+
+        /** Bytes of the heap after a collection. */
+        private long live() throws IOException, InterruptedException {
+            Process counting = new ProcessBuilder(
+                            System.getProperty("java.home") + File.separator + "bin" + File.separator + "jcmd",
+                            String.valueOf(process.pid()),
+                            "GC.class_histogram")
+                    .redirectErrorStream(true)
+                    .start();
+            String said = new String(counting.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            counting.waitFor();
+            Matcher total = Pattern.compile("(?m)^Total +\\d+ +(\\d+)").matcher(said);
+            if (!total.find()) {
+                throw new IOException("the heap is not told:\n" + said);
+            }
+            return Long.parseLong(total.group(1));
         }
 
         String address() {
