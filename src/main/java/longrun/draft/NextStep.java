@@ -63,13 +63,6 @@ public record NextStep(String words, String pointer) {
             return step("Pace out the pipe: enter the first section, from the regulator on.", "/sections");
         }
         i = 0;
-        for (DraftValue a : session.at("/appliances")) {
-            if (a.textOf("fedBy").isBlank()) {
-                return step("Say which section feeds " + called(review, i) + ".", at(i, "fedBy"));
-            }
-            i++;
-        }
-        i = 0;
         for (DraftValue s : session.at("/sections")) {
             String section = "/sections/" + i++;
             for (String entry : List.of("from", "material", "legs")) {
@@ -83,6 +76,13 @@ public record NextStep(String words, String pointer) {
                             section + "/" + entry);
                 }
             }
+        }
+        i = 0;
+        for (DraftValue a : session.at("/appliances")) {
+            if (a.textOf("fedBy").isBlank()) {
+                return step("Enter the section of pipe that feeds " + called(review, i) + ".", at(i, "fedBy"));
+            }
+            i++;
         }
         return Optional.empty();
     }

@@ -12,7 +12,7 @@ public enum PlaceKind {
     ROUTE(
             "route",
             "Pipe route",
-            "From the regulator outward, as you would pace it. Enter for the next section; a list from elsewhere can"
+            "From the regulator outward, as you would pace it. The Enter key begins the next section; a list from elsewhere can"
                     + " be pasted."),
     CONNECTIONS(
             "connections",

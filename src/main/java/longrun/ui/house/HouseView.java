@@ -114,7 +114,10 @@ public final class HouseView extends Frame
         placeHolder.removeAllChildren();
         placeHolder.appendChild(placeShown().element());
         if (here != before) {
-            getElement().executeJs("scrollTo(0, 0)");
+            // on a phone the cautions fill the first screen, and whoever goes on has passed them
+            getElement()
+                    .executeJs("const places = innerWidth < 900 && document.querySelector('.thread-nav');"
+                            + " scrollTo(0, places ? places.getBoundingClientRect().top + scrollY : 0)");
         }
         show(true);
     }

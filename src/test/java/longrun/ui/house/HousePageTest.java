@@ -61,7 +61,7 @@ class HousePageTest extends OpenHouse {
                 .change(d -> DraftTree.put(d.root(), "/appliances/0", tree("{\"id\":\"a\",\"kind\":\"furnace\"}")));
         assertThat(HouseShown.next(page)).isEqualTo("Enter the input of the furnace, from its rating plate.");
         page.session().set("/appliances/0/input", "80000 Btu/h");
-        assertThat(HouseShown.next(page)).isEqualTo("Say which section feeds the furnace.");
+        assertThat(HouseShown.next(page)).isEqualTo("Section Y1: enter its length.");
         assertThat(HouseShown.status(page, PlaceKind.ROUTE)).isNotEqualTo("nothing missing");
         assertThat(HouseShown.status(page, PlaceKind.TANK)).isEqualTo("not entered yet");
     }
@@ -383,7 +383,7 @@ class HousePageTest extends OpenHouse {
         HouseView page = open("route");
         String sizes = Shown.text(page.getElement());
         assertThat(HouseShown.status(page, PlaceKind.ROUTE)).contains("question");
-        assertThat(sizes).contains("No section feeds the Dryer yet.").contains("sections so far");
+        assertThat(sizes).contains("No section feeds the Dryer yet.").contains("sections settled");
     }
 
     @Test

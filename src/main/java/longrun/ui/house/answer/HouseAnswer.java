@@ -181,7 +181,7 @@ public final class HouseAnswer {
         boolean soFar = !unfed.isEmpty() || review.filter(ProvisionalSize::any).isPresent();
         sizes.show(
                 cells.isEmpty() ? Optional.empty() : Optional.of(sized + " of " + cells.size()),
-                cells.isEmpty() ? "" : soFar ? "sections so far" : "sections",
+                cells.isEmpty() ? "" : soFar ? "sections settled" : "sections",
                 now.unsized());
         sizes.note(
                 unfed.isEmpty()

@@ -73,7 +73,10 @@ public final class ConnectionsPlace implements Place {
         Map<String, String> all = all();
         Dom.show(none, desk.session().at("/appliances").isEmpty());
         int without = AssumedRow.listWithout(desk.session()).size();
-        Dom.retext(allAsUsual, "Take the usual parts at all " + without + " appliances, assumed until seen");
+        Dom.retext(
+                allAsUsual,
+                "Take the usual parts at " + (without == 2 ? "both" : "all " + without)
+                        + " appliances, assumed until seen");
         Dom.show(allLine, without > 1);
         if (!List.copyOf(all.keySet()).equals(List.copyOf(shown.keySet()))) {
             tabs.removeAllChildren();

@@ -41,6 +41,10 @@ public final class HotWaterView extends FiguresPlace {
     private final Element onDemand;
     private final List<Element> figures;
     private Arrangement shown = Arrangement.SERIES;
+    private final Element example = Dom.text(
+            "p",
+            "lede",
+            "An example, drawn with both heaters: what your house has is answered below, at Hot water comes from.");
     private boolean picked;
 
     public HotWaterView(HousePage desk) {
@@ -66,6 +70,7 @@ public final class HotWaterView extends FiguresPlace {
                 "Valves, and how they stand",
                 "The two relief valves and valve 7 are never closed. Storage taken out: its breaker off first; before use"
                         + " again drained, or run up to 140 \u00b0F. On-demand taken out: its gas closed first.",
+                example,
                 positions.getElement(),
                 waterSide.element());
         Element evening = PlacePart.of(
@@ -137,6 +142,12 @@ public final class HotWaterView extends FiguresPlace {
                 positions.setValue(a);
             });
         }
+        Dom.show(
+                example,
+                review.flatMap(r -> r.plan().use())
+                        .flatMap(Use::hotWater)
+                        .flatMap(w -> w.arrangement().findValue())
+                        .isEmpty());
         waterSide.show(drawing(review.map(Review::plan)).svg());
         if (study.isEmpty()) {
             return;

@@ -102,7 +102,7 @@ public final class PapersPlace implements Place {
         }
         int wrong = desk.session().errors().size();
         return wrong == 0
-                ? "Made from the house as it stands, and dated today. Each PDF holds the plan as well: on the page of"
+                ? "Made from the house as it stands, and dated today; their questions take in what is not entered yet. Each PDF holds the plan as well: on the page of"
                         + " houses, Open a plan file reads the house back from it."
                 : (wrong == 1 ? "1 entry is" : wrong + " entries are")
                         + " not understood and left out of these papers. Mend that first; Findings says where.";

@@ -193,9 +193,9 @@ public final class RouteRow {
                             ? String.join(", ", line.get().legs()) + ": "
                                     + units.length(Length.ofFeet(sum.getAsDouble())) + " "
                                     + units.lengthUnit().name()
-                            : "As you would pace it: up 4, north 6, east 10; another material stands before it: csst up 4."
-                                    + " North is any wall you choose. Where the pipe branches, choose nothing that it feeds:"
-                                    + " the next sections leave it.");
+                            : "As you would pace it: up 4, north 6, east 10; for another material write it first: csst up 4."
+                                    + " North is any wall you choose. Where the pipe branches, leave Feeds empty: the next"
+                                    + " sections begin there.");
         }
         body.wrong(legs.isWrong() || wrong.getChildCount() > 0);
     }

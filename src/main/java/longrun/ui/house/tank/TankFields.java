@@ -54,7 +54,7 @@ final class TankFields {
         Element capacity = field(new QuantityField<>(
                 desk,
                 at + "/waterCapacity",
-                "Holds, water",
+                "Water capacity",
                 "On the data plate, as water capacity; it is never filled with gas to more than about 80 %.",
                 DisplayUnits.GALLONS,
                 true,
@@ -67,11 +67,14 @@ final class TankFields {
                 capacity,
                 weight,
                 field(AnswerField.of(
-                        desk, at + "/orientation", "It lies", named("horizontal", "lying", "vertical", "upright"))),
+                        desk,
+                        at + "/orientation",
+                        "Lying or upright",
+                        named("horizontal", "lying", "vertical", "upright"))),
                 field(AnswerField.of(
                         desk,
                         at + "/placement",
-                        "It stands",
+                        "Above ground or buried",
                         named("above-ground", "above ground", "underground", "buried"))),
                 depth,
                 field(new NumberField(desk, at + "/count", "How many alike", "One, where nothing is written.")),
@@ -86,7 +89,7 @@ final class TankFields {
                 field(new QuantityField<>(
                         desk,
                         at + "/gauge",
-                        "Gauge",
+                        "Gauge shows",
                         "What it says today, in percent; a cylinder\u2019s, also the pounds left.",
                         DisplayUnits.SHARE,
                         true,
@@ -94,7 +97,7 @@ final class TankFields {
                 field(new DateField(
                         desk,
                         at + "/gaugeDate",
-                        "Read on",
+                        "Gauge read on",
                         "Such as Oct 1 2026, or 2026-10-01; the dates count from it.")),
                 measures());
     }
