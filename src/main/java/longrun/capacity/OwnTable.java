@@ -101,7 +101,7 @@ public final class OwnTable {
             if (size.isEmpty()) {
                 fault(line, c + 2, "no size, write the size of this column");
             } else if (!seen.add(size)) {
-                fault(line, c + 2, "size " + size + " stands twice, write each size once");
+                fault(line, c + 2, "size " + size + " appears twice, write each size once");
             } else if (material == Material.CSST) {
                 double ehd = PlainNumber.parse(size);
                 if (!(ehd > before)) {

@@ -31,7 +31,7 @@ public final class EntryName {
                     throw row.fault("called", entry + " is called nothing");
                 }
                 if (!called.isEmpty() && all.put(entry, called) != null) {
-                    throw row.fault("entry", entry + " stands twice");
+                    throw row.fault("entry", entry + " appears twice");
                 }
             }
         }

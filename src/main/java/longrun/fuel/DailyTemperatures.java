@@ -90,7 +90,7 @@ public record DailyTemperatures(List<Day> days, List<String> errors) {
         try {
             LocalDate date = LocalDate.parse(text);
             if (!seen.add(date)) {
-                errors.add(at + "date: " + text + " stands twice: keep one line a day");
+                errors.add(at + "date: " + text + " appears twice: keep one line a day");
             }
             return Optional.of(date);
         } catch (DateTimeParseException e) {

@@ -98,7 +98,7 @@ public final class DataFile {
         for (int c = 0; c < want; c++) {
             String heading = body.get(0).cells().get(c);
             if (heading.isEmpty() || !seen.add(heading)) {
-                String what = heading.isEmpty() ? "a column has no heading" : heading + " stands twice";
+                String what = heading.isEmpty() ? "a column has no heading" : heading + " appears twice";
                 throw new DataFault(name, body.get(0).number(), c + 1, what);
             }
         }

@@ -6,7 +6,7 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /**
- * What is known of one entry: a value with the text it was typed as, "none" (looked; there is none), or nothing.
+ * What is known of one entry: a value with the text it was typed as, "none" (somebody looked and there is none), or nothing.
  * Unknown is never taken as zero or as a pass.
  *
  * @param <T> the value

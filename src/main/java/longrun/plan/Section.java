@@ -18,7 +18,7 @@ import longrun.quantity.WireGauge;
  *
  * @param from the section or regulator it leaves
  * @param rough whether its length is paced rather than measured
- * @param fittings parts beyond the turns the legs show; known and empty means looked, none
+ * @param fittings parts beyond the turns the legs show; known and empty means that there are none
  * @param capped whether its end is closed for a future appliance
  * @param reserve the load kept for that appliance
  * @param installedSize the size already in place

@@ -39,7 +39,7 @@ public final class RegulatorOrigins {
         int before = piping.stageFeeding(regulator);
         if (before < 0) {
             String how = entered(regulator).fedBy().is("tank")
-                    ? "the tank's own pressure, which goes with the weather; the tank's figures tell it"
+                    ? "the tank's own pressure, which varies with the weather; see the tank's figures"
                     : "what feeds it is not entered";
             return Origin.derived(figure, "not known", how, Confidence.COMPUTED, List.of());
         }

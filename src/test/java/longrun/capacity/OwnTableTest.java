@@ -62,7 +62,7 @@ class OwnTableTest {
                 "length_ft,13,18;10,49,129,200|own sheet:2:4: 4 values, write 3",
                 "length_ft,13,18;20,49,129;10,34,91|own sheet:3:1: the length does not rise, write",
                 "feet,13,18;10,49,129|own sheet:1:1: the first column is 'feet', write for example length_ft,13,18",
-                "length_ft,13,13;10,49,129|own sheet:1:3: size 13 stands twice, write",
+                "length_ft,13,13;10,49,129|own sheet:1:3: size 13 appears twice, write",
                 "length_ft,18,13;10,49,129|own sheet:1:3: '13' is not an EHD above the one before, write",
                 "length_ft,13,;10,49,129|own sheet:1:3: no size, write",
                 "length_ft;10|own sheet:1:2: no sizes, write",

@@ -23,6 +23,7 @@ public final class DraftAppliances {
         names = ApplianceNames.of(all);
     }
 
+    /** The appliances of a draft. */
     public static DraftAppliances of(DraftValue draft) {
         return new DraftAppliances(draft);
     }

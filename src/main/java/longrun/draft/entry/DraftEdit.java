@@ -13,6 +13,7 @@ public final class DraftEdit {
 
     private final ObjectNode root;
 
+    /** @param root the draft, which is changed in place */
     public DraftEdit(ObjectNode root) {
         this.root = root;
     }

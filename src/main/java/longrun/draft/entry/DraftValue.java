@@ -33,6 +33,7 @@ public final class DraftValue implements Iterable<DraftValue> {
         this.node = node;
     }
 
+    /** The value of a JSON node. */
     public static DraftValue of(JsonNode node) {
         return new DraftValue(node);
     }
@@ -90,6 +91,7 @@ public final class DraftValue implements Iterable<DraftValue> {
         return node.isMissingNode() || node.isNull();
     }
 
+    /** Whether it is a list. */
     public boolean isList() {
         return node.isArray();
     }
@@ -99,14 +101,17 @@ public final class DraftValue implements Iterable<DraftValue> {
         return node.isObject();
     }
 
+    /** Whether it is a text. */
     public boolean isText() {
         return node.isTextual();
     }
 
+    /** Whether it is a yes or a no. */
     public boolean isYesOrNo() {
         return node.isBoolean();
     }
 
+    /** Whether it is a yes. */
     public boolean isYes() {
         return node.isBoolean() && node.booleanValue();
     }
@@ -116,6 +121,7 @@ public final class DraftValue implements Iterable<DraftValue> {
         return node.size();
     }
 
+    /** Whether it has no items or entries. */
     public boolean isEmpty() {
         return node.isEmpty();
     }

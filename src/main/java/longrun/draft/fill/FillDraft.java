@@ -93,10 +93,12 @@ public final class FillDraft {
                 : plan.at(entry.pointer()).asText("");
     }
 
+    /** The twelve monthly means as stored, January first; blank where nothing is typed. */
     public List<String> months() {
         return ClimateEntries.texts(plan);
     }
 
+    /** The coldest month, January 0; empty while the twelve means cannot all be read. */
     public Optional<Integer> coldestMonth() {
         return ClimateEntries.coldestMonth(plan);
     }
@@ -116,14 +118,17 @@ public final class FillDraft {
         return plan.path(TANK).has("kind");
     }
 
+    /** Whether the tank is underground. */
     public boolean isBuried() {
         return plan.path(TANK).path("placement").asText().equals("underground");
     }
 
+    /** The lines of what burns. */
     public List<FuelUse> lines() {
         return FuelUseEntries.of(plan);
     }
 
+    /** The past fills. */
     public List<PastFillEntries.Past> past() {
         return PastFillEntries.of(plan);
     }
@@ -180,6 +185,7 @@ public final class FillDraft {
         }
     }
 
+    /** A copy with what was typed for a month, January 0. */
     public FillDraft typedMonth(int month, String typed, UnitSystem units) {
         return changed(p -> {
             setStartingValue(p, "CLIMATE", false);
@@ -206,6 +212,7 @@ public final class FillDraft {
         });
     }
 
+    /** A copy with what was typed in a past fill; typing in the line after the last begins a new one. */
     public FillDraft typedPast(int index, PastFillEntries.Column column, String typed, UnitSystem units) {
         return changed(p -> PastFillEntries.type(p, index, column, typed, units));
     }
@@ -215,6 +222,7 @@ public final class FillDraft {
         return changed(p -> PastFillEntries.paste(p, text, units));
     }
 
+    /** A copy in which the use of a line is entered on another basis. */
     public FillDraft with(int line, FuelUse.Basis basis) {
         return changed(p -> {
             if (line >= p.path(FuelUseEntries.APPLIANCES).size()) {
@@ -224,6 +232,7 @@ public final class FillDraft {
         });
     }
 
+    /** A copy with another tank. */
     public FillDraft with(TankChoice tank) {
         return changed(p -> {
             setStartingValue(p, "TANK", false);
@@ -231,6 +240,7 @@ public final class FillDraft {
         });
     }
 
+    /** A copy with the tank underground or above ground. */
     public FillDraft buried(boolean buried) {
         return changed(p -> {
             setStartingValue(p, "PLACEMENT", false);
@@ -238,6 +248,7 @@ public final class FillDraft {
         });
     }
 
+    /** A copy with a published climate. */
     public FillDraft with(StartingClimate climate) {
         return changed(p -> {
             setStartingValue(p, "CLIMATE", false);
@@ -245,10 +256,12 @@ public final class FillDraft {
         });
     }
 
+    /** A copy without a line of what burns. */
     public FillDraft withoutLine(int index) {
         return changed(p -> FuelUseEntries.removeLine(p, index));
     }
 
+    /** A copy without a past fill. */
     public FillDraft withoutPast(int index) {
         return changed(p -> PastFillEntries.remove(p, index));
     }

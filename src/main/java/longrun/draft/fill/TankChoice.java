@@ -30,6 +30,7 @@ public enum TankChoice {
         this.highIn = highIn;
     }
 
+    /** Whether it is a cylinder and not an ASME tank. */
     public boolean isCylinder() {
         return cylinder;
     }

@@ -48,6 +48,7 @@ public final class HookupParts {
         return session.at(at);
     }
 
+    /** The parts in flow order; none where they are not entered. */
     public List<Part> list() {
         return DrawnParts.of(entry());
     }
@@ -158,6 +159,7 @@ public final class HookupParts {
         return true;
     }
 
+    /** Removes a part; with the last one the parts are not known. */
     public void remove(int index) {
         session.change(d -> ((ArrayNode) d.root().at(at)).remove(index));
         if (entry().isEmpty()) {

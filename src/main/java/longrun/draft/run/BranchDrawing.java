@@ -22,6 +22,7 @@ public final class BranchDrawing {
     private final Map<String, Integer> begins = new LinkedHashMap<>();
     private final Map<String, Integer> ends = new LinkedHashMap<>();
 
+    /** @param lines the lines of the run, in order */
     public BranchDrawing(List<Line> lines) {
         this.lines = lines;
         for (int i = 0; i < lines.size(); i++) {

@@ -34,6 +34,7 @@ public enum Pipe {
         return written;
     }
 
+    /** Its name as a heading. */
     public String title() {
         return title;
     }
@@ -43,6 +44,7 @@ public enum Pipe {
         return brief;
     }
 
+    /** The line under its name in the choice of material. */
     public String note() {
         return note;
     }

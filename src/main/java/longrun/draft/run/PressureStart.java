@@ -24,10 +24,12 @@ public enum PressureStart {
         this.note = note;
     }
 
+    /** Its name in the choice. */
     public String title() {
         return title;
     }
 
+    /** The line under its name in the choice. */
     public String note() {
         return note;
     }

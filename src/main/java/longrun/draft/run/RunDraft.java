@@ -41,6 +41,7 @@ public final class RunDraft {
                 .changed(p -> p.put(PIPE, RunMaterials.ofRun(p).written()));
     }
 
+    /** A run without lines: steel, from a regulator on the wall, fittings counted. */
     public static RunDraft empty() {
         ObjectNode p = JsonNodeFactory.instance.objectNode();
         p.put("format", longrun.plan.Plan.FORMAT);
@@ -88,6 +89,7 @@ public final class RunDraft {
         return plan.toString();
     }
 
+    /** Where the pressure starts. */
     public PressureStart start() {
         return PressureStart.of(plan.path("regulators")).orElse(PressureStart.WALL);
     }
@@ -185,6 +187,7 @@ public final class RunDraft {
         });
     }
 
+    /** A copy in which a line leaves another line or regulator. */
     public RunDraft from(int index, String id) {
         return changed(p -> ((ObjectNode) p.withArray(SECTIONS).get(index)).put(FROM, id));
     }
@@ -205,6 +208,7 @@ public final class RunDraft {
         });
     }
 
+    /** A copy with the lines of a pasted list added. */
     public RunDraft plus(List<PastedLine> pasted) {
         RunDraft d = this;
         for (PastedLine each : pasted) {
@@ -223,6 +227,7 @@ public final class RunDraft {
         return d;
     }
 
+    /** A copy with another fitting allowance. */
     public RunDraft with(Allowance allowance) {
         return changed(p -> p.put("fittingAllowance", allowance.written()));
     }

@@ -39,6 +39,7 @@ public final class RunPasteReader {
 
     private final UnitSystem units;
 
+    /** @param units the units of figures that have none */
     public RunPasteReader(UnitSystem units) {
         this.units = units;
     }

@@ -32,6 +32,7 @@ public enum Allowance {
         return written;
     }
 
+    /** Its name in the choice. */
     public String title() {
         return title;
     }

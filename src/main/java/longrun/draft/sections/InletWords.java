@@ -21,6 +21,7 @@ public final class InletWords {
     private final OutletPressure outlet;
     private final UnitSystem units;
 
+    /** @param appliance the index of the appliance */
     public InletWords(Review review, int appliance, UnitSystem units) {
         this.review = review;
         this.appliance = appliance;

@@ -70,10 +70,12 @@ public final class PastedTable {
         return new PastedTable(rows, columns, headed);
     }
 
+    /** Whether the list has no rows. */
     public boolean isEmpty() {
         return rows.isEmpty();
     }
 
+    /** Whether the first row is a heading. */
     public boolean isHeaded() {
         return headed;
     }

@@ -25,14 +25,17 @@ public final class PressureWords {
         return pressure.map(p -> pressure(p, units)).orElse("not known");
     }
 
+    /** A pressure in in. w.c., or in psi from 1.5 psi; in kPa with metric units. */
     public static String pressure(Pressure p, UnitSystem units) {
         return (p.psi() < 1.5 ? DisplayUnits.APPLIANCE_PRESSURE : DisplayUnits.LINE_PRESSURE).words(units, p);
     }
 
+    /** A heat rate with its unit; "not known" where it is empty. */
     public static String heat(Optional<HeatRate> rate, UnitSystem units) {
         return rate.map(r -> units.heat(r) + " " + units.heatUnit().name()).orElse("not known");
     }
 
+    /** The outlet pressure of a regulator with everything firing; zero where nothing is left. */
     public static Optional<Pressure> drooped(RegulatorPressure line) {
         return line.drooped().map(Pressure::orNone);
     }

@@ -21,6 +21,7 @@ public final class RouteAnswer {
         this.section = section;
     }
 
+    /** The answer for a section; empty where the review does not have it. */
     public static Optional<RouteAnswer> of(Optional<Review> review, String id) {
         if (review.isEmpty()) {
             return Optional.empty();
@@ -29,18 +30,22 @@ public final class RouteAnswer {
         return found.isPresent() ? Optional.of(new RouteAnswer(review.get(), found.getAsInt())) : Optional.empty();
     }
 
+    /** The review. */
     public Review review() {
         return review;
     }
 
+    /** The index of the section in the review. */
     public int section() {
         return section;
     }
 
+    /** The size of the section. */
     public SectionSize size() {
         return review.sizing().section(section);
     }
 
+    /** The load of the section; empty where part of it is not known. */
     public Optional<HeatRate> load() {
         return review.piping().load(section).whole();
     }

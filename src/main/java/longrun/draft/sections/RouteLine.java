@@ -29,6 +29,7 @@ public record RouteLine(
         String feeds,
         List<String> branches) {
 
+    /** The pointer of one of its entries. */
     public String pointer(String entry) {
         return "/sections/" + index + "/" + entry;
     }

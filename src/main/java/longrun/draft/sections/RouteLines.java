@@ -99,6 +99,7 @@ public final class RouteLines {
         return commonSetting;
     }
 
+    /** How many lines there are. */
     public int count() {
         return lines.size();
     }
@@ -108,6 +109,7 @@ public final class RouteLines {
         return index >= 0 && index < lines.size() ? Optional.of(lines.get(index)) : Optional.empty();
     }
 
+    /** The first line with an id; empty where there is none. */
     public Optional<RouteLine> find(String id) {
         return lines.stream().filter(l -> l.id().equals(id)).findFirst();
     }

@@ -35,6 +35,7 @@ public final class RoutePasteReader {
     private final DraftValue draft;
     private final UnitSystem units;
 
+    /** @param units the units of lengths that have none */
     public RoutePasteReader(DraftValue draft, UnitSystem units) {
         this.draft = draft;
         this.units = units;
@@ -43,6 +44,7 @@ public final class RoutePasteReader {
     /** The sections understood, and a sentence on the columns. */
     public record Understood(List<PastedSection> lines, String columns) {}
 
+    /** Reads a list. */
     public Understood read(String text) {
         PastedTable headed = PastedTable.of(text, false, HEADS, LEGS + 1);
         if (headed.isEmpty()) {

@@ -25,6 +25,7 @@ public record TableRow(List<String> sizes, List<Optional<String>> ods, List<Cell
     /** The cells of one row; a blank cell of the print is empty. */
     public record Cells(Length run, boolean used, List<Optional<HeatRate>> capacities) {}
 
+    /** The row at an index of a table, with its neighbours. */
     public static TableRow of(CapacityTable table, int row, int column) {
         List<Cells> rows = new ArrayList<>();
         for (int r = Math.max(0, row - 1); r <= Math.min(table.rowCount() - 1, row + 1); r++) {

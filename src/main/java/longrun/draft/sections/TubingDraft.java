@@ -20,10 +20,12 @@ public final class TubingDraft {
 
     private TubingDraft() {}
 
+    /** The pointer of the table at an index. */
     public static String at(int index) {
         return TABLES + "/" + index;
     }
 
+    /** The name of the table at an index; blank where it has none. */
     public static String name(DraftValue draft, int index) {
         return draft.at(at(index) + "/name").text().strip();
     }

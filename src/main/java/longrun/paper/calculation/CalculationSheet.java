@@ -53,7 +53,7 @@ public final class CalculationSheet implements Sheet {
                 "p",
                 "src",
                 "Redo it from the top: each figure stands with what it was made from. A letter in brackets says how, and"
-                        + " is told under its part; a figure without a letter is as it was entered."));
+                        + " is explained under its part; a figure without a letter is as it was entered."));
         CalculationTable table = new CalculationTable();
         for (CalculationPart part : CalculationOrder.of(review)) {
             out.add(Html.heading(part.title(), part.quiet()));

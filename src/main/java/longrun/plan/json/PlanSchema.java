@@ -31,7 +31,7 @@ public final class PlanSchema {
         root.put("title", "Plan of a house's propane piping, " + Plan.FORMAT);
         root.put(
                 "description",
-                "Quantities are texts of a number and a unit. \"none\" means looked and there is none; a missing or null"
+                "Quantities are texts of a number and a unit. \"none\" means that somebody looked and there is none; a missing or null"
                         + " entry is not known.");
         ObjectNode plan = schema.object(Plan.class);
         plan.fields().forEachRemaining(e -> root.set(e.getKey(), e.getValue()));

@@ -36,7 +36,8 @@ final class RecordReader {
         List<PlanError> all = new ArrayList<>(errors);
         all.add(new PlanError(
                 "",
-                "there are " + untold + " more errors, too many to tell at once: mend these, and send the plan again"));
+                "there are " + untold
+                        + " more errors, too many to list at once: correct these, and send the plan again"));
         return all;
     }
 

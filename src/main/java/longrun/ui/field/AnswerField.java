@@ -55,6 +55,7 @@ public final class AnswerField implements Field {
         return new AnswerField(page, pointer, label, all);
     }
 
+    /** Takes an answer that the browser reports. */
     public void chosen(DraftValue value) {
         shown = null; // the browser shows the choice already
         if (value.isNothing()) {

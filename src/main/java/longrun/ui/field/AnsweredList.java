@@ -63,6 +63,7 @@ public final class AnsweredList {
                 .setAttribute("id", Field.id(pointer));
     }
 
+    /** The element that shows it. */
     public Element element() {
         return element;
     }

@@ -73,6 +73,7 @@ public final class BlockList {
         return this;
     }
 
+    /** The element that holds the blocks. */
     public Element blocks() {
         return blocks;
     }

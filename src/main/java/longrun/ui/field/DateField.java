@@ -26,6 +26,7 @@ public final class DateField extends LineField {
         end(which.element());
     }
 
+    /** A date with its year. */
     public DateField(HousePage page, String pointer, String label, String help) {
         this(page, new EntryAddress(pointer, EntryAddress.DATE), label, help);
     }

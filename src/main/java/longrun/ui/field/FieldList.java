@@ -18,6 +18,7 @@ public final class FieldList {
         return field;
     }
 
+    /** Removes every field. */
     public void clear() {
         fields.clear();
     }

@@ -23,6 +23,7 @@ public final class NumberField extends LineField {
         end(Dom.text("span", "unit", each));
     }
 
+    /** A count. */
     public NumberField(HousePage page, String pointer, String label, String help) {
         this(page, pointer, EntryAddress.NUMBER, label, help, "", "4");
     }

@@ -19,6 +19,7 @@ public final class DayChoice {
         Dom.show(element, false);
     }
 
+    /** The element that shows it. */
     public Element element() {
         return element;
     }

@@ -46,6 +46,7 @@ public final class DraftKeeper extends Component {
         }
     }
 
+    /** @param key the name under which the browser keeps the draft */
     public DraftKeeper(String key, Listener page) {
         getElement().setProperty("keep", key);
         getElement()

@@ -69,6 +69,7 @@ public abstract class KeptPage<D> extends Frame implements DraftKeeper.Listener 
         return units;
     }
 
+    /** The actions of the page as a whole. */
     public final PageActions<D> acts() {
         return acts;
     }

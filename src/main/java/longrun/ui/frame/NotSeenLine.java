@@ -17,6 +17,7 @@ public final class NotSeenLine {
         Dom.show(element, false);
     }
 
+    /** The element that shows it. */
     public Element element() {
         return element;
     }

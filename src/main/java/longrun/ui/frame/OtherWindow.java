@@ -15,6 +15,7 @@ public final class OtherWindow {
         Dom.show(notice, false);
     }
 
+    /** The element that shows it. */
     public Element element() {
         return notice;
     }

@@ -24,6 +24,7 @@ public final class Scale<T> extends Component {
 
     /** A value as shown: its name, a smaller line under it, and its picture; empty where it has none. */
     public record Choice(String name, String note, Optional<String> svg) {
+        /** A value without a picture. */
         public static Choice of(String name, String note) {
             return new Choice(name, note, Optional.empty());
         }

@@ -9,6 +9,7 @@ public final class SlotFigure {
     private String shown = "";
     private boolean begun;
 
+    /** The element that shows it. */
     public Element element() {
         return figure;
     }

@@ -41,6 +41,7 @@ public final class TextFile {
                 .addEventData(TOO_LONG);
     }
 
+    /** The input. */
     public Element element() {
         return input;
     }

@@ -23,10 +23,12 @@ public final class WhereFrom {
         ask.addEventListener("click", e -> open(list.hasAttribute("hidden")));
     }
 
+    /** The list of steps. */
     public Element list() {
         return list;
     }
 
+    /** The button that asks for it. */
     public Element ask() {
         return ask;
     }

@@ -24,7 +24,7 @@ final class PasteRows {
         return unclear == 0
                 ? u.columns()
                 : u.columns() + " " + unclear + (unclear == 1 ? " holds" : " hold")
-                        + " an entry that is not understood, to be mended once taken.";
+                        + " an entry that is not understood, to be corrected once taken.";
     }
 
     /** @param firstLine place of the first among the lines, from zero */

@@ -71,7 +71,7 @@ class PlanLimitsTest {
                 .errors();
         assertThat(more).hasSize(4);
         assertThat(more.get(3).pointer()).isEmpty();
-        assertThat(more.get(3).message()).startsWith("there are 2 more errors, too many to tell at once");
+        assertThat(more.get(3).message()).startsWith("there are 2 more errors, too many to list at once");
     }
 
     @ParameterizedTest

@@ -129,7 +129,7 @@ public final class RouteView implements Place {
                 stale,
                 desk.session().leavesOut()
                         ? "An entry is not understood and left out; what depends on it is not known."
-                        : "An entry waits to be mended; sizes and drawing are those before it.");
+                        : "An entry waits to be corrected; sizes and drawing are those before it.");
         Dom.show(stale, !desk.session().isCurrent() && review.isPresent());
     }
 

@@ -117,7 +117,7 @@ final class ReadingBlock {
 
     void judge(Optional<Review> review, Optional<GaugeCheck> check) {
         if (review.isEmpty()) {
-            Dom.retext(verdict, "An entry waits to be mended; the reading is judged when it is.");
+            Dom.retext(verdict, "An entry waits to be corrected; the reading is judged once it is.");
             from.show(List.of());
             return;
         }

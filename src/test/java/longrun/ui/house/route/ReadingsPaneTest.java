@@ -101,7 +101,7 @@ class ReadingsPaneTest extends OpenRoutes {
         desk.session().endStep();
         desk.session().set("/readings/0/pressure", "eleven");
         assertThat(desk.session().error("/readings/0/pressure")).isPresent();
-        assertThat(shown().get(0)).startsWith("An entry waits to be mended");
+        assertThat(shown().get(0)).startsWith("An entry waits to be corrected");
         desk.session().undo();
         assertThat(desk.session().text("/readings/0/pressure")).isEqualTo("11 in w.c.");
     }
