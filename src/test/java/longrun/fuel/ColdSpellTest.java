@@ -7,6 +7,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import longrun.plan.Plan;
 import longrun.tank.Houses;
 import org.junit.jupiter.api.Test;
 
@@ -32,12 +34,31 @@ class ColdSpellTest {
 
     @Test
     void theSpellIsSevenDaysAboutTheColdestAndChangesNoOther() {
-        FuelReport year = FuelYear.of(Houses.orchard());
+        isOfSevenDaysAbout(Houses.orchard(), ORCHARD);
+    }
+
+    /** December as cold as January: the coldest day is the last of the year or the first. */
+    @Test
+    void aSpellAboutTheNewYearIsSevenDaysToo() {
+        List<Double> means = List.of(29.0, 35.0, 42.0, 52.0, 62.0, 70.0, 70.0, 62.0, 52.0, 42.0, 35.0, 29.0);
+        int coldest = new AirYear(means).coldest();
+        assertThat(Math.min(coldest, 365 - coldest)).isLessThan(3);
+        String degF = means.stream().map(t -> "\"" + t + " degF\"").collect(Collectors.joining(", "));
+        isOfSevenDaysAbout(
+                Houses.orchard(
+                        "\"29 degF\", \"32 degF\", \"40 degF\", \"50 degF\", \"59 degF\", \"68 degF\", \"72 degF\", \"70 degF\","
+                                + " \"63 degF\", \"52 degF\", \"42 degF\", \"32 degF\"",
+                        degF),
+                means);
+    }
+
+    private static void isOfSevenDaysAbout(Plan plan, List<Double> means) {
+        FuelReport year = FuelYear.of(plan);
         List<Double> plain = burnt(year.level().orElseThrow());
         List<Double> cold = burnt(year.coldSpell().orElseThrow().level().orElseThrow());
         double perDay = year.coldSpell().orElseThrow().galPerDay().number();
         LocalDate start = year.level().orElseThrow().from();
-        int coldest = new AirYear(ORCHARD).coldest();
+        int coldest = new AirYear(means).coldest();
         int inSpell = 0;
         for (int i = 0; i < 365; i++) {
             int away = Math.abs(start.plusDays(i).getDayOfYear() - 1 - coldest);

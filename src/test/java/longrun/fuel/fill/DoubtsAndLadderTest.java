@@ -87,6 +87,49 @@ class DoubtsAndLadderTest {
                 .doesNotContain("/use/others/1/hoursPerDay");
     }
 
+    /** 65,000 Btu/h for 0.07 h a day are 18 gal a year: of 160 gal a quarter less would last more than ten years. */
+    @Test
+    void whereNoEndIsInSightAFillInTheColdestMonthStandsForTheDays() {
+        String seldom = HOUSE.replace(
+                        "\"heating\": [ { \"appliance\": \"a\", \"designLoad\": \"38000 Btu/h\", \"efficiency\": \"95 %\" } ],",
+                        "")
+                .replace(
+                        "{ \"id\": \"a\", \"kind\": \"furnace\", \"name\": \"furnace\", \"input\": \"60000 Btu/h\" },",
+                        "")
+                .replace(
+                        "{ \"id\": \"b\", \"kind\": \"range\", \"name\": \"range\", \"input\": \"65000 Btu/h\" },",
+                        "{ \"id\": \"b\", \"kind\": \"range\", \"name\": \"range\", \"input\": \"65000 Btu/h\" }")
+                .replace(
+                        "{ \"id\": \"c\", \"kind\": \"fireplace\", \"name\": \"fireplace\", \"input\": \"30000 Btu/h\" }",
+                        "")
+                .replace(
+                        "{ \"appliance\": \"b\", \"volumePerYear\": \"35 gal\" }, { \"appliance\": \"c\", \"hoursPerDay\": 2, \"months\": [11, 12, 1, 2] }",
+                        "{ \"appliance\": \"b\", \"hoursPerDay\": 0.07 }");
+        FillReport fill = study(seldom);
+        FillRanges ranges = fill.ranges().orElseThrow();
+        assertThat(ranges.days().orElseThrow().high()).isInfinite();
+        assertThat(fill.narrowing()).isNotEmpty().allSatisfy(n -> {
+            assertThat(n.saved()).isBetween(0.0, ranges.coldest().width());
+            assertThat(n.then().high()).isFinite();
+        });
+    }
+
+    /** A cylinder on a scale is weighed; one with a dial is gauged, and the gauge may be off. */
+    @Test
+    void onlyAGaugeIsInDoubtAndNoScale() {
+        String cylinder = HOUSE.replace(
+                        "\"kind\": \"asme\", \"waterCapacity\": \"500 gal\"",
+                        "\"kind\": \"cylinder\", \"propaneWeight\": \"420 lb\", \"count\": 2")
+                .replace("\"refillAt\": \"30 %\"", "\"refillAt\": \"100 lb\"");
+        assertThat(study(cylinder).narrowing())
+                .extracting(n -> n.doubt().field())
+                .contains("/tank/gauge");
+        assertThat(study(cylinder.replace("\"62 %\"", "\"260 lb\"")).narrowing())
+                .extracting(n -> n.doubt().field())
+                .isNotEmpty()
+                .doesNotContain("/tank/gauge");
+    }
+
     @Test
     void afterTwoFillsTheWholeYearIsInDoubtByTheirSpread() {
         FillReport fill = study(
