@@ -103,7 +103,7 @@ public final class InletPressureHigh {
                 .remedy("Enter it from the rating plate, the propane line.")
                 .ask(
                         AskWhom.RATING_PLATE,
-                        "What greatest inlet pressure for propane stands on the rating plate of " + called + "?")
+                        "What greatest inlet pressure for propane does the rating plate of " + called + " give?")
                 .atEntry("/appliances/" + a + "/maxInlet");
     }
 }

@@ -193,8 +193,8 @@ public final class InletPressureLow {
                 .remedy("Enter it from the rating plate, the propane line.")
                 .ask(
                         AskWhom.RATING_PLATE,
-                        "What least inlet pressure for propane stands on the rating plate of "
-                                + piping.names().called(appliance) + "?")
+                        "What least inlet pressure for propane does the rating plate of "
+                                + piping.names().called(appliance) + " give?")
                 .atEntry("/appliances/" + a + "/minInlet");
     }
 

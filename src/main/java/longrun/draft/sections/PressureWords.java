@@ -52,7 +52,7 @@ public final class PressureWords {
                         .words(units, d.atLoad().get());
         return switch (d.source()) {
             case ENTERED -> falls + ", by its maker\u2019s figure.";
-            case MEASURED -> falls + ", as the gauge read; that stands in place of the default.";
+            case MEASURED -> falls + ", as measured with a gauge; that replaces the default.";
             case DEFAULT ->
                 falls + ", a default held from memory: enter its maker\u2019s figure, or a gauge reading at it.";
         };

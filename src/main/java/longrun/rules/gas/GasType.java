@@ -42,7 +42,7 @@ public final class GasType implements ApplianceRule {
                 own,
                 hookup.place(),
                 "the gas {who} is made for is not entered",
-                Question.plate("Which gas stands on the rating plate of {who}, and is there a conversion label?"),
+                Question.plate("Which gas does the rating plate of {who} give, and is there a conversion label?"),
                 field);
     }
 }

@@ -93,7 +93,7 @@ public final class ApplianceLinePressure implements Rule {
                         + String.format(Locale.ROOT, "%,.0f", idle) + " in. w.c. with nothing firing); " + plate,
                 "Put a second-stage or line regulator before {who} that brings it down to what the label asks.",
                 Question.plate(
-                        "What greatest inlet pressure for propane stands on the rating plate of {who}, in in. w.c.?"),
+                        "What greatest inlet pressure for propane does the rating plate of {who} give, in in. w.c.?"),
                 place.pointer() + (below ? "/fedBy" : "/maxInlet"));
     }
 }

@@ -75,7 +75,7 @@ class ReadingsPaneTest extends OpenRoutes {
                         + " read, no more by the default.");
         assertThat(pressures().get(1)).isNotEqualTo(before);
         assertThat(regulatorWords(1))
-                .contains("falls by 0.1 in. w.c., as the gauge read; that stands in place of the default");
+                .contains("falls by 0.1 in. w.c., as measured with a gauge; that replaces the default");
     }
 
     @Test
