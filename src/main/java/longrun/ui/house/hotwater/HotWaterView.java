@@ -43,7 +43,7 @@ public final class HotWaterView extends FiguresPlace {
     private Arrangement shown = Arrangement.SERIES;
     private final Element example = Dom.text(
             "p",
-            "lede",
+            "lede s",
             "An example, drawn with both heaters: what your house has is answered below, at Hot water comes from.");
     private boolean picked;
 
