@@ -68,10 +68,13 @@ public record NextStep(String words, String pointer) {
             for (String entry : List.of("from", "material", "legs")) {
                 if (isMissing(s.get(entry))) {
                     return step(
-                            "Section " + s.textOf("id") + ": enter "
+                            "Enter "
                                     + (entry.equals("from")
-                                            ? "what it leaves"
-                                            : entry.equals("legs") ? "its length" : "its material")
+                                            ? "what section " + s.textOf("id") + " leaves"
+                                            : (entry.equals("legs")
+                                                            ? "the length of section "
+                                                            : "the material of section ")
+                                                    + s.textOf("id"))
                                     + ".",
                             section + "/" + entry);
                 }

@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import longrun.origin.Origin;
 import longrun.paper.page.Html;
-import longrun.words.TypedList;
+import longrun.words.OriginWords;
 import org.jsoup.nodes.Element;
 
 /**
@@ -37,7 +37,7 @@ final class CalculationTable {
             Origin o = line.origin();
             rows.add(List.of(
                     line.at(),
-                    o.figure(),
+                    OriginWords.plain(o.figure()),
                     o.inputs().stream().map(i -> input(i, letters, told)).collect(Collectors.joining("; ")),
                     how(o, letters, told),
                     figure(line)));
@@ -76,7 +76,7 @@ final class CalculationTable {
         if (line.isByMonth()) {
             return "by month, below";
         }
-        return line.values().isEmpty() ? TypedList.plain(line.origin().value()) : "by the minute, below";
+        return line.values().isEmpty() ? OriginWords.plain(line.origin().value()) : "by the minute, below";
     }
 
     private static IllegalStateException without(String pointer, Origin origin) {
@@ -120,7 +120,7 @@ final class CalculationTable {
     }
 
     private static String input(Origin input, Map<String, String> letters, Set<String> told) {
-        String said = input.figure() + " " + TypedList.plain(input.value());
+        String said = OriginWords.plain(input.figure()) + " " + OriginWords.plain(input.value());
         if (isEntered(input) || !input.inputs().isEmpty()) {
             return said;
         }
@@ -132,6 +132,7 @@ final class CalculationTable {
     }
 
     private static String told(Origin o) {
-        return o.how() + o.confidence().map(c -> "; held as " + c.written()).orElse("");
+        return OriginWords.plain(o.how())
+                + o.confidence().map(c -> "; held as " + c.written()).orElse("");
     }
 }

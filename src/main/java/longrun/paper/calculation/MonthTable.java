@@ -13,6 +13,7 @@ import longrun.quantity.Show;
 import longrun.review.Review;
 import longrun.tank.TankReport;
 import longrun.words.Names;
+import longrun.words.OriginWords;
 import org.jsoup.nodes.Element;
 
 /** The figures that come by month or by temperature, each list with where it is from over it. */
@@ -53,7 +54,7 @@ final class MonthTable {
                 Origin o = line.origin();
                 String unit = o.value().substring(o.value().lastIndexOf(' ') + 1);
                 columns.put(
-                        Names.capital(o.figure()) + ", " + unit,
+                        Names.capital(OriginWords.plain(o.figure())) + ", " + OriginWords.plain(unit),
                         new Months(o.figure(), line.values(), unit, o.how(), o.confidence(), List.of(), List.of()));
             }
         }
@@ -83,7 +84,7 @@ final class MonthTable {
         columns.forEach((name, m) -> out.add(Html.text(
                 "p",
                 "src",
-                name + ": " + m.how()
+                name + ": " + OriginWords.plain(m.how())
                         + m.confidence().map(c -> "; held as " + c.written()).orElse("") + ".")));
         return out;
     }

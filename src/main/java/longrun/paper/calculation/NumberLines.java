@@ -14,6 +14,7 @@ import longrun.quantity.Show;
 import longrun.review.Review;
 import longrun.review.json.ReviewJson;
 import longrun.review.json.ReviewJson.Numbered;
+import longrun.words.OriginWords;
 
 /**
  * The numbers of a review as lines of a calculation. The numbers of a list are one line; where several figures share where
@@ -72,9 +73,7 @@ final class NumberLines {
                     sharing.getOrDefault(owner(pointer) + n.origin(), Set.of()).size() > 1;
             out.add(new CalculationPart.Line(
                     pointer,
-                    n.arrangement().isEmpty()
-                            ? at.apply(review, pointer)
-                            : n.arrangement().replace('-', ' '),
+                    n.arrangement().isEmpty() ? at.apply(review, pointer) : OriginWords.plain(n.arrangement()),
                     shares ? own(pointer, n) : n.origin(),
                     lists.getOrDefault(list(pointer), List.of())));
         });

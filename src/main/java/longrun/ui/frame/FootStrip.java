@@ -47,9 +47,9 @@ public final class FootStrip {
         next.addEventListener("click", e -> goes.run());
     }
 
-    /** Shows the next step. */
+    /** Shows the next step: where it is done, and what. */
     public void next(String words) {
-        Dom.retext(next, "Next: " + words);
+        Dom.retext(next, words);
         Dom.show(next, true);
     }
 

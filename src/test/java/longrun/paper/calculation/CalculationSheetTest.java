@@ -21,7 +21,7 @@ import longrun.review.Review;
 import longrun.review.ReviewParts;
 import longrun.review.Reviewer;
 import longrun.review.json.ReviewJson;
-import longrun.words.TypedList;
+import longrun.words.OriginWords;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -78,9 +78,12 @@ class CalculationSheetTest {
                 Loader.loadPDF(Papers.findPdf("calculation", PRINTING).orElseThrow())) {
             text = dense(new PDFTextStripper().getText(read));
         }
+        assertThat(text).doesNotContainIgnoringCase("degF", "on-demand-only", "storage-only");
         ReviewJson.numbers(REVIEW).forEach((pointer, number) -> {
             Origin origin = number.origin();
-            assertThat(text).as(pointer).contains(dense(origin.figure()), dense(origin.how()));
+            assertThat(text)
+                    .as(pointer)
+                    .contains(dense(OriginWords.plain(origin.figure())), dense(OriginWords.plain(origin.how())));
             if (pointer.matches(".*/(degreeDays65|monthlyGal|mainsF|max.*Gpm)/.*")) {
                 assertThat(text).as(pointer).contains(String.format(java.util.Locale.ROOT, "%,.1f", number.number()));
             } else if (pointer.matches(
@@ -89,14 +92,14 @@ class CalculationSheetTest {
             } else if (pointer.startsWith("/tank/curve/")) {
                 assertThat(text).as(pointer).contains(Show.whole(number.number()));
             } else if (!pointer.contains("/events/")) {
-                assertThat(text).as(pointer).contains(dense(TypedList.plain(origin.value())));
+                assertThat(text).as(pointer).contains(dense(OriginWords.plain(origin.value())));
             }
             origin.inputs()
                     .forEach(i -> assertThat(text)
                             .as(pointer)
                             .contains(
-                                    dense(i.figure() + " " + TypedList.plain(i.value())),
-                                    dense(i.how().replaceFirst("^entered.*", ""))));
+                                    dense(OriginWords.plain(i.figure()) + " " + OriginWords.plain(i.value())),
+                                    dense(OriginWords.plain(i.how().replaceFirst("^entered.*", "")))));
         });
         REVIEW.tank()
                 .orElseThrow()

@@ -61,7 +61,7 @@ class HousePageTest extends OpenHouse {
                 .change(d -> DraftTree.put(d.root(), "/appliances/0", tree("{\"id\":\"a\",\"kind\":\"furnace\"}")));
         assertThat(HouseShown.next(page)).isEqualTo("Enter the input of the furnace, from its rating plate.");
         page.session().set("/appliances/0/input", "80000 Btu/h");
-        assertThat(HouseShown.next(page)).isEqualTo("Section Y1: enter its length.");
+        assertThat(HouseShown.next(page)).isEqualTo("Enter the length of section Y1.");
         assertThat(HouseShown.status(page, PlaceKind.ROUTE)).isNotEqualTo("nothing missing");
         assertThat(HouseShown.status(page, PlaceKind.TANK)).isEqualTo("not entered yet");
     }

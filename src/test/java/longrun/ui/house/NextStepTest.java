@@ -39,9 +39,9 @@ class NextStepTest extends OpenHouse {
     void aLengthThatIsEnteredIsNotAskedForAgain() {
         HouseView page = demo();
         assertThat(page.session().at("/sections")).allMatch(s -> !s.get("legs").isEmpty());
-        assertThat(HouseShown.next(page)).doesNotContain("enter its length");
+        assertThat(HouseShown.next(page)).doesNotContain("Enter the length");
         page.session().change(d -> DraftTree.put(d.root(), "/sections/2/legs", tree("[]")));
-        assertThat(HouseShown.next(page)).endsWith("enter its length.");
+        assertThat(HouseShown.next(page)).startsWith("Enter the length of section ");
     }
 
     @Test

@@ -11,10 +11,11 @@ import longrun.ui.place.HousePage;
 final class NextStepLine {
 
     private final HousePage desk;
+    private final Element where = Dom.text("b", "", "");
     private final Element words = Dom.text("span", "", "");
     private final Element go = Dom.button("ask", "go there");
-    private final Element element = Dom.el("p", "next", Dom.text("b", "", "Next: "), words, Dom.words(" "), go)
-            .setAttribute("role", "status");
+    private final Element element =
+            Dom.el("p", "next", where, words, Dom.words(" "), go).setAttribute("role", "status");
     private NextStep shown = new NextStep("", "");
 
     NextStepLine(HousePage desk) {
@@ -26,8 +27,15 @@ final class NextStepLine {
         return element;
     }
 
+    /** "Next, in Tank: " and what is done there. */
     String words() {
-        return shown.words();
+        return place() + shown.words();
+    }
+
+    private String place() {
+        return PlaceKind.find(shown.pointer())
+                .map(p -> "Next, in " + p.title() + ": ")
+                .orElse("Next: ");
     }
 
     /** Goes to where it is done; nothing happens where nothing is left to enter. */
@@ -43,6 +51,7 @@ final class NextStepLine {
 
     void show() {
         shown = NextStep.of(desk.session());
+        Dom.retext(where, place());
         Dom.retext(words, shown.words());
         element.setAttribute("data-asks", shown.isAsked() ? OpenQuestions.about(shown.pointer()) : "");
         Dom.show(go, isSomewhere());

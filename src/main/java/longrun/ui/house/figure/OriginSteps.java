@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import longrun.origin.Origin;
 import longrun.ui.frame.WhereFrom;
+import longrun.words.OriginWords;
 
 /** A figure's origin as the steps of a where from. */
 public final class OriginSteps {
@@ -18,31 +19,27 @@ public final class OriginSteps {
     }
 
     private static void add(Origin origin, List<WhereFrom.Step> steps) {
-        String value = plain(origin.value());
+        String value = OriginWords.plain(origin.value());
         String held = origin.confidence().map(c -> "; held as " + c.written()).orElse("");
         List<List<String>> sum = new ArrayList<>();
         String from = "";
         if (origin.inputs().size() == 1) {
             Origin only = origin.inputs().get(0);
-            from = "; from " + only.figure() + ": " + plain(only.value());
+            from = "; from " + OriginWords.plain(only.figure()) + ": " + OriginWords.plain(only.value());
         } else {
-            origin.inputs().forEach(i -> sum.add(List.of(i.figure(), plain(i.value()))));
+            origin.inputs().forEach(i -> sum.add(List.of(OriginWords.plain(i.figure()), OriginWords.plain(i.value()))));
         }
         if (!sum.isEmpty()) {
-            sum.add(List.of(origin.figure(), value));
+            sum.add(List.of(OriginWords.plain(origin.figure()), value));
         }
-        steps.add(new WhereFrom.Step(origin.figure() + ": " + value, origin.how() + from + held + ".", sum));
+        steps.add(new WhereFrom.Step(
+                OriginWords.plain(origin.figure()) + ": " + value,
+                OriginWords.plain(origin.how()) + from + held + ".",
+                sum));
         for (Origin input : origin.inputs()) {
             if (input.confidence().isPresent() && !input.inputs().isEmpty()) {
                 add(input, steps);
             }
         }
-    }
-
-    /** A list as it was typed, without the marks of its file. */
-    private static String plain(String value) {
-        return value.startsWith("[\"") && value.endsWith("\"]")
-                ? value.substring(2, value.length() - 2).replaceAll("\"\\s*,\\s*\"", ", ")
-                : value;
     }
 }
