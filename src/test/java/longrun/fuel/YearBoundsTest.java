@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import longrun.Samples;
 import longrun.hotwater.HotWaterStudy;
+import longrun.origin.Confidence;
 import longrun.origin.Missing;
 import longrun.origin.Months;
 import longrun.plan.Plan;
@@ -164,5 +167,100 @@ class YearBoundsTest {
     private static double share(double meanF, double scatterC) {
         double h = (62 - meanF) / 1.8 / scatterC;
         return h / 2 + Math.log(Math.cosh(1.698 * h)) / 3.396 + 0.2041;
+    }
+
+    @Test
+    void aFileOfDaysTakesTheColdestAndTheHottestThereIsAndADayOfOneTemperature() {
+        assertThat(DailyTemperatures.read("days.csv", "2026-01-01,150,-100\n2026-01-02,30,30\n").days())
+                .hasSize(2);
+        assertThat(DailyTemperatures.read("days.csv", "2026-01-01,150.1,-100.1\n").errors())
+                .hasSize(2);
+    }
+
+    /** 734 days from the first of March 2027: two years, and of 2029 the last of February and four of March. */
+    @Test
+    void afterALeapYearTheDaysThatRemainAreThoseOfTheCalendar() {
+        double year = 364 * 365 / 2.0;
+        assertThat(Calendar.sum(LocalDate.of(2027, 3, 1), LocalDate.of(2029, 3, 4), d -> d))
+                .isEqualTo(2 * year + 58 + 59 + 60 + 61);
+    }
+
+    private static final String LOAD = "\"designLoad\": \"38000 Btu/h\", ";
+
+    @Test
+    void whatTheYearLacksIsAskedOnceAtItsFieldUnlessSomethingElseAsksForIt() {
+        Plan plan = Houses.orchard(LOAD, "");
+        FuelReport year = FuelYear.of(plan);
+        assertThat(YearQuestions.of(plan, year, Set.of())).singleElement().satisfies(f -> {
+            assertThat(f.field()).isEqualTo("/use/heating/0/designLoad");
+            assertThat(f.at()).isEqualTo("plan");
+            assertThat(f.found()).startsWith("The gallons of the year are not known. Still to be entered: ");
+        });
+        assertThat(YearQuestions.of(plan, year, Set.of("/use/heating/0/designLoad")))
+                .isEmpty();
+        assertThat(year.missing()).extracting(Missing::field).contains("/use/heating/0/designLoad");
+        Plan cold = Houses.orchard("\"winterDesignTemp\": \"8 degF\", ", "");
+        assertThat(YearQuestions.of(cold, FuelYear.of(cold), Set.of()))
+                .filteredOn(f -> f.field().equals("/site/winterDesignTemp"))
+                .singleElement()
+                .satisfies(f -> assertThat(f.at()).isEqualTo("site"));
+    }
+
+    @Test
+    void everyFigureOfAYearHasItsOrigin() {
+        Plan generator = Houses.orchard(
+                "{ \"id\": \"range\", ",
+                "{ \"id\": \"gen\", \"kind\": \"standby-generator\", \"input\": \"200000 Btu/h\" }, { \"id\": \"range\", ");
+        FuelReport year = FuelYear.of(generator);
+        assertThat(year.origins())
+                .contains(year.monthlyByUse().get("heating").origin())
+                .contains(year.arrangements().get(Arrangement.SERIES).origin())
+                .contains(year.generators().get(0).galPerHour().origin())
+                .contains(year.generators().get(0).fromRefill().origin());
+        FuelReport heated = FuelYear.of(Samples.plan(DEMO));
+        assertThat(heated.origins()).contains(heated.roomHeatGal().origin());
+    }
+
+    @Test
+    void whatTheRoomTakesIsUnknownWhereTheHeatingIs() {
+        FuelReport lacking = FuelYear.of(Houses.orchard(LOAD, ""));
+        assertThat(lacking.roomHeatGal().isKnown()).isFalse();
+        assertThat(lacking.origins()).doesNotContain(lacking.roomHeatGal().origin());
+        assertThat(FuelYear.of(Houses.orchard()).roomHeatGal().number()).isZero();
+        String heating = Houses.ORCHARD.substring(
+                Houses.ORCHARD.indexOf("\"heating\": {"), Houses.ORCHARD.indexOf("\"indoorTemp\""));
+        assertThat(FuelYear.of(Houses.orchard(heating, "")).roomHeatGal().number())
+                .isZero();
+    }
+
+    @Test
+    void aRoomIsHeatedByAHeaterThatIsKnown() {
+        Months none = Months.known(
+                "taken", Collections.nCopies(12, 0.0), "Btu/day", "no storage", Confidence.COMPUTED, List.of());
+        Months some = Months.known(
+                "taken", Collections.nCopies(12, 9000.0), "Btu/day", "storage", Confidence.COMPUTED, List.of());
+        Months unknown = Months.unknown("taken", "Btu/day", List.of(new Missing("/use/hotWater", "the storage")));
+        Plan lacking = Houses.orchard(LOAD, "");
+        assertThat(RoomGallons.of(lacking, none).number()).isZero();
+        assertThat(RoomGallons.of(lacking, some).missing())
+                .extracting(Missing::field)
+                .containsExactly("/use/heating/0/designLoad");
+        assertThat(RoomGallons.of(Houses.orchard(), unknown).isKnown()).isFalse();
+        assertThat(RoomGallons.of(Houses.orchard(), unknown).missing())
+                .extracting(Missing::field)
+                .containsExactly("/use/hotWater");
+        assertThat(RoomGallons.of(Houses.orchard(), some).number()).isPositive();
+    }
+
+    /** Degree days are published to a base of 65 degF. */
+    @Test
+    void pastFillsAreHeldAgainstDegreeDaysToSixtyFive() {
+        Plan plan = Houses.orchard(
+                "\"use\": {",
+                "\"deliveries\": [ {\"date\":\"2026-01-01\",\"volume\":\"200 gal\"},"
+                        + " {\"date\":\"2026-02-01\",\"volume\":\"210 gal\"} ], \"use\": {");
+        Calibration c = FuelYear.of(plan).calibration().orElseThrow();
+        assertThat(c.intervals().get(0).degreeDays())
+                .isCloseTo(new DegreeDays(MEANS, 65).month(0), within(1e-6));
     }
 }

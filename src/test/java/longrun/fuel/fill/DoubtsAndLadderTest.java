@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import longrun.Samples;
 import longrun.fuel.Calibration;
+import longrun.fuel.FuelReport;
 import longrun.fuel.FuelYear;
 import longrun.plan.Plan;
 import longrun.tank.TankStudy;
@@ -128,6 +129,22 @@ class DoubtsAndLadderTest {
                 .extracting(n -> n.doubt().field())
                 .isNotEmpty()
                 .doesNotContain("/tank/gauge");
+    }
+
+    @Test
+    void theRangesHoldThePlainYearAndLieAboutIt() {
+        FuelReport year = FuelYear.of(Samples.plan(HOUSE));
+        FillRanges ranges = study(HOUSE).ranges().orElseThrow();
+        holds(ranges.coldest(), year.daysPerFill().coldestMonth().number());
+        holds(ranges.warmest(), year.daysPerFill().warmestMonth().number());
+        holds(ranges.mean(), year.daysPerFill().mean().number());
+        holds(ranges.gallons(), year.annualGal().number());
+        holds(ranges.fills(), year.deliveriesPerYear().number());
+    }
+
+    private static void holds(Range range, double plain) {
+        assertThat(plain).isBetween(range.low(), range.high());
+        assertThat(range.width()).isBetween(0.01 * plain, plain);
     }
 
     @Test
