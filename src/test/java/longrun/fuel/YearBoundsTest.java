@@ -171,9 +171,11 @@ class YearBoundsTest {
 
     @Test
     void aFileOfDaysTakesTheColdestAndTheHottestThereIsAndADayOfOneTemperature() {
-        assertThat(DailyTemperatures.read("days.csv", "2026-01-01,150,-100\n2026-01-02,30,30\n").days())
+        assertThat(DailyTemperatures.read("days.csv", "2026-01-01,150,-100\n2026-01-02,30,30\n")
+                        .days())
                 .hasSize(2);
-        assertThat(DailyTemperatures.read("days.csv", "2026-01-01,150.1,-100.1\n").errors())
+        assertThat(DailyTemperatures.read("days.csv", "2026-01-01,150.1,-100.1\n")
+                        .errors())
                 .hasSize(2);
     }
 
@@ -260,7 +262,6 @@ class YearBoundsTest {
                 "\"deliveries\": [ {\"date\":\"2026-01-01\",\"volume\":\"200 gal\"},"
                         + " {\"date\":\"2026-02-01\",\"volume\":\"210 gal\"} ], \"use\": {");
         Calibration c = FuelYear.of(plan).calibration().orElseThrow();
-        assertThat(c.intervals().get(0).degreeDays())
-                .isCloseTo(new DegreeDays(MEANS, 65).month(0), within(1e-6));
+        assertThat(c.intervals().get(0).degreeDays()).isCloseTo(new DegreeDays(MEANS, 65).month(0), within(1e-6));
     }
 }

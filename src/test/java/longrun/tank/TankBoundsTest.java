@@ -194,4 +194,16 @@ class TankBoundsTest {
         var above = TankStudy.fillTo(Houses.orchard()).orElseThrow();
         assertThat(above.applyAsDouble(-95)).isLessThan(400);
     }
+
+    /** Only a finding that names its tank itself stands in a list without the tank's name before it. */
+    @Test
+    void thatGasStopsAltogetherIsSaidOfTheAirAndThatTheTankIsTooColdOfTheTank() {
+        assertThat(findingAt("-50 degF").named()).isFalse();
+        assertThat(findingAt("-20 degF").named()).isTrue();
+    }
+
+    private static Finding findingAt(String cold) {
+        Plan plan = Houses.orchard("\"8 degF\"", "\"" + cold + "\"");
+        return TankFindings.of(plan, TankStudy.of(plan)).get(0);
+    }
 }
