@@ -55,6 +55,9 @@ class YearBoundsTest {
         assertThat(s.kwh().number()).isPositive();
         assertThat(s.cost().number())
                 .isCloseTo(s.gal().number() * 2.85 + s.kwh().number() * 0.14, within(1e-9));
+        StorageSaving alone = saving(DEMO, Arrangement.ON_DEMAND_ONLY);
+        assertThat(alone.gal().number()).isPositive();
+        assertThat(alone.cost().number()).isCloseTo(alone.gal().number() * 2.85, within(1e-9));
     }
 
     @Test
@@ -65,6 +68,12 @@ class YearBoundsTest {
         assertThat(FuelYear.of(Samples.plan(text)).arrangements().values())
                 .doesNotContainNull()
                 .anySatisfy(f -> assertThat(f.missing()).isNotEmpty());
+        assertThat(FuelYear.of(Samples.plan(text))
+                        .arrangements()
+                        .get(Arrangement.ON_DEMAND_ONLY)
+                        .missing())
+                .extracting(Missing::field)
+                .containsExactly("/use/hotWater/onDemand/efficiency");
         assertThat(saving(text, Arrangement.ON_DEMAND_ONLY).gal().missing()).isNotEmpty();
         for (String piece : List.of(", \"efficiency\": \"93 %\" }", "\"people\": 4,", "\"dailyVolume\": \"55 gal\",")) {
             Plan plan = Houses.orchard(piece, piece.endsWith("}") ? " }" : "");
@@ -206,6 +215,13 @@ class YearBoundsTest {
                 .filteredOn(f -> f.field().equals("/site/winterDesignTemp"))
                 .singleElement()
                 .satisfies(f -> assertThat(f.at()).isEqualTo("site"));
+    }
+
+    @Test
+    void aPriceThatIsNotEnteredIsLackingToo() {
+        assertThat(FuelYear.of(Houses.orchard(", \"pricePerGal\": 2.85", "")).missing())
+                .extracting(Missing::field)
+                .contains("/use/pricePerGal");
     }
 
     @Test

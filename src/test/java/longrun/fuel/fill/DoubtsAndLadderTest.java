@@ -125,6 +125,10 @@ class DoubtsAndLadderTest {
         assertThat(study(cylinder).narrowing())
                 .extracting(n -> n.doubt().field())
                 .contains("/tank/gauge");
+        // a tank in their stead has no weight: it is refilled at 30 %
+        assertThat(study(cylinder).ladder())
+                .isNotEmpty()
+                .allMatch(r -> r.coldestDays().isKnown());
         assertThat(study(cylinder.replace("\"62 %\"", "\"260 lb\"")).narrowing())
                 .extracting(n -> n.doubt().field())
                 .isNotEmpty()
