@@ -11,6 +11,7 @@ import longrun.hotwater.heater.DayTally;
 import longrun.hotwater.heater.StorageHeater;
 import longrun.hotwater.heater.StorageTank;
 import longrun.origin.Figure;
+import longrun.origin.Missing;
 import longrun.origin.Months;
 import longrun.plan.Plan;
 import longrun.plan.Use;
@@ -21,10 +22,11 @@ import org.junit.jupiter.api.Test;
 /** The year against all its days run one by one, with cold water that differs from month to month; what it is made from. */
 class YearByDaysTest {
 
-    private static final Plan PLAN = Samples.plan(Samples.text("sample-plan.json")
+    private static final String TEXT = Samples.text("sample-plan.json")
             .replace("\"source\": \"well\", \"temp\": \"51 degF\"", "\"source\": \"mains\"")
             .replace("\"dailyVolume\": \"55 gal\"", "\"dailyVolume\": \"160 gal\"")
-            .replace("\"5000 Btu/h\"", "\"2500 Btu/h\""));
+            .replace("\"5000 Btu/h\"", "\"2500 Btu/h\"");
+    private static final Plan PLAN = Samples.plan(TEXT);
 
     @Test
     void aDayThatRepeatsItselfIsCountedAsIfItHadBeenRun() {
@@ -80,5 +82,18 @@ class YearByDaysTest {
         assertThat(study.year(Arrangement.STORAGE_ONLY).gasBtu().how())
                 .isEqualTo("heat pump and element burn no propane");
         assertThat(study.year(Arrangement.SERIES).gasBtu().how()).endsWith("needed heat / efficiency");
+    }
+
+    @Test
+    void withoutAnEfficiencyStorageAloneIsStillTold() {
+        HotWaterStudy study = HotWaterStudy.of(
+                        Samples.plan(Samples.text("sample-plan.json").replace("\"efficiency\": \"93 %\", ", "")))
+                .orElseThrow();
+        assertThat(study.year(Arrangement.STORAGE_ONLY).drawMinutes()).isPresent();
+        for (Arrangement a : List.of(Arrangement.SERIES, Arrangement.ON_DEMAND_ONLY)) {
+            assertThat(study.year(a).gasBtu().missing())
+                    .extracting(Missing::field)
+                    .containsExactly("/use/hotWater/onDemand/efficiency");
+        }
     }
 }
