@@ -153,7 +153,7 @@ public final class HookupDrawing {
 
     private String draw() {
         int box = end + 96;
-        String name = parts.isEmpty() ? appliance : cut(appliance); // without parts nothing stands beside it
+        String name = parts.isEmpty() && room == Room.WIDE ? appliance : cut(appliance); // nothing beside it
         int half = name.length() * LETTER / 2;
         boolean outward = half > 48; // a long name ends with the box, so that no edge cuts it
         int width = box + EDGE / 2;

@@ -70,12 +70,17 @@ final class HookupEditor implements PartsEditor {
         return Dom.el(
                 "div",
                 "bench-side",
-                Dom.text(
+                Dom.el(
                                 "p",
                                 "s q",
-                                "Part 1 begins where the measured length of the pipe ends. Move a part with its"
-                                        + " arrows, or with the mouse in the drawing; on its name the arrow keys move"
-                                        + " it, and S says that you have seen it.")
+                                Dom.words("Part 1 begins where the measured length of the pipe ends. Move a part with"
+                                        + " its arrows"),
+                                Dom.text(
+                                        "span",
+                                        "at-a-desk",
+                                        ", or with the mouse in the drawing; on its name the arrow keys move it, and S"
+                                                + " says that you have seen it"),
+                                Dom.words("."))
                         .setAttribute("id", "move-help"),
                 Dom.el("div", "fld add", Dom.text("label", "lab", "Add a part").setAttribute("for", "add-part"), kind),
                 Dom.el("p", "acts", unknown));
