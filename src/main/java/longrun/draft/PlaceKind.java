@@ -126,6 +126,17 @@ public enum PlaceKind {
         return lede;
     }
 
+    /** With what to begin here while nothing is entered; blank where the place itself says so. */
+    public String beginning() {
+        return switch (this) {
+            case TANK -> "Begin with tank or cylinder, and its water capacity.";
+            case FUEL -> "Begin with what heats the house; whoever sized the heating knows what it loses.";
+            case HOT_WATER -> "Begin with where hot water comes from.";
+            case VALVE -> "Nothing here is due before the pipe is built.";
+            default -> "";
+        };
+    }
+
     /** Whether this place asks for the entry at a JSON pointer. */
     public boolean holds(String pointer) {
         return find(pointer).filter(p -> p == this).isPresent();

@@ -3,6 +3,7 @@ package longrun.ui.house;
 import com.vaadin.flow.dom.Element;
 import longrun.draft.HouseSession;
 import longrun.draft.PlaceKind;
+import longrun.draft.PlaceStatus;
 import longrun.ui.frame.Dom;
 
 /** What stands over a place: its name, what it is for, and in the demo house what to look at. */
@@ -35,7 +36,9 @@ final class PlaceHead {
 
     void show(HouseSession session, PlaceKind here) {
         Dom.retext(heading, here.title());
-        Dom.retext(lede, here.lede());
+        Dom.retext(
+                lede,
+                PlaceStatus.isStarted(session, here) ? here.lede() : (here.lede() + " " + here.beginning()).strip());
         walk.show(session, here);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import longrun.draft.PlaceKind;
+import longrun.draft.PlaceStatus;
 import longrun.drawing.tank.WaterSide;
 import longrun.drawing.tank.WaterValves;
 import longrun.fuel.StorageSaving;
@@ -42,9 +43,7 @@ public final class HotWaterView extends FiguresPlace {
     private final List<Element> figures;
     private Arrangement shown = Arrangement.SERIES;
     private final Element example = Dom.text(
-            "p",
-            "lede s",
-            "An example, drawn with both heaters: what your house has is answered below, at Hot water comes from.");
+            "p", "lede s", "An example, drawn with both heaters: what your house has is said at Hot water comes from.");
     private boolean picked;
 
     public HotWaterView(HousePage desk) {
@@ -98,10 +97,16 @@ public final class HotWaterView extends FiguresPlace {
                 from.ask(),
                 from.list());
         figures = List.of(evening, side, months, saves);
+        Element used = PlacePart.of("used", "What is used", "", entries.used());
+        boolean begun = PlaceStatus.isStarted(desk.session(), PlaceKind.HOT_WATER);
+        if (!begun) { // what draws an example stands behind the entries that make it the house's own
+            holds(used);
+        }
+        holds(valves, evening);
+        if (begun) {
+            holds(used);
+        }
         holds(
-                valves,
-                evening,
-                PlacePart.of("used", "What is used", "", entries.used()),
                 storage,
                 onDemand,
                 PlacePart.of(
