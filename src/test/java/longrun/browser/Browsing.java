@@ -81,8 +81,9 @@ public abstract class Browsing {
         playwright.close();
     }
 
+    /** Closes every page; whoever stops the program itself closes them before, or they say that nobody answers. */
     @AfterEach
-    void closePages() {
+    protected void closePages() {
         contexts.forEach(BrowserContext::close);
         contexts.clear();
         List<String> seen = List.copyOf(errors);

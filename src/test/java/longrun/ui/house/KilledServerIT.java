@@ -28,7 +28,11 @@ class KilledServerIT extends Browsing {
 
     @AfterEach
     void stopTheProgram() throws InterruptedException {
-        program.close();
+        try {
+            closePages();
+        } finally {
+            program.close();
+        }
     }
 
     private String beginHouse(Page page) {

@@ -31,7 +31,11 @@ class DamagedHousesIT extends Browsing {
 
     @AfterEach
     void stopTheProgram() throws InterruptedException {
-        program.close();
+        try {
+            closePages();
+        } finally {
+            program.close();
+        }
     }
 
     private void start() throws IOException, InterruptedException {
@@ -71,6 +75,7 @@ class DamagedHousesIT extends Browsing {
         damaged.waitForURL("**/houses");
         assertThat(damaged.locator(".houses li")).hasCount(1);
         assertThat(damaged.locator(".houses li a").first()).containsText("Orchard");
+        damaged.waitForTimeout(500); // what the other pages tried meanwhile is told by then
         forgetNetworkErrors(); // the page of damage is a 503, and while Longrun started again nothing answered
     }
 
