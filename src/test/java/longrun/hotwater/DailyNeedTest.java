@@ -1,5 +1,10 @@
 package longrun.hotwater;
 
+import static longrun.hotwater.TwoHeaters.PUMP;
+import static longrun.hotwater.TwoHeaters.TANK;
+import static longrun.hotwater.TwoHeaters.entry;
+import static longrun.hotwater.TwoHeaters.house;
+import static longrun.hotwater.TwoHeaters.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -8,7 +13,6 @@ import longrun.origin.Missing;
 import longrun.plan.Fact;
 import longrun.plan.Plan;
 import longrun.plan.PlannedHouse;
-import longrun.plan.Use;
 import longrun.plan.choice.Arrangement;
 import longrun.quantity.Temperature;
 import org.junit.jupiter.api.Test;
@@ -17,29 +21,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a day asks for and in which arrangement, the gas it takes, and what a mixing valve needs. */
 class DailyNeedTest {
-
-    private static final String TANK = "'volume':'80 gal','setTemp':'140 degF','standbyLoss':'4 Btu/(h.degF)'";
-    private static final String PUMP = ",'heatPumpOutput':'5000 Btu/h','cop':2.5";
-
-    /** A house of two water heaters, a furnace and a use of hot water. */
-    private static Plan plan(String... hotWater) {
-        return house(hotWater).plan();
-    }
-
-    private static PlannedHouse house(String... hotWater) {
-        return PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
-                .with("'site':{'elevation':'0 ft','coldWater':{'temp':'51 degF'}}")
-                .add("appliances", "'id':'furnace','input':'60000 Btu/h','kind':'furnace'")
-                .add("appliances", "'id':'heater','input':'180000 Btu/h','kind':'on-demand-water-heater'")
-                .set(
-                        "/use",
-                        "{'hotWater':{'useTemp':'105 degF','dailyVolume':'55 gal'"
-                                + (hotWater.length == 0 ? "" : "," + String.join(",", hotWater)) + "}}");
-    }
-
-    private static Use.HotWater entry(Plan plan) {
-        return plan.use().flatMap(Use::hotWater).orElseThrow();
-    }
 
     private static List<String> fields(List<Missing> missing) {
         return missing.stream().map(Missing::field).toList();

@@ -1,5 +1,10 @@
 package longrun.hotwater;
 
+import static longrun.hotwater.TwoHeaters.PUMP;
+import static longrun.hotwater.TwoHeaters.TANK;
+import static longrun.hotwater.TwoHeaters.entry;
+import static longrun.hotwater.TwoHeaters.house;
+import static longrun.hotwater.TwoHeaters.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -10,7 +15,6 @@ import longrun.origin.Figure;
 import longrun.origin.Missing;
 import longrun.plan.Plan;
 import longrun.plan.PlannedHouse;
-import longrun.plan.Use;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,30 +22,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Heaters as they are entered: which numbers they come to, what stands in, and what is missing and named. */
 class HeaterEntriesTest {
 
-    private static final String TANK = "'volume':'80 gal','setTemp':'140 degF','standbyLoss':'4 Btu/(h.degF)'";
-    private static final String PUMP = ",'heatPumpOutput':'5000 Btu/h','cop':2.5";
     private static final String SECOND = "'id':'second','input':'99000 Btu/h','kind':'on-demand-water-heater'";
     private static final String ONE = ",'roomTemp':'60 degF'";
-
-    /** A house of two water heaters, a furnace and a use of hot water. */
-    private static Plan plan(String... hotWater) {
-        return house(hotWater).plan();
-    }
-
-    private static PlannedHouse house(String... hotWater) {
-        return PlannedHouse.behind("11 in w.c.", "0.5 in w.c.")
-                .with("'site':{'elevation':'0 ft','coldWater':{'temp':'51 degF'}}")
-                .add("appliances", "'id':'furnace','input':'60000 Btu/h','kind':'furnace'")
-                .add("appliances", "'id':'heater','input':'180000 Btu/h','kind':'on-demand-water-heater'")
-                .set(
-                        "/use",
-                        "{'hotWater':{'useTemp':'105 degF','dailyVolume':'55 gal'"
-                                + (hotWater.length == 0 ? "" : "," + String.join(",", hotWater)) + "}}");
-    }
-
-    private static Use.HotWater entry(Plan plan) {
-        return plan.use().flatMap(Use::hotWater).orElseThrow();
-    }
 
     private static StorageEntries storage(String entries) {
         Plan plan = plan("'storage':{" + entries + "}");
