@@ -69,12 +69,11 @@ public record NextStep(String words, String pointer) {
                 if (isMissing(s.get(entry))) {
                     return step(
                             "Enter "
-                                    + (entry.equals("from")
-                                            ? "what section " + s.textOf("id") + " leaves"
-                                            : (entry.equals("legs")
-                                                            ? "the length of section "
-                                                            : "the material of section ")
-                                                    + s.textOf("id"))
+                                    + switch (entry) {
+                                        case "from" -> "what section " + s.textOf("id") + " leaves";
+                                        case "legs" -> "the length of section " + s.textOf("id");
+                                        default -> "the material of section " + s.textOf("id");
+                                    }
                                     + ".",
                             section + "/" + entry);
                 }

@@ -13,9 +13,10 @@ import org.junit.jupiter.api.Test;
 /** What the storage heater saves, by the sums of a bill. */
 class StorageSavingTest {
 
-    private static final String DEMO = Samples.text("data/demo/orchard-house.json");
+    static final String DEMO = Samples.text("data/demo/orchard-house.json");
 
-    private static StorageSaving saving(String text, Arrangement a) {
+    /** What an arrangement saves in a house. */
+    static StorageSaving saving(String text, Arrangement a) {
         Plan plan = Samples.plan(text);
         return StorageSaving.of(plan, HotWaterStudy.of(plan).orElseThrow()).stream()
                 .filter(s -> s.arrangement() == a)

@@ -1,5 +1,7 @@
 package longrun.fuel;
 
+import static longrun.fuel.StorageSavingTest.DEMO;
+import static longrun.fuel.StorageSavingTest.saving;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -8,7 +10,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import longrun.Samples;
-import longrun.hotwater.HotWaterStudy;
 import longrun.origin.Confidence;
 import longrun.origin.Missing;
 import longrun.origin.Months;
@@ -19,16 +20,6 @@ import org.junit.jupiter.api.Test;
 
 /** What holds of a year exactly at a bound, and what is said where nothing is known. */
 class YearBoundsTest {
-
-    private static final String DEMO = Samples.text("data/demo/orchard-house.json");
-
-    private static StorageSaving saving(String text, Arrangement a) {
-        Plan plan = Samples.plan(text);
-        return StorageSaving.of(plan, HotWaterStudy.of(plan).orElseThrow()).stream()
-                .filter(s -> s.arrangement() == a)
-                .findFirst()
-                .orElseThrow();
-    }
 
     @Test
     void whatSavesNothingDoesNotPayAndDrawsNoCurrentThatNeedsAPrice() {
