@@ -3,15 +3,10 @@ package longrun.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertAll;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
-import longrun.Samples;
 import longrun.finding.Finding;
 import longrun.rules.limit.State;
 import longrun.rules.shape.House;
@@ -28,72 +23,45 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class BoundariesTest {
 
-    private static final Map<String, List<String[]>> ROWS = read();
-
     /** A topic's rows together: a row by itself takes the runner longer to begin than the rule to judge. */
     @ParameterizedTest(name = "{0}")
     @MethodSource("listTopics")
     void rulesOfATopicAtTheirLimits(String topic) {
-        assertAll(ROWS.get(topic).stream().map(row -> () -> ruleAtItsLimit(row)));
+        assertAll(Boundary.byTopic().get(topic).stream().map(row -> () -> ruleAtItsLimit(row)));
     }
 
     static Set<String> listTopics() {
-        return ROWS.keySet();
+        return Boundary.byTopic().keySet();
     }
 
-    /** The rows under each heading of the file. */
-    private static Map<String, List<String[]>> read() {
-        Map<String, List<String[]>> out = new LinkedHashMap<>();
-        List<String[]> rows = new ArrayList<>();
-        for (String line : Samples.text("rules/boundaries.csv").lines().skip(1).toList()) {
-            if (line.startsWith("#")) {
-                rows = new ArrayList<>();
-                out.put(line.substring(1).strip(), rows);
-            } else if (!line.isBlank()) {
-                rows.add(Stream.of(line.split("\\|", -1)).map(String::strip).toArray(String[]::new));
-            }
-        }
-        return out;
-    }
-
-    private static void ruleAtItsLimit(String[] row) {
-        assertThat(row).as(String.join("|", row)).hasSize(6);
-        String rule = row[0];
-        String place = row[1];
-        String state = row[3];
-        String severity = row[4];
-        String section = row[5];
-        House house = Edits.house("whole-house.json", row[2]);
-        List<Verdict> here = verdicts(house, rule, place);
+    private static void ruleAtItsLimit(Boundary row) {
+        List<Verdict> here = verdicts(row.house(), row.rule(), row.place());
         State worst = here.stream()
                 .map(v -> v.state().state())
                 .reduce(BoundariesTest::worse)
-                .orElseThrow(() -> new AssertionError(rule + " is not judged at " + place));
-        assertThat(worst.written()).as(String.join("|", row)).isEqualTo(state);
+                .orElseThrow(() -> new AssertionError(row + " is not judged"));
+        assertThat(worst.written()).as(row.toString()).isEqualTo(row.state());
         Optional<Finding> finding = here.stream()
                 .filter(v -> v.state().state() == worst)
                 .flatMap(v -> v.finding().stream())
                 .findFirst();
-        if (!severity.isEmpty()) {
+        if (!row.severity().isEmpty()) {
             assertThat(finding.map(f -> f.severity().written()))
-                    .as(String.join("|", row))
-                    .contains(severity);
-            assertThat(Rules.check(house).findings())
-                    .as("shown: " + String.join("|", row))
-                    .anyMatch(f -> f.rule().equals(rule));
+                    .as(row.toString())
+                    .contains(row.severity());
         }
-        boolean byFact = section.isEmpty() || section.startsWith("AD-");
+        boolean byFact = row.section().isEmpty() || row.section().startsWith("AD-");
         finding.filter(f -> !byFact)
-                .ifPresent(
-                        f -> assertThat(f.reference()).as(String.join("|", row)).contains(section));
+                .ifPresent(f -> assertThat(f.reference()).as(row.toString()).contains(row.section()));
     }
 
     @Test
     void everyRuleHasAllFiveKindsOfRow() {
-        List<String[]> rows = ROWS.values().stream().flatMap(List::stream).toList();
         for (Rule rule : Rules.all()) {
             TreeSet<String> states = new TreeSet<>();
-            rows.stream().filter(r -> r[0].equals(rule.name())).forEach(r -> states.add(r[3]));
+            Boundary.all().stream()
+                    .filter(row -> row.rule().equals(rule.name()))
+                    .forEach(row -> states.add(row.state()));
             assertThat(states).as(rule.name()).contains("holds", "asks");
             if (!rule.name().equals("entry-missing")) {
                 assertThat(states).as(rule.name()).contains("broken");

@@ -26,11 +26,8 @@ class FindingTextTest {
 
     /** Every finding of every row of the tables of limits. */
     private static Stream<Found> all() {
-        return Samples.text("rules/boundaries.csv")
-                .lines()
-                .filter(l -> !l.startsWith("#"))
-                .skip(1)
-                .map(l -> Edits.text("whole-house.json", l.split("\\|", -1)[2]))
+        return Boundary.all().stream()
+                .map(row -> Edits.text("whole-house.json", row.edit()))
                 .flatMap(text -> Rules.check(House.of(Samples.plan(text))).findings().stream()
                         .map(f -> new Found(Edits.read(text), f)));
     }
