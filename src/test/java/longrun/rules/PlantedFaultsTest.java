@@ -1,43 +1,36 @@
 package longrun.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertAll;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import longrun.Samples;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** One fault planted by the smallest step is found once, under its name, and nothing else is. */
 class PlantedFaultsTest {
 
-    @ParameterizedTest(name = "{0} at {1}")
-    @CsvFileSource(resources = "/longrun/rules/faults.csv", delimiter = '|', numLinesToSkip = 1, quoteCharacter = '`')
-    void faultIsFoundOnce(String rule, String at, String edit) {
-        assertThat(toMend(edit)).containsExactly(rule + " at " + at);
+    @Test
+    void faultIsFoundOnce() {
+        assertAll(rows("faults.csv").map(f -> () -> assertThat(toMend(f[2])).containsExactly(f[0] + " at " + f[1])));
     }
 
     /** However far beyond its limit, it is the same one finding. */
-    @ParameterizedTest(name = "{0} at {1}")
-    @CsvFileSource(
-            resources = "/longrun/rules/gross-faults.csv",
-            delimiter = '|',
-            numLinesToSkip = 1,
-            quoteCharacter = '`')
-    void grossFaultIsFoundOnce(String rule, String at, String edit) {
-        assertThat(toMend(edit)).containsExactly(rule + " at " + at);
+    @Test
+    void grossFaultIsFoundOnce() {
+        assertAll(rows("gross-faults.csv")
+                .map(f -> () -> assertThat(toMend(f[2])).containsExactly(f[0] + " at " + f[1])));
     }
 
     @Test
     void faultsTogetherAreEachFoundOnce() {
-        List<String[]> faults = Samples.text("rules/faults.csv")
-                .lines()
-                .skip(1)
-                .map(l -> l.split("\\|", -1))
+        List<String[]> faults = rows("faults.csv")
                 .filter(f -> !f[2].endsWith("gone")) // takes a part away, so that places counted after it move
                 .toList();
         String edits = faults.stream().map(f -> f[2]).collect(Collectors.joining(" & "));
@@ -80,6 +73,10 @@ class PlantedFaultsTest {
                 .findings();
         assertThat(findings).extracting(Finding::rule).containsExactly("shutoff-missing");
         assertThat(findings.get(0).severity()).isEqualTo(Severity.NOTE);
+    }
+
+    private static Stream<String[]> rows(String file) {
+        return Samples.text("rules/" + file).lines().skip(1).map(l -> l.split("\\|", -1));
     }
 
     static List<String> toMend(String edit) {
