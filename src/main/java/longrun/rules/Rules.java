@@ -42,27 +42,7 @@ import longrun.rules.trap.SedimentTrap;
 /** Every rule there is, and the one way to ask them all. */
 public final class Rules {
 
-    private static final List<Rule> ALL = Stream.of(
-                    List.<Rule>of(new EnteredCode()),
-                    GasType.rules(),
-                    Shutoff.rules(),
-                    SedimentTrap.rules(),
-                    Connector.rules(),
-                    List.<Rule>of(
-                            new RegulatorKinds(),
-                            new RegulatorSetting(),
-                            new RegulatorCapacity(),
-                            new RegulatorMinInlet(),
-                            new PressureIndoors(),
-                            new ApplianceLinePressure()),
-                    RegulatorVents.rules(),
-                    LineRegulator.rules(),
-                    TankDistance.rules(),
-                    PipeRules.rules(),
-                    Surroundings.rules(),
-                    HotWater.rules())
-            .flatMap(List::stream)
-            .toList();
+    private static final List<Rule> ALL = make();
 
     private static final Set<String> OF_HOOKUPS = Stream.of(Shutoff.rules(), SedimentTrap.rules(), Connector.rules())
             .flatMap(List::stream)
@@ -93,6 +73,31 @@ public final class Rules {
                 .ifPresent(name -> {
                     throw new IllegalStateException("a threshold names the rule " + name + ", and there is none");
                 });
+    }
+
+    /** Every rule made anew, topic by topic. */
+    static List<Rule> make() {
+        return Stream.of(
+                        List.<Rule>of(new EnteredCode()),
+                        GasType.rules(),
+                        Shutoff.rules(),
+                        SedimentTrap.rules(),
+                        Connector.rules(),
+                        List.<Rule>of(
+                                new RegulatorKinds(),
+                                new RegulatorSetting(),
+                                new RegulatorCapacity(),
+                                new RegulatorMinInlet(),
+                                new PressureIndoors(),
+                                new ApplianceLinePressure()),
+                        RegulatorVents.rules(),
+                        LineRegulator.rules(),
+                        TankDistance.rules(),
+                        PipeRules.rules(),
+                        Surroundings.rules(),
+                        HotWater.rules())
+                .flatMap(List::stream)
+                .toList();
     }
 
     /** Every rule, in the order its topics are told. */
