@@ -1,0 +1,51 @@
+package longrun.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertAll;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import longrun.Samples;
+import longrun.finding.Finding;
+import longrun.finding.Severity;
+import longrun.rules.shape.House;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What a rule does not know it asks of whoever can know it, and the answer has one entry to go to. */
+class AskedTest {
+
+    private static final Map<String, List<String[]>> BY_RULE = Samples.text("rules/asked.csv")
+            .lines()
+            .skip(1)
+            .map(line -> line.split("\\|", -1))
+            .collect(Collectors.groupingBy(row -> row[0]));
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("listRules")
+    void whatIsNotKnownIsAskedOfWhoCanKnowIt(String rule) {
+        assertAll(BY_RULE.get(rule).stream()
+                .map(row -> () -> assertThat(asked(rule, row[1], row[2]))
+                        .as(String.join("|", row))
+                        .extracting(f -> f.field() + " of the "
+                                + f.askWhom().orElseThrow().written())
+                        .containsExactly(row[3] + " of the " + row[4])));
+    }
+
+    static Stream<String> listRules() {
+        return BY_RULE.keySet().stream().sorted();
+    }
+
+    private static List<Finding> asked(String rule, String place, String edit) {
+        House house = Edits.house("whole-house.json", edit);
+        return Rules.all().stream()
+                .filter(r -> r.name().equals(rule))
+                .flatMap(r -> r.judge(house).stream())
+                .filter(v -> v.state().pointer().equals(place))
+                .flatMap(v -> v.finding().stream())
+                .filter(f -> f.severity() == Severity.NOTE)
+                .toList();
+    }
+}
