@@ -1,5 +1,6 @@
 package longrun.piping;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -187,5 +188,28 @@ public final class Network {
         }
         OptionalInt regulator = forest.findRegulator(id);
         return regulator.isPresent() ? piping.stages().get(regulator.getAsInt()).side() : Side.UNKNOWN;
+    }
+
+    /**
+     * JSON pointer of the kind that must be entered before the side of a section is known: of the regulator ahead of it,
+     * else of the nearest one after it that has none. Empty where the side is known or nothing feeds the section.
+     */
+    public Optional<String> findKindMissing(String section) {
+        OptionalInt at = forest.findSection(section);
+        int ahead = at.isPresent()
+                ? piping.findStage(at.getAsInt()).map(Stage::regulatorIndex).orElse(-1)
+                : -1;
+        List<Integer> found = ahead < 0 ? List.of() : new ArrayList<>(List.of(ahead));
+        for (int k = 0; k < found.size(); k++) {
+            int regulator = found.get(k);
+            if (!plan.regulators().get(regulator).kind().isKnown()) {
+                return Optional.of("/regulators/" + regulator + "/kind");
+            }
+            piping.stages().get(regulator).sections().stream()
+                    .map(forest::regulatorOn)
+                    .filter(next -> next >= 0)
+                    .forEach(found::add);
+        }
+        return Optional.empty();
     }
 }

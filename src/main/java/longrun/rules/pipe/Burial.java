@@ -115,15 +115,7 @@ final class Burial {
                     place.pointer() + "/under");
         }
         if (house.network().sideOf(section.id()) == Side.UNKNOWN) {
-            return new Case.Doubt(
-                    "whether it lies ahead of the last regulator is not clear",
-                    Question.supplier(
-                            "Which regulators lie ahead of {who} and after {it|them}, and of which kind is each?"),
-                    house.network()
-                            .findRegulatorAhead(section.id())
-                            .flatMap(r -> house.network().findPointer(r.id()))
-                            .map(p -> p + "/kind")
-                            .orElse(place.pointer() + "/from"));
+            return Sections.doubtOfSide(house, section, place);
         }
         return new Case.Doubt(
                 "whether it is plastic is not entered",

@@ -35,6 +35,15 @@ final class Sections {
         return Judge.asks(own, place, WHERE, ask(), place.pointer() + "/setting");
     }
 
+    /** On which side of the point of delivery a section lies decides which row holds. */
+    static Case.Doubt doubtOfSide(House house, Section section, Place place) {
+        return new Case.Doubt(
+                "whether it lies ahead of the last regulator is not clear",
+                Question.supplier(
+                        "Which regulators lie ahead of {who} and after {it|them}, and of which kind is each?"),
+                house.network().findKindMissing(section.id()).orElse(place.pointer() + "/from"));
+    }
+
     private static Question ask() {
         return Question.owner("Where {is|are} {who}: outdoors, in the ground, indoors in the open, or concealed?");
     }

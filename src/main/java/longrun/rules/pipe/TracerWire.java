@@ -9,6 +9,7 @@ import longrun.quantity.Measure;
 import longrun.quantity.WireGauge;
 import longrun.rules.limit.State;
 import longrun.rules.limit.Threshold;
+import longrun.rules.shape.Case;
 import longrun.rules.shape.House;
 import longrun.rules.shape.Judge;
 import longrun.rules.shape.Place;
@@ -65,19 +66,11 @@ final class TracerWire extends SectionRule {
                     .orElseGet(() -> Judge.holds(strict, place));
         }
         boolean enoughOnOneSide = rows.stream().anyMatch(t -> wire.atLeastAsThickAs(needed(t)));
-        return enoughOnOneSide
-                ? Judge.asks(
-                        strict,
-                        place,
-                        found + "; whether it lies ahead of the last regulator is not clear",
-                        Question.supplier(
-                                "Which regulators lie ahead of {who} and after {it|them}, and of which kind is each?"),
-                        house.network()
-                                .findRegulatorAhead(section.id())
-                                .flatMap(r -> house.network().findPointer(r.id()))
-                                .map(p -> p + "/kind")
-                                .orElse(place.pointer() + "/from"))
-                : Judge.broken(strict, place, found, remedy, field);
+        if (!enoughOnOneSide) {
+            return Judge.broken(strict, place, found, remedy, field);
+        }
+        Case.Doubt doubt = Sections.doubtOfSide(house, section, place);
+        return Judge.asks(strict, place, found + "; " + doubt.found(), doubt.question(), doubt.field());
     }
 
     private List<Threshold> rows(House house, Section section) {

@@ -15,7 +15,6 @@ import longrun.rules.limit.Threshold;
 import longrun.rules.shape.House;
 import longrun.rules.shape.Judge;
 import longrun.rules.shape.Place;
-import longrun.rules.shape.Precedence;
 import longrun.rules.shape.Question;
 import longrun.rules.shape.Rule;
 import longrun.rules.shape.Verdict;
@@ -41,11 +40,6 @@ final class WallPassage implements Rule {
     @Override
     public String name() {
         return "pipe-wall-passage";
-    }
-
-    @Override
-    public Precedence precedence() {
-        return Precedence.PLACE;
     }
 
     @Override

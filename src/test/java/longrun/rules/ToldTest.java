@@ -1,0 +1,52 @@
+package longrun.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertAll;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import longrun.Samples;
+import longrun.finding.Finding;
+import longrun.rules.shape.House;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The words in which a rule tells what it found; a row without words tells nothing there. */
+class ToldTest {
+
+    private static final Map<String, List<String[]>> BY_RULE = Samples.text("rules/told.csv")
+            .lines()
+            .skip(1)
+            .map(line -> line.split("\\|", -1))
+            .collect(Collectors.groupingBy(row -> row[0]));
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("listRules")
+    void whatIsFoundIsToldInTheWordsOfTheTrade(String rule) {
+        assertAll(BY_RULE.get(rule).stream().map(row -> () -> {
+            List<String> found = found(rule, row[1], row[2]);
+            if (row[3].isEmpty()) {
+                assertThat(found).as(String.join("|", row)).isEmpty();
+            } else {
+                assertThat(found).as(String.join("|", row)).anyMatch(words -> words.contains(row[3]));
+            }
+        }));
+    }
+
+    static Stream<String> listRules() {
+        return BY_RULE.keySet().stream().sorted();
+    }
+
+    private static List<String> found(String rule, String place, String edit) {
+        House house = Edits.house("whole-house.json", edit);
+        return Rules.all().stream()
+                .filter(r -> r.name().equals(rule))
+                .flatMap(r -> r.judge(house).stream())
+                .filter(v -> v.state().pointer().equals(place))
+                .flatMap(v -> v.finding().stream())
+                .map(Finding::found)
+                .toList();
+    }
+}
