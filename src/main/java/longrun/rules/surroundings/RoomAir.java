@@ -9,7 +9,6 @@ import java.util.Optional;
 import longrun.plan.Plan;
 import longrun.plan.Room;
 import longrun.plan.Room.Opening;
-import longrun.quantity.AirChange;
 
 /**
  * The ways to air for combustion in one room: its own volume by the standard method or by its known air change (IFGC
@@ -55,11 +54,12 @@ public final class RoomAir {
 
     /** Where the air change is known, the sum of the method for a volume that does not decide. */
     private Optional<AirWay> otherMethod() {
-        if (!room.volume().isKnown() || !room.infiltration().isKnown()) {
+        Optional<Double> change = airChange(room);
+        if (!room.volume().isKnown() || change.isEmpty()) {
             return Optional.empty();
         }
         double has = room.volume().findValue().orElseThrow().cubicFeet();
-        double ach = room.infiltration().findValue().orElseThrow().perHour();
+        double ach = change.get();
         double standard = AirNumbers.ROOM_PER_THOUSAND * burners.btuh() / 1000;
         double known = byAirChange(burners, ach);
         if (ach < AirNumbers.LEAST_AIR_CHANGE - SLACK) {
@@ -109,7 +109,6 @@ public final class RoomAir {
     /** The volume the rooms have together against the one the burners want. */
     private AirWay volume(Burners all, List<Room> rooms, String with) {
         double has = 0;
-        Optional<AirChange> slowest = Optional.empty();
         for (Room r : rooms) {
             if (!r.volume().isKnown()) {
                 return AirWay.open(
@@ -118,18 +117,16 @@ public final class RoomAir {
                         "/rooms/" + plan.rooms().indexOf(r) + "/volume");
             }
             has += r.volume().findValue().orElseThrow().cubicFeet();
-            Optional<AirChange> ach = r.infiltration().findValue();
-            slowest = slowest.isEmpty()
-                            || ach.filter(a -> a.perHour() < slowestOf(r, rooms))
-                                    .isPresent()
-                    ? ach
-                    : slowest;
         }
         double standard = AirNumbers.ROOM_PER_THOUSAND * all.btuh() / 1000;
-        boolean known = slowest.isPresent();
-        double ach = slowest.map(AirChange::perHour).orElse(AirNumbers.LEAST_AIR_CHANGE);
+        List<Double> changes =
+                rooms.stream().flatMap(r -> airChange(r).stream()).toList();
+        double ach = changes.stream().min(Double::compare).orElse(AirNumbers.LEAST_AIR_CHANGE);
+        boolean tight = ach < AirNumbers.LEAST_AIR_CHANGE - SLACK;
+        // one room of several whose air change is not known takes the smaller volume away from all of them
+        boolean known = tight || changes.size() == rooms.size();
         double wanted = known ? byAirChange(all, ach) : standard;
-        if (known && ach >= AirNumbers.LEAST_AIR_CHANGE - SLACK) {
+        if (!tight) {
             wanted = Math.min(wanted, standard);
         }
         boolean standardDecides = !known || wanted == standard;
@@ -139,13 +136,10 @@ public final class RoomAir {
         return AirWay.of(has >= wanted * (1 - SLACK), sum);
     }
 
-    private static double slowestOf(Room but, List<Room> rooms) {
-        return rooms.stream()
-                .filter(r -> r != but)
-                .flatMap(r -> r.infiltration().findValue().stream())
-                .mapToDouble(AirChange::perHour)
-                .min()
-                .orElse(Double.MAX_VALUE);
+    /** Times an hour; "none" is a room into which no air leaks. */
+    private static Optional<Double> airChange(Room room) {
+        return room.infiltration()
+                .fold(change -> Optional.of(change.perHour()), () -> Optional.of(0.0), Optional::empty);
     }
 
     /**
