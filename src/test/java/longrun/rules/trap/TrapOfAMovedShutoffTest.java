@@ -1,0 +1,27 @@
+package longrun.rules.trap;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import longrun.finding.Finding;
+import longrun.rules.Edits;
+import longrun.rules.Rules;
+import org.junit.jupiter.api.Test;
+
+/** The shutoff at the pipe's end stands ahead of trap and connector (2018 IFGC 409.5.1, 408.4). */
+class TrapOfAMovedShutoffTest {
+
+    private static List<String> found(String edit) {
+        return Rules.check(Edits.house("whole-house.json", edit)).findings().stream()
+                .map(Finding::rule)
+                .toList();
+    }
+
+    @Test
+    void shutoffMovedAheadOfTheConnectorIsAheadOfTheTrapAsWell() {
+        assertThat(found("/appliances/0/connection/1 to 0")).containsExactly("trap-downstream-of-shutoff");
+        assertThat(found("/appliances/0/connection/2 to 0 & /appliances/0/connection/1 to 2"))
+                .contains("shutoff-upstream-of-connector")
+                .doesNotContain("trap-downstream-of-shutoff");
+    }
+}
