@@ -8,12 +8,11 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import longrun.Samples;
-import longrun.finding.Finding;
 import longrun.rules.shape.House;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The words in which a rule tells what it found; a row without words tells nothing there. */
+/** The words in which a rule tells what it found, asks and mends; a row without words tells nothing there. */
 class ToldTest {
 
     private static final Map<String, List<String[]>> BY_RULE = Samples.text("rules/told.csv")
@@ -46,7 +45,7 @@ class ToldTest {
                 .flatMap(r -> r.judge(house).stream())
                 .filter(v -> v.state().pointer().equals(place))
                 .flatMap(v -> v.finding().stream())
-                .map(Finding::found)
+                .map(f -> f.found() + " " + f.ask().orElse("") + " " + f.remedy())
                 .toList();
     }
 }

@@ -57,12 +57,16 @@ final class Concealed {
             }
             boolean near = section.fromStuds().isNone() || section.fromStuds().is(d -> own.test(d) == State.BROKEN);
             boolean bare = section.plates().is(false) || section.plates().isNone();
-            String face = section.fromStuds().findText().orElse("");
+            String face = section.fromStuds()
+                    .fold(
+                            d -> section.fromStuds().findText().orElse("") + " from the face",
+                            () -> "at the face",
+                            () -> "");
             if (near && bare) {
                 return Judge.broken(
                         own,
                         place,
-                        "{who} {is|are} " + face + " from the face of the studs, without plates",
+                        "{who} {is|are} " + face + " of the studs, without plates",
                         REMEDY,
                         place.pointer() + "/fromStuds");
             }
@@ -70,8 +74,7 @@ final class Concealed {
                     ? Judge.asks(
                             own,
                             place,
-                            "whether steel plates cover {who}, which {is|are} " + face
-                                    + " from the face, is not entered",
+                            "whether steel plates cover {who}, which {is|are} " + face + ", is not entered",
                             Question.fitter("Do steel plates cover {who} at each stud, joist and plate?"),
                             place.pointer() + "/plates")
                     : Judge.asks(

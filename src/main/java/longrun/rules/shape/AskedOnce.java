@@ -81,12 +81,12 @@ public final class AskedOnce implements Rule {
                 one.about(place.together((ofSections ? "sections " : "") + ListWords.most(named, same.size(), NAMED))));
     }
 
-    /** The few that are named and one more, in order; of a thousand the others need not be sorted. */
+    /** The few that are named, in order; of a thousand the others need not be sorted. */
     private static List<Integer> first(List<Integer> all, Comparator<Integer> order) {
         NavigableSet<Integer> first = new TreeSet<>(order.thenComparing(Comparator.naturalOrder()));
         for (int one : all) {
             first.add(one);
-            if (first.size() > NAMED + 1) {
+            if (first.size() > NAMED) {
                 first.pollLast();
             }
         }
