@@ -73,22 +73,23 @@ public final class RegulatorCapacity implements Rule {
             return Judge.broken(own, at.place(), serves(line), "Fit a regulator that covers all it serves.", field);
         }
         Served served = house.network().servedBy(line.regulator().id());
-        Optional<String> loose = house.pressures().sizing().piping().findLoose(index);
-        if (served.missing().isEmpty() && loose.isPresent()) {
+        Optional<String> open =
+                served.missing().or(() -> house.pressures().sizing().piping().findLoose(index));
+        if (open.filter(RegulatorCapacity::saysWhatFeeds).isPresent()) {
             return Judge.asks(
                     own,
                     at.place(),
                     serves(line) + " so far: what feeds another part of the house is not entered",
                     Question.fitter("Does {who} serve more than is entered behind it?"),
-                    loose.get());
+                    open.get());
         }
-        if (served.missing().isPresent()) {
+        if (open.isPresent()) {
             return Judge.asks(
                     own,
                     at.place(),
                     serves(line) + " so far: something it serves has no input entered",
                     Question.plate("What INPUT in Btu/h do the rating plates behind {who} give on the propane line?"),
-                    served.missing().get());
+                    open.get());
         }
         if (!Same.atLeast(capacity * (1 - SPARE_SHARE), load)) {
             return Judge.broken(
@@ -99,6 +100,11 @@ public final class RegulatorCapacity implements Rule {
                     field);
         }
         return atItsInlet(house, own, at, line, index);
+    }
+
+    /** Whether an entry says what a part hangs on; no rating plate answers that. */
+    private static boolean saysWhatFeeds(String field) {
+        return field.endsWith("/from") || field.endsWith("/fedBy");
     }
 
     private static Verdict atItsInlet(House house, Threshold own, Regulators.At at, RegulatorPressure line, int index) {

@@ -96,7 +96,7 @@ final class VentTerminalAtRegulator implements Rule {
                                         + " there.",
                                 field);
             default -> {
-                boolean mixed = all.fan || all.unknown;
+                boolean mixed = (all.fan && all.direct) || all.unknown;
                 yield Judge.asks(
                         main,
                         at.place(),
