@@ -23,8 +23,9 @@ class ApplianceLinePressureTest {
     @Test
     void linePressureIsToldWithTheSectionTheRegulatorItsSettingAndTheLockUp() {
         assertThat(told("/regulators/1/outlet = \"2 psi\"").found())
-                .isEqualTo("The on-demand water heater is fed at line pressure by section B, straight from R2 set to 2 psi"
-                        + " (66 in. w.c. with nothing firing); its greatest inlet pressure is not entered");
+                .isEqualTo(
+                        "The on-demand water heater is fed at line pressure by section B, straight from R2 set to 2 psi"
+                                + " (66 in. w.c. with nothing firing); its greatest inlet pressure is not entered");
     }
 
     @ParameterizedTest
