@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import longrun.Samples;
+import longrun.finding.Citation;
 import longrun.finding.Finding;
+import longrun.finding.FindingBuilder;
+import longrun.finding.RuleName;
+import longrun.finding.Severity;
 import longrun.rules.Rules;
 import org.junit.jupiter.api.Test;
 
@@ -56,5 +60,18 @@ class ToldTogetherTest {
         assertThat(place.named("{who} {is|are} here")).isEqualTo("section A is here");
         assertThat(place.together("sections A and B").named("where {is|are} {who}, and {do they|they do} lie"))
                 .isEqualTo("where are sections A and B, and they do lie");
+    }
+
+    @Test
+    void aSentenceThatNamesItsPlaceIsKnownAsSuch() {
+        Place place = new Place("A", "/sections/0", "section A");
+        assertThat(place.found(note(), "{who} is here").atEntry("/x").named()).isTrue();
+        assertThat(place.found(note(), "nothing is here").atEntry("/x").named()).isFalse();
+    }
+
+    private static FindingBuilder note() {
+        return FindingBuilder.finding(RuleName.ENTRY_MISSING, Severity.NOTE, "A", Citation.commonPractice())
+                .required("so")
+                .remedy("Enter it.");
     }
 }
