@@ -1,6 +1,7 @@
 package longrun.rules.hotwater;
 
 import java.util.List;
+import java.util.Optional;
 import longrun.rules.limit.Threshold;
 import longrun.rules.shape.House;
 import longrun.rules.shape.Judge;
@@ -13,9 +14,8 @@ abstract class HotWaterRule implements Rule {
     @Override
     public final List<Verdict> judge(House house) {
         Threshold own = house.limits().get(name(), "");
-        return List.of(WaterSide.of(house.plan())
-                .map(water -> judge(own, water))
-                .orElseGet(() -> Judge.notFor(own, WaterSide.PLACE)));
+        Optional<WaterSide> water = WaterSide.of(house.plan());
+        return List.of(water.isPresent() ? judge(own, water.get()) : Judge.notFor(own, WaterSide.PLACE));
     }
 
     abstract Verdict judge(Threshold own, WaterSide water);

@@ -64,14 +64,15 @@ final class Frost {
         private Verdict judge(House house, Threshold own, Appliance a, Place place) {
             Optional<Double> efficiency = efficiency(house, a);
             boolean condenses = efficiency.filter(e -> e >= CONDENSES_PERCENT).isPresent();
-            boolean doesNot = efficiency.filter(e -> e < CONDENSES_PERCENT).isPresent()
-                    || (a.kind().isKnown() && !a.kind().is(MAY_CONDENSE::contains))
-                    || a.vent().isNone()
-                    || a.vent().is(v -> v == ApplianceVent.DRAFT || v == ApplianceVent.NONE);
+            boolean doesNot = !condenses
+                    && (efficiency.isPresent()
+                            || (a.kind().isKnown() && !a.kind().is(MAY_CONDENSE::contains))
+                            || a.vent().isNone()
+                            || a.vent().is(v -> v == ApplianceVent.DRAFT || v == ApplianceVent.NONE));
             if (a.condensate().isKnown()) {
                 return Judge.holds(own, place);
             }
-            if (doesNot && !condenses) {
+            if (doesNot) {
                 return Judge.notFor(own, place);
             }
             if (!a.kind().isKnown()) {

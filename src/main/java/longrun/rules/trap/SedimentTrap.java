@@ -113,7 +113,7 @@ public final class SedimentTrap {
     private static boolean shutoffIsMoved(Hookup hookup) {
         int connector = hookup.first(PartKind.UNION, PartKind.FLEXIBLE_CONNECTOR);
         int shutoff = hookup.first(PartKind.SHUTOFF);
-        return connector >= 0 && shutoff >= 0 && connector < shutoff;
+        return connector >= 0 && connector < shutoff;
     }
 
     public static Fact<Distance> distance(Fact<Length> length) {
