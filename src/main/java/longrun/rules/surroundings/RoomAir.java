@@ -9,6 +9,7 @@ import java.util.Optional;
 import longrun.plan.Plan;
 import longrun.plan.Room;
 import longrun.plan.Room.Opening;
+import longrun.quantity.Same;
 
 /**
  * The ways to air for combustion in one room: its own volume by the standard method or by its known air change (IFGC
@@ -16,8 +17,6 @@ import longrun.plan.Room.Opening;
  * in the wall, its least side and the air a fan brings are no entries of a plan.
  */
 public final class RoomAir {
-
-    private static final double SLACK = 1e-9;
 
     private final Plan plan;
     private final Room room;
@@ -62,7 +61,7 @@ public final class RoomAir {
         double ach = change.get();
         double standard = AirNumbers.ROOM_PER_THOUSAND * burners.btuh() / 1000;
         double known = byAirChange(burners, ach);
-        if (ach < AirNumbers.LEAST_AIR_CHANGE - SLACK) {
+        if (!Same.atLeast(ach, AirNumbers.LEAST_AIR_CHANGE)) {
             return Optional.of(AirWay.of(
                     false,
                     sum(burners, standard) + ", a way not open to a room with less than "
@@ -71,7 +70,7 @@ public final class RoomAir {
         }
         double wanted = Math.max(standard, known);
         return Optional.of(AirWay.of(
-                has >= wanted * (1 - SLACK), wanted == standard ? sum(burners, standard) : sum(burners, ach, known)));
+                Same.atLeast(has, wanted), wanted == standard ? sum(burners, standard) : sum(burners, ach, known)));
     }
 
     Burners burners() {
@@ -122,7 +121,7 @@ public final class RoomAir {
         List<Double> changes =
                 rooms.stream().flatMap(r -> airChange(r).stream()).toList();
         double ach = changes.stream().min(Double::compare).orElse(AirNumbers.LEAST_AIR_CHANGE);
-        boolean tight = ach < AirNumbers.LEAST_AIR_CHANGE - SLACK;
+        boolean tight = !Same.atLeast(ach, AirNumbers.LEAST_AIR_CHANGE);
         // one room of several whose air change is not known takes the smaller volume away from all of them
         boolean known = tight || changes.size() == rooms.size();
         double wanted = known ? byAirChange(all, ach) : standard;
@@ -133,7 +132,7 @@ public final class RoomAir {
         String sum = (standardDecides ? sum(all, standard) : sum(all, ach, wanted))
                 + "; " + name() + with + " has "
                 + (rooms.size() == 1 ? room.volume().findText().orElse("") : number(has) + " ft3");
-        return AirWay.of(has >= wanted * (1 - SLACK), sum);
+        return AirWay.of(Same.atLeast(has, wanted), sum);
     }
 
     /** Times an hour; "none" is a room into which no air leaks. */
@@ -190,9 +189,9 @@ public final class RoomAir {
         double duct = burners.btuh() / AirNumbers.OUTDOOR_DUCT;
         double one = burners.btuh() / AirNumbers.OUTDOOR_ONE;
         long wide = out.stream()
-                .filter(o -> freeIn2(o) >= (o.to().is("outdoors") ? two : duct) * (1 - SLACK))
+                .filter(o -> Same.atLeast(freeIn2(o), o.to().is("outdoors") ? two : duct))
                 .count();
-        boolean single = out.stream().anyMatch(o -> freeIn2(o) >= one * (1 - SLACK) && o.to().is("outdoors"));
+        boolean single = out.stream().anyMatch(o -> Same.atLeast(freeIn2(o), one) && o.to().is("outdoors"));
         String has = String.join(
                 ", ", out.stream().map(o -> number(freeIn2(o)) + " in2").toList());
         return Optional.of(AirWay.of(
@@ -229,7 +228,7 @@ public final class RoomAir {
         double each = Math.max(AirNumbers.INDOOR_LEAST, AirNumbers.INDOOR_PER_THOUSAND * all.btuh() / 1000);
         for (Map.Entry<Integer, List<Opening>> e : into.entrySet()) {
             long wide = e.getValue().stream()
-                    .filter(o -> freeIn2(o) >= each * (1 - SLACK))
+                    .filter(o -> Same.atLeast(freeIn2(o), each))
                     .count();
             if (wide < 2) {
                 return Optional.of(AirWay.of(
