@@ -201,4 +201,14 @@ class ComputedTablesTest {
     void capacitiesAreRoundedAsPrinted(double btuh, Double rounded) {
         assertThat(PrintRounding.btuh(btuh)).isEqualTo(rounded);
     }
+
+    /** Only plastic has such a chart, and only at the pressures it is printed for. */
+    @Test
+    void aTableHeldDownByAMakersChartSaysSoAndNoOther() {
+        assertThat(table(Material.PE_TUBING, TEN_PSI, ONE_PSI).notes()).anyMatch(n -> n.contains("maker's chart"));
+        assertThat(table(Material.COPPER, Pressure.ofInWc(11), Pressure.ofInWc(1))
+                        .notes())
+                .noneMatch(n -> n.contains("maker's chart"));
+        assertThat(table(Material.STEEL, TEN_PSI, ONE_PSI).notes()).noneMatch(n -> n.contains("maker's chart"));
+    }
 }

@@ -3,6 +3,7 @@ package longrun.piping;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import longrun.Samples;
 import org.junit.jupiter.api.Test;
 
@@ -12,17 +13,17 @@ import org.junit.jupiter.api.Test;
  */
 class StageSideTest {
 
-    private static List<Side> sides(String first, String second, String third) {
+    private static Piping piping(String first, String second, String third) {
         return Piping.of(Samples.plan("{\"format\":\"longrun-plan/1\",\"regulators\":["
-                        + "{\"id\":\"R1\",\"fedBy\":\"tank\"" + first + "},"
-                        + "{\"id\":\"R2\",\"fedBy\":\"Y\"" + second + "},"
-                        + "{\"id\":\"R3\",\"fedBy\":\"A\"" + third + "}],"
-                        + "\"sections\":[{\"id\":\"Y\",\"from\":\"R1\"},{\"id\":\"A\",\"from\":\"R2\"},"
-                        + "{\"id\":\"B\",\"from\":\"R3\"}]}"))
-                .stages()
-                .stream()
-                .map(Stage::side)
-                .toList();
+                + "{\"id\":\"R1\",\"fedBy\":\"tank\"" + first + "},"
+                + "{\"id\":\"R2\",\"fedBy\":\"Y\"" + second + "},"
+                + "{\"id\":\"R3\",\"fedBy\":\"A\"" + third + "}],"
+                + "\"sections\":[{\"id\":\"Y\",\"from\":\"R1\"},{\"id\":\"A\",\"from\":\"R2\"},"
+                + "{\"id\":\"B\",\"from\":\"R3\"}]}"));
+    }
+
+    private static List<Side> sides(String first, String second, String third) {
+        return piping(first, second, third).stages().stream().map(Stage::side).toList();
     }
 
     private static String kind(String kind) {
@@ -46,5 +47,32 @@ class StageSideTest {
     void knownRegulatorFurtherOnTellsTheSideWhateverTheUnknownOneIs() {
         assertThat(sides(kind("first-stage"), kind("second-stage"), ""))
                 .containsExactly(Side.TANK_SIDE, Side.UNKNOWN, Side.UNKNOWN);
+    }
+
+    private static Optional<String> missing(String section, String first, String second, String third) {
+        return piping(first, second, third).network().findKindMissing(section);
+    }
+
+    @Test
+    void kindThatTellsTheSideIsTheOneAheadAndElseTheNearestAfterIt() {
+        assertThat(missing("Y", kind("first-stage"), "", "")).contains("/regulators/1/kind");
+        assertThat(missing("Y", kind("first-stage"), kind("line"), "")).contains("/regulators/2/kind");
+        assertThat(missing("Y", "", "", "")).contains("/regulators/0/kind");
+        assertThat(missing("A", kind("first-stage"), "", kind("line"))).contains("/regulators/1/kind");
+        assertThat(missing("A", "", kind("two-psi"), "")).contains("/regulators/2/kind");
+    }
+
+    @Test
+    void noKindIsMissingWhereAllAreEnteredOrNothingFeedsThePipe() {
+        assertThat(missing("Y", kind("first-stage"), kind("two-psi"), kind("line")))
+                .isEmpty();
+        assertThat(missing("B", "", "", kind("line"))).isEmpty();
+        assertThat(missing("no such section", "", "", "")).isEmpty();
+        assertThat(Piping.of(
+                                Samples.plan(
+                                        "{\"format\":\"longrun-plan/1\",\"regulators\":[{\"id\":\"R\"}],\"sections\":[{\"id\":\"S\"}]}"))
+                        .network()
+                        .findKindMissing("S"))
+                .isEmpty();
     }
 }

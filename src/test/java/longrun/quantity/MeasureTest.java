@@ -268,4 +268,10 @@ class MeasureTest {
         assertThat(Double.doubleToRawLongBits(make.apply(-0.0).canonical())).isZero();
         assertThat(make.apply(2)).isEqualTo(make.apply(2)).isNotEqualTo(make.apply(3));
     }
+
+    @Test
+    void whatIsNoQuantityIsNamedWithItsArticle() {
+        assertThatThrownBy(() -> Measure.AIR_CHANGE.read("fast")).hasMessageContaining("is not an air change");
+        assertThatThrownBy(() -> Measure.LENGTH.read("long")).hasMessageContaining("is not a length");
+    }
 }
