@@ -43,7 +43,7 @@ public final class EnteredCode implements Rule {
         verdicts.add(profile(house.plan()));
         List<Amendment> amendments = house.plan().code().map(Code::amendments).orElse(List.of());
         for (int i = 0; i < amendments.size(); i++) {
-            verdicts.add(amendment(house, amendments.get(i), "/code/amendments/" + i));
+            verdicts.add(amendment(house, amendments.get(i), i + 1, "/code/amendments/" + i));
         }
         return verdicts;
     }
@@ -66,7 +66,7 @@ public final class EnteredCode implements Rule {
                         "/code/profile"));
     }
 
-    private Verdict amendment(House house, Amendment a, String pointer) {
+    private Verdict amendment(House house, Amendment a, int number, String pointer) {
         Place place = new Place(PLAN.at(), pointer, PLAN.label());
         Optional<String> rule = a.rule().findValue();
         List<Threshold> limits = rule.map(r -> Thresholds.builtIn().listOf(r)).orElse(List.of()).stream()
@@ -76,7 +76,7 @@ public final class EnteredCode implements Rule {
         if (limits.isEmpty()) {
             return asks(
                     place,
-                    "The amendment " + place.pointer() + " names no rule with a limit"
+                    "Amendment " + number + " names no rule with a limit"
                             + rule.map(r -> " (rule: " + r + ")").orElse("") + ", so it changes nothing.",
                     "the public name of a rule with a distance or length",
                     pointer + "/rule");

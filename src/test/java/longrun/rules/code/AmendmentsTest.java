@@ -26,10 +26,9 @@ class AmendmentsTest {
     void amendmentOfARuleWithoutALimitNamesTheRuleAndChangesNothing() {
         assertThat(found("fuel-gas-2018", "{ \"rule\": \"connector-single\", \"limit\": \"6 ft\" }"))
                 .containsExactly(
-                        "The amendment /code/amendments/0 names no rule with a limit (rule: connector-single), so"
-                                + " it changes nothing.");
+                        "Amendment 1 names no rule with a limit (rule: connector-single), so" + " it changes nothing.");
         assertThat(found("fuel-gas-2018", "{ \"limit\": \"6 ft\" }"))
-                .containsExactly("The amendment /code/amendments/0 names no rule with a limit, so it changes nothing.");
+                .containsExactly("Amendment 1 names no rule with a limit, so it changes nothing.");
     }
 
     @Test
