@@ -12,7 +12,7 @@ import longrun.rules.shape.House;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The words in which a rule tells what it found, asks and mends; a row without words tells nothing there. */
+/** The words in which a rule tells what it found, wants, asks and mends; a row without words tells nothing there. */
 class ToldTest {
 
     private static final Map<String, List<String[]>> BY_RULE = Samples.text("rules/told.csv")
@@ -45,7 +45,7 @@ class ToldTest {
                 .flatMap(r -> r.judge(house).stream())
                 .filter(v -> v.state().pointer().equals(place))
                 .flatMap(v -> v.finding().stream())
-                .map(f -> f.found() + " " + f.ask().orElse("") + " " + f.remedy())
+                .map(f -> String.join(" ", f.found(), f.ask().orElse(""), f.remedy(), f.required()))
                 .toList();
     }
 }

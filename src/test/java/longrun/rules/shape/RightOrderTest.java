@@ -55,6 +55,9 @@ class RightOrderTest {
         assertThat(RightOrder.placeFor(PartKind.SEDIMENT_TRAP, row)).isEqualTo(1);
         assertThat(RightOrder.placeFor(PartKind.SHUTOFF, List.of())).isZero();
         assertThat(RightOrder.placeFor(PartKind.BUILT_IN_TRAP, row)).isEqualTo(2);
+        assertThat(RightOrder.placeFor(PartKind.SHUTOFF, row))
+                .as("a second shutoff")
+                .isEqualTo(1);
     }
 
     @ParameterizedTest
