@@ -75,4 +75,15 @@ class StageSideTest {
                         .findKindMissing("S"))
                 .isEmpty();
     }
+
+    @Test
+    void kindIsMissingWhereverItsRegulatorStandsInTheList() {
+        assertThat(Piping.of(Samples.plan("{\"format\":\"longrun-plan/1\",\"regulators\":["
+                                + "{\"id\":\"R2\",\"fedBy\":\"Y\"},"
+                                + "{\"id\":\"R1\",\"fedBy\":\"tank\"" + kind("first-stage") + "}],"
+                                + "\"sections\":[{\"id\":\"Y\",\"from\":\"R1\"},{\"id\":\"A\",\"from\":\"R2\"}]}"))
+                        .network()
+                        .findKindMissing("Y"))
+                .contains("/regulators/0/kind");
+    }
 }
