@@ -5,12 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertAll;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import longrun.Samples;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
-import longrun.rules.shape.House;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -20,11 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class AskedTest {
 
-    private static final Map<String, List<String[]>> BY_RULE = Samples.text("rules/asked.csv")
-            .lines()
-            .skip(1)
-            .map(line -> line.split("\\|", -1))
-            .collect(Collectors.groupingBy(row -> row[0]));
+    private static final Map<String, List<String[]>> BY_RULE = OneRule.rows("asked.csv");
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("listRules")
@@ -42,11 +35,7 @@ class AskedTest {
     }
 
     private static List<Finding> asked(String rule, String place, String edit) {
-        House house = Edits.house("whole-house.json", edit);
-        return Rules.all().stream()
-                .filter(r -> r.name().equals(rule))
-                .flatMap(r -> r.judge(house).stream())
-                .filter(v -> v.state().pointer().equals(place))
+        return OneRule.judge(Edits.house("whole-house.json", edit), rule, place)
                 .flatMap(v -> v.finding().stream())
                 .filter(f -> f.severity() == Severity.NOTE)
                 .toList();

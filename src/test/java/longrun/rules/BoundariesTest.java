@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import longrun.finding.Finding;
 import longrun.rules.limit.State;
-import longrun.rules.shape.House;
 import longrun.rules.shape.Rule;
 import longrun.rules.shape.Verdict;
 import org.junit.jupiter.api.Test;
@@ -35,7 +34,7 @@ class BoundariesTest {
     }
 
     private static void ruleAtItsLimit(Boundary row) {
-        List<Verdict> here = verdicts(row.house(), row.rule(), row.place());
+        List<Verdict> here = OneRule.judge(row.house(), row.rule(), row.place()).toList();
         State worst = here.stream()
                 .map(v -> v.state().state())
                 .reduce(BoundariesTest::worse)
@@ -67,15 +66,6 @@ class BoundariesTest {
                 assertThat(states).as(rule.name()).contains("broken");
             }
         }
-    }
-
-    /** By rules made anew, so that what they are made of counts. */
-    private static List<Verdict> verdicts(House house, String rule, String place) {
-        return Rules.make().stream()
-                .filter(r -> r.name().equals(rule))
-                .flatMap(r -> r.judge(house).stream())
-                .filter(v -> v.state().pointer().equals(place))
-                .toList();
     }
 
     private static State worse(State a, State b) {

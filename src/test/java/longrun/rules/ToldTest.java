@@ -5,21 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertAll;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import longrun.Samples;
-import longrun.rules.shape.House;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The words in which a rule tells what it found, wants, asks and mends; a row without words tells nothing there. */
 class ToldTest {
 
-    private static final Map<String, List<String[]>> BY_RULE = Samples.text("rules/told.csv")
-            .lines()
-            .skip(1)
-            .map(line -> line.split("\\|", -1))
-            .collect(Collectors.groupingBy(row -> row[0]));
+    private static final Map<String, List<String[]>> BY_RULE = OneRule.rows("told.csv");
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("listRules")
@@ -39,11 +32,7 @@ class ToldTest {
     }
 
     private static List<String> found(String rule, String place, String edit) {
-        House house = Edits.house("whole-house.json", edit);
-        return Rules.all().stream()
-                .filter(r -> r.name().equals(rule))
-                .flatMap(r -> r.judge(house).stream())
-                .filter(v -> v.state().pointer().equals(place))
+        return OneRule.judge(Edits.house("whole-house.json", edit), rule, place)
                 .flatMap(v -> v.finding().stream())
                 .map(f -> String.join(" ", f.found(), f.ask().orElse(""), f.remedy(), f.required()))
                 .toList();
