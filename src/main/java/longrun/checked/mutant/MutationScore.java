@@ -15,9 +15,14 @@ import longrun.origin.DataRow;
 public record MutationScore(String room, String about, int made, int killed) {
 
     private static final class Holder {
-        static final List<MutationScore> ALL = DataFile.read("checked/mutation-scores.csv").rows().stream()
-                .map(MutationScore::of)
-                .toList();
+        static final DataFile FILE = DataFile.read("checked/mutation-scores.csv");
+        static final List<MutationScore> ALL =
+                FILE.rows().stream().map(MutationScore::of).toList();
+    }
+
+    /** When they were measured, and with what. */
+    public static String measured() {
+        return Holder.FILE.need("measured").value();
     }
 
     /** All packages measured. */
