@@ -25,16 +25,15 @@ class FindingTextTest {
     private record Found(JsonNode plan, Finding finding) {}
 
     /** Every finding of every row of the tables of limits. */
-    private static Stream<Found> all() {
-        return Boundary.all().stream()
-                .map(row -> Edits.text("whole-house.json", row.edit()))
-                .flatMap(text -> Rules.check(House.of(Samples.plan(text))).findings().stream()
-                        .map(f -> new Found(Edits.read(text), f)));
-    }
+    private static final List<Found> ALL = Boundary.all().stream()
+            .map(row -> Edits.text("whole-house.json", row.edit()))
+            .flatMap(text -> Rules.check(House.of(Samples.plan(text))).findings().stream()
+                    .map(f -> new Found(Edits.read(text), f)))
+            .toList();
 
     @Test
     void findingSaysWhatIsAndWhatMustBe() {
-        assertThat(all()).hasSizeGreaterThan(150).allSatisfy(found -> {
+        assertThat(ALL).hasSizeGreaterThan(150).allSatisfy(found -> {
             Finding f = found.finding();
             assertThat(f.found()).isNotBlank().doesNotContain("{");
             assertThat(f.required()).isNotBlank().doesNotContain("{");
@@ -48,17 +47,19 @@ class FindingTextTest {
 
     @Test
     void valueEnteredStandsInTheFinding() {
-        assertThat(all().filter(f -> f.finding().severity() != Severity.NOTE)).allSatisfy(found -> {
-            JsonNode entry = found.plan().at(found.finding().field());
-            if (entry.isValueNode() && !entry.isMissingNode()) {
-                assertThat(EntryName.spoken(found.finding().found())).contains(EntryName.spoken(entry.asText()));
-            }
-        });
+        assertThat(ALL.stream().filter(f -> f.finding().severity() != Severity.NOTE))
+                .allSatisfy(found -> {
+                    JsonNode entry = found.plan().at(found.finding().field());
+                    if (entry.isValueNode() && !entry.isMissingNode()) {
+                        assertThat(EntryName.spoken(found.finding().found()))
+                                .contains(EntryName.spoken(entry.asText()));
+                    }
+                });
     }
 
     @Test
     void fieldIsAnEntryOrCanBeAdded() {
-        assertThat(all()).allSatisfy(found -> {
+        assertThat(ALL).allSatisfy(found -> {
             JsonPointer field = JsonPointer.compile(found.finding().field());
             JsonNode there = found.plan().at(field);
             boolean canBeAdded = found.plan().at(field.head()).isObject()
@@ -71,7 +72,8 @@ class FindingTextTest {
 
     @Test
     void limitFromMemoryIsBindingUntilTheAuthoritySaysOtherwise() {
-        assertThat(all().map(Found::finding)
+        assertThat(ALL.stream()
+                        .map(Found::finding)
                         .filter(f ->
                                 f.confidence() == Confidence.MEMORY && !f.rule().equals("entry-missing")))
                 .isNotEmpty()

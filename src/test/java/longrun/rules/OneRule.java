@@ -21,12 +21,17 @@ final class OneRule {
                 .filter(v -> v.state().pointer().equals(place));
     }
 
-    /** The rows of a table of the rules' folder, parted by bars, by the rule they are about. */
-    static Map<String, List<String[]>> rows(String file) {
+    /** The rows of a table of the rules' folder, parted by bars. */
+    static List<String[]> listRows(String file) {
         return Samples.text("rules/" + file)
                 .lines()
                 .skip(1)
                 .map(line -> line.split("\\|", -1))
-                .collect(Collectors.groupingBy(row -> row[0]));
+                .toList();
+    }
+
+    /** The rows of such a table by the rule they are about. */
+    static Map<String, List<String[]>> rows(String file) {
+        return listRows(file).stream().collect(Collectors.groupingBy(row -> row[0]));
     }
 }

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertAll;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import longrun.Samples;
 import longrun.finding.Finding;
 import longrun.finding.Severity;
 import org.junit.jupiter.api.Test;
@@ -18,19 +16,18 @@ class PlantedFaultsTest {
 
     @Test
     void faultIsFoundOnce() {
-        assertAll(rows("faults.csv").map(f -> () -> assertThat(toMend(f[2])).containsExactly(f[0] + " at " + f[1])));
+        assertEachIsFoundOnce("faults.csv");
     }
 
     /** However far beyond its limit, it is the same one finding. */
     @Test
     void grossFaultIsFoundOnce() {
-        assertAll(rows("gross-faults.csv")
-                .map(f -> () -> assertThat(toMend(f[2])).containsExactly(f[0] + " at " + f[1])));
+        assertEachIsFoundOnce("gross-faults.csv");
     }
 
     @Test
     void faultsTogetherAreEachFoundOnce() {
-        List<String[]> faults = rows("faults.csv")
+        List<String[]> faults = OneRule.listRows("faults.csv").stream()
                 .filter(f -> !f[2].endsWith("gone")) // takes a part away, so that places counted after it move
                 .toList();
         String edits = faults.stream().map(f -> f[2]).collect(Collectors.joining(" & "));
@@ -75,8 +72,9 @@ class PlantedFaultsTest {
         assertThat(findings.get(0).severity()).isEqualTo(Severity.NOTE);
     }
 
-    private static Stream<String[]> rows(String file) {
-        return Samples.text("rules/" + file).lines().skip(1).map(l -> l.split("\\|", -1));
+    private static void assertEachIsFoundOnce(String file) {
+        assertAll(OneRule.listRows(file).stream()
+                .map(f -> () -> assertThat(toMend(f[2])).as(f[2]).containsExactly(f[0] + " at " + f[1])));
     }
 
     static List<String> toMend(String edit) {
